@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+#include "core/base/result.h"
+
+namespace taut {
+
+/// A moment: milliseconds since 1970-01-01 UTC and the local offset in minutes that held there.
+struct Instant {
+    std::int64_t utcMs{};
+    int offsetMinutes{};
+    friend bool operator==(const Instant&, const Instant&) = default;
+};
+
+/// The only way to the wall clock; tests and the practice press bring their own.
+class Clock {
+public:
+    virtual ~Clock() = default;
+    [[nodiscard]] virtual Instant now() const = 0;
+};
+
+/// The machine's clock.
+class SystemClock final : public Clock {
+public:
+    [[nodiscard]] Instant now() const override;
+};
+
+/// A clock that stands until told; each now() may step it forward by a fixed amount.
+class SteppedClock final : public Clock {
+public:
+    explicit SteppedClock(Instant start, std::int64_t stepMs = 0) : m_now(start), m_stepMs(stepMs) {}
+    [[nodiscard]] Instant now() const override;
+    void advance(std::int64_t ms) { m_now.utcMs += ms; }
+
+private:
+    mutable Instant m_now;
+    std::int64_t m_stepMs;
+};
+
+/// "2026-11-25T06:41:03.120Z" (RFC 3339, UTC, milliseconds).
+[[nodiscard]] std::string utcText(std::int64_t utcMs);
+/// "+01:00"
+[[nodiscard]] std::string offsetText(int minutes);
+/// Reads what utcText writes.
+[[nodiscard]] Result<std::int64_t> readUtc(std::string_view text);
+
+}  // namespace taut

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/base/kind.h"
+
+namespace taut {
+
+/// An argument of a Text: words (never translated: a name, a file, a key), a whole number, or a quantity.
+using TextArg = std::variant<std::string, std::int64_t, Magnitude>;
+
+/// What core says: an English source with %1, %2 ... and its arguments. The program's text room turns it into a
+/// sentence of a person's language and units; units/plain.h into English for files. Programs branch on codes, not on
+/// this.
+struct Text {
+    std::string source;
+    std::vector<TextArg> args;
+
+    Text() = default;
+    Text(const char* english) : source(english) {}             // NOLINT: a literal is a Text
+    Text(std::string english) : source(std::move(english)) {}  // NOLINT
+    Text(std::string english, std::vector<TextArg> with) : source(std::move(english)), args(std::move(with)) {}
+
+    [[nodiscard]] bool empty() const noexcept { return source.empty(); }
+    friend bool operator==(const Text&, const Text&) = default;
+};
+
+}  // namespace taut

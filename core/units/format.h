@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+#include "core/units/quantity.h"
+#include "core/units/unit.h"
+
+namespace taut {
+
+/// Which way a shown number is rounded: a lower limit up, an upper limit down, so that no limit is ever loosened.
+enum class Rounding : std::uint8_t { Nearest, Up, Down };
+
+/// A quantity as number text and unit symbol, kept apart so that a screen may set them in two sizes.
+struct Shown {
+    std::string number;  ///< C locale, decimal point
+    std::string unit;    ///< "" for a count
+    [[nodiscard]] std::string text() const { return unit.empty() ? number : number + ' ' + unit; }
+};
+/// In the quantity's own unit when that belongs to the system, else in the system's usual one. Rounded once, ties to
+/// even (ISO 80000-1 annex B rule A), to the unit's decimals (see Unit). Trailing zeros stay, except for lengths in mm
+/// and counts.
+[[nodiscard]] Shown show(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
+/// show(...).text()
+[[nodiscard]] std::string format(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
+/// The decimal number nearest to value at so many decimals, rounded in decimal arithmetic on the shortest text of the
+/// double.
+[[nodiscard]] std::string roundedDecimal(double value, int decimals, Rounding rounding);
+
+}  // namespace taut
