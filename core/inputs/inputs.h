@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/inputs/job.h"
+#include "core/inputs/press.h"
+#include "core/inputs/roll.h"
+#include "core/inputs/substrate.h"
+
+namespace taut::inputs {
+
+/// The four things that everything follows from.
+struct Inputs {
+    std::shared_ptr<const Press> press;
+    std::shared_ptr<const Job> job;
+    std::shared_ptr<const Substrate> substrate;
+    std::shared_ptr<const Roll> roll;
+};
+
+/// Reading: one wrong key never takes the rest down. A file that cannot be used at all is the Result's error; every key
+/// that is wrong is left out and stands in `notes` as a Stop with subject "file:line:column key", what was found, what
+/// is expected and what to do. Unknown keys are refused the same way in a file of our own format number, ignored with a
+/// note in a newer one.
+[[nodiscard]] Result<Press> readPress(std::string_view toml, std::string_view file, Findings& notes);
+[[nodiscard]] Result<Job> readJob(std::string_view toml, std::string_view file, Findings& notes);
+[[nodiscard]] Result<std::vector<Substrate>> readSubstrates(std::string_view toml, std::string_view file,
+                                                            Findings& notes);
+[[nodiscard]] Result<Roll> readRoll(std::string_view toml, std::string_view file, Findings& notes);
+
+/// Writing: TOML that reads back to an equal value, entered texts kept.
+[[nodiscard]] std::string writeRoll(const Roll& roll);
+
+/// What any of these files is: "press", "job", "substrates", "roll", "procedure", "answers", or "" when it is none.
+[[nodiscard]] std::string whatIs(std::string_view toml);
+
+/// What does not fit together before anybody lifts a roll: roll wider than the press, roll of another substrate, width
+/// against job, core against mandrel and adapters, diameter and mass against the unwind, winding unknown, tag against
+/// geometry, circumference typed as diameter, core typed by its outside or nominally, condition, missing adapter.
+[[nodiscard]] Findings crossCheck(const Inputs& inputs);
+
+/// The fixed list of facts (formats §4) that hold for these inputs; those of an item in a repetition are itemFacts.
+[[nodiscard]] std::vector<std::string> factsOf(const Inputs& inputs, bool webInPress);
+/// "zone", "station", "guard", "emergency_stop", "guide", "sensor", "rewind", "clamp"
+struct Item {
+    std::string id, name, place;
+    std::vector<std::string> facts;
+};
+[[nodiscard]] std::vector<Item> itemsOf(const Press& press, std::string_view repetition);
+/// Every fact and repetition word that a procedure may use.
+[[nodiscard]] const std::vector<std::string>& allFacts();
+[[nodiscard]] const std::vector<std::string>& allRepetitions();
+
+}  // namespace taut::inputs
