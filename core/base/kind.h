@@ -5,6 +5,7 @@
 #include <compare>
 #include <cstddef>
 #include <cstdint>
+#include <string>
 
 namespace taut {
 
@@ -81,11 +82,13 @@ inline constexpr std::size_t kKindCount = 26;
     return kTable[static_cast<std::size_t>(kind)];
 }
 
-/// All that base knows of a quantity: its SI value and what it is.
+/// All that base knows of a quantity: its SI value, what it is, and the unit in which this press speaks of it ("" =
+/// any).
 struct Magnitude {
     double si{};
     Kind kind{};
-    friend constexpr bool operator==(const Magnitude&, const Magnitude&) = default;
+    std::string unit;
+    friend bool operator==(const Magnitude&, const Magnitude&) = default;
 };
 
 }  // namespace taut

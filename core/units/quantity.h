@@ -93,7 +93,7 @@ public:
     [[nodiscard]] Kind kind() const noexcept { return m_kind; }
     [[nodiscard]] const std::string& unit() const noexcept { return m_unit; }        ///< symbol, "" = no preference
     [[nodiscard]] const std::string& entered() const noexcept { return m_entered; }  ///< "" = computed
-    [[nodiscard]] Magnitude magnitude() const noexcept { return {m_si, m_kind}; }
+    [[nodiscard]] Magnitude magnitude() const noexcept { return {m_si, m_kind, m_unit}; }
     /// The same quantity spoken of in another unit of its kind.
     [[nodiscard]] Quantity in(std::string unit) const { return {m_si, m_kind, std::move(unit), {}}; }
 
