@@ -43,7 +43,8 @@ struct Because {
 };
 struct Ready {
     TargetValue value;
-    std::optional<Quantity> uncertainty;  ///< expanded, k = 2; shown, never moves a limit
+    std::optional<Quantity> uncertainty;  ///< of the target, expanded, k = 2; shown, never moves a limit
+    std::optional<Quantity> instrument;   ///< of the instrument it is read on, expanded, k = 2; decides inside and near
     Window window;
     Because because;
     Text advice;

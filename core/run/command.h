@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/people/person.h"
+#include "core/procedure/procedure.h"
+#include "core/run/basis.h"
+
+namespace taut::run {
+
+// Everything somebody can do to a run: the one list. Screens, the demo, tests and the practice press send these.
+/// 1. Answering. entered: "yes" for confirm and call, "done" for motion, the holder's name for hold, a choice's word,
+/// the tag, or a value with its unit. stated: machine states said anew, for a motion step all that it needs.
+struct Answer {
+    procedure::StepId step;
+    std::string entered;
+    std::vector<std::string> stated;
+};
+struct Correct {
+    procedure::StepId step;
+    std::string entered, reason;
+};
+struct SkipStep {
+    procedure::StepId step;
+    std::string reason;
+    std::optional<people::Actor> supervisor;
+};
+struct AcceptDeviation {
+    procedure::StepId step;
+    std::string reason;
+    people::Actor supervisor;
+};
+struct Note {
+    procedure::StepId step;
+    std::string text;
+};
+/// 2. Held stops.
+struct HoldStop {
+    std::string holder, where;
+};
+struct GiveUpStop {
+    std::string holder;
+};
+/// 3. What changes under way.
+struct ChangeRoll {
+    std::string rollToml;
+    std::optional<Length> presentDiameter;
+};
+struct MeasuredDiameter {
+    Length diameter;
+};
+struct RepeatStage {
+    std::string stage, cause;
+};
+struct Interrupt {
+    std::string reason;
+};
+struct Resume {
+    std::vector<std::string> stated;
+    bool afterLong = false;
+};  ///< stated: all of kMakeSafe
+struct HandOver {
+    people::Actor to;
+};
+/// 4. How it ends. Withdraw and Return also reach the press itself: logbook/writer.h sends them to all its open runs.
+struct Withdraw {
+    std::string reason;
+};
+struct Return {
+    std::string done;
+};
+struct SignOff {
+    std::string remarks;
+};
+struct Abandon {
+    std::string reason;
+};
+
+using Command =
+    std::variant<Answer, Correct, SkipStep, AcceptDeviation, Note, HoldStop, GiveUpStop, ChangeRoll, MeasuredDiameter,
+                 RepeatStage, Interrupt, Resume, HandOver, Withdraw, Return, SignOff, Abandon>;
+
+/// What must be said before a run goes on after an interruption: make safe first.
+inline constexpr const char* kMakeSafe[] = {"nobody_in", "roll_supported", "web_secured", "lamps_parked"};
+
+}  // namespace taut::run

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "core/people/person.h"
+#include "core/run/basis.h"
+#include "core/verdict/verdict.h"
+
+namespace taut::run {
+
+using procedure::StepId;
+
+/// Which, when, who.
+struct Stamp {
+    std::uint64_t n{};
+    std::int64_t utcMs{};
+    int offsetMinutes{};
+    people::PersonId by;
+    std::string byName, byRole;
+};
+
+// What can happen in a run. Targets and plans travel inside, so that a fold never computes.
+struct Began {
+    std::string runId, workplace, kind, parent;  ///< parent: the run it continues, "" = none
+    bool practice = false;
+    bool webInPress = true;
+    Sources sources;
+    std::vector<std::string> facts;
+    targets::Targets targets;
+    procedure::Plan plan;
+    std::vector<std::string> carried;  ///< standing conditions taken over from the parent
+    UnitSystem units{};
+};
+struct Answered {  ///< also `corrected`, with a reason
+    StepId step;
+    std::string entered;
+    std::optional<Quantity> value;
+    targets::Window window;
+    double uncertainty = 0;
+    verdict::Judgement judgement;
+    std::vector<std::string> stated;  ///< machine states said anew for a movement
+    bool correction = false;
+    std::string reason;
+};
+struct NotApplicable {
+    StepId step;
+    std::string reason, approvedBy;
+};
+struct Deviated {
+    StepId step;
+    Quantity value;
+    std::string entered;
+    targets::Window window;
+    std::string reason, by, byName;
+};
+struct InputsChanged {
+    Sources sources;
+    std::vector<std::string> facts;
+    targets::Targets targets;
+    procedure::Plan plan;
+    std::vector<StepId> stale;
+    std::string what;  ///< "roll", "diameter"
+};
+struct StopHeld {
+    std::string holder, where;
+};
+struct StopGivenUp {
+    std::string holder;
+};
+struct Interrupted {
+    std::string reason;
+};  ///< killed, power, break, stop_by_other
+struct Resumed {
+    std::vector<std::string> stated;
+    std::vector<StepId> reconfirm;
+};
+struct HandedOver {
+    people::PersonId to;
+    std::string toName, toRole;
+    std::vector<StepId> reconfirm;
+};
+struct Repeated {
+    std::string stage, cause;
+};  ///< web_break, wrong_roll, other
+struct Noted {
+    StepId step;
+    std::string text;
+};
+struct Withdrawn {
+    std::string reason;
+};  ///< the press is out of use until a supervisor returns it
+struct Returned {
+    std::string done;
+};
+struct Completed {
+    std::string remarks;
+};
+struct Abandoned {
+    std::string reason;
+};
+using Happening =
+    std::variant<Began, Answered, NotApplicable, Deviated, InputsChanged, StopHeld, StopGivenUp, Interrupted, Resumed,
+                 HandedOver, Repeated, Noted, Withdrawn, Returned, Completed, Abandoned>;
+
+/// One thing that happened. Only decide() and a store's reader can make one; the JSON is what was written to disk.
+class Event {
+public:
+    [[nodiscard]] const Stamp& stamp() const noexcept { return m_stamp; }
+    [[nodiscard]] const Happening& happening() const noexcept { return m_happening; }
+    [[nodiscard]] const std::string& json() const noexcept { return m_json; }  ///< one line, exactly as stored
+
+private:
+    Event() = default;
+    friend class EventMaker;
+    Stamp m_stamp;
+    Happening m_happening;
+    std::string m_json;
+};
+/// "answered", "inputs_changed" ...
+[[nodiscard]] const char* whatWord(const Happening& happening) noexcept;
+
+}  // namespace taut::run
