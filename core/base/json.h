@@ -37,6 +37,7 @@ public:
     [[nodiscard]] static Json object() { return Json(Object{}); }
 
     [[nodiscard]] bool isNull() const noexcept { return std::holds_alternative<std::monostate>(m_value); }
+    [[nodiscard]] bool isWhole() const noexcept { return std::holds_alternative<std::int64_t>(m_value); }
     [[nodiscard]] bool isString() const noexcept { return std::holds_alternative<std::string>(m_value); }
     [[nodiscard]] bool isNumber() const noexcept;
     [[nodiscard]] bool isBool() const noexcept { return std::holds_alternative<bool>(m_value); }

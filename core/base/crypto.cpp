@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/crypto.h"
+
+#include <sodium.h>
+
+#include <new>
+#include <stdexcept>
+
+namespace taut {
+
+namespace {
+
+struct Work {
+    unsigned long long passes;
+    std::size_t memory;  // bytes
+};
+
+Work workOf(PinCost cost)
+{
+    if (cost == PinCost::Shop) return {3, std::size_t{64} << 20U};
+    return {crypto_pwhash_argon2id_OPSLIMIT_MIN, crypto_pwhash_argon2id_MEMLIMIT_MIN};
+}
+
+/// Every function below may be the first one called, from any thread.
+void begin()
+{
+    static const bool kReady = sodium_init() >= 0;
+    if (!kReady) throw std::runtime_error("the system gives no random bytes");
+}
+
+}  // namespace
+
+static_assert(crypto_hash_sha256_BYTES == std::tuple_size_v<Digest>);
+
+Digest sha256(std::span<const std::uint8_t> a, std::span<const std::uint8_t> b)
+{
+    begin();
+    crypto_hash_sha256_state state;
+    Digest digest{};
+    crypto_hash_sha256_init(&state);
+    crypto_hash_sha256_update(&state, a.data(), a.size());
+    crypto_hash_sha256_update(&state, b.data(), b.size());
+    crypto_hash_sha256_final(&state, digest.data());
+    return digest;
+}
+
+Digest sha256(std::string_view text) { return sha256(bytesOf(text)); }
+
+std::string hex(std::span<const std::uint8_t> bytes)
+{
+    constexpr std::string_view kDigits = "0123456789abcdef";
+    std::string text;
+    text.reserve(bytes.size() * 2);
+    for (const std::uint8_t byte : bytes) {
+        text += kDigits[byte >> 4U];
+        text += kDigits[byte & 0x0FU];
+    }
+    return text;
+}
+
+std::string hashPin(std::string_view pin, PinCost cost)
+{
+    begin();
+    const Work work = workOf(cost);
+    std::array<char, crypto_pwhash_STRBYTES> phc{};
+    if (crypto_pwhash_str_alg(phc.data(), pin.data(), pin.size(), work.passes, work.memory,
+                              crypto_pwhash_ALG_ARGON2ID13) != 0)
+        throw std::bad_alloc();
+    return phc.data();
+}
+
+bool pinMatches(std::string_view phc, std::string_view pin)
+{
+    begin();
+    // The library reads a fixed-size field that ends in zeros.
+    std::array<char, crypto_pwhash_STRBYTES> field{};
+    if (phc.size() >= field.size()) return false;
+    phc.copy(field.data(), phc.size());
+    return crypto_pwhash_str_verify(field.data(), pin.data(), pin.size()) == 0;
+}
+
+void spendPinTry()
+{
+    begin();
+    const Work work = workOf(PinCost::Shop);
+    constexpr std::array<std::uint8_t, crypto_pwhash_SALTBYTES> kSalt{};
+    std::array<std::uint8_t, 32> unused{};
+    if (crypto_pwhash(unused.data(), unused.size(), "0000", 4, kSalt.data(), work.passes, work.memory,
+                      crypto_pwhash_ALG_ARGON2ID13) != 0)
+        throw std::bad_alloc();
+}
+
+Bytes randomBytes(std::size_t n)
+{
+    begin();
+    Bytes bytes(n);
+    randombytes_buf(bytes.data(), bytes.size());
+    return bytes;
+}
+
+}  // namespace taut

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/file.h"
+
+#include <sys/resource.h>
+#include <sys/stat.h>
+
+#include <catch2/catch.hpp>
+#include <csignal>
+
+#include "core/base/crypto.h"
+
+using namespace taut;
+namespace fs = std::filesystem;
+
+namespace {
+
+/// A folder of this test's own, gone with it.
+struct Folder {
+    fs::path path = fs::temp_directory_path() / ("taut-file-" + hex(randomBytes(8)));
+    Folder() { fs::create_directories(path); }
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+    ~Folder()
+    {
+        std::error_code none;
+        fs::remove_all(path, none);
+    }
+    [[nodiscard]] std::size_t count() const
+    {
+        return static_cast<std::size_t>(std::distance(fs::directory_iterator(path), fs::directory_iterator()));
+    }
+};
+
+}  // namespace
+
+TEST_CASE("what is written is read back byte by byte and leaves nothing beside it")
+{
+    const Folder folder;
+    const fs::path file = folder.path / "größe.bin";
+    std::string bytes;
+    for (int i = 0; i < 300'000; ++i) bytes += static_cast<char>(i * 31 % 256);
+    REQUIRE(writeFile(file, bytes));
+    auto read = readFile(file);
+    REQUIRE(read);
+    CHECK(*read == bytes);
+    REQUIRE(writeFile(file, "short"));
+    CHECK(*readFile(file) == "short");
+    REQUIRE(writeFile(file, ""));
+    CHECK(readFile(file)->empty());
+    CHECK(folder.count() == 1);
+}
+
+TEST_CASE("a missing file and a folder are refused by name")
+{
+    const Folder folder;
+    const auto missing = readFile(folder.path / "no such file");
+    REQUIRE_FALSE(missing);
+    CHECK(missing.error().code == "file.missing");
+    CHECK(missing.error().subject == (folder.path / "no such file").string());
+    CHECK_FALSE(missing.error().remedy.empty());
+    const auto notFile = readFile(folder.path);
+    REQUIRE_FALSE(notFile);
+    CHECK(notFile.error().code == "file.unreadable");
+    CHECK(readFile(folder.path / "a" / "b").error().code == "file.missing");
+}
+
+TEST_CASE("a file larger than the caller wants is refused, one just as large is read")
+{
+    const Folder folder;
+    const fs::path file = folder.path / "ten";
+    REQUIRE(writeFile(file, "0123456789"));
+    CHECK(*readFile(file, 10) == "0123456789");
+    const auto large = readFile(file, 9);
+    REQUIRE_FALSE(large);
+    CHECK(large.error().code == "file.too_large");
+}
+
+TEST_CASE("a folder that does not exist or is a file cannot be written into")
+{
+    const Folder folder;
+    for (const fs::path& file : {folder.path / "none" / "x", folder.path}) {
+        const auto written = writeFile(file, "x");
+        REQUIRE_FALSE(written);
+        CHECK(written.error().code == "file.unwritable");
+        CHECK_FALSE(written.error().remedy.empty());
+    }
+    REQUIRE(writeFile(folder.path / "plain", "x"));
+    CHECK_FALSE(writeFile(folder.path / "plain" / "y", "x"));
+    CHECK(folder.count() == 1);
+}
+
+TEST_CASE("a write that breaks off leaves the old file whole and nothing beside it")
+{
+    const Folder folder;
+    const fs::path file = folder.path / "kept";
+    REQUIRE(writeFile(file, "old"));
+    // The size limit of this process stands in for a full disk: the write begins and cannot end.
+    rlimit before{};
+    REQUIRE(::getrlimit(RLIMIT_FSIZE, &before) == 0);
+    const auto handler = std::signal(SIGXFSZ, SIG_IGN);
+    const rlimit small{1000, before.rlim_max};
+    REQUIRE(::setrlimit(RLIMIT_FSIZE, &small) == 0);
+    const auto written = writeFile(file, std::string(5000, 'n'));
+    REQUIRE(::setrlimit(RLIMIT_FSIZE, &before) == 0);
+    std::signal(SIGXFSZ, handler);
+    REQUIRE_FALSE(written);
+    CHECK(written.error().code == "file.unwritable");
+    CHECK(*readFile(file) == "old");
+    CHECK(folder.count() == 1);
+}
+
+TEST_CASE("a replaced file keeps its permissions and a link stays a link")
+{
+    const Folder folder;
+    const fs::path file = folder.path / "secret";
+    REQUIRE(writeFile(file, "one"));
+    REQUIRE(::chmod(file.c_str(), 0640) == 0);
+    fs::create_symlink(file, folder.path / "link");
+    REQUIRE(writeFile(folder.path / "link", "two"));
+    CHECK(fs::is_symlink(folder.path / "link"));
+    CHECK(*readFile(file) == "two");
+    struct stat now {};
+    REQUIRE(::stat(file.c_str(), &now) == 0);
+    CHECK((now.st_mode & 0777U) == 0640U);
+}
