@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/people/person.h"
+#include "core/seal/chain.h"
+
+namespace taut::records {
+
+/// A page of an answer: at most as many rows as were asked for, and where to go on ("" = that was all).
+template <class T>
+struct Page {
+    std::vector<T> rows;
+    std::string next;
+};
+/// Which runs. Empty fields do not narrow.
+struct RunQuery {
+    std::string press, job, state, text;  ///< state: open completed abandoned
+    std::optional<std::int64_t> sinceMs, untilMs;
+    std::size_t limit = 50;
+};
+/// One run in a list. An open run has seq 0.
+struct RunRow {
+    std::uint64_t seq{};
+    std::string run, press, job, substrate, roll, operatorName, state, verdict, reviewedBy;
+    std::int64_t begunMs{}, endedMs{};  ///< endedMs 0 = not ended
+    std::int64_t deviations{};
+};
+struct SeriesQuery {
+    std::string press, target;
+    std::size_t limit = 200;
+};
+struct Reading {
+    std::uint64_t seq{};
+    std::string run, step, target, unit, verdict, entered;
+    double value{};
+    std::optional<double> low, high;
+    std::int64_t atMs{};
+};
+/// A press out of use.
+struct Withdrawal {
+    std::string press, reason, byId, byName;
+    std::int64_t atMs{};
+};
+
+/// What any store can be asked; newest first. No statement stays open between calls; each call takes at most 50 ms.
+class Reader {
+public:
+    virtual ~Reader() = default;
+    [[nodiscard]] virtual Result<Page<RunRow>> runs(const RunQuery& query, std::string_view after) const = 0;
+    [[nodiscard]] virtual Result<Page<Reading>> readings(const SeriesQuery& query, std::string_view after) const = 0;
+    [[nodiscard]] virtual Result<seal::Seal> seal(std::uint64_t seq) const = 0;
+    [[nodiscard]] virtual Result<seal::Seal> sealOfRun(std::string_view runId) const = 0;
+    [[nodiscard]] virtual Result<seal::Anchor> anchor() const = 0;
+    [[nodiscard]] virtual Result<std::vector<Withdrawal>> withdrawals() const = 0;  ///< those that stand
+    [[nodiscard]] virtual Result<std::vector<people::PersonRecord>> people() const = 0;
+};
+
+}  // namespace taut::records

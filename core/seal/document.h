@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/json.h"
+#include "core/run/run.h"
+
+namespace taut::seal {
+
+/// What a sealed document is about. Everything that must be trusted later is one of these, in one chain.
+enum class Kind : std::uint8_t { Run, Review, Correction, Void, Definition, Person, Competence, Withdrawal };
+[[nodiscard]] const char* kindWord(Kind kind) noexcept;
+
+/// A document: the JSON of formats §9. A live run gives one too; only sealing gives it bytes that never change again.
+struct Document {
+    Kind kind{};
+    Json body;
+};
+
+/// A run as its document: inputs, procedure, people, target sets, events, the standing of every step, deviations. A run
+/// that has not ended has state "open" and no "ended".
+[[nodiscard]] Document documentOf(const run::Run& run);
+/// A press, substrate, job or procedure in an edition: {"what","id","edition","sha256","text"}.
+[[nodiscard]] Document definitionOf(std::string_view what, const run::Source& source);
+/// A person's enrolment or change; no PIN material.
+[[nodiscard]] Document personOf(const people::PersonRecord& person, std::string_view change);
+/// A press withdrawn from use, or returned to it: {"press","what","reason","by","at"}.
+[[nodiscard]] Document withdrawalOf(std::string_view press, bool withdrawn, std::string_view reason,
+                                    const people::Actor& by, Instant at);
+
+/// The bytes that are hashed and kept; and back (code document.broken).
+[[nodiscard]] std::string write(const Document& document);
+[[nodiscard]] Result<Document> read(std::string_view bytes);
+/// The events inside a run's document, so that a sealed run folds like a live one.
+[[nodiscard]] Result<std::vector<run::Event>> eventsOf(const Document& document);
+
+}  // namespace taut::seal
