@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/base/clock.h"
 #include "core/base/json.h"
 #include "core/run/run.h"
 

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <optional>
+
+#include <QObject>
+#include <QString>
+
+#include "core/logbook/open_run.h"
+
+namespace taut::app {
+
+/// The logbook, who is signed in, and the open run: the only object of the program that changes anything. Hashing,
+/// writing and sealing happen on its own thread; the signals arrive on the window's. A screen shows what this holds and
+/// asks it.
+class Session : public QObject {
+    Q_OBJECT
+
+public:
+    struct Options {
+        std::filesystem::path logbook;
+        std::filesystem::path resources;  ///< presses, substrates, procedures, demo
+        bool loadDemo = false;            ///< fills an empty logbook with the demo shop
+        int syncDelayMs = 0;              ///< tests
+    };
+    explicit Session(Options options, QObject* parent = nullptr);
+    ~Session() override;
+
+    /// Opens the logbook (takes the pen); emits opened or refused.
+    void open();
+    [[nodiscard]] bool isOpen() const;
+    [[nodiscard]] bool busy() const;
+    [[nodiscard]] const std::optional<people::Actor>& actor() const;
+    [[nodiscard]] const run::Run* run() const;  ///< the open run, or nullptr
+    /// For lists; nullptr until open. Calls are short (see records::Reader) and allowed on the window's thread.
+    [[nodiscard]] const records::Reader* reader() const;
+    [[nodiscard]] std::vector<logbook::Definition> definitions(const char* what) const;
+    [[nodiscard]] std::vector<std::string> openRuns() const;
+    [[nodiscard]] const Options& options() const { return m_options; }
+
+    void signIn(const QString& personId, const QString& pin);
+    void signOut();
+    void begin(const logbook::OpenRun::Beginning& beginning);
+    void resume(const QString& runId);
+    /// Leaves the run on disk as it is and shows the start page.
+    void leaveRun();
+    void perform(const run::Command& command);
+    /// Commands that need a second person: signs them in first (their PIN never leaves this call).
+    using WithSecond = std::function<run::Command(const people::Actor&)>;
+    void performWith(const QString& personId, const QString& pin, WithSecond make);
+    /// Performs SignOff or Abandon and seals; emits sealed.
+    void finish(const run::Command& command);
+    void withdraw(const QString& press, const QString& reason);
+    void giveBack(const QString& press, const QString& done);
+
+signals:
+    void opened();
+    void busyChanged(bool busy);
+    void actorChanged();
+    void runChanged();  ///< began, resumed, event on disk, left
+    void sealed(quint64 seq);
+    void withdrawalsChanged();
+    void refused(const taut::Finding& finding);  ///< a sentence to show beside what was asked; nothing entered is lost
+
+private:
+    struct Impl;
+    Options m_options;
+    std::unique_ptr<Impl> m_impl;
+};
+
+}  // namespace taut::app
