@@ -38,6 +38,10 @@ struct Inputs {
 /// What any of these files is: "press", "job", "substrates", "roll", "procedure", "answers", or "" when it is none.
 [[nodiscard]] std::string whatIs(std::string_view toml);
 
+/// How this roll must be hung so that the right face meets the plates: the press's print side, flipped when the roll is
+/// wound the other way. nullopt when one of them is not known.
+[[nodiscard]] std::optional<Feed> feedFor(const Press& press, const Roll& roll);
+
 /// What does not fit together before anybody lifts a roll: roll wider than the press, roll of another substrate, width
 /// against job, core against mandrel and adapters, diameter and mass against the unwind, winding unknown, tag against
 /// geometry, circumference typed as diameter, core typed by its outside or nominally, condition, missing adapter.
@@ -47,7 +51,7 @@ struct Inputs {
 [[nodiscard]] std::vector<std::string> factsOf(const Inputs& inputs, bool webInPress);
 /// "zone", "station", "guard", "emergency_stop", "guide", "sensor", "rewind", "clamp"
 struct Item {
-    std::string id, name, place;
+    std::string id, name, place;  ///< place: id of a place of the press, or of a roller; "" = not said
     std::vector<std::string> facts;
 };
 [[nodiscard]] std::vector<Item> itemsOf(const Press& press, std::string_view repetition);

@@ -9,9 +9,9 @@
 
 namespace taut::inputs {
 
-/// Where a tension range comes from; per width.
+/// A running tension per width and who says so; an end left out is open.
 struct TensionRange {
-    Entry<Kind::ForcePerWidth> low, high;
+    Maybe<Kind::ForcePerWidth> low, high;
     std::string source;
 };
 /// The plate cylinder's gear: teeth, and a pitch in one of three ways.

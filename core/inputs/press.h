@@ -98,8 +98,7 @@ struct Zone {
 struct Roller {
     std::string id, kind, path, leaves;  ///< path "" = main
     std::optional<int> station;
-    Entry<Kind::Length> x, y;
-    Maybe<Kind::Length> diameter, roughness, extra;
+    Maybe<Kind::Length> x, y, diameter, roughness, extra;
     std::optional<bool> counterClockwise;
     std::optional<double> friction;
     Maybe<Kind::Inertia> inertia;
@@ -115,7 +114,8 @@ struct Guide {
 };
 struct Station {
     int number{};
-    std::string roller, dryer;  ///< none air infrared uv
+    std::string roller, dryer;  ///< none air infrared uv; "" = not said
+    std::string place;
     Maybe<Kind::Length> registerAlong, registerAcross;
 };
 struct Sourced {  ///< a measured or stated value and who says so

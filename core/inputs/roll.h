@@ -17,6 +17,7 @@ struct Roll {
     std::optional<int> splices;
     std::string condition;  ///< clean dusty nicked crushed; "" = not said
     bool opened = false;    ///< part used: what the tag says of length and mass no longer holds
+    friend bool operator==(const Roll&, const Roll&) = default;
 };
 
 }  // namespace taut::inputs
