@@ -32,6 +32,17 @@ struct Document {
 [[nodiscard]] Document withdrawalOf(std::string_view press, bool withdrawn, std::string_view reason,
                                     const people::Actor& by, Instant at);
 
+/// Who seals it and when, written into the document, so that the columns of its row can be checked against it.
+struct Head {
+    std::string kind, id, subject;
+    std::int64_t sealedAtMs{};
+    std::string person;
+    friend bool operator==(const Head&, const Head&) = default;
+};
+[[nodiscard]] Document sealedBy(Document document, std::string_view personId, std::string_view name, Instant at);
+/// What a row of the chain says of its document, read from the document.
+[[nodiscard]] Head headOf(const Document& document);
+
 /// The bytes that are hashed and kept; and back (code document.broken).
 [[nodiscard]] std::string write(const Document& document);
 [[nodiscard]] Result<Document> read(std::string_view bytes);

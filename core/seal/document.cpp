@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/seal/document.h"
+
+#include <array>
+
+#include "core/base/utf8.h"
+
+namespace taut::seal {
+
+namespace {
+
+constexpr std::array<const char*, 8> kWords{"run",        "review", "correction", "void",
+                                            "definition", "person", "competence", "withdrawal"};
+
+std::optional<Kind> kindFrom(std::string_view word)
+{
+    for (std::size_t i = 0; i < kWords.size(); ++i)
+        if (kWords[i] == word) return static_cast<Kind>(i);
+    return std::nullopt;
+}
+
+Finding broken(Text text)
+{
+    return refuse("document.broken", "document", std::move(text),
+                  "Restore the logbook from a backup; a document is never written like this.");
+}
+
+}  // namespace
+
+const char* kindWord(Kind kind) noexcept { return kWords[static_cast<std::size_t>(kind)]; }
+
+Document definitionOf(std::string_view what, const run::Source& source)
+{
+    Document document{Kind::Definition, Json::object()};
+    document.body.set("format", 1)
+        .set("kind", kindWord(document.kind))
+        .set("id", source.id)
+        .set("what", what)
+        .set("edition", source.edition)
+        .set("sha256", source.sha256)
+        .set("text", source.text);
+    return document;
+}
+
+Document sealedBy(Document document, std::string_view personId, std::string_view name, Instant at)
+{
+    Json who = Json::object();
+    who.set("id", personId).set("name", name);
+    document.body.set("sealed_at", utcText(at.utcMs))
+        .set("sealed_offset", offsetText(at.offsetMinutes))
+        .set("sealed_by", std::move(who));
+    return document;
+}
+
+Head headOf(const Document& document)
+{
+    const Json& body = document.body;
+    const auto at = readUtc(body["sealed_at"].text());
+    return {kindWord(document.kind), body["id"].text(), body["subject"].text(), at ? *at : 0,
+            body["sealed_by"]["id"].text()};
+}
+
+std::string write(const Document& document) { return document.body.dump(); }
+
+Result<Document> read(std::string_view bytes)
+{
+    if (firstBadUtf8(bytes) != std::string_view::npos) return broken("The document is not UTF-8 text.");
+    auto json = Json::parse(bytes);
+    if (!json) return broken(json.error().text);
+    if (!json->isObject() || !(*json)["format"].isWhole()) return broken("The document does not say its format.");
+    const std::string word = (*json)["kind"].text();
+    const auto kind = kindFrom(word);
+    if (!kind) return broken({"The document is of an unknown kind: %1.", {word}});
+    return Document{*kind, std::move(*json)};
+}
+
+}  // namespace taut::seal
