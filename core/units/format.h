@@ -18,13 +18,14 @@ struct Shown {
     [[nodiscard]] std::string text() const { return unit.empty() ? number : number + ' ' + unit; }
 };
 /// In the quantity's own unit when that belongs to the system, else in the system's usual one. Rounded once, ties to
-/// even (ISO 80000-1 annex B rule A), to the unit's decimals (see Unit). Trailing zeros stay, except for lengths in mm
-/// and counts.
+/// even (ISO 80000-1 annex B rule A), to the unit's decimals (see Unit). Trailing zeros stay, except for lengths in mm,
+/// cm, um and m, tensions in N/mm, shares and counts. Before that the conversion's noise is taken off (14 digits
+/// count), so that a limit of 20 psi rounded up is 20.0 psi and not 20.1 psi.
 [[nodiscard]] Shown show(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
 /// show(...).text()
 [[nodiscard]] std::string format(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
 /// The decimal number nearest to value at so many decimals, rounded in decimal arithmetic on the shortest text of the
-/// double.
+/// double; decimals below zero round to tens, hundreds. Up and Down are towards plus and minus infinity. Never "-0".
 [[nodiscard]] std::string roundedDecimal(double value, int decimals, Rounding rounding);
 
 }  // namespace taut

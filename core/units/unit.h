@@ -19,9 +19,13 @@ struct Unit {
     bool metric;        ///< offered to metric people
     bool us;            ///< offered to US people
     int leastDecimals;  ///< how a value is shown: at least so many decimals ...
-    int mostDecimals;   ///< ... and at most so many, three significant digits wanted between
+    int mostDecimals;   ///< ... and at most so many, three significant digits wanted between; none from 1000 on
 };
 
+/// A number of this unit as SI, and back. Computed with more digits than a double has, so that "1.1 bar" is 110000 Pa
+/// and "13 1/4 in" 0.33655 m, the doubles nearest to the decimal truth (all but always).
+[[nodiscard]] double toSi(long double value, const Unit& unit) noexcept;
+[[nodiscard]] double fromSi(double si, const Unit& unit) noexcept;
 /// Every unit accepted, grouped by kind, SI first within a kind.
 [[nodiscard]] std::span<const Unit> allUnits() noexcept;
 /// The units of one kind, SI first.

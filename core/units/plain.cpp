@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/units/plain.h"
+
+#include <array>
+#include <cassert>
+
+#include "core/units/format.h"
+
+namespace taut {
+
+namespace {
+
+constexpr std::array<const char*, kKindCount> kKindWords{"count",
+                                                         "share",
+                                                         "angle",
+                                                         "length",
+                                                         "volume_per_area",
+                                                         "area",
+                                                         "mass",
+                                                         "grammage",
+                                                         "density",
+                                                         "area_per_mass",
+                                                         "force",
+                                                         "force_per_width",
+                                                         "pressure",
+                                                         "torque",
+                                                         "torque_per_pressure",
+                                                         "torque_per_current",
+                                                         "torque_per_share",
+                                                         "speed",
+                                                         "acceleration",
+                                                         "time",
+                                                         "frequency",
+                                                         "inertia",
+                                                         "count_per_length",
+                                                         "power",
+                                                         "current",
+                                                         "viscosity"};
+
+constexpr std::array<const char*, 3> kSeverityWords{"note", "warn", "stop"};
+
+std::string argText(const TextArg& arg, UnitSystem system)
+{
+    if (const auto* words = std::get_if<std::string>(&arg)) return *words;
+    if (const auto* whole = std::get_if<std::int64_t>(&arg)) return std::to_string(*whole);
+    const auto& magnitude = std::get<Magnitude>(arg);
+    return format(Quantity(magnitude.si, magnitude.kind, magnitude.unit), system);
+}
+
+Json argJson(const TextArg& arg)
+{
+    if (const auto* words = std::get_if<std::string>(&arg)) return *words;
+    if (const auto* whole = std::get_if<std::int64_t>(&arg)) return *whole;
+    const auto& magnitude = std::get<Magnitude>(arg);
+    return Json::object().set("si", magnitude.si).set("kind", kindWord(magnitude.kind)).set("unit", magnitude.unit);
+}
+
+TextArg argFrom(const Json& json)
+{
+    if (json.isString()) return json.text();
+    if (json.isNumber()) return json.integer();
+    Magnitude magnitude{json["si"].number(), Kind::Count, json["unit"].text()};
+    static_cast<void>(kindFromWord(json["kind"].text(), magnitude.kind));
+    return magnitude;
+}
+
+void appendSentence(std::string& line, const std::string& more)
+{
+    if (!line.empty() && !more.empty()) line += ' ';
+    line += more;
+}
+
+}  // namespace
+
+std::string plain(const Text& text, UnitSystem system)
+{
+    std::string out;
+    for (std::size_t i = 0; i < text.source.size(); ++i) {
+        const char next = i + 1 < text.source.size() ? text.source[i + 1] : '\0';
+        if (text.source[i] != '%' || next < '1' || next > '9') {
+            out += text.source[i];
+            continue;
+        }
+        const auto n = static_cast<std::size_t>(next - '1');
+        assert(n < text.args.size());
+        if (n < text.args.size()) out += argText(text.args[n], system);
+        ++i;
+    }
+    return out;
+}
+
+std::string sentence(const Finding& finding, UnitSystem system)
+{
+    std::string line = finding.subject.empty() ? std::string() : finding.subject + ':';
+    appendSentence(line, plain(finding.text, system));
+    appendSentence(line, plain(finding.remedy, system));
+    return line;
+}
+
+Json findingJson(const Finding& finding, UnitSystem system)
+{
+    Json json = Json::object();
+    json.set("code", finding.code);
+    json.set("severity", kSeverityWords[static_cast<std::size_t>(finding.severity)]);
+    json.set("subject", finding.subject);
+    json.set("text", plain(finding.text, system));
+    json.set("remedy", plain(finding.remedy, system));
+    json.set("say", textJson(finding.text));
+    json.set("do", textJson(finding.remedy));
+    return json;
+}
+
+Finding findingFrom(const Json& json)
+{
+    Finding finding;
+    finding.code = json["code"].text();
+    for (std::size_t i = 0; i < kSeverityWords.size(); ++i)
+        if (json["severity"].text() == kSeverityWords[i]) finding.severity = static_cast<Severity>(i);
+    finding.subject = json["subject"].text();
+    // Another program may have written the sentences alone.
+    finding.text = json.has("say") ? textFrom(json["say"]) : Text{json["text"].text()};
+    finding.remedy = json.has("do") ? textFrom(json["do"]) : Text{json["remedy"].text()};
+    return finding;
+}
+
+Json textJson(const Text& text)
+{
+    Json args = Json::array();
+    for (const TextArg& arg : text.args) args.add(argJson(arg));
+    return Json::object().set("source", text.source).set("args", std::move(args));
+}
+
+Text textFrom(const Json& json)
+{
+    Text text{json["source"].text()};
+    for (const Json& arg : json["args"].items()) text.args.push_back(argFrom(arg));
+    return text;
+}
+
+const char* kindWord(Kind kind) noexcept { return kKindWords[static_cast<std::size_t>(kind)]; }
+
+bool kindFromWord(std::string_view word, Kind& out) noexcept
+{
+    for (std::size_t i = 0; i < kKindWords.size(); ++i) {
+        if (word != kKindWords[i]) continue;
+        out = static_cast<Kind>(i);
+        return true;
+    }
+    return false;
+}
+
+}  // namespace taut
