@@ -1,0 +1,300 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/book.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "core/physics/formula.h"
+
+namespace taut::targets {
+
+namespace {
+
+void addOnce(std::vector<std::string>& keys, const std::vector<std::string>& more)
+{
+    for (const std::string& key : more)
+        if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
+}
+
+template <class T>
+std::shared_ptr<const T> orEmpty(const std::shared_ptr<const T>& p)
+{
+    return p ? p : std::make_shared<const T>();
+}
+
+Result<std::vector<inputs::NamedPath>> pathsFor(const inputs::Press& press, std::optional<Length> diameter,
+                                                inputs::Winding winding)
+{
+    // Hung the way that shows the right face; before that is known, the way the press prefers.
+    inputs::Feed feed = press.printFeed.value_or(inputs::Feed::Over);
+    if (press.printWinding && winding != inputs::Winding::Unknown && winding != *press.printWinding)
+        feed = feed == inputs::Feed::Over ? inputs::Feed::Under : inputs::Feed::Over;
+    if (press.unwind && !press.unwind->feeds.empty() &&
+        std::find(press.unwind->feeds.begin(), press.unwind->feeds.end(), feed) == press.unwind->feeds.end())
+        feed = press.unwind->feeds.front();
+    return inputs::pathsOf(press, diameter, feed);
+}
+
+}  // namespace
+
+Term known(Quantity value, std::string from) { return Term{std::move(from), std::move(value), {}, {}}; }
+Term missing(std::string key) { return Term{key, std::nullopt, {key}, {}}; }
+Term impossible(Finding why) { return Term{{}, std::nullopt, {}, std::move(why)}; }
+Term term(const std::optional<Quantity>& quantity, std::string key)
+{
+    return quantity ? known(*quantity, std::move(key)) : missing(std::move(key));
+}
+Term number(const std::optional<double>& value, std::string key, Kind kind)
+{
+    return value ? known(Quantity(*value, kind), std::move(key)) : missing(std::move(key));
+}
+Term number(const std::optional<int>& value, std::string key)
+{
+    return value ? known(Quantity(*value, Kind::Count), std::move(key)) : missing(std::move(key));
+}
+Term policy(double si, Kind kind, std::string name) { return known(Quantity(si, kind), "policy:" + std::move(name)); }
+
+Term lack(const std::vector<Term>& parts)
+{
+    Term out;
+    for (const Term& part : parts) {
+        if (part.cannot && !out.cannot) out.cannot = part.cannot;
+        if (!part.known()) addOnce(out.missing, part.missing);
+    }
+    return out;
+}
+
+Term combine(const std::vector<Term>& parts, std::string from, double (*value)(const std::vector<double>&), Kind kind)
+{
+    Term out = lack(parts);
+    if (out.cannot || !out.missing.empty()) return out;
+    std::vector<double> si;
+    for (const Term& part : parts) si.push_back(part.value->si());
+    return known(Quantity(value(si), kind, parts.front().value->kind() == kind ? parts.front().value->unit() : ""),
+                 std::move(from));
+}
+
+Term evaluated(const std::string& formulaId, const Arguments& arguments, std::string from)
+{
+    std::vector<Term> parts;
+    for (const auto& [symbol, part] : arguments) parts.push_back(part);
+    Term out = lack(parts);
+    if (out.cannot || !out.missing.empty()) return out;
+    const physics::Formula* formula = physics::findFormula(formulaId);
+    assert(formula != nullptr);
+    std::vector<physics::Named> named;
+    for (const auto& [symbol, part] : arguments) named.push_back({symbol, *part.value});
+    Result<Quantity> result = physics::evaluate(*formula, named);
+    if (!result) return impossible(result.error());
+    return known(*result, std::move(from));
+}
+
+Given given(std::string symbol, Text name, TargetValue value, std::string from)
+{
+    return Given{std::move(symbol), std::move(name), std::move(value), std::move(from)};
+}
+
+// --- a stated target -----------------------------------------------------------------------------------------------
+
+Stated& Stated::window(std::optional<Quantity> low, std::optional<Quantity> high, Rule rule, Text source)
+{
+    if (auto* r = std::get_if<Ready>(&m_target->state)) {
+        const Quantity* value = std::get_if<Quantity>(&r->value);
+        auto spoken = [&](std::optional<Quantity> q) -> std::optional<Quantity> {
+            if (q && value && q->unit().empty()) return q->in(value->unit());
+            return q;
+        };
+        r->window = Window{spoken(std::move(low)), spoken(std::move(high)), rule, std::move(source)};
+    }
+    return *this;
+}
+
+Stated& Stated::within(double below, double above, Rule rule, Text source)
+{
+    const Quantity* value = m_target->quantity();
+    if (value == nullptr) return *this;
+    return window(Quantity(value->si() - below, value->kind(), value->unit()),
+                  Quantity(value->si() + above, value->kind(), value->unit()), rule, std::move(source));
+}
+
+Stated& Stated::advice(Text text)
+{
+    if (auto* r = std::get_if<Ready>(&m_target->state)) r->advice = std::move(text);
+    return *this;
+}
+
+Stated& Stated::uncertainty(std::optional<Quantity> u)
+{
+    if (auto* r = std::get_if<Ready>(&m_target->state)) r->uncertainty = std::move(u);
+    return *this;
+}
+
+Stated& Stated::instrument(const std::optional<Quantity>& u)
+{
+    if (auto* r = std::get_if<Ready>(&m_target->state)) r->instrument = u;
+    return *this;
+}
+
+Stated& Stated::cannot(Finding why)
+{
+    m_target->state = Cannot{std::move(why)};
+    return *this;
+}
+
+Stated& Stated::in(const std::string& unit)
+{
+    if (auto* r = std::get_if<Ready>(&m_target->state))
+        if (auto* q = std::get_if<Quantity>(&r->value)) *q = q->in(unit);
+    return *this;
+}
+
+Term Stated::term() const
+{
+    if (const auto* needs = std::get_if<Needs>(&m_target->state)) return Term{{}, {}, needs->keys, {}};
+    if (const auto* no = std::get_if<Cannot>(&m_target->state)) return impossible(no->why);
+    const Quantity* q = m_target->quantity();
+    assert(q != nullptr);
+    return known(*q, "target:" + m_id);
+}
+
+// --- the book ------------------------------------------------------------------------------------------------------
+
+Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
+    : m_press(orEmpty(in.press)),
+      m_job(orEmpty(in.job)),
+      m_substrate(orEmpty(in.substrate)),
+      m_roll(orEmpty(in.roll)),
+      m_present(presentDiameter),
+      m_paths(pathsFor(*m_press,
+                       presentDiameter         ? presentDiameter
+                       : m_roll->outerDiameter ? std::optional(m_roll->outerDiameter->measure())
+                                               : std::nullopt,
+                       m_roll->winding))
+{}
+
+Term Book::diameter() const
+{
+    const std::string unit = m_roll->outerDiameter ? m_roll->outerDiameter->quantity().unit() : std::string();
+    if (m_present) return known(Quantity(*m_present, Kind::Length, unit), "measured:roll.diameter");
+    return term(m_roll->outerDiameter, "roll.outer_diameter");
+}
+
+Term Book::coreOuter() const
+{
+    Term wall = term(m_roll->coreWall, "roll.core_wall");
+    std::string from = "roll.core + 2 roll.core_wall";
+    if (!wall.known() && m_press->unwind && m_press->unwind->coreWall) {
+        wall = term(m_press->unwind->coreWall, "press.unwind.core_wall");
+        from = "roll.core + 2 press.unwind.core_wall";
+    }
+    return combine(
+        {term(m_roll->core, "roll.core"), wall}, from, [](const std::vector<double>& v) { return v[0] + 2 * v[1]; },
+        Kind::Length);
+}
+
+Term Book::caliper() const { return term(m_substrate->caliper, "substrate.caliper"); }
+
+Term Book::width() const
+{
+    if (m_roll->width || !m_job->webWidth) return term(m_roll->width, "roll.width");
+    return term(m_job->webWidth, "job.web_width");
+}
+
+Term Book::speed() const { return term(m_job->speed, "job.speed"); }
+
+const physics::WebPath* Book::mainPath() const
+{
+    if (!m_paths || m_paths->empty()) return nullptr;
+    return &m_paths->front().path;
+}
+
+const physics::PathArc* Book::arc(std::string_view roller) const
+{
+    if (!m_paths) return nullptr;
+    for (const inputs::NamedPath& named : *m_paths)
+        if (const physics::PathArc* found = named.path.arc(roller)) return found;
+    return nullptr;
+}
+
+Stated Book::add(Target target)
+{
+    std::string id = target.id;
+    assert(std::none_of(m_all.begin(), m_all.end(), [&](const Target& t) { return t.id == id; }));
+    m_all.push_back(std::move(target));
+    return Stated(m_all.back(), std::move(id));
+}
+
+Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm)
+{
+    if (lackTerm.cannot) return add({std::move(id), shape, std::move(name), Cannot{*lackTerm.cannot}});
+    return add({std::move(id), shape, std::move(name), Needs{lackTerm.missing}});
+}
+
+Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments arguments, std::string unit)
+{
+    const physics::Formula* formula = physics::findFormula(formulaId);
+    assert(formula != nullptr);
+    Term result = evaluated(formulaId, arguments, {});
+    if (!result.known()) {
+        if (result.cannot && result.cannot->subject.empty()) result.cannot->subject = id;
+        return lacking(std::move(id), std::move(name), Shape::Quantity, result);
+    }
+    Because because{formulaId, std::string(formula->symbols), {}, std::string(formula->source)};
+    for (const auto& [symbol, part] : arguments) {
+        auto argument = std::find_if(formula->arguments.begin(), formula->arguments.end(),
+                                     [&](const physics::Argument& a) { return a.symbol == symbol; });
+        assert(argument != formula->arguments.end());
+        because.given.push_back(given(symbol, Text(std::string(argument->name)), *part.value, part.from));
+    }
+    return add(
+        {std::move(id), Shape::Quantity, std::move(name),
+         Ready{unit.empty() ? result.value->in("") : result.value->in(unit), {}, {}, {}, std::move(because), {}}});
+}
+
+Stated Book::value(std::string id, Text name, std::string how, Term result, std::string source, Arguments arguments)
+{
+    if (!result.known()) return lacking(std::move(id), std::move(name), Shape::Quantity, result);
+    Because because{std::move(how), {}, {}, std::move(source)};
+    if (arguments.empty() && !result.from.empty()) arguments.emplace_back("x", result);
+    for (const auto& [symbol, part] : arguments)
+        if (part.known()) because.given.push_back(given(symbol, name, *part.value, part.from));
+    return add(
+        {std::move(id), Shape::Quantity, std::move(name), Ready{*result.value, {}, {}, {}, std::move(because), {}}});
+}
+
+Stated Book::word(std::string id, Text name, std::string value, std::string source, std::vector<Given> because)
+{
+    return add({std::move(id), Shape::Word, std::move(name),
+                Ready{std::move(value), {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
+}
+
+Stated Book::yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because)
+{
+    return add({std::move(id), Shape::YesNo, std::move(name),
+                Ready{value, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
+}
+
+Term Book::target(std::string_view id) const
+{
+    for (const Target& t : m_all)
+        if (t.id == id) {
+            Target copy = t;
+            return Stated(copy, std::string(id)).term();
+        }
+    return missing("target:" + std::string(id));
+}
+
+Targets Book::finish() &&
+{
+    // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
+    for (const auto& [id, range] : m_press->limits)
+        for (Target& t : m_all)
+            if (t.id == id)
+                if (auto* r = std::get_if<Ready>(&t.state); r && r->window.rule > Rule::Maker)
+                    r->window = Window{range.low, range.high, Rule::Press, Text("limits of this press's profile")};
+    m_targets.all.assign(std::make_move_iterator(m_all.begin()), std::make_move_iterator(m_all.end()));
+    std::sort(m_targets.all.begin(), m_targets.all.end(), [](const Target& a, const Target& b) { return a.id < b.id; });
+    return std::move(m_targets);
+}
+
+}  // namespace taut::targets

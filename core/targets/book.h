@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <deque>
+#include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/inputs/path_of.h"
+#include "core/targets/target.h"
+
+// How a target set is written, private to this folder: each family states its targets, the book follows what is
+// missing or impossible through every formula, so that no family handles either by hand.
+namespace taut::targets {
+
+/// Something a formula is fed with: a quantity and where it came from, or the keys that are missing, or why it cannot
+/// be.
+struct Term {
+    std::string from;
+    std::optional<Quantity> value;
+    std::vector<std::string> missing;
+    std::optional<Finding> cannot;
+    [[nodiscard]] bool known() const { return value.has_value(); }
+};
+[[nodiscard]] Term known(Quantity value, std::string from);
+[[nodiscard]] Term missing(std::string key);
+[[nodiscard]] Term impossible(Finding why);
+template <Kind K>
+[[nodiscard]] Term term(const inputs::Maybe<K>& entry, std::string key)
+{
+    return entry ? known(entry->quantity(), std::move(key)) : missing(std::move(key));
+}
+[[nodiscard]] Term term(const std::optional<Quantity>& quantity, std::string key);
+[[nodiscard]] Term number(const std::optional<double>& value, std::string key, Kind kind);
+[[nodiscard]] Term number(const std::optional<int>& value, std::string key);
+/// A value of ours, editable by nobody here: from "policy:NAME".
+[[nodiscard]] Term policy(double si, Kind kind, std::string name);
+/// The same quantity under another provenance, when all are known; else what they lack together.
+[[nodiscard]] Term combine(const std::vector<Term>& parts, std::string from,
+                           double (*value)(const std::vector<double>& si), Kind kind);
+/// All that a list of terms lacks.
+[[nodiscard]] Term lack(const std::vector<Term>& parts);
+
+using Arguments = std::vector<std::pair<std::string, Term>>;
+
+/// A handle on a target just stated; on one that is not ready its setters do nothing.
+class Stated {
+public:
+    Stated(Target& target, std::string id) : m_target(&target), m_id(std::move(id)) {}
+    Stated& window(std::optional<Quantity> low, std::optional<Quantity> high, Rule rule, Text source);
+    /// Value plus and minus.
+    Stated& within(double below, double above, Rule rule, Text source);
+    Stated& advice(Text text);
+    Stated& uncertainty(std::optional<Quantity> u);
+    Stated& instrument(const std::optional<Quantity>& u);
+    Stated& cannot(Finding why);
+    /// Speaks of the value, and of window and instrument set later, in this unit.
+    Stated& in(const std::string& unit);
+    [[nodiscard]] const Ready* ready() const { return std::get_if<Ready>(&m_target->state); }
+    /// As the input of another formula.
+    [[nodiscard]] Term term() const;
+
+private:
+    Target* m_target;
+    std::string m_id;
+};
+
+class Book {
+public:
+    Book(const inputs::Inputs& in, std::optional<Length> presentDiameter);
+
+    // The four inputs, an empty one where nothing was given, so that every key can be asked for.
+    [[nodiscard]] const inputs::Press& press() const { return *m_press; }
+    [[nodiscard]] const inputs::Job& job() const { return *m_job; }
+    [[nodiscard]] const inputs::Substrate& substrate() const { return *m_substrate; }
+    [[nodiscard]] const inputs::Roll& roll() const { return *m_roll; }
+    [[nodiscard]] bool measuredDiameter() const { return m_present.has_value(); }
+
+    // Terms that several families use.
+    [[nodiscard]] Term diameter() const;   ///< of the roll now
+    [[nodiscard]] Term coreOuter() const;  ///< where the web starts: core and two walls
+    [[nodiscard]] Term caliper() const;
+    [[nodiscard]] Term width() const;  ///< of the web that is there: the roll's, else the job's
+    [[nodiscard]] Term speed() const;
+    /// The paths for this roll and the feed it needs, or what keeps them from being drawn.
+    [[nodiscard]] const Result<std::vector<inputs::NamedPath>>& paths() const { return m_paths; }
+    [[nodiscard]] const physics::WebPath* mainPath() const;
+    /// The wrap of a roller on whichever path it is.
+    [[nodiscard]] const physics::PathArc* arc(std::string_view roller) const;
+
+    /// Value by a formula of the catalogue.
+    Stated formula(std::string id, Text name, std::string formulaId, Arguments arguments, std::string unit = {});
+    /// Value by a rule in words ("rule"), as entered ("stated") or from a table ("lookup").
+    Stated value(std::string id, Text name, std::string how, Term result, std::string source, Arguments because = {});
+    Stated word(std::string id, Text name, std::string value, std::string source, std::vector<Given> because);
+    Stated yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because);
+    Stated lacking(std::string id, Text name, Shape shape, const Term& lack);
+    void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
+    void schedule(Schedule s) { m_targets.schedules.push_back(std::move(s)); }
+    /// A target already stated, as a term; missing key "target:ID" when there is none (asserted by tests).
+    [[nodiscard]] Term target(std::string_view id) const;
+    [[nodiscard]] Targets finish() &&;
+
+private:
+    Stated add(Target target);
+    std::shared_ptr<const inputs::Press> m_press;
+    std::shared_ptr<const inputs::Job> m_job;
+    std::shared_ptr<const inputs::Substrate> m_substrate;
+    std::shared_ptr<const inputs::Roll> m_roll;
+    std::optional<Length> m_present;
+    Result<std::vector<inputs::NamedPath>> m_paths;
+    std::deque<Target> m_all;  ///< a deque, so that a Stated stays good while others are added
+    Targets m_targets;         ///< schedules and findings; `all` is filled by finish
+};
+
+/// Evaluates a catalogue formula on terms; what they lack travels on.
+[[nodiscard]] Term evaluated(const std::string& formulaId, const Arguments& arguments, std::string from);
+[[nodiscard]] Given given(std::string symbol, Text name, TargetValue value, std::string from);
+
+// The families, in the order in which they need each other.
+void stateRoll(Book& book);
+void stateJob(Book& book);
+void stateCoreAndLift(Book& book);
+void stateAlignment(Book& book);
+void stateThreading(Book& book);
+void stateTension(Book& book);
+void stateTraction(Book& book);
+void stateStops(Book& book);
+void stateSplice(Book& book);
+void stateGuides(Book& book);
+void stateRegisterAndInk(Book& book);
+void stateShopReadings(Book& book);
+
+/// Which roll a zone's torque acts on.
+enum class ZoneEnd : std::uint8_t { Unwind, Rewind, Waste, Between };
+[[nodiscard]] ZoneEnd endOf(const inputs::Press& press, const inputs::Zone& zone);
+[[nodiscard]] const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& zone);
+/// "press.zone.unwind.torque_per_setting"
+[[nodiscard]] std::string zoneKey(const inputs::Zone& zone, const char* key);
+
+}  // namespace taut::targets

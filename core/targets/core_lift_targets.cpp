@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/targets/book.h"
+
+namespace taut::targets {
+
+namespace {
+
+struct AdapterAnswer {
+    bool needed = false;
+    const inputs::Adapter* adapter = nullptr;
+};
+
+/// Whether the mandrel takes this core as it is, or through an adapter; nullopt when neither.
+std::optional<AdapterAnswer> holds(const inputs::Unwind& unwind, double core)
+{
+    constexpr double kFits = 0.0005;  // half a millimetre between a nominal core and its adapter
+    const bool least = !unwind.mandrel.gripsLeast || core >= unwind.mandrel.gripsLeast->si();
+    const bool most = !unwind.mandrel.gripsMost || core <= unwind.mandrel.gripsMost->si();
+    if (least && most) return AdapterAnswer{};
+    for (const inputs::Adapter& a : unwind.adapters)
+        if (std::abs(a.core.si() - core) <= kFits) return AdapterAnswer{true, &a};
+    return std::nullopt;
+}
+
+const inputs::Adapter* stateAdapter(Book& book)
+{
+    const inputs::Press& press = book.press();
+    const Text name = "Core adapter needed";
+    std::vector<std::string> lacks;
+    if (!press.unwind || (!press.unwind->mandrel.gripsLeast && !press.unwind->mandrel.gripsMost))
+        lacks.emplace_back("press.unwind.grips");
+    if (!book.roll().core) lacks.emplace_back("roll.core");
+    if (!lacks.empty()) {
+        book.lacking("core.adapter", name, Shape::YesNo, Term{{}, {}, lacks, {}});
+        return nullptr;
+    }
+    const Quantity& core = book.roll().core->quantity();
+    const std::optional<AdapterAnswer> answer = holds(*press.unwind, core.si());
+    std::vector<Given> why{given("c", "core inner diameter", core, "roll.core")};
+    if (press.unwind->mandrel.gripsLeast)
+        why.push_back(
+            given("a", "smallest core held", press.unwind->mandrel.gripsLeast->quantity(), "press.unwind.grips.least"));
+    if (press.unwind->mandrel.gripsMost)
+        why.push_back(
+            given("b", "largest core held", press.unwind->mandrel.gripsMost->quantity(), "press.unwind.grips.most"));
+    Stated stated = book.yesNo("core.adapter", name, answer && answer->needed, "press profile", std::move(why));
+    stated.window({}, {}, Rule::Press, "what the mandrel grips");
+    if (!answer) {
+        stated.cannot(refuse(
+            "core.not_held", "roll." + book.roll().id,
+            Text("A core of %1 is neither held by the mandrel nor is there an adapter for it.", {core.magnitude()}),
+            Text("Take a roll on another core, or fetch an adapter and enter it in the press's profile.")));
+        return nullptr;
+    }
+    stated.advice(answer->needed ? Text("Put the adapter on both ends, keyed and locked, before the roll goes on.")
+                                 : Text("The mandrel grips this core as it is."));
+    return answer->adapter;
+}
+
+void stateLift(Book& book, const inputs::Adapter* adapter)
+{
+    const inputs::Press& press = book.press();
+    if (!press.unwind || !press.unwind->lift) return;
+    const inputs::Lift& lift = *press.unwind->lift;
+    const bool us = press.units == UnitSystem::Us;
+    Term mass = book.target("roll.mass");
+    Term extra = adapter ? term(adapter->mass, "press.unwind.adapters.mass")
+                         : known(Quantity(0, Kind::Mass), "target:core.adapter");
+    Term carriage = term(lift.carriage, "press.unwind.lift.carriage");
+    Term load = combine(
+        {mass, extra, carriage}, "roll, adapter and carriage",
+        [](const std::vector<double>& v) { return v[0] + v[1] + v[2]; }, Kind::Mass);
+    Stated stated = book.value("lift.load", "Load on the lift", "rule", load, "definition",
+                               {{"roll", mass}, {"adapter", extra}, {"carriage", carriage}});
+    stated.in(us ? "lb" : "kg");
+
+    // What may be lifted is what the plate says, never what the pressure would allow.
+    const inputs::Maybe<Kind::Mass>& rated = lift.rated ? lift.rated : press.unwind->largestMass;
+    Term heavy;
+    if (mass.known() && rated && mass.value->si() + (extra.known() ? extra.value->si() : 0) > rated->si()) {
+        const Finding why = refuse(
+            "lift.too_heavy", "roll." + book.roll().id,
+            Text("The roll weighs %1, this press takes %2.", {mass.value->magnitude(), rated->quantity().magnitude()}),
+            Text("Take a smaller roll. Do not lift this one here."));
+        stated.cannot(why);
+        book.note(why);
+        heavy = impossible(why);
+    } else if (rated) {
+        const double carried = carriage.known() ? carriage.value->si() : 0;
+        stated
+            .window({}, Quantity(rated->si() + carried, Kind::Mass), Rule::Press,
+                    "what the lift or unwind is rated for")
+            .advice("The roll is held by the lift, not by hands.");
+    }
+    if (lift.kind != "pneumatic") return;
+
+    Term weight = heavy.cannot ? heavy : stated.term();
+    Stated pressure = book.formula("lift.pressure", "Lift pressure at which it begins to rise", "N2",
+                                   {{"m", weight},
+                                    {"n", number(lift.pistons, "press.unwind.lift.pistons")},
+                                    {"D", term(lift.bore, "press.unwind.lift.bore")},
+                                    {"eta", number(lift.efficiency, "press.unwind.lift.efficiency", Kind::Share)},
+                                    {"i", number(lift.ratio, "press.unwind.lift.ratio", Kind::Share)}},
+                                   lift.pressure.least ? lift.pressure.least->unit() : (us ? "psi" : "bar"));
+    // Recorded, not judged: a pressure proves nothing about what hangs on the lift.
+    if (const Ready* r = pressure.ready()) {
+        const Quantity value = std::get<Quantity>(r->value);
+        pressure.instrument(lift.pressure.uncertainty);
+        pressure.window({}, {}, Rule::None,
+                        "not judged: the pressure says when it should rise, not that the roll is held");
+        if (lift.pressure.most && value.si() > lift.pressure.most->si()) {
+            const Finding why = refuse("lift.pressure_out_of_range", "roll." + book.roll().id,
+                                       Text("Lifting this roll would take %1; this lift ends at %2.",
+                                            {value.magnitude(), lift.pressure.most->magnitude()}),
+                                       Text("Take a smaller roll. Do not lift this one here."));
+            pressure.cannot(why);
+            book.note(why);
+        } else {
+            pressure.advice(
+                Text("Come up to it slowly from below, beside the roll, never under it. If nothing has moved at %1, "
+                     "stop: something is stuck. Never raise the pressure with anybody near the roll.",
+                     {Magnitude{value.si() * 1.2, Kind::Pressure, value.unit()}}));
+        }
+    }
+}
+
+}  // namespace
+
+void stateCoreAndLift(Book& book) { stateLift(book, stateAdapter(book)); }
+
+void stateAlignment(Book& book)
+{
+    const inputs::Press& press = book.press();
+    Term centre = term(press.centreline, "press.centreline");
+    const bool guided = !press.guides.empty();
+    const double reach = guided ? 0.0015 : 0.0005;
+    book.value("align.centre", "Roll centre from the frame", "stated", centre, "press profile")
+        .within(reach, reach, Rule::Policy,
+                guided ? Text("1.5 mm either way where a guide follows: common practice, no source")
+                       : Text("0.5 mm either way where no guide follows: policy"))
+        .advice(
+            "Measured from the frame face that this press measures from, after the roll is retained: that moves it.");
+    const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
+    Term from = press.measureFrom ? Term{} : missing("press.measure_from");
+    for (const bool operatorEdge : {true, false}) {
+        const std::string id = operatorEdge ? "align.operator_edge" : "align.drive_edge";
+        const Text name =
+            operatorEdge ? Text("Operator-side edge from the frame") : Text("Drive-side edge from the frame");
+        const double side = operatorEdge == fromOperator ? -1 : 1;
+        Term sideTerm = press.measureFrom ? known(Quantity(side, Kind::Count), "press.measure_from") : from;
+        book.formula(id, name, "G10.edge", {{"c", centre}, {"w", book.width()}, {"side", sideTerm}},
+                     centre.known() ? centre.value->unit() : "")
+            .within(reach, reach, Rule::Policy, "as for the centre");
+    }
+    book.value("align.mark", "Centre mark from the web's edge", "rule",
+               combine(
+                   {book.width()}, "half of the width", [](const std::vector<double>& v) { return v[0] / 2; },
+                   Kind::Length),
+               "definition", {{"w", book.width()}})
+        .within(0.0005, 0.0005, Rule::Policy, "half a millimetre: policy")
+        .advice("Mark the middle of the lead edge; it makes centring quick.");
+    book.formula("strip.length", "Web in the outer wraps taken off", "R7.length",
+                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", policy(3, Kind::Count, "outer_wraps")}},
+                 press.units == UnitSystem::Us ? "ft" : "m")
+        .advice("Three wraps are assumed; take off more until the web is clean and without nicks.");
+    book.formula("strip.diameter", "Diameter after the outer wraps", "R7.diameter",
+                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", policy(3, Kind::Count, "outer_wraps")}},
+                 press.units == UnitSystem::Us ? "in" : "mm");
+}
+
+}  // namespace taut::targets

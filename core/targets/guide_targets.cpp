@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
+
+#include "core/targets/book.h"
+
+namespace taut::targets {
+
+namespace {
+
+Term spanBefore(const Book& book, const std::string& roller)
+{
+    if (const physics::WebPath* path = book.mainPath()) {
+        for (const physics::PathSpan& span : path->spans)
+            if (span.to == roller) return known(Quantity(span.length, Kind::Length), "path:" + span.from);
+        return missing("press.web.roller." + roller);
+    }
+    if (book.press().lengths && book.press().lengths->guideEntry)
+        return term(book.press().lengths->guideEntry, "press.lengths.guide_entry");
+    return lack({book.target("thread.main.length")});
+}
+
+Term guideSpan(const Book& book, const inputs::Guide& guide)
+{
+    if (const physics::WebPath* path = book.mainPath(); path != nullptr && guide.rollers.size() == 2) {
+        if (const auto way = path->between(guide.rollers[0], guide.rollers[1]))
+            return known(Quantity(*way, Kind::Length), "path:" + guide.rollers[0]);
+    }
+    if (book.press().lengths && book.press().lengths->guideSpan)
+        return term(book.press().lengths->guideSpan, "press.lengths.guide_span");
+    return guide.rollers.empty() ? missing("press.guide." + guide.id + ".rollers")
+                                 : spanBefore(book, guide.rollers.front());
+}
+
+void stateSensors(Book& book, const inputs::Guide& guide)
+{
+    const inputs::Press& press = book.press();
+    const std::string id = "guide." + guide.id + ".";
+    const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
+    for (const bool operatorSide : {true, false}) {
+        const bool has = guide.guides.empty() || guide.guides == "centre" ||
+                         guide.guides == (operatorSide ? "operator_edge" : "drive_edge");
+        if (!has) continue;
+        const Term side = press.measureFrom ? known(Quantity(operatorSide == fromOperator ? -1 : 1, Kind::Count),
+                                                    "press.measure_from")
+                                            : missing("press.measure_from");
+        book.formula(
+                id + (operatorSide ? "operator_sensor" : "drive_sensor"),
+                operatorSide ? Text("Operator-side sensor from the frame") : Text("Drive-side sensor from the frame"),
+                "G10.edge", {{"c", term(press.centreline, "press.centreline")}, {"w", book.width()}, {"side", side}},
+                press.centreline ? press.centreline->quantity().unit() : "")
+            .within(0.001, 0.001, Rule::Policy, "one millimetre: policy; the sensor's own reading decides")
+            .advice("The middle of the sensor's window stands over the edge of the web that is there.");
+    }
+    if (guide.guides.empty() || guide.guides == "centre")
+        book.value(id + "spacing", "Distance between the two sensors", "rule", book.width(), "definition",
+                   {{"w", book.width()}});
+    book.value(id + "sensor_mid", "Sensor's reading with the edge where it belongs", "stated",
+               policy(0.5, Kind::Share, "half_window"), "half the window: common practice, no source")
+        .in("%")
+        .window(Quantity(0.45, Kind::Share, "%"), Quantity(0.55, Kind::Share, "%"), Rule::Policy,
+                "five percent either way: policy")
+        .advice("Half covered, half open: then it sees both ways equally far.");
+}
+
+}  // namespace
+
+void stateGuides(Book& book)
+{
+    for (const inputs::Guide& guide : book.press().guides) {
+        const std::string id = "guide." + guide.id + ".";
+        const std::string key = "press.guide." + guide.id + ".";
+        const std::string small = book.press().units == UnitSystem::Us ? "in" : "mm";
+        stateSensors(book, guide);
+        const Term stroke = term(guide.stroke, key + "stroke");
+        Term error = combine(
+            {term(book.roll().offCentre, "roll.off_centre")}, "roll.off_centre",
+            [](const std::vector<double>& v) { return std::abs(v[0]); }, Kind::Length);
+        Stated needed = book.value(id + "stroke_needed", "Stroke that this roll's wander takes", "rule", error,
+                                   "definition", {{"y", term(book.roll().offCentre, "roll.off_centre")}});
+        if (stroke.known()) {
+            needed.window({}, stroke.value, Rule::Press, "the guide's stroke each way");
+            if (error.known() && error.value->si() > stroke.value->si()) {
+                const Finding why = refuse("guide.stroke_too_short", "press.guide." + guide.id,
+                                           Text("This roll wanders %1, the guide reaches %2 each way.",
+                                                {error.value->magnitude(), stroke.value->magnitude()}),
+                                           Text("Set the roll over by the difference, or take another."));
+                needed.cannot(why);
+                book.note(why);
+            }
+        }
+        book.value(id + "rest", "Guide at rest, from its middle", "stated",
+                   known(Quantity(0, Kind::Length, small), "policy:guide_rest"), "policy")
+            .window(stroke.known() ? std::optional(Quantity(-0.25 * stroke.value->si(), Kind::Length, small))
+                                   : std::nullopt,
+                    stroke.known() ? std::optional(Quantity(0.25 * stroke.value->si(), Kind::Length, small))
+                                   : std::nullopt,
+                    stroke.known() ? Rule::Policy : Rule::None, "a quarter of the stroke either way: policy")
+            .advice("If it rests to one side, move the roll, not the sensor.");
+        const bool steering = guide.kind == "steering";
+        const Term entry = guide.rollers.empty() ? missing(key + "rollers") : spanBefore(book, guide.rollers.front());
+        book.formula(id + "edge_strain", "Strain of the web's edge at the end of the stroke", steering ? "G5" : "G8",
+                     {{steering ? "theta" : "alpha", term(guide.angleMost, key + "angle_most")},
+                      {"w", book.width()},
+                      {"L", entry}},
+                     "%")
+            .advice("Compare it with the running strain: above that an edge goes slack.");
+        book.formula(id + "response_time", "How long the web takes to follow the guide", "D5",
+                     {{"L", guideSpan(book, guide)}, {"v", book.speed()}}, "s")
+            .advice("At crawl it takes far longer: wait before you judge.");
+        if (guide.sensor == "infrared" && book.substrate().clear)
+            book.note(refuse("guide.sensor_blind", "press.guide." + guide.id,
+                             Text("Light passes through this web: an infrared edge sensor does not see it."),
+                             Text("Fit an ultrasonic sensor, or guide on a printed line.")));
+    }
+}
+
+void stateRegisterAndInk(Book& book)
+{
+    const bool us = book.press().units == UnitSystem::Us;
+    for (const inputs::Station& station : book.press().stations) {
+        const std::string id = "register." + std::to_string(station.number) + ".";
+        const std::string key = "press.printing.station." + std::to_string(station.number) + ".";
+        const std::string name = std::to_string(station.number);
+        book.value(id + "along", Text("Station %1: register left along the web, each way", {name}), "stated",
+                   term(station.registerAlong, key + "register_along"), "press profile")
+            .advice("When its adjuster stands at its mid mark.");
+        book.value(id + "across", Text("Station %1: register left across the web, each way", {name}), "stated",
+                   term(station.registerAcross, key + "register_across"), "press profile")
+            .advice("When its adjuster stands at its mid mark.");
+    }
+    for (const inputs::Deck& deck : book.job().decks) {
+        const std::string station = std::to_string(deck.station);
+        const std::string id = "ink." + station + ".";
+        const std::string key = "job.deck." + station + ".";
+        const Term volume = term(deck.aniloxVolume, key + "anilox.volume");
+        book.formula(id + "plate_stretch", Text("Station %1: length of the film against the print", {station}), "F3",
+                     {{"R", book.target("job.repeat")},
+                      {"tp", term(deck.plate, key + "plate.thickness")},
+                      {"tb", term(deck.plateBase, key + "plate.base")}},
+                     "%");
+        book.formula(id + "film", Text("Station %1: wet ink on the web", {station}), "F7",
+                     {{"V", volume}, {"c", policy(0.25, Kind::Share, "anilox_to_web")}}, "um")
+            .advice("A quarter of the cells' volume, as a public rule has it.");
+        const Term area = combine(
+            {book.target("job.length"), book.width()}, "job.length times the width",
+            [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Area);
+        Stated mass = book.formula(id + "mass", Text("Station %1: ink to have ready", {station}), "F8",
+                                   {{"A", area},
+                                    {"c", number(deck.coverage, key + "coverage", Kind::Share)},
+                                    {"V", volume},
+                                    {"k", policy(0.375, Kind::Share, "anilox_to_web_middle")},
+                                    {"rho", term(deck.inkDensity, key + "ink_density")}},
+                                   us ? "lb" : "kg");
+        if (const Ready* r = mass.ready()) {
+            const Quantity q = std::get<Quantity>(r->value);
+            mass.uncertainty(Quantity(q.si() / 3, Kind::Mass, q.unit()))
+                .advice("Between a quarter and a half of the cells reaches the web; pan and hoses come on top.");
+        }
+    }
+}
+
+}  // namespace taut::targets

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <array>
+
+#include "core/targets/target.h"
+
+namespace taut::targets {
+
+namespace {
+
+// Every id that some press, job, substrate and roll can have; the middle of three parts is an instance where it says
+// {..}. A test holds this list against what computeTargets gives for the demo inputs.
+constexpr std::array kPatterns{"air.supply",
+                               "align.centre",
+                               "align.drive_edge",
+                               "align.mark",
+                               "align.operator_edge",
+                               "core.adapter",
+                               "guide.{guide}.drive_sensor",
+                               "guide.{guide}.edge_strain",
+                               "guide.{guide}.operator_sensor",
+                               "guide.{guide}.response_time",
+                               "guide.{guide}.rest",
+                               "guide.{guide}.sensor_mid",
+                               "guide.{guide}.spacing",
+                               "guide.{guide}.stroke_needed",
+                               "ink.{station}.film",
+                               "ink.{station}.mass",
+                               "ink.{station}.plate_stretch",
+                               "job.covered",
+                               "job.length",
+                               "job.repeat",
+                               "job.rolls",
+                               "job.splices",
+                               "lift.load",
+                               "lift.pressure",
+                               "mandrel.air",
+                               "mandrel.{rewind}.air",
+                               "motion.crawl_class",
+                               "motion.inch_class",
+                               "register.{station}.across",
+                               "register.{station}.along",
+                               "roll.caliper",
+                               "roll.diameter",
+                               "roll.feed",
+                               "roll.inertia",
+                               "roll.length",
+                               "roll.length_by_diameter",
+                               "roll.length_by_mass",
+                               "roll.mass",
+                               "roll.run_time",
+                               "roll.web_mass",
+                               "roll.width",
+                               "roll.wraps",
+                               "splice.gap",
+                               "splice.margin",
+                               "splice.square",
+                               "splice.step",
+                               "splice.transient_margin",
+                               "stop.diameter",
+                               "stop.distance",
+                               "stop.emergency_time",
+                               "stop.unwind.tension",
+                               "stop.{rewind}.tension",
+                               "strip.diameter",
+                               "strip.length",
+                               "tension.{zone}.diameter",
+                               "tension.{zone}.floor_diameter",
+                               "tension.{zone}.per_width",
+                               "tension.{zone}.rest",
+                               "tension.{zone}.setting",
+                               "tension.{zone}.slip_power",
+                               "tension.{zone}.strain",
+                               "tension.{zone}.torque",
+                               "tension.{zone}.total",
+                               "tension.{zone}.zero",
+                               "thread.crawl_time",
+                               "thread.inches",
+                               "thread.pull",
+                               "thread.{path}.length",
+                               "thread.{rewind}.core_hold",
+                               "thread.{rewind}.wraps",
+                               "traction.air_film",
+                               "traction.first_to_slip",
+                               "traction.least"};
+
+/// One pattern against one id: equal part by part, an instance part matching anything, itself included.
+bool matches(std::string_view pattern, std::string_view id)
+{
+    for (;;) {
+        const auto pEnd = pattern.find('.');
+        const auto iEnd = id.find('.');
+        const std::string_view p = pattern.substr(0, pEnd);
+        const std::string_view i = id.substr(0, iEnd);
+        if (i.empty() || (p.front() != '{' && p != i)) return false;
+        if (pEnd == std::string_view::npos || iEnd == std::string_view::npos)
+            return pEnd == std::string_view::npos && iEnd == std::string_view::npos;
+        pattern.remove_prefix(pEnd + 1);
+        id.remove_prefix(iEnd + 1);
+    }
+}
+
+}  // namespace
+
+bool isKnownTarget(std::string_view id)
+{
+    return std::any_of(kPatterns.begin(), kPatterns.end(), [&](const char* p) { return matches(p, id); });
+}
+
+}  // namespace taut::targets

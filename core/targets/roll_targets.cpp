@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/targets/book.h"
+
+namespace taut::targets {
+
+namespace {
+
+/// How well a length by geometry is known: the wound caliper's tolerance, from the substrate's data or the usual five
+/// percent.
+std::optional<Quantity> lengthUncertainty(const Book& book, const Stated& length)
+{
+    const Ready* r = length.ready();
+    if (r == nullptr) return std::nullopt;
+    const double share = book.substrate().caliperTolerance.value_or(0.05);
+    const auto& q = std::get<Quantity>(r->value);
+    return Quantity(q.si() * share, Kind::Length, q.unit());
+}
+
+std::string lengthUnit(const Book& book) { return book.press().units == UnitSystem::Us ? "ft" : "m"; }
+
+void stateLength(Book& book)
+{
+    const inputs::Roll& roll = book.roll();
+    const std::string unit = lengthUnit(book);
+    const Text byDiameter = "Web on the roll, by its diameters";
+    const Arguments geometry{{"D", book.diameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}};
+    Stated geometric = book.formula("roll.length_by_diameter", byDiameter, "R1", geometry, unit);
+    geometric.uncertainty(lengthUncertainty(book, geometric))
+        .advice("A free sheet's caliper is not the wound caliper; a roll of known length teaches it.");
+
+    Term webMass = combine(
+        {term(roll.mass, "roll.mass"), term(roll.coreMass, "roll.core_mass")}, "roll.mass - roll.core_mass",
+        [](const std::vector<double>& v) { return v[0] - v[1]; }, Kind::Mass);
+    const Arguments weighed{
+        {"m", webMass}, {"w", book.width()}, {"g", term(book.substrate().grammage, "substrate.grammage")}};
+    Stated massed = book.formula("roll.length_by_mass", "Web on the roll, by its mass", "R4", weighed, unit);
+    massed.advice("Good when the roll was weighed; the core's mass must be taken off.");
+
+    // What the label says holds for a roll that nobody has opened; after that geometry wins (practice).
+    const bool tagHolds = roll.length && !roll.opened && !book.measuredDiameter();
+    const Text name = "Web on the roll";
+    if (tagHolds) {
+        book.value("roll.length", name, "stated", term(roll.length, "roll.length"), "roll tag or delivery note")
+            .advice("As the roll's label says; compare it with the length by diameters.");
+    } else if (geometric.ready() != nullptr || massed.ready() == nullptr) {
+        Stated used = book.formula("roll.length", name, "R1", geometry, unit);
+        used.uncertainty(lengthUncertainty(book, used)).advice("From the diameters measured now.");
+    } else {
+        book.formula("roll.length", name, "R4", weighed, unit).advice("From the mass, since a diameter is missing.");
+    }
+
+    if (roll.length && geometric.ready() != nullptr) {
+        const Quantity& stated = roll.length->quantity();
+        const Quantity computed = *geometric.term().value;
+        const double apart = std::abs(stated.si() - computed.si()) / computed.si();
+        const double tolerance = book.substrate().caliperTolerance.value_or(0.05);
+        const bool fits = apart <= tolerance;
+        book.note(Finding{
+            "roll.lengths_differ", fits ? Severity::Note : Severity::Warn, "roll." + roll.id,
+            Text("The label says %1, the diameters say %2: %3 apart; the caliper is known to %4.",
+                 {stated.magnitude(), computed.magnitude(), Magnitude{apart, Kind::Share, "%"},
+                  Magnitude{tolerance, Kind::Share, "%"}}),
+            !tagHolds ? Text("The diameters are used: this roll was opened or measured again.")
+            : fits    ? Text("None needed; the label is used.")
+                      : Text("The label is used. Measure the diameter again, and ask whether the roll was opened.")});
+    }
+    Term knownLength = tagHolds ? term(roll.length, "roll.length") : missing("roll.length");
+    book.formula("roll.caliper", "Caliper as wound", "R1.caliper",
+                 {{"D", book.diameter()}, {"d", book.coreOuter()}, {"L", knownLength}},
+                 book.press().units == UnitSystem::Us ? "mil" : "um")
+        .advice("What the roll itself says of its thickness, air and pressure included.");
+}
+
+void stateMass(Book& book)
+{
+    const inputs::Roll& roll = book.roll();
+    const std::string unit = book.press().units == UnitSystem::Us ? "lb" : "kg";
+    const std::string lengthUnitSmall = book.press().units == UnitSystem::Us ? "in" : "mm";
+    Stated web = book.formula("roll.web_mass", "Mass of the web", "R5",
+                              {{"D", book.diameter()},
+                               {"d", book.coreOuter()},
+                               {"t", book.caliper()},
+                               {"w", book.width()},
+                               {"g", term(book.substrate().grammage, "substrate.grammage")}},
+                              unit);
+    Term core = term(roll.coreMass, "roll.core_mass");
+    if (!core.known()) {
+        // A paper tube of 700 kg/m3: common practice, no source. A kilogram or two on a roll of sixty.
+        core = combine(
+            {book.coreOuter(), term(roll.core, "roll.core"), book.width()}, "policy:core_density",
+            [](const std::vector<double>& v) {
+                constexpr double kQuarterPi = 0.78539816339744830962, kTube = 700.0;
+                return kTube * kQuarterPi * (v[0] * v[0] - v[1] * v[1]) * v[2];
+            },
+            Kind::Mass);
+    }
+    Term computed = combine(
+        {web.term(), core}, "target:roll.web_mass + core", [](const std::vector<double>& v) { return v[0] + v[1]; },
+        Kind::Mass);
+    // Where a scale and the geometry differ the larger counts: it hangs on the lift.
+    const bool weighed = roll.mass && !roll.opened && !book.measuredDiameter();
+    Term mass = computed;
+    if (weighed && (!computed.known() || roll.mass->si() >= computed.value->si())) mass = term(roll.mass, "roll.mass");
+    book.value("roll.mass", "Mass of the roll with its core", "rule", mass, "definition",
+               {{"web", web.term()}, {"core", core}, {"stated", weighed ? term(roll.mass, "roll.mass") : Term{}}})
+        .in(unit)
+        .advice("Web and core; where a scale and the geometry differ the larger is used.");
+    book.formula("roll.wraps", "Wraps on the roll", "R2",
+                 {{"D", book.diameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}});
+    book.formula("roll.inertia", "Inertia of the roll", "V4",
+                 {{"m", book.target("roll.mass")},
+                  {"R", combine(
+                            {book.diameter()}, "half of the diameter",
+                            [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length)},
+                  {"r", combine(
+                            {term(roll.core, "roll.core")}, "half of roll.core",
+                            [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length)}});
+}
+
+void stateFeed(Book& book)
+{
+    const inputs::Press& press = book.press();
+    const inputs::Roll& roll = book.roll();
+    const Text name = "How the roll hangs";
+    std::vector<std::string> lacks;
+    if (!press.printFeed || !press.printWinding) lacks.emplace_back("press.print_side");
+    if (roll.winding == inputs::Winding::Unknown) lacks.emplace_back("roll.winding");
+    if (!lacks.empty()) {
+        book.lacking("roll.feed", name, Shape::Word, Term{{}, {}, lacks, {}});
+        return;
+    }
+    const bool same = roll.winding == *press.printWinding;
+    const bool over = same == (*press.printFeed == inputs::Feed::Over);
+    const inputs::Feed feed = over ? inputs::Feed::Over : inputs::Feed::Under;
+    const std::string winding = roll.winding == inputs::Winding::FaceOut ? "face_out" : "face_in";
+    Stated word = book.word(
+        "roll.feed", name, over ? "over" : "under", "geometry",
+        {given("winding", "how the roll is wound", winding, "roll.winding"),
+         given("side", "the feed that shows a face-out roll's face to the plates",
+               std::string((*press.printFeed == inputs::Feed::Over) == (*press.printWinding == inputs::Winding::FaceOut)
+                               ? "over"
+                               : "under"),
+               "press.print_side")});
+    word.window({}, {}, Rule::Press, "the press's print side")
+        .advice(over ? Text("Hang it so that the web leaves the roll's top: then its face meets the plates.")
+                     : Text("Hang it so that the web leaves the roll's underside: then its face meets the plates."));
+    const bool can =
+        !press.unwind || press.unwind->feeds.empty() ||
+        std::find(press.unwind->feeds.begin(), press.unwind->feeds.end(), feed) != press.unwind->feeds.end();
+    if (!can)
+        word.cannot(refuse("roll.wound_wrong_way", "roll." + roll.id,
+                           Text("Wound like this, the roll would print on its back: this unwind cannot be fed %1.",
+                                {std::string(over ? "over" : "under")}),
+                           Text("Take a roll wound the other way, or have this one rewound.")));
+}
+
+}  // namespace
+
+void stateRoll(Book& book)
+{
+    stateLength(book);
+    stateMass(book);
+    stateFeed(book);
+    const inputs::Press& press = book.press();
+    Term reserve = press.unwind ? term(press.unwind->stopReserve, "press.unwind.stop_reserve")
+                                : missing("press.unwind.stop_reserve");
+    book.formula("roll.run_time", "Running time to the reserve", "R8",
+                 {{"L", book.target("roll.length")}, {"Lr", reserve}, {"v", book.speed()}}, "min")
+        .advice("At job speed, until the automatic stop leaves its reserve.");
+    book.value("roll.diameter", "Outer diameter, measured", "stated", book.diameter(), "the roll's data")
+        .within(book.diameter().known() ? 0.02 * book.diameter().value->si() : 0,
+                book.diameter().known() ? 0.02 * book.diameter().value->si() : 0, Rule::Policy,
+                "two percent: beyond it length, brake and lift change; enter the diameter you measured")
+        .advice("Measure twice at right angles and take the mean; a tape round the roll gives the circumference, not "
+                "this.");
+    Stated width = book.value("roll.width", "Width of the web, measured", "stated", book.width(), "the roll's data");
+    if (book.job().webWidth) {
+        const Quantity& ordered = book.job().webWidth->quantity();
+        width.window(Quantity(ordered.si() - 0.001, Kind::Length, ordered.unit()),
+                     Quantity(ordered.si() + 0.002, Kind::Length, ordered.unit()), Rule::Job,
+                     "ordered width, 1 mm under to 2 mm over");
+    }
+    width.advice("Guides and sensors follow the width that is there, not the one ordered.");
+}
+
+void stateJob(Book& book)
+{
+    const inputs::Job& job = book.job();
+    const bool us = book.press().units == UnitSystem::Us;
+    const Text repeatName = "Repeat";
+    const std::string small = us ? "in" : "mm";
+    Term teeth = job.gear ? known(Quantity(job.gear->teeth, Kind::Count), "job.gear.teeth") : missing("job.gear");
+    if (job.gear && job.gear->circularPitch)
+        book.formula("job.repeat", repeatName, "F1.circular",
+                     {{"Z", teeth}, {"p", term(job.gear->circularPitch, "job.gear.circular_pitch")}}, small);
+    else if (job.gear && job.gear->diametralPitch)
+        book.formula("job.repeat", repeatName, "F1.diametral",
+                     {{"Z", teeth},
+                      {"P", known(Quantity(*job.gear->diametralPitch / 0.0254, Kind::CountPerLength, "1/in"),
+                                  "job.gear.diametral_pitch")}},
+                     small);
+    else if (job.gear && job.gear->module)
+        book.formula("job.repeat", repeatName, "F1.module",
+                     {{"Z", teeth}, {"m", term(job.gear->module, "job.gear.module")}}, small);
+    else
+        book.lacking("job.repeat", repeatName, Shape::Quantity, missing("job.gear"));
+
+    Stated length = book.formula("job.length", "Web the job needs", "F5",
+                                 {{"Q", number(job.quantity, "job.quantity", Kind::Count)},
+                                  {"across", number(job.across, "job.across")},
+                                  {"around", number(job.around, "job.around")},
+                                  {"R", book.target("job.repeat")},
+                                  {"waste", number(job.waste, "job.waste", Kind::Share)}},
+                                 lengthUnit(book));
+    length.advice("Waste included; make-ready and splices come out of that allowance.");
+
+    Term onRoll = book.target("roll.length");
+    const Term both = lack({length.term(), onRoll});
+    const Text coveredName = "This roll is enough for the job";
+    if (both.cannot || !both.missing.empty()) {
+        book.lacking("job.covered", coveredName, Shape::YesNo, both);
+        book.lacking("job.rolls", "Rolls like this one", Shape::Quantity, both);
+        book.lacking("job.splices", "Splices to expect", Shape::Quantity, both);
+        return;
+    }
+    const double need = length.term().value->si();
+    const double have = onRoll.value->si();
+    const bool covered = have >= need;
+    std::vector<Given> why{given("L", "web on the roll", *onRoll.value, "target:roll.length"),
+                           given("N", "web the job needs", *length.term().value, "target:job.length")};
+    book.yesNo("job.covered", coveredName, covered, "definition", why)
+        .advice(covered ? Text("One roll does it.") : Text("Have the next roll and a splice ready."));
+    const double rolls = std::ceil(need / have);
+    const Arguments because{{"L", onRoll}, {"N", length.term()}};
+    book.value("job.rolls", "Rolls like this one", "rule", known(Quantity(rolls, Kind::Count), ""), "definition",
+               because);
+    book.value("job.splices", "Splices to expect", "rule",
+               known(Quantity(rolls - 1 + book.roll().splices.value_or(0), Kind::Count), ""), "definition", because)
+        .advice("Between rolls and inside this one; tell whoever takes the finished rolls.");
+    if (!covered)
+        book.note(Finding{
+            "job.roll_too_short", Severity::Warn, "roll." + book.roll().id,
+            Text("The job needs %1, this roll has %2.", {length.term().value->magnitude(), onRoll.value->magnitude()}),
+            Text("Plan %1 rolls, or take a longer one.", {static_cast<std::int64_t>(rolls)})});
+}
+
+}  // namespace taut::targets

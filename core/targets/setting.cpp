@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/setting.h"
+
+#include <cmath>
+
+#include "core/targets/schedule.h"
+
+namespace taut::targets {
+
+namespace {
+
+const Text kInherited = "the window of the tension, through the same formula";
+
+/// The formula with its arguments as a function of the tension that stands first in it.
+Term through(const std::string& formulaId, Arguments arguments, const Term& tension)
+{
+    arguments.front().second = tension;
+    return evaluated(formulaId, arguments, formulaId);
+}
+
+/// Gives a setting its window, holds both inside what the control can be set to, and says so when it cannot.
+void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& low, const Term& high, Rule rule)
+{
+    setting.instrument(zone.setting.uncertainty);
+    const Ready* r = setting.ready();
+    if (r == nullptr) return;
+    const Quantity value = std::get<Quantity>(r->value);
+    std::optional<Quantity> lowest = low.value, highest = high.value;
+    if (zone.setting.least && lowest && lowest->si() < zone.setting.least->si()) lowest = zone.setting.least;
+    if (zone.setting.most && highest && highest->si() > zone.setting.most->si()) highest = zone.setting.most;
+    const bool tooHigh = zone.setting.most && lowest && lowest->si() > zone.setting.most->si();
+    const bool tooLow = zone.setting.least && highest && highest->si() < zone.setting.least->si();
+    if (tooHigh || tooLow) {
+        const Quantity& end = tooHigh ? *zone.setting.most : *zone.setting.least;
+        const Finding why = refuse("tension." + zone.id + ".out_of_range", "press.zone." + zone.id,
+                                   Text(tooHigh ? "%1 would have to be set to %2; it ends at %3."
+                                                : "%1 would have to be set to %2; it begins at %3.",
+                                        {zone.name.empty() ? zone.id : zone.name, value.magnitude(), end.magnitude()}),
+                                   tooHigh ? Text("Take a smaller roll or a narrower web, or engage more of the brake.")
+                                           : Text("Take part of the brake out of use, or a larger core."));
+        setting.cannot(why);
+        book.note(why);
+        return;
+    }
+    setting.window(lowest, highest, rule, kInherited);
+    if ((zone.setting.most && value.si() > zone.setting.most->si()) ||
+        (zone.setting.least && value.si() < zone.setting.least->si()))
+        book.note(
+            Finding{"tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id,
+                    Text("The middle of the window, %1, is beyond what can be set; part of the window can be reached.",
+                         {value.magnitude()}),
+                    Text("Set it inside the window shown.")});
+}
+
+void openLoop(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
+{
+    const std::string id = "tension." + zone.id + ".";
+    const Arguments arguments{{"T", terms.total},
+                              {"D", terms.diameter},
+                              {"k", term(zone.torquePerSetting, zoneKey(zone, "torque_per_setting"))},
+                              {"p0", term(zone.zeroSetting, zoneKey(zone, "zero_setting"))}};
+    const std::string unit = zone.setting.least  ? zone.setting.least->unit()
+                             : zone.setting.most ? zone.setting.most->unit()
+                                                 : "";
+    Stated setting = book.formula(id + "setting", name, "B5", arguments, unit);
+    bound(book, zone, setting, through("B5", arguments, terms.low), through("B5", arguments, terms.high), terms.rule);
+    setting.advice(endOf(book.press(), zone) == ZoneEnd::Unwind
+                       ? Text("Turn it down as the roll shrinks, or the web tightens; see the schedule.")
+                       : Text("Raise it from below. It grows with the roll; see the schedule."));
+    Stated floor =
+        book.formula(id + "floor_diameter",
+                     Text("%1: diameter where the setting leaves its range", {zone.name.empty() ? zone.id : zone.name}),
+                     "B5.diameter",
+                     {{"T", terms.total},
+                      arguments[2],
+                      arguments[3],
+                      {"p", term(zone.setting.least, zoneKey(zone, "setting.least"))}},
+                     book.press().units == UnitSystem::Us ? "in" : "mm");
+    floor.advice("Below this diameter the control cannot be set low enough.");
+    stateSchedule(book, zone, terms, unit);
+}
+
+void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
+{
+    const std::string id = "tension." + zone.id + ".";
+    const inputs::Dancer d = zone.dancer.value_or(inputs::Dancer{});
+    Term wrap = d.wrap ? term(d.wrap, zoneKey(zone, "dancer.wrap")) : missing(zoneKey(zone, "dancer.wrap"));
+    if (!wrap.known())
+        if (const physics::PathArc* arc = book.arc(d.roller))
+            wrap = known(Quantity(arc->wrap, Kind::Angle, "deg"), "path:" + d.roller);
+    const std::string unit = zone.setting.least ? zone.setting.least->unit() : "";
+    const Term armRoller = term(d.armRoller, zoneKey(zone, "dancer.arm.roller"));
+    const Term armCylinder = term(d.armCylinder, zoneKey(zone, "dancer.arm.cylinder"));
+    if (d.load == "weight") {
+        const Arguments arguments{{"T", terms.total}, {"a", armCylinder}, {"b", armRoller}, {"theta", wrap}};
+        Stated setting = book.formula(id + "setting", name, "B7.weight", arguments, unit);
+        bound(book, zone, setting, through("B7.weight", arguments, terms.low),
+              through("B7.weight", arguments, terms.high), terms.rule);
+        setting.advice("The mass to hang on the dancer's arm.");
+    } else if (d.load == "spring") {
+        book.lacking(id + "setting", name, Shape::Quantity, missing(zoneKey(zone, "dancer.spring_rate")));
+    } else {
+        const Term area = combine(
+            {term(d.bore, zoneKey(zone, "dancer.bore"))}, "bore of " + zoneKey(zone, "dancer.bore"),
+            [](const std::vector<double>& v) { return 0.78539816339744830962 * v[0] * v[0]; }, Kind::Area);
+        const Arguments arguments{{"T", terms.total}, {"n", number(d.cylinders, zoneKey(zone, "dancer.cylinders"))},
+                                  {"A", area},        {"a", armCylinder},
+                                  {"b", armRoller},   {"theta", wrap}};
+        Stated setting = book.formula(id + "setting", name, "B7.setting", arguments, unit);
+        bound(book, zone, setting, through("B7.setting", arguments, terms.low),
+              through("B7.setting", arguments, terms.high), terms.rule);
+        setting.advice("The air on the dancer. A dancer at rest shows balance, it does not prove tension.");
+    }
+    book.value(id + "rest", Text("%1: dancer at rest, share of its travel", {zone.name.empty() ? zone.id : zone.name}),
+               "stated", policy(0.5, Kind::Share, "dancer_middle"), "S39")
+        .in("%")
+        .window(Quantity(1.0 / 3, Kind::Share, "%"), Quantity(2.0 / 3, Kind::Share, "%"), Rule::Policy,
+                "the middle third of its travel")
+        .advice("Clear of both stops, moving freely, resting about the middle.");
+}
+
+void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
+{
+    const std::string id = "tension." + zone.id + ".";
+    const inputs::LoadCell cell = zone.loadCell.value_or(inputs::LoadCell{});
+    const Term range = term(cell.range, zoneKey(zone, "load_cell.range"));
+    if (cell.setIn == "%") {
+        const Arguments arguments{{"T", terms.total}, {"range", range}};
+        Stated setting = book.formula(id + "setting", name, "B8.setting", arguments, "%");
+        bound(book, zone, setting, through("B8.setting", arguments, terms.low),
+              through("B8.setting", arguments, terms.high), terms.rule);
+        setting.advice("Share of the load cell's range; zero it with the web slack first.");
+    } else {
+        Term total = terms.total;
+        if (total.known()) total.value = total.value->in(cell.setIn.empty() ? total.value->unit() : cell.setIn);
+        Stated setting = book.value(id + "setting", name, "stated", total, "the zone's tension", {{"T", terms.total}});
+        bound(book, zone, setting, terms.low, terms.high, terms.rule);
+        setting.advice("The set point of the control loop; zero the load cell with the web slack first.");
+    }
+    if (range.known())
+        book.value(id + "zero", Text("%1: load cell with the web slack", {zone.name.empty() ? zone.id : zone.name}),
+                   "stated", known(Quantity(0, Kind::Force, range.value->unit()), "policy:load_cell_zero"), "policy")
+            .instrument(Quantity(0, Kind::Force, range.value->unit()))
+            .within(0.01 * range.value->si(), 0.01 * range.value->si(), Rule::Policy, "one percent of the range")
+            .advice("Nothing may hang on the cell while it is read.");
+    else
+        book.lacking(id + "zero", "Load cell with the web slack", Shape::Quantity, range);
+}
+
+/// Draw is a speed difference: on a stiff web a hair of it is a whole window of tension, and that is said.
+void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
+{
+    const std::string id = "tension." + zone.id + ".";
+    const inputs::Zone* before = nullptr;
+    for (const inputs::Zone& z : book.press().zones) {
+        if (z.id == zone.id) break;
+        before = &z;
+    }
+    const Term e1 = before ? book.target("tension." + before->id + ".strain") : missing("press.zone");
+    const Term e2 = book.target(id + "strain");
+    const Arguments arguments{{"e1", e1}, {"e2", e2}};
+    Stated setting = book.formula(id + "setting", name, "D2.draw", arguments, "%");
+    setting.instrument(zone.setting.uncertainty);
+    if (setting.ready() == nullptr || !terms.low.known() || !terms.high.known() || !terms.total.known()) return;
+    const double scale = e2.value->si() / terms.total.value->si();
+    auto drawAt = [&](const Term& tension) {
+        const Term strain = known(Quantity(tension.value->si() * scale, Kind::Share), "");
+        const Term result = evaluated("D2.draw", {{"e1", e1}, {"e2", strain}}, "");
+        return result.known() ? result.value->si() : 0.0;
+    };
+    const double low = drawAt(terms.low);
+    const double high = drawAt(terms.high);
+    const double u = zone.setting.uncertainty ? zone.setting.uncertainty->si() : 0;
+    if (2 * u > high - low) {
+        setting
+            .window({}, {}, Rule::None, "not judged: one step of this draw moves the tension through its whole window")
+            .advice("On a web this stiff draw does not set the tension. Set it by eye and by the neighbouring zones, "
+                    "from nothing upward until the web lies flat.");
+        return;
+    }
+    bound(book, zone, setting, known(Quantity(low, Kind::Share, "%"), ""), known(Quantity(high, Kind::Share, "%"), ""),
+          terms.rule);
+    setting.advice("How much faster the second nip runs than the first.");
+}
+
+}  // namespace
+
+void stateSetting(Book& book, const inputs::Zone& zone, const SettingTerms& terms)
+{
+    const std::string* label = book.press().label(zone.id + "_setting");
+    const std::string zoneName = zone.name.empty() ? zone.id : zone.name;
+    const Text name = label ? Text("%1: set %2 to", {zoneName, *label}) : Text("%1: setting", {zoneName});
+    switch (zone.control) {
+    case inputs::Control::OpenLoop: openLoop(book, zone, terms, name); return;
+    case inputs::Control::Dancer: dancer(book, zone, terms, name); return;
+    case inputs::Control::LoadCell: loadCell(book, zone, terms, name); return;
+    case inputs::Control::Draw: draw(book, zone, terms, name); return;
+    }
+}
+
+}  // namespace taut::targets

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/targets/book.h"
+
+// What the operator turns, types or hangs to set a zone, by the zone's own means. Private to this folder.
+namespace taut::targets {
+
+struct SettingTerms {
+    Term total, low, high;  ///< web tension and its window
+    Term diameter;          ///< of the zone's roll; empty where it has none
+    Rule rule{};
+};
+void stateSetting(Book& book, const inputs::Zone& zone, const SettingTerms& terms);
+[[nodiscard]] Term zoneWidth(const Book& book, const inputs::Zone& zone);
+[[nodiscard]] Term rollDiameterOf(const Book& book, const inputs::Zone& zone);
+
+}  // namespace taut::targets

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/target.h"
+
+#include <algorithm>
+
+#include "core/targets/book.h"
+
+namespace taut::targets {
+
+const char* ruleWord(Rule rule) noexcept
+{
+    switch (rule) {
+    case Rule::Job: return "job";
+    case Rule::Maker: return "maker";
+    case Rule::Press: return "press";
+    case Rule::Table: return "table";
+    case Rule::Policy: return "policy";
+    case Rule::None: return "none";
+    }
+    return "none";
+}
+
+const Quantity* Target::quantity() const
+{
+    const Ready* r = ready();
+    return r ? std::get_if<Quantity>(&r->value) : nullptr;
+}
+
+const Target* Targets::find(std::string_view id) const
+{
+    auto it = std::find_if(all.begin(), all.end(), [&](const Target& t) { return t.id == id; });
+    return it == all.end() ? nullptr : &*it;
+}
+
+const Schedule* Targets::schedule(std::string_view id) const
+{
+    auto it = std::find_if(schedules.begin(), schedules.end(), [&](const Schedule& s) { return s.id == id; });
+    return it == schedules.end() ? nullptr : &*it;
+}
+
+Targets computeTargets(const inputs::Inputs& in, std::optional<Length> presentDiameter)
+{
+    Book book(in, presentDiameter);
+    for (Finding& f : inputs::crossCheck(in)) book.note(std::move(f));
+    stateRoll(book);
+    stateJob(book);
+    stateCoreAndLift(book);
+    stateAlignment(book);
+    stateThreading(book);
+    stateTension(book);
+    stateTraction(book);
+    stateStops(book);
+    stateSplice(book);
+    stateGuides(book);
+    stateRegisterAndInk(book);
+    stateShopReadings(book);
+    return std::move(book).finish();
+}
+
+namespace {
+
+/// What a reading is judged by: how it is explained may change without making an answer stale.
+bool sameToOperator(const Target& a, const Target& b)
+{
+    if (a.state.index() != b.state.index()) return false;
+    const Ready* ra = a.ready();
+    const Ready* rb = b.ready();
+    if (ra == nullptr || rb == nullptr) return true;
+    return ra->value == rb->value && ra->window.low == rb->window.low && ra->window.high == rb->window.high;
+}
+
+}  // namespace
+
+std::vector<TargetId> changed(const Targets& before, const Targets& after)
+{
+    std::vector<TargetId> ids;
+    for (const Target& t : after.all) {
+        const Target* old = before.find(t.id);
+        if (old == nullptr || !sameToOperator(*old, t)) ids.push_back(t.id);
+    }
+    for (const Target& t : before.all)
+        if (after.find(t.id) == nullptr) ids.push_back(t.id);
+    std::sort(ids.begin(), ids.end());
+    return ids;
+}
+
+}  // namespace taut::targets

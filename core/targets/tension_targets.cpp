@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/targets/book.h"
+#include "core/targets/setting.h"
+#include "core/targets/tension_window.h"
+
+namespace taut::targets {
+
+ZoneEnd endOf(const inputs::Press& press, const inputs::Zone& zone)
+{
+    const inputs::Roller* to = press.roller(zone.to);
+    const inputs::Roller* from = press.roller(zone.from);
+    if (press.unwind && (zone.from == press.unwind->roller || (from != nullptr && from->kind == "unwind")))
+        return ZoneEnd::Unwind;
+    if (const inputs::Rewind* r = rewindOf(press, zone)) return r->waste ? ZoneEnd::Waste : ZoneEnd::Rewind;
+    if (to != nullptr && to->kind == "waste_rewind") return ZoneEnd::Waste;
+    if (to != nullptr && to->kind == "rewind") return ZoneEnd::Rewind;
+    return ZoneEnd::Between;
+}
+
+const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& zone)
+{
+    for (const inputs::Rewind& r : press.rewinds)
+        if (r.roller == zone.to || r.id == zone.to) return &r;
+    return nullptr;
+}
+
+std::string zoneKey(const inputs::Zone& zone, const char* key) { return "press.zone." + zone.id + "." + key; }
+
+Term zoneWidth(const Book& book, const inputs::Zone& zone)
+{
+    // Lanes share the web evenly; where they do not, the shop enters the rewinds' own settings.
+    const auto products = std::count_if(book.press().rewinds.begin(), book.press().rewinds.end(),
+                                        [](const inputs::Rewind& r) { return !r.waste; });
+    if (endOf(book.press(), zone) != ZoneEnd::Rewind || products < 2) return book.width();
+    Term w = book.width();
+    if (!w.known()) return w;
+    return known(Quantity(w.value->si() / static_cast<double>(products), Kind::Length, w.value->unit()),
+                 "lane: roll.width over the product rewinds");
+}
+
+Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
+{
+    switch (endOf(book.press(), zone)) {
+    case ZoneEnd::Unwind: return book.diameter();
+    case ZoneEnd::Rewind:
+    case ZoneEnd::Waste: {
+        const inputs::Rewind* r = rewindOf(book.press(), zone);
+        if (r == nullptr) return missing("press.rewind");
+        Term core = book.job().rewindCore && !r->waste ? term(book.job().rewindCore, "job.rewind_core")
+                    : r->mandrel.gripsLeast ? term(r->mandrel.gripsLeast, "press.rewind." + r->id + ".grips.least")
+                                            : missing("job.rewind_core");
+        return combine(
+            {core, term(r->coreWall, "press.rewind." + r->id + ".core_wall")},
+            core.from + " + 2 press.rewind." + r->id + ".core_wall",
+            [](const std::vector<double>& v) { return v[0] + 2 * v[1]; }, Kind::Length);
+    }
+    case ZoneEnd::Between: break;
+    }
+    return missing("press.zone." + zone.id + ".from");
+}
+
+namespace {
+
+struct Band {
+    Term value, low, high;
+};
+
+Term middle(const TensionChoice& c)
+{
+    return combine(
+        {c.low, c.high}, "middle of " + c.low.from + " and " + c.high.from,
+        [](const std::vector<double>& v) { return (v[0] + v[1]) / 2; }, Kind::ForcePerWidth);
+}
+
+/// One zone: per width, total, strain, torque, setting, in that order, each with the window of the one before.
+void stateZone(Book& book, const inputs::Zone& zone)
+{
+    const std::string id = "tension." + zone.id + ".";
+    const bool us = book.press().units == UnitSystem::Us;
+    const std::string zoneName = zone.name.empty() ? zone.id : zone.name;
+    const TensionChoice choice = chooseTension(book, zone);
+    const Text perWidthName("%1: tension per width", {zoneName});
+
+    Stated perWidth = choice.how == "T2" && !choice.cappedByStrength
+                          ? book.formula(id + "per_width", perWidthName, "T2",
+                                         {{"s", choice.stress}, {"t", book.caliper()}}, us ? "lbf/in" : "N/mm")
+                          : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId,
+                                       {{"low", choice.low}, {"high", choice.high}});
+    perWidth.in(us ? "lbf/in" : "N/mm");
+    if (choice.low.known() && choice.high.known())
+        perWidth.window(choice.low.value, choice.high.value, choice.rule, choice.source);
+    perWidth.advice(choice.cappedByStrength
+                        ? Text("Held down to a tenth of what the weakest carrying layer breaks at: a rule of thumb.")
+                    : choice.advice.empty()
+                        ? Text("The middle of the range; the least that keeps the web in hand is best.")
+                        : choice.advice);
+
+    const Term width = zoneWidth(book, zone);
+    auto totalOf = [&](const Term& tw) { return evaluated("T1", {{"Tw", tw}, {"w", width}}, id + "total"); };
+    Stated total = book.formula(id + "total", Text("%1: web tension", {zoneName}), "T1",
+                                {{"Tw", perWidth.term()}, {"w", width}}, us ? "lbf" : "N");
+    Band band{total.term(), totalOf(choice.low), totalOf(choice.high)};
+    const Text inherited("the window of tension per width, times the width");
+    if (band.low.known() && band.high.known()) total.window(band.low.value, band.high.value, choice.rule, inherited);
+    if (zone.loadCell) total.instrument(zone.setting.uncertainty);
+    total.advice("All of the web across its width.");
+
+    book.formula(id + "strain", Text("%1: strain of the web", {zoneName}), "D1",
+                 {{"T", total.term()},
+                  {"E", term(book.substrate().modulus, "substrate.modulus")},
+                  {"w", width},
+                  {"t", book.caliper()}},
+                 "%")
+        .advice("What the print shortens by when the web is let go.");
+
+    const ZoneEnd end = endOf(book.press(), zone);
+    const bool hasRoll = zone.control != inputs::Control::Draw && end != ZoneEnd::Between;
+    const Term diameter = hasRoll ? rollDiameterOf(book, zone) : Term{};
+    if (hasRoll) {
+        book.formula(id + "torque", Text("%1: torque on the roll", {zoneName}), "B1",
+                     {{"T", total.term()}, {"D", diameter}}, us ? "lbf in" : "N m")
+            .advice(end == ZoneEnd::Unwind ? Text("At the diameter the roll has now.")
+                                           : Text("At the empty core; it grows with the roll."));
+        // A brake's heat is T v; a slip clutch's is not, so it is not claimed for a rewind.
+        const bool friction =
+            zone.actuator == inputs::Actuator::Pneumatic || zone.actuator == inputs::Actuator::Particle;
+        if (end == ZoneEnd::Unwind && friction) {
+            Stated heat = book.formula(id + "slip_power", Text("%1: heat in the brake", {zoneName}), "B3",
+                                       {{"T", total.term()}, {"v", book.speed()}}, "W");
+            if (zone.slipPowerMost) {
+                heat.window({}, zone.slipPowerMost->quantity(), Rule::Press, "what the brake may turn into heat");
+                if (const Ready* r = heat.ready(); r && std::get<Quantity>(r->value).si() > zone.slipPowerMost->si())
+                    book.note(Finding{
+                        id + "too_hot", Severity::Warn, "press.zone." + zone.id,
+                        Text("At job speed the brake takes %1, it may take %2.",
+                             {std::get<Quantity>(r->value).magnitude(), zone.slipPowerMost->quantity().magnitude()}),
+                        Text("Run slower, or lower in the tension window.")});
+            }
+        }
+        if (zone.needsDiameter)
+            book.value(id + "diameter", Text("%1: diameter the drive works with", {zoneName}), "stated", diameter,
+                       "the roll's data")
+                .within(diameter.known() ? 0.02 * diameter.value->si() : 0,
+                        diameter.known() ? 0.02 * diameter.value->si() : 0, Rule::Policy,
+                        "two percent: a wrong diameter is a wrong tension in the same proportion")
+                .advice("Type the measured diameter into the drive and read it back: half the diameter is half the "
+                        "tension.");
+    }
+    stateSetting(book, zone, SettingTerms{total.term(), band.low, band.high, diameter, choice.rule});
+}
+
+}  // namespace
+
+void stateTension(Book& book)
+{
+    for (const inputs::Zone& zone : book.press().zones) stateZone(book, zone);
+}
+
+}  // namespace taut::targets
