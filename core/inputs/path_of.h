@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/inputs/press.h"
@@ -16,8 +17,19 @@ struct NamedPath {
     physics::WebPath path;
 };
 /// Computes every path for a roll of this diameter hung this way; rewind rollers are as large as their core (three
-/// wraps), their turn follows from `winds`. Missing coordinates or turns: press.web.needs names the key. What a target,
-/// the drawing and the practice press read: there is no second geometry.
+/// wraps), their turn follows from `winds`. Missing coordinates or turns: press.web.needs names the key as its subject.
+/// What a target, the drawing and the practice press read: there is no second geometry.
 [[nodiscard]] Result<std::vector<NamedPath>> pathsOf(const Press& press, std::optional<Length> rollDiameter, Feed feed);
+/// One of them, so that what is missing on a lane does not take the others down. The finding's subject is the dotted
+/// key that is missing (code press.web.needs) or the roller that cannot be passed (codes path.*).
+[[nodiscard]] Result<NamedPath> pathOf(const Press& press, std::string_view name, std::optional<Length> rollDiameter,
+                                       Feed feed);
+/// "main" first, then the others in the order of the file; empty without rollers.
+[[nodiscard]] std::vector<std::string> pathNames(const Press& press);
+/// The core that this rewind takes by its grips: the usual one among them, else the middle; its outside with two walls.
+/// Needs the rewind's grips and core_wall.
+[[nodiscard]] Result<Length> rewindCoreOutside(const Rewind& rewind);
+/// How a roll turns whose web comes from or goes to a roller that lies so far along x: over means over the top.
+[[nodiscard]] bool turnsCounterClockwise(Feed feed, bool webRunsRight) noexcept;
 
 }  // namespace taut::inputs

@@ -1,0 +1,393 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/inputs/key_reader.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/base/json.h"
+#include "core/units/parse.h"
+
+namespace taut::inputs {
+
+namespace {
+
+constexpr const char* kCheckUnit = "Check the unit and the decimal mark.";
+
+std::string listed(std::span<const std::string> words)
+{
+    std::string out;
+    for (const std::string& w : words) out += (out.empty() ? "" : ", ") + w;
+    return out;
+}
+
+/// The bare number of a TOML value; nullopt when it is none.
+std::optional<double> bareNumber(const Toml& value)
+{
+    if (const auto* whole = std::get_if<std::int64_t>(&value.value)) return static_cast<double>(*whole);
+    if (const auto* real = std::get_if<double>(&value.value)) return *real;
+    return std::nullopt;
+}
+
+bool isLowerSnake(std::string_view word)
+{
+    return std::all_of(word.begin(), word.end(),
+                       [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_'; });
+}
+
+std::size_t distance(std::string_view a, std::string_view b)
+{
+    std::vector<std::size_t> row(b.size() + 1);
+    for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        std::size_t diagonal = row[0];
+        row[0] = i;
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const std::size_t above = row[j];
+            row[j] = std::min({above + 1, row[j - 1] + 1, diagonal + (a[i - 1] == b[j - 1] ? 0U : 1U)});
+            diagonal = above;
+        }
+    }
+    return row[b.size()];
+}
+
+}  // namespace
+
+void FileNotes::add(int line, int column, std::string_view key, Finding finding)
+{
+    finding.subject = m_file + ':' + std::to_string(line) + ':' + std::to_string(column);
+    if (!key.empty()) finding.subject += ' ' + std::string(key);
+    m_all.push_back({line, column, std::move(finding)});
+}
+
+void FileNotes::moveTo(Findings& notes)
+{
+    std::stable_sort(m_all.begin(), m_all.end(), [](const Placed& a, const Placed& b) {
+        return a.line != b.line ? a.line < b.line : a.column < b.column;
+    });
+    for (Placed& p : m_all) notes.push_back(std::move(p.finding));
+    m_all.clear();
+}
+
+std::string nearest(std::string_view word, std::span<const std::string> known)
+{
+    std::string best;
+    std::size_t least = std::max<std::size_t>(2, word.size() / 3) + 1;
+    for (const std::string& k : known) {
+        const std::size_t d = distance(word, k);
+        if (d < least && d < k.size()) {
+            least = d;
+            best = k;
+        }
+    }
+    return best;
+}
+
+KeyReader::KeyReader(FileNotes& notes, const Toml& table, std::string path)
+    : m_notes(&notes),
+      m_table(&table),
+      m_path(std::move(path))
+{}
+
+const Toml* KeyReader::ask(std::string_view key)
+{
+    m_asked.emplace_back(key);
+    return m_table->find(key);
+}
+
+std::string KeyReader::dotted(std::string_view key) const
+{
+    if (m_path.empty()) return std::string(key);
+    return key.empty() ? m_path : m_path + '.' + std::string(key);
+}
+
+void KeyReader::complain(std::string_view key, Finding finding)
+{
+    const Toml* value = m_table->find(key);
+    const Toml& at = value != nullptr ? *value : *m_table;
+    m_notes->add(at.line, at.column, dotted(key), std::move(finding));
+}
+
+void KeyReader::wrongType(std::string_view key, const Toml& found, Text expected)
+{
+    m_notes->add(found.line, found.column, dotted(key),
+                 refuse("input.wrong_type", {},
+                        {"Here stands %1, which cannot be read as this key.", {found.typeName()}},
+                        std::move(expected)));
+}
+
+std::string KeyReader::text(std::string_view key)
+{
+    const Toml* value = ask(key);
+    if (value == nullptr) return {};
+    if (const std::string* found = value->text()) return *found;
+    wrongType(key, *value, "Write a text between quotes.");
+    return {};
+}
+
+std::string KeyReader::word(std::string_view key, std::span<const std::string_view> allowed)
+{
+    const std::string found = text(key);
+    if (found.empty() || std::find(allowed.begin(), allowed.end(), found) != allowed.end()) return found;
+    const std::vector<std::string> words(allowed.begin(), allowed.end());
+    complain(key, refuse("input.unknown_word", {}, {"\"%1\" is not a word that can stand here.", {found}},
+                         {"Write one of: %1.", {listed(words)}}));
+    return {};
+}
+
+std::string KeyReader::id(std::string_view key, bool lower)
+{
+    if (!has(key)) {
+        m_asked.emplace_back(key);
+        complain(key,
+                 refuse("input.missing_key", {},
+                        {"The key %1 is missing, and nothing else can stand for it.", {std::string(key)}},
+                        {"Write %1 = \"...\"; what stands beside it is left out until then.", {std::string(key)}}));
+        return {};
+    }
+    const std::string found = text(key);
+    const bool fits = !found.empty() && found.find('.') == std::string::npos && (!lower || isLowerSnake(found));
+    if (fits) return found;
+    if (m_table->find(key)->text() != nullptr)
+        complain(key, refuse("input.bad_id", {}, {"\"%1\" cannot be used as a name that others refer to.", {found}},
+                             lower ? Text("Use lower case letters, digits and _ only.")
+                                   : Text("Use any text that is not empty and has no dot in it.")));
+    return {};
+}
+
+bool KeyReader::isKnown(std::string_view key, const std::string& id, std::span<const std::string> known)
+{
+    if (known.empty() || std::find(known.begin(), known.end(), id) != known.end()) return true;
+    const std::string near = nearest(id, known);
+    complain(key, refuse("input.unknown_reference", {}, {"Nothing in this file is called \"%1\".", {id}},
+                         near.empty() ? Text{"Known here: %1.", {listed(known)}} : Text{"Was \"%1\" meant?", {near}}));
+    return false;
+}
+
+std::string KeyReader::reference(std::string_view key, std::span<const std::string> known)
+{
+    std::string id = text(key);
+    return id.empty() || isKnown(key, id, known) ? id : std::string();
+}
+
+std::vector<std::string> KeyReader::references(std::string_view key, std::span<const std::string> known)
+{
+    std::vector<std::string> out;
+    for (std::string& id : texts(key))
+        if (isKnown(key, id, known)) out.push_back(std::move(id));
+    return out;
+}
+
+std::optional<bool> KeyReader::flag(std::string_view key)
+{
+    const Toml* value = ask(key);
+    if (value == nullptr) return std::nullopt;
+    if (const bool* found = std::get_if<bool>(&value->value)) return *found;
+    wrongType(key, *value, "Write true or false, without quotes.");
+    return std::nullopt;
+}
+
+std::optional<int> KeyReader::whole(std::string_view key, int least, int most)
+{
+    const Toml* value = ask(key);
+    if (value == nullptr) return std::nullopt;
+    const auto* found = std::get_if<std::int64_t>(&value->value);
+    if (found == nullptr) {
+        wrongType(key, *value, "Write a whole number, without quotes and without a unit.");
+        return std::nullopt;
+    }
+    if (*found >= least && *found <= most) return static_cast<int>(*found);
+    complain(key, refuse(*found < 0 ? "input.negative" : "input.absurd", {},
+                         {"%1 cannot be right here; a whole number from %2 to %3 is expected.",
+                          {*found, std::int64_t{least}, std::int64_t{most}}},
+                         "Check the number."));
+    return std::nullopt;
+}
+
+std::optional<double> KeyReader::number(std::string_view key, Sane sane)
+{
+    const Toml* value = ask(key);
+    if (value == nullptr) return std::nullopt;
+    const std::optional<double> found = bareNumber(*value);
+    if (!found) {
+        wrongType(key, *value, "Write a number, without quotes and without a unit.");
+        return std::nullopt;
+    }
+    const Quantity q(*found, Kind::Count, {}, shortest(*found));
+    return believable(q, *value, key, sane) ? found : std::nullopt;
+}
+
+std::optional<double> KeyReader::share(std::string_view key, Sane sane)
+{
+    const std::array<Kind, 1> kinds{Kind::Share};
+    const std::optional<Quantity> q = quantity(key, kinds, sane);
+    return q ? std::optional<double>(q->si()) : std::nullopt;
+}
+
+std::optional<Quantity> KeyReader::quantity(std::string_view key, std::span<const Kind> kinds, std::optional<Sane> sane)
+{
+    const Toml* value = ask(key);
+    return value == nullptr ? std::nullopt : read(*value, key, kinds, sane);
+}
+
+std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key, std::span<const Kind> kinds,
+                                        std::optional<Sane> sane)
+{
+    std::string written;
+    const std::optional<double> bare = bareNumber(value);
+    if (const std::string* text = value.text()) {
+        written = *text;
+    } else if (bare) {
+        written = shortest(*bare);
+    } else {
+        wrongType(
+            key, value,
+            {"Write %1 as a text with its unit, like \"%2\".",
+             {kindName(kinds.front()), "12 " + std::string(usualUnit(kinds.front(), UnitSystem::Metric, 1).symbol)}});
+        return std::nullopt;
+    }
+    // A number alone is a share only where nothing else can be meant.
+    const bool alone = kinds.size() == 1 && kinds.front() == Kind::Share;
+    std::optional<Finding> why;
+    for (const Kind kind : kinds) {
+        const Result<Quantity> q = parseQuantity(written, kind, alone ? Bare::Accept : Bare::Refuse);
+        if (q) return believable(*q, value, key, sane.value_or(saneSetting(kind))) ? std::optional(*q) : std::nullopt;
+        if (!why || (why->code == "quantity.wrong_kind" && q.error().code != "quantity.wrong_kind")) why = q.error();
+    }
+    if (why->code == "quantity.wrong_kind" && kinds.size() > 1) {
+        std::string expected;
+        for (const Kind kind : kinds) expected += (expected.empty() ? "" : ", ") + std::string(kindName(kind));
+        why->text = {"\"%1\" is not of a kind that can stand here; expected is one of: %2.", {written, expected}};
+    }
+    if (why->remedy.empty()) why->remedy = kCheckUnit;
+    m_notes->add(value.line, value.column, dotted(key), std::move(*why));
+    return std::nullopt;
+}
+
+bool KeyReader::believable(const Quantity& q, const Toml& at, std::string_view key, Sane sane)
+{
+    const double si = q.si();
+    const bool tooSmall = si < sane.least || (si == 0 && !sane.zero);
+    if (std::isfinite(si) && !tooSmall && si <= sane.most) return true;
+    const auto limit = [&](double end) { return Magnitude{end, q.kind(), q.unit()}; };
+    if (si < 0 && sane.least >= 0)
+        m_notes->add(at.line, at.column, dotted(key),
+                     refuse("input.negative", {}, {"\"%1\" is below nought, which cannot be here.", {q.entered()}},
+                            "Take the minus sign out, or measure from the other side."));
+    else
+        m_notes->add(at.line, at.column, dotted(key),
+                     refuse("input.absurd", {},
+                            {"\"%1\" cannot be right here: between %2 and %3 can be believed.",
+                             {q.entered(), limit(sane.least), limit(sane.most)}},
+                            kCheckUnit));
+    return false;
+}
+
+std::vector<std::string> KeyReader::texts(std::string_view key)
+{
+    const Toml* value = ask(key);
+    std::vector<std::string> out;
+    if (value == nullptr) return out;
+    if (value->array() == nullptr) {
+        wrongType(key, *value, "Write a list of texts, like [\"one\", \"two\"].");
+        return out;
+    }
+    for (const Toml& item : *value->array()) {
+        if (const std::string* found = item.text())
+            out.push_back(*found);
+        else
+            wrongType(std::string(key) + '[' + std::to_string(&item - value->array()->data()) + ']', item,
+                      "Write a text between quotes.");
+    }
+    return out;
+}
+
+std::pair<Maybe<Kind::Length>, Maybe<Kind::Length>> KeyReader::point(std::string_view key, Sane sane)
+{
+    std::pair<Maybe<Kind::Length>, Maybe<Kind::Length>> out;
+    const Toml* value = ask(key);
+    if (value == nullptr) return out;
+    if (value->array() == nullptr || value->array()->size() != 2) {
+        wrongType(key, *value, "Write two lengths, along and up, like [\"650 mm\", \"400 mm\"].");
+        return out;
+    }
+    const std::array<Kind, 1> kinds{Kind::Length};
+    const Toml::Array& both = *value->array();
+    if (const auto x = read(both[0], std::string(key) + "[0]", kinds, sane)) out.first = Entry<Kind::Length>(*x);
+    if (const auto y = read(both[1], std::string(key) + "[1]", kinds, sane)) out.second = Entry<Kind::Length>(*y);
+    return out;
+}
+
+std::optional<KeyReader> KeyReader::table(std::string_view key)
+{
+    const Toml* value = ask(key);
+    if (value == nullptr) return std::nullopt;
+    if (value->table() != nullptr) return KeyReader(*m_notes, *value, dotted(key));
+    wrongType(key, *value, {"Write a table: [%1] with its keys below, or %1 = { key = value }.", {dotted(key)}});
+    return std::nullopt;
+}
+
+std::vector<KeyReader> KeyReader::tables(std::string_view key)
+{
+    std::vector<KeyReader> out;
+    const Toml* value = ask(key);
+    if (value == nullptr) return out;
+    if (value->array() == nullptr) {
+        wrongType(key, *value, {"Write a list of tables: [[%1]] with its keys below, once for each.", {dotted(key)}});
+        return out;
+    }
+    std::size_t n = 0;
+    for (const Toml& item : *value->array()) {
+        const std::string name = std::string(key) + '[' + std::to_string(n++) + ']';
+        if (item.table() != nullptr)
+            out.emplace_back(*m_notes, item, dotted(name));
+        else
+            wrongType(name, item, "Write a table: { key = value }.");
+    }
+    return out;
+}
+
+std::vector<std::string> KeyReader::keys() const
+{
+    std::vector<std::string> out;
+    for (const auto& member : *m_table->table()) out.push_back(member.first);
+    return out;
+}
+
+void KeyReader::done()
+{
+    if (m_ignoreRest) return;
+    for (const auto& [key, value] : *m_table->table()) {
+        if (std::find(m_asked.begin(), m_asked.end(), key) != m_asked.end()) continue;
+        if (m_notes->newer) {
+            m_notes->add(value.line, value.column, dotted(key),
+                         {"input.unknown_key",
+                          Severity::Note,
+                          {},
+                          {"The key %1 is not known to this version.", {key}},
+                          "It is ignored."});
+            continue;
+        }
+        const std::string near = nearest(key, m_asked);
+        m_notes->add(value.line, value.column, dotted(key),
+                     refuse("input.unknown_key", {}, {"The key %1 is not known here.", {key}},
+                            near.empty() ? Text{"Take it out. Known here: %1.", {listed(m_asked)}}
+                                         : Text{"Was %1 meant? Else take it out.", {near}}));
+    }
+}
+
+void checkOrder(KeyReader& keys, std::string_view lowKey, std::optional<Quantity>& low, std::optional<Quantity>& high)
+{
+    if (!low || !high || (low->kind() == high->kind() && low->si() <= high->si())) return;
+    const bool kinds = low->kind() != high->kind();
+    keys.complain(
+        lowKey,
+        refuse("input.order", {},
+               kinds ? Text{"\"%1\" and \"%2\" are not of one kind.", {low->entered(), high->entered()}}
+                     : Text{"The lower end, %1, lies above the upper end, %2.", {low->magnitude(), high->magnitude()}},
+               "Check both ends; neither is used until then."));
+    low.reset();
+    high.reset();
+}
+
+}  // namespace taut::inputs

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/inputs/job.h"
+#include "core/inputs/key_reader.h"
+#include "core/inputs/press.h"
+
+namespace taut::inputs {
+
+// Parts of the four files that have a source of their own.
+
+/// The key `tension` of a job or substrate.
+[[nodiscard]] std::optional<TensionRange> readTension(KeyReader& above);
+/// What a press file names for its other keys to refer to.
+struct Names {
+    std::vector<std::string> rollers, places;
+};
+/// The tables [[zone]] of a press.
+[[nodiscard]] std::vector<Zone> readZones(KeyReader& top, const Names& names);
+/// [web], [lengths], [[guide]], [printing] and [splice_table] of a press.
+void readWeb(KeyReader& top, const Names& names, Press& press);
+/// A control's range: least, most, uncertainty, each of one of these kinds.
+[[nodiscard]] Setting readSetting(KeyReader& above, std::string_view key, std::span<const Kind> kinds);
+
+/// True, with a finding (input.duplicate_id), when one of `all` has this id already.
+template <class T>
+[[nodiscard]] bool isTaken(KeyReader& keys, const std::string& id, const std::vector<T>& all)
+{
+    if (std::none_of(all.begin(), all.end(), [&](const T& t) { return t.id == id; })) return false;
+    keys.complain("id", refuse("input.duplicate_id", {}, {"The name %1 is used twice.", {id}},
+                               "Give this one another name; it is left out until then."));
+    return true;
+}
+
+}  // namespace taut::inputs

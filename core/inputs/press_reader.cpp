@@ -1,0 +1,268 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/inputs/input_file.h"
+#include "core/inputs/inputs.h"
+#include "core/inputs/parts.h"
+#include "core/inputs/words.h"
+
+namespace taut::inputs {
+
+namespace {
+
+/// A list of feeds; a word that is none is left out.
+std::vector<Feed> readFeeds(KeyReader& keys, std::string_view key)
+{
+    std::vector<Feed> out;
+    for (const std::string& word : keys.texts(key)) {
+        const auto it =
+            std::find_if(kFeedWords.begin(), kFeedWords.end(), [&](const Word<Feed>& w) { return w.first == word; });
+        if (it == kFeedWords.end())
+            keys.complain(key, refuse("input.unknown_word", {}, {"\"%1\" is not a word that can stand here.", {word}},
+                                      {"Write one of: %1.", {"over, under"}}));
+        else if (std::find(out.begin(), out.end(), it->second) == out.end())
+            out.push_back(it->second);
+    }
+    return out;
+}
+
+/// `grips` and `mandrel`: one thing in two keys.
+Mandrel readMandrel(KeyReader& above)
+{
+    Mandrel mandrel;
+    if (std::optional<KeyReader> grips = above.table("grips")) {
+        mandrel.gripsLeast = grips->get<Kind::Length>("least", sane::kCore);
+        mandrel.gripsMost = grips->get<Kind::Length>("most", sane::kCore);
+        checkOrder(*grips, "least", mandrel.gripsLeast, mandrel.gripsMost);
+        grips->done();
+    }
+    if (std::optional<KeyReader> keys = above.table("mandrel")) {
+        mandrel.kind = keys->word("kind", kMandrelWords);
+        mandrel.support = keys->word("support", kSupportWords);
+        if (std::optional<KeyReader> air = keys->table("pressure")) {
+            mandrel.airLeast = air->get<Kind::Pressure>("least", sane::kAir);
+            mandrel.airMost = air->get<Kind::Pressure>("most", sane::kAir);
+            checkOrder(*air, "least", mandrel.airLeast, mandrel.airMost);
+            air->done();
+        }
+        keys->done();
+    }
+    return mandrel;
+}
+
+Lift readLift(KeyReader keys)
+{
+    Lift lift;
+    if (const std::string kind = keys.word("kind", kLiftWords); !kind.empty()) lift.kind = kind;
+    lift.pistons = keys.whole("pistons", 1, 20);
+    lift.bore = keys.get<Kind::Length>("bore", {0.005, 1});
+    lift.ratio = keys.number("ratio", sane::kRatio);
+    lift.efficiency = keys.share("efficiency", sane::kEfficiency);
+    lift.carriage = keys.get<Kind::Mass>("carriage", {0, 2000, true});
+    lift.rated = keys.get<Kind::Mass>("rated", sane::kMass);
+    const Kind air[] = {Kind::Pressure};
+    lift.pressure = readSetting(keys, "pressure", air);
+    keys.done();
+    return lift;
+}
+
+Unwind readUnwind(KeyReader keys, const Names& names)
+{
+    Unwind unwind;
+    unwind.roller = keys.reference("roller", names.rollers);
+    unwind.feeds = readFeeds(keys, "feeds");
+    unwind.mandrel = readMandrel(keys);
+    for (KeyReader& item : keys.tables("adapters")) {
+        const Maybe<Kind::Length> core = item.get<Kind::Length>("core", sane::kCore);
+        const Maybe<Kind::Mass> mass = item.get<Kind::Mass>("mass", sane::kMass);
+        item.done();
+        if (core) unwind.adapters.push_back({*core, mass});  // an adapter for no known core serves nobody
+    }
+    unwind.coreWall = keys.get<Kind::Length>("core_wall", sane::kCoreWall);
+    unwind.largestDiameter = keys.get<Kind::Length>("largest_diameter", sane::kRollDiameter);
+    unwind.largestMass = keys.get<Kind::Mass>("largest_mass", sane::kMass);
+    unwind.stopReserve = keys.get<Kind::Length>("stop_reserve", {0, 2000, true});
+    if (std::optional<KeyReader> lift = keys.table("lift")) unwind.lift = readLift(std::move(*lift));
+    keys.done();
+    return unwind;
+}
+
+Rewind readRewind(KeyReader& keys, const Names& names)
+{
+    Rewind rewind;
+    rewind.id = keys.id("id", true);
+    rewind.roller = keys.reference("roller", names.rollers);
+    rewind.waste = keys.word("takes", kTakesWords) == "waste";
+    rewind.winds = readFeeds(keys, "winds");
+    rewind.mandrel = readMandrel(keys);
+    rewind.coreWall = keys.get<Kind::Length>("core_wall", sane::kCoreWall);
+    rewind.coreWraps = keys.number("core_wraps", {0.1, 50});
+    rewind.coreFriction = keys.share("core_friction", sane::kFriction);
+    rewind.largestDiameter = keys.get<Kind::Length>("largest_diameter", sane::kRollDiameter);
+    keys.done();
+    return rewind;
+}
+
+void readHead(KeyReader keys, Press& press)
+{
+    press.id = keys.id("id", false);
+    press.name = keys.text("name");
+    press.site = keys.text("site");
+    press.units = keys.oneOf<UnitSystem>("units", kUnitWords).value_or(UnitSystem::Metric);
+    if (std::optional<KeyReader> width = keys.table("web_width")) {
+        press.webLeast = width->get<Kind::Length>("least", sane::kPressWidth);
+        press.webMost = width->get<Kind::Length>("most", sane::kPressWidth);
+        checkOrder(*width, "least", press.webLeast, press.webMost);
+        width->done();
+    }
+    press.measureFrom = keys.oneOf<Side>("measure_from", kSideWords);
+    press.centreline = keys.get<Kind::Length>("centreline", sane::kAcross);
+    press.betweenFrames = keys.get<Kind::Length>("between_frames", sane::kPressWidth);
+    if (std::optional<KeyReader> side = keys.table("print_side")) {
+        press.printFeed = side->oneOf<Feed>("feed", kFeedWords);
+        press.printWinding = side->oneOf<Winding>("winding", std::span(kWindingWords).first<2>());
+        side->done();
+    }
+    press.hasAir = keys.flag("air").value_or(true);
+    press.wakesStopped = keys.flag("wakes_stopped").value_or(false);
+    press.drawnBy = keys.word("drawn_by", kDrawnWords);
+    press.registerMark = keys.text("register_mark");
+    keys.done();
+}
+
+Sourced readSourced(KeyReader& above, std::string_view key, std::span<const Kind> kinds, Sane sane)
+{
+    Sourced out;
+    if (std::optional<KeyReader> keys = above.table(key)) {
+        out.value = keys->quantity("value", kinds, sane);
+        out.source = keys->text("source");
+        keys->done();
+    }
+    return out;
+}
+
+void readSpeeds(KeyReader keys, Press& press)
+{
+    const Kind length[] = {Kind::Length}, speed[] = {Kind::Speed}, time[] = {Kind::Time};
+    press.inch = readSourced(keys, "inch", length, {1e-4, 2});
+    press.crawl = readSourced(keys, "crawl", speed, sane::kSpeed);
+    press.idle = readSourced(keys, "idle", speed, sane::kSpeed);
+    press.largest = readSourced(keys, "largest", speed, sane::kSpeed);
+    press.stopTime = readSourced(keys, "stop_time", time, sane::kStopTime);
+    keys.done();
+}
+
+void readDevices(KeyReader& above, std::string_view key, const Names& names, std::vector<Device>& out)
+{
+    for (KeyReader& keys : above.tables(key)) {
+        Device device{keys.id("id", false), keys.text("name"), keys.reference("by", names.rollers),
+                      keys.reference("place", names.places)};
+        keys.done();
+        if (device.name.empty()) device.name = device.id;
+        if (!device.id.empty() && !isTaken(keys, device.id, out)) out.push_back(std::move(device));
+    }
+}
+
+void readPlaces(KeyReader& top, const Names& names, Press& press)
+{
+    std::vector<std::string> visible = names.rollers;
+    if (!visible.empty()) visible.insert(visible.end(), names.places.begin(), names.places.end());
+    for (KeyReader& keys : top.tables("place")) {
+        Place place{keys.id("id", false), keys.text("name"), keys.text("hold_stop"), keys.references("sees", visible)};
+        keys.done();
+        if (place.name.empty()) place.name = place.id;
+        if (!place.id.empty() && !isTaken(keys, place.id, press.places)) press.places.push_back(std::move(place));
+    }
+}
+
+/// Windows of this shop: the kind is whatever the unit says, since a key may be any target's id.
+void readLimits(KeyReader keys, Press& press)
+{
+    const Kind kinds[] = {Kind::Pressure, Kind::Length, Kind::Force, Kind::ForcePerWidth, Kind::Share, Kind::Speed,
+                          Kind::Time,     Kind::Mass,   Kind::Angle, Kind::Torque,        Kind::Power, Kind::Current};
+    for (const std::string& id : keys.keys()) {
+        std::optional<KeyReader> range = keys.table(id);
+        if (!range) continue;
+        Range limits{range->quantity("low", kinds, sane::kAny), range->quantity("high", kinds, sane::kAny)};
+        checkOrder(*range, "low", limits.low, limits.high);
+        range->done();
+        if (limits.low || limits.high) press.limits.emplace_back(id, std::move(limits));
+    }
+    keys.done();
+}
+
+/// The ids of a list of tables.
+std::vector<std::string> idsOf(const Toml* list)
+{
+    std::vector<std::string> out;
+    if (list == nullptr || list->array() == nullptr) return out;
+    for (const Toml& item : *list->array())
+        if (const Toml* id = item.find("id"); id != nullptr && id->text() != nullptr) out.push_back(*id->text());
+    return out;
+}
+
+Names namesIn(const Toml& root)
+{
+    const Toml* web = root.find("web");
+    return {idsOf(web == nullptr ? nullptr : web->find("roller")), idsOf(root.find("place"))};
+}
+
+}  // namespace
+
+Setting readSetting(KeyReader& above, std::string_view key, std::span<const Kind> kinds)
+{
+    Setting out;
+    std::optional<KeyReader> keys = above.table(key);
+    if (!keys) return out;
+    out.least = keys->quantity("least", kinds, std::nullopt);
+    out.most = keys->quantity("most", kinds, std::nullopt);
+    checkOrder(*keys, "least", out.least, out.most);
+    out.uncertainty = keys->quantity("uncertainty", kinds, std::nullopt);
+    if (out.uncertainty && out.uncertainty->si() < 0) {
+        keys->complain("uncertainty", refuse("input.negative", {}, "An uncertainty is never below nought.",
+                                             "Write how far the reading may be off, without a sign."));
+        out.uncertainty.reset();
+    }
+    keys->done();
+    return out;
+}
+
+Result<Press> readPress(std::string_view toml, std::string_view file, Findings& notes)
+{
+    FileNotes found(file);
+    const Result<Toml> root = openInput(toml, "press", found);
+    if (!root) return root.error();
+    KeyReader top(found, *root, "");
+    (void)top.whole("format", 1, 1'000'000);
+
+    const Names names = namesIn(*root);
+    Press press;
+    readHead(*top.table("press"), press);
+    if (press.name.empty()) press.name = press.id;
+    if (std::optional<KeyReader> unwind = top.table("unwind")) press.unwind = readUnwind(std::move(*unwind), names);
+    for (KeyReader& keys : top.tables("rewind")) {
+        Rewind rewind = readRewind(keys, names);
+        if (!rewind.id.empty() && !isTaken(keys, rewind.id, press.rewinds)) press.rewinds.push_back(std::move(rewind));
+    }
+    press.zones = readZones(top, names);
+    readWeb(top, names, press);
+    for (Rewind& rewind : press.rewinds)
+        if (const Roller* roller = press.roller(rewind.roller); roller != nullptr && roller->kind == "waste_rewind")
+            rewind.waste = true;
+    if (std::optional<KeyReader> speeds = top.table("speeds")) readSpeeds(std::move(*speeds), press);
+    if (std::optional<KeyReader> safety = top.table("safety")) {
+        press.tripBars = safety->flag("trip_bars").value_or(false);
+        readDevices(*safety, "guard", names, press.guards);
+        readDevices(*safety, "emergency_stop", names, press.emergencyStops);
+        safety->done();
+    }
+    readPlaces(top, names, press);
+    if (std::optional<KeyReader> limits = top.table("limits")) readLimits(std::move(*limits), press);
+    if (std::optional<KeyReader> labels = top.table("labels"))
+        for (const std::string& role : labels->keys())
+            if (std::string label = labels->text(role); !label.empty())
+                press.labels.emplace_back(role, std::move(label));
+    top.done();
+    found.moveTo(notes);
+    return press;
+}
+
+}  // namespace taut::inputs

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "core/inputs/press.h"
+
+namespace taut::inputs {
+
+// The words of the files, formats 1. One list a key; what a program tests for is one of these.
+template <class E>
+using Word = std::pair<std::string_view, E>;
+
+inline constexpr std::array<Word<UnitSystem>, 2> kUnitWords{{{"metric", UnitSystem::Metric}, {"us", UnitSystem::Us}}};
+inline constexpr std::array<Word<Side>, 2> kSideWords{{{"operator_side", Side::Operator}, {"drive_side", Side::Drive}}};
+inline constexpr std::array<Word<Feed>, 2> kFeedWords{{{"over", Feed::Over}, {"under", Feed::Under}}};
+inline constexpr std::array<Word<Winding>, 3> kWindingWords{
+    {{"face_out", Winding::FaceOut}, {"face_in", Winding::FaceIn}, {"unknown", Winding::Unknown}}};
+inline constexpr std::array<Word<Control>, 4> kControlWords{{{"open_loop", Control::OpenLoop},
+                                                             {"dancer", Control::Dancer},
+                                                             {"load_cell", Control::LoadCell},
+                                                             {"draw", Control::Draw}}};
+inline constexpr std::array<Word<Actuator>, 3> kActuatorWords{
+    {{"pneumatic", Actuator::Pneumatic}, {"particle", Actuator::Particle}, {"servo", Actuator::Servo}}};
+inline constexpr std::array<Word<TaperShape>, 3> kTaperWords{
+    {{"none", TaperShape::None}, {"linear", TaperShape::Linear}, {"hyperbolic", TaperShape::Hyperbolic}}};
+
+inline constexpr std::array<std::string_view, 2> kTakesWords{"product", "waste"};
+inline constexpr std::array<std::string_view, 2> kTurnWords{"cw", "ccw"};
+inline constexpr std::array<std::string_view, 5> kMandrelWords{"air_shaft", "expanding_chuck", "cones", "plain_shaft",
+                                                               "differential"};
+inline constexpr std::array<std::string_view, 3> kSupportWords{"cantilever", "outboard", "safety_chucks"};
+inline constexpr std::array<std::string_view, 4> kLiftWords{"pneumatic", "powered", "hoist", "arms"};
+inline constexpr std::array<std::string_view, 3> kAirLossWords{"holds", "releases", "brakes"};
+inline constexpr std::array<std::string_view, 3> kLoadWords{"pneumatic", "weight", "spring"};
+inline constexpr std::array<std::string_view, 15> kRollerWords{
+    "unwind", "idler",    "nip", "displacement", "steering", "dancer", "load_cell",   "print",
+    "chill",  "turn_bar", "die", "strip",        "slitter",  "rewind", "waste_rewind"};
+inline constexpr std::array<std::string_view, 4> kGuideWords{"displacement", "steering", "unwind_shift",
+                                                             "rewind_shift"};
+inline constexpr std::array<std::string_view, 3> kGuidesWords{"centre", "operator_edge", "drive_edge"};
+inline constexpr std::array<std::string_view, 4> kSensorWords{"ultrasonic", "infrared", "visible", "line"};
+inline constexpr std::array<std::string_view, 4> kDryerWords{"none", "air", "infrared", "uv"};
+inline constexpr std::array<std::string_view, 3> kDrawnWords{"outfeed", "rewind", "hand"};
+inline constexpr std::array<std::string_view, 11> kFamilyWords{
+    "paper", "board", "paper_label", "film_label", "pet", "bopp", "pp", "pe", "nylon", "foil", "thermal"};
+inline constexpr std::array<std::string_view, 4> kConditionWords{"clean", "dusty", "nicked", "crushed"};
+
+/// The word that a file writes for this value.
+template <class E>
+[[nodiscard]] std::string_view wordFor(std::span<const Word<E>> words, E value)
+{
+    for (const Word<E>& w : words)
+        if (w.second == value) return w.first;
+    return {};
+}
+/// The text of a quantity for a file: as it was entered, else number and unit that read back to the same value.
+[[nodiscard]] std::string asWritten(const Quantity& q);
+
+}  // namespace taut::inputs

@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/inputs/parts.h"
+#include "core/inputs/words.h"
+#include "core/units/unit.h"
+
+namespace taut::inputs {
+
+namespace {
+
+std::vector<Kind> actuatorKinds(Actuator actuator)
+{
+    switch (actuator) {
+    case Actuator::Pneumatic: return {Kind::Pressure};
+    case Actuator::Particle: return {Kind::Current, Kind::Share};
+    case Actuator::Servo: return {Kind::Share};
+    case Actuator::None: break;
+    }
+    return {Kind::Pressure, Kind::Current, Kind::Share};
+}
+
+std::vector<Kind> torqueKinds(Actuator actuator)
+{
+    switch (actuator) {
+    case Actuator::Pneumatic: return {Kind::TorquePerPressure};
+    case Actuator::Particle: return {Kind::TorquePerCurrent, Kind::TorquePerShare};
+    case Actuator::Servo: return {Kind::TorquePerShare};
+    case Actuator::None: break;
+    }
+    return {Kind::TorquePerPressure, Kind::TorquePerCurrent, Kind::TorquePerShare};
+}
+
+Kind settingOf(Kind torque)
+{
+    if (torque == Kind::TorquePerPressure) return Kind::Pressure;
+    return torque == Kind::TorquePerCurrent ? Kind::Current : Kind::Share;
+}
+
+/// What the operator of such a zone turns, types or hangs (formats 1, section 2, the table of controls).
+std::vector<Kind> settingKinds(const Zone& zone)
+{
+    switch (zone.control) {
+    case Control::OpenLoop: return actuatorKinds(zone.actuator);
+    case Control::Draw: return {Kind::Share};
+    case Control::Dancer:
+        if (zone.dancer && zone.dancer->load == "pneumatic") return {Kind::Pressure};
+        if (zone.dancer && zone.dancer->load == "weight") return {Kind::Mass};
+        if (zone.dancer && zone.dancer->load == "spring") return {Kind::Share};
+        return {Kind::Pressure, Kind::Mass, Kind::Share};
+    case Control::LoadCell:
+        if (!zone.loadCell || zone.loadCell->setIn.empty()) return {Kind::Force, Kind::Share};
+        return {zone.loadCell->setIn == "%" ? Kind::Share : Kind::Force};
+    }
+    return {};
+}
+
+Dancer readDancer(KeyReader keys, const Names& names)
+{
+    Dancer dancer;
+    dancer.roller = keys.reference("roller", names.rollers);
+    dancer.load = keys.word("load", kLoadWords);
+    dancer.cylinders = keys.whole("cylinders", 1, 20);
+    dancer.bore = keys.get<Kind::Length>("bore", {0.005, 1});
+    if (std::optional<KeyReader> arm = keys.table("arm")) {
+        dancer.armCylinder = arm->get<Kind::Length>("cylinder", sane::kSmallLength);
+        dancer.armRoller = arm->get<Kind::Length>("roller", sane::kSmallLength);
+        arm->done();
+    }
+    dancer.wrap = keys.get<Kind::Angle>("wrap", sane::kAngle);
+    keys.done();
+    return dancer;
+}
+
+LoadCell readLoadCell(KeyReader keys, const Names& names)
+{
+    LoadCell cell;
+    cell.roller = keys.reference("roller", names.rollers);
+    cell.range = keys.get<Kind::Force>("range", sane::kForce);
+    cell.setIn = keys.text("set_in");
+    if (!cell.setIn.empty() && cell.setIn != "%" && findUnit(Kind::Force, cell.setIn) == nullptr) {
+        keys.complain("set_in", refuse("input.unknown_word", {}, {"\"%1\" is not a unit of force.", {cell.setIn}},
+                                       "Write the unit in which the panel takes the tension, such as N or lbf, or %."));
+        cell.setIn.clear();
+    }
+    keys.done();
+    return cell;
+}
+
+/// The torque of a setting, where it begins, and the range must speak of one thing that is set.
+void checkAgreement(KeyReader& keys, Zone& zone, const Setting& range)
+{
+    if (!zone.torquePerSetting) return;
+    const Kind kind = settingOf(zone.torquePerSetting->kind());
+    const auto differs = [&](const std::optional<Quantity>& q) { return q && q->kind() != kind; };
+    if (!differs(zone.zeroSetting) && !differs(range.least) && !differs(range.most)) return;
+    keys.complain(
+        "torque_per_setting",
+        refuse("input.settings_differ", {},
+               {"The torque is given per %1, which is not what the zone's setting is given in.", {kindName(kind)}},
+               "Give torque_per_setting, zero_setting and the range in the same kind of unit."));
+    zone.torquePerSetting.reset();
+    zone.zeroSetting.reset();
+}
+
+void readTaper(KeyReader keys, Zone& zone)
+{
+    zone.taper = keys.oneOf<TaperShape>("shape", kTaperWords).value_or(TaperShape::None);
+    zone.taperFraction = keys.share("fraction", sane::kShare);
+    keys.done();
+}
+
+std::optional<Zone> readZone(KeyReader& keys, const Names& names)
+{
+    Zone zone;
+    zone.id = keys.id("id", true);
+    zone.name = keys.text("name");
+    if (zone.name.empty()) zone.name = zone.id;
+    zone.from = keys.reference("from", names.rollers);
+    zone.to = keys.reference("to", names.rollers);
+    const std::optional<Control> control = keys.oneOf<Control>("control", kControlWords);
+    if (!control && !keys.has("control"))
+        keys.complain("control",
+                      refuse("input.missing_key", {}, "This zone does not say how its tension is controlled.",
+                             "Write control = \"open_loop\", \"dancer\", \"load_cell\" or \"draw\"; the zone "
+                             "is left out until then."));
+    if (!control || zone.id.empty()) {
+        keys.ignoreRest();
+        return std::nullopt;
+    }
+    zone.control = *control;
+    zone.actuator = keys.oneOf<Actuator>("actuator", kActuatorWords).value_or(Actuator::None);
+    if (std::optional<KeyReader> dancer = keys.table("dancer")) zone.dancer = readDancer(std::move(*dancer), names);
+    if (std::optional<KeyReader> cell = keys.table("load_cell")) zone.loadCell = readLoadCell(std::move(*cell), names);
+    zone.torquePerSetting = keys.quantity("torque_per_setting", torqueKinds(zone.actuator), std::nullopt);
+    zone.zeroSetting = keys.quantity("zero_setting", actuatorKinds(zone.actuator), std::nullopt);
+    zone.setting = readSetting(keys, "setting", settingKinds(zone));
+    zone.actuatorRange = readSetting(keys, "actuator_range", actuatorKinds(zone.actuator));
+    zone.slipPowerMost = keys.get<Kind::Power>("slip_power_most", sane::kPower);
+    if (std::optional<KeyReader> taper = keys.table("taper")) readTaper(std::move(*taper), zone);
+    zone.needsDiameter = keys.flag("needs_diameter").value_or(false);
+    zone.airLoss = keys.word("air_loss", kAirLossWords);
+    checkAgreement(keys, zone, zone.control == Control::OpenLoop ? zone.setting : zone.actuatorRange);
+    keys.done();
+    return zone;
+}
+
+}  // namespace
+
+std::vector<Zone> readZones(KeyReader& top, const Names& names)
+{
+    std::vector<Zone> out;
+    for (KeyReader& keys : top.tables("zone")) {
+        std::optional<Zone> zone = readZone(keys, names);
+        if (zone && !isTaken(keys, zone->id, out)) out.push_back(std::move(*zone));
+    }
+    return out;
+}
+
+}  // namespace taut::inputs
