@@ -42,8 +42,10 @@ struct Named {
 [[nodiscard]] const Formula* findFormula(std::string_view id);
 /// The kind of the result for these arguments.
 [[nodiscard]] Kind resultKind(const Formula& formula, std::span<const Named> given);
-/// Evaluates by symbol, in any order. Codes: formula.missing_argument, .unknown_argument, .wrong_kind, .outside_domain
-/// (names the rule).
+/// Evaluates by symbol, in any order. Arguments of several kinds go together by their place: torque per bar wants its
+/// zero as a pressure. A plain number and a share stand for each other. Codes: formula.missing_argument,
+/// .unknown_argument, .repeated_argument, .wrong_kind, .outside_domain (names the rule). The subject is the formula's
+/// id.
 [[nodiscard]] Result<Quantity> evaluate(const Formula& formula, std::span<const Named> given);
 
 }  // namespace taut::physics

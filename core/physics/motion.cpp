@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/motion.h"
+
+#include "core/physics/domain.h"
+
+namespace taut::physics {
+
+Length stopDistance(Speed speed, Time reaction, Acceleration deceleration) noexcept
+{
+    if (!notNegative(speed, reaction) || !positive(deceleration)) return undefined<Length>();
+    return speed * reaction + speed * speed / deceleration / 2;
+}
+
+Time stopTime(Speed speed, Time reaction, Acceleration deceleration) noexcept
+{
+    if (!notNegative(speed, reaction) || !positive(deceleration)) return undefined<Time>();
+    return reaction + speed / deceleration;
+}
+
+double inches(Length path, Length travel) noexcept
+{
+    if (!notNegative(path) || !positive(travel)) return undefined<double>();
+    return (path / travel).si();
+}
+
+Time crawlTime(Length path, Speed speed) noexcept
+{
+    if (!notNegative(path) || !positive(speed)) return undefined<Time>();
+    return path / speed;
+}
+
+Inertia rollInertia(Mass mass, Length outerRadius, Length innerRadius) noexcept
+{
+    if (!notNegative(mass, innerRadius) || !positive(outerRadius) || outerRadius < innerRadius)
+        return undefined<Inertia>();
+    return mass * (outerRadius * outerRadius + innerRadius * innerRadius) / 2;
+}
+
+Torque accelerationTorque(Inertia inertia, Acceleration acceleration, Length radius) noexcept
+{
+    if (!notNegative(inertia, acceleration) || !positive(radius)) return undefined<Torque>();
+    return inertia * acceleration / radius;
+}
+
+Force unwindStopTension(Torque brake, Inertia inertia, Acceleration deceleration, Length radius) noexcept
+{
+    if (!notNegative(brake)) return undefined<Force>();
+    return (brake - accelerationTorque(inertia, deceleration, radius)) / radius;
+}
+
+Force rewindStopTension(Force running, Inertia inertia, Acceleration deceleration, Length radius) noexcept
+{
+    if (!notNegative(running)) return undefined<Force>();
+    return running + accelerationTorque(inertia, deceleration, radius) / radius;
+}
+
+}  // namespace taut::physics
