@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Numbers that the GNU Scientific Library finds by quadrature and by integrating differential equations, with none of
+// our formulas: one "name value" a line.
+#include <gsl/gsl_errno.h>
+#include <gsl/gsl_integration.h>
+#include <gsl/gsl_odeiv2.h>
+#include <gsl/gsl_sf_gamma.h>
+
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace {
+
+using State = std::vector<double>;
+using Slope = std::function<State(double, const State&)>;
+
+void say(const std::string& name, double value) { std::printf("%s %.17g\n", name.c_str(), value); }
+
+int slopeOf(double t, const double y[], double dydt[], void* params)
+{
+    const auto& [slope, size] = *static_cast<std::pair<Slope, std::size_t>*>(params);
+    const State d = slope(t, State(y, y + size));
+    std::copy(d.begin(), d.end(), dydt);
+    return GSL_SUCCESS;
+}
+
+/// Runge-Kutta-Prince-Dormand (8, 9) from `from` to `to`.
+State integrate(const Slope& slope, State y, double from, double to)
+{
+    std::pair<Slope, std::size_t> params{slope, y.size()};
+    gsl_odeiv2_system system{slopeOf, nullptr, y.size(), &params};
+    gsl_odeiv2_driver* driver = gsl_odeiv2_driver_alloc_y_new(&system, gsl_odeiv2_step_rk8pd, 1e-6, 1e-13, 1e-13);
+    double t = from;
+    if (gsl_odeiv2_driver_apply(driver, &t, to, y.data()) != GSL_SUCCESS) std::exit(1);
+    gsl_odeiv2_driver_free(driver);
+    return y;
+}
+
+double spiral(double r, void* caliper)
+{
+    const double slope = 2 * M_PI * r / *static_cast<double*>(caliper);
+    return std::sqrt(1 + slope * slope);
+}
+
+void rolls()
+{
+    gsl_integration_workspace* space = gsl_integration_workspace_alloc(1000);
+    const std::array<std::array<double, 3>, 2> rows{{{0.1, 2, 3}, {0.06, 18, 60}}};
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        double caliper = rows[i][0];
+        gsl_function f{spiral, &caliper};
+        double length = 0;
+        double error = 0;
+        gsl_integration_qags(&f, rows[i][1] / 2, rows[i][2] / 2, 0, 1e-12, 1000, space, &length, &error);
+        say("spiral_" + std::to_string(i + 1), length);
+    }
+    gsl_integration_workspace_free(space);
+}
+
+/// The span equation dT2/dt = (K / L)(v2 - v1) + (v1 T1 - v2 T2) / L: K 74250 N, L 1.5 m, v1 1, v2 1.0002 m/s, slack.
+void span()
+{
+    const Slope slope = [](double, const State& y) { return State{74250 / 1.5 * 0.0002 - 1.0002 * y[0] / 1.5}; };
+    for (const char* time : {"1.5", "3", "4.5", "6"})
+        say(std::string("span_") + time, integrate(slope, {0}, 0, std::stod(time))[0]);
+}
+
+void cascade()
+{
+    const std::array<std::array<int, 2>, 8> rows{{{1, 1}, {2, 2}, {3, 3}, {4, 4}, {3, 6}, {4, 8}, {6, 12}, {20, 9}}};
+    for (const auto& row : rows)
+        say("gamma_" + std::to_string(row[0]) + "_" + std::to_string(row[1]), gsl_sf_gamma_inc_P(row[0], row[1]));
+    // The same by integrating n lags in a row.
+    const Slope lags = [](double, const State& y) { return State{1 - y[0], y[0] - y[1], y[1] - y[2]}; };
+    say("lags_3_3", integrate(lags, {0, 0, 0}, 0, 3)[2]);
+}
+
+/// H''' = (H - 1) / H^3, leaving the uniform film H = 1 along its growing solution e^x; H'' far away.
+void film()
+{
+    const Slope slope = [](double, const State& y) { return State{y[1], y[2], (y[0] - 1) / (y[0] * y[0] * y[0])}; };
+    say("film", integrate(slope, {1 + 1e-7, 1e-7, 1e-7}, 0, 2000)[2]);
+}
+
+struct Beam {
+    double f, f1, f2, f3;
+};
+/// The web as a beam under tension, y'''' = x^2 y'' on [0, 1], shot from its left end.
+Beam beam(double x)
+{
+    const Slope slope = [x](double, const State& y) { return State{y[1], y[2], y[3], x * x * y[2]}; };
+    const State a = integrate(slope, {0, 0, 1, 0}, 0, 1);
+    const State b = integrate(slope, {0, 0, 0, 1}, 0, 1);
+    const State tilt = integrate(slope, {0, 1, 0, 0}, 0, 1);
+    // y(1) = place and y'(1) = angle by p a + q b + s tilt; what is asked is y''(1).
+    const auto bend = [&](double place, double angle, double entry) {
+        const double want0 = place - entry * tilt[0];
+        const double want1 = angle - entry * tilt[1];
+        const double det = a[0] * b[1] - a[1] * b[0];
+        const double p = (want0 * b[1] - want1 * b[0]) / det;
+        const double q = (a[0] * want1 - a[1] * want0) / det;
+        return p * a[2] + q * b[2] + entry * tilt[2];
+    };
+    // Free of moment at the roller and square to it: y''(1) = 0, y'(1) = 1 gives the static shift.
+    const double det = a[1] * b[2] - a[2] * b[1];
+    const double p = b[2] / det;
+    const double q = -a[2] / det;
+    return {p * a[0] + q * b[0], -bend(1, 0, 0), bend(0, 1, 0), bend(0, 0, 1)};
+}
+
+void lateral()
+{
+    for (const char* name : {"0", "0.5", "1", "2", "5", "10"}) {
+        const Beam k = beam(std::stod(name));
+        say(std::string("beam_f_") + name, k.f);
+        say(std::string("beam_f1_") + name, k.f1);
+        say(std::string("beam_f2_") + name, k.f2);
+        say(std::string("beam_f3_") + name, k.f3);
+        const Slope step = [k](double, const State& y) { return State{y[1], k.f1 * (1 - y[0]) - k.f2 * y[1]}; };
+        say(std::string("lateral_step_") + name, integrate(step, {0, 0}, 0, 1)[0]);
+    }
+}
+
+}  // namespace
+
+int main()
+{
+    rolls();
+    span();
+    cascade();
+    film();
+    lateral();
+    return 0;
+}
