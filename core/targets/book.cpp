@@ -58,6 +58,7 @@ Term lack(const std::vector<Term>& parts)
 {
     Term out;
     for (const Term& part : parts) {
+        assert(part.known() || part.cannot || !part.missing.empty());
         if (part.cannot && !out.cannot) out.cannot = part.cannot;
         if (!part.known()) addOnce(out.missing, part.missing);
     }

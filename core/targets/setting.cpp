@@ -85,9 +85,12 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
     const std::string id = "tension." + zone.id + ".";
     const inputs::Dancer d = zone.dancer.value_or(inputs::Dancer{});
     Term wrap = d.wrap ? term(d.wrap, zoneKey(zone, "dancer.wrap")) : missing(zoneKey(zone, "dancer.wrap"));
-    if (!wrap.known())
+    if (!wrap.known()) {
         if (const physics::PathArc* arc = book.arc(d.roller))
             wrap = known(Quantity(arc->wrap, Kind::Angle, "deg"), "path:" + d.roller);
+        else if (book.mainPath() == nullptr)
+            wrap = lack({wrap, book.target("thread.main.length")});
+    }
     const std::string unit = zone.setting.least ? zone.setting.least->unit() : "";
     const Term armRoller = term(d.armRoller, zoneKey(zone, "dancer.arm.roller"));
     const Term armCylinder = term(d.armCylinder, zoneKey(zone, "dancer.arm.cylinder"));
@@ -124,7 +127,9 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     const std::string id = "tension." + zone.id + ".";
     const inputs::LoadCell cell = zone.loadCell.value_or(inputs::LoadCell{});
     const Term range = term(cell.range, zoneKey(zone, "load_cell.range"));
-    if (cell.setIn == "%") {
+    if (cell.setIn.empty()) {
+        book.lacking(id + "setting", name, Shape::Quantity, lack({missing(zoneKey(zone, "load_cell.set_in")), range}));
+    } else if (cell.setIn == "%") {
         const Arguments arguments{{"T", terms.total}, {"range", range}};
         Stated setting = book.formula(id + "setting", name, "B8.setting", arguments, "%");
         bound(book, zone, setting, through("B8.setting", arguments, terms.low),
@@ -132,7 +137,7 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
         setting.advice("Share of the load cell's range; zero it with the web slack first.");
     } else {
         Term total = terms.total;
-        if (total.known()) total.value = total.value->in(cell.setIn.empty() ? total.value->unit() : cell.setIn);
+        if (total.known()) total.value = total.value->in(cell.setIn);
         Stated setting = book.value(id + "setting", name, "stated", total, "the zone's tension", {{"T", terms.total}});
         bound(book, zone, setting, terms.low, terms.high, terms.rule);
         setting.advice("The set point of the control loop; zero the load cell with the web slack first.");

@@ -105,7 +105,8 @@ void stateZone(Book& book, const inputs::Zone& zone)
     Band band{total.term(), totalOf(choice.low), totalOf(choice.high)};
     const Text inherited("the window of tension per width, times the width");
     if (band.low.known() && band.high.known()) total.window(band.low.value, band.high.value, choice.rule, inherited);
-    if (zone.loadCell) total.instrument(zone.setting.uncertainty);
+    if (zone.loadCell && zone.setting.uncertainty && zone.setting.uncertainty->kind() == Kind::Force)
+        total.instrument(zone.setting.uncertainty);
     total.advice("All of the web across its width.");
 
     book.formula(id + "strain", Text("%1: strain of the web", {zoneName}), "D1",
@@ -118,7 +119,7 @@ void stateZone(Book& book, const inputs::Zone& zone)
 
     const ZoneEnd end = endOf(book.press(), zone);
     const bool hasRoll = zone.control != inputs::Control::Draw && end != ZoneEnd::Between;
-    const Term diameter = hasRoll ? rollDiameterOf(book, zone) : Term{};
+    const Term diameter = rollDiameterOf(book, zone);
     if (hasRoll) {
         book.formula(id + "torque", Text("%1: torque on the roll", {zoneName}), "B1",
                      {{"T", total.term()}, {"D", diameter}}, us ? "lbf in" : "N m")

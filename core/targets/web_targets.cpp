@@ -78,7 +78,9 @@ void stateTraction(Book& book)
         book.lacking("traction.least", leastName, Shape::Quantity, why);
         book.lacking("traction.first_to_slip", "Roller that would slip first", Shape::Word, why);
     }
-    Term radius = missing("press.web.roller");
+    Term radius = press.rollers.empty()        ? missing("press.web.roller")
+                  : book.mainPath() == nullptr ? lack({book.target("thread.main.length")})
+                                               : missing("press.web.roller.diameter");
     if (largest != nullptr)
         radius = combine(
             {term(largest->diameter, "press.web.roller." + largest->id + ".diameter")},
