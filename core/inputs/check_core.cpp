@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
+#include <numbers>
+
+#include "core/inputs/cross_check.h"
+#include "core/inputs/fits.h"
+#include "core/inputs/usual_cores.h"
+
+namespace taut::inputs {
+
+namespace {
+
+/// So near to a usual core a measured one comes.
+constexpr double kSameCore = 0.001;
+/// A circumference gives itself away when the diameter it stands for fits the length this well (policy).
+constexpr double kCircumferenceFit = 0.03;
+/// A length this much off what the diameters give is no matter of caliper any more (policy).
+constexpr double kLengthOff = 0.15;
+
+Magnitude like(const Quantity& model, double si) { return {si, model.kind(), model.unit()}; }
+
+const Quantity* wallOf(const Inputs& inputs)
+{
+    if (inputs.roll->coreWall) return &inputs.roll->coreWall->quantity();
+    if (inputs.press && inputs.press->unwind && inputs.press->unwind->coreWall)
+        return &inputs.press->unwind->coreWall->quantity();
+    return nullptr;
+}
+
+const UsualCore* usualNear(double inside)
+{
+    for (const UsualCore& usual : kUsualCores)
+        if (std::abs(usual.inside - inside) <= kSameCore) return &usual;
+    return nullptr;
+}
+
+/// The usual core that goes by this whole number of millimetres.
+const UsualCore* usualNamed(double core)
+{
+    for (const UsualCore& usual : kUsualCores)
+        for (const double name : usual.names)
+            if (std::abs(core - name) < 1e-6) return &usual;
+    return nullptr;
+}
+
+void checkNominal(const Roll& roll, Findings& out)
+{
+    const UsualCore* usual = usualNamed(roll.core->si());
+    if (usual == nullptr) return;
+    out.push_back(note("input.core_nominal", "roll.core",
+                       {"%1 is the name of a core rather than its size; such cores measure %2 inside.",
+                        {arg(roll.core), Magnitude{usual->inside, Kind::Length, "mm"}}},
+                       {"Measure the hole once; enter %1 if that is what it measures.",
+                        {Magnitude{usual->inside, Kind::Length, "mm"}}}));
+}
+
+/// True when the core was said to be what its outside measures.
+bool looksLikeOutside(const Inputs& inputs, Findings& out)
+{
+    const Quantity* wall = wallOf(inputs);
+    if (wall == nullptr) return false;
+    const Roll& roll = *inputs.roll;
+    const double inside = roll.core->si() - 2 * wall->si();
+    const UsualCore* usual = usualNear(inside);
+    if (usual == nullptr || usualNear(roll.core->si()) != nullptr || usualNamed(roll.core->si()) != nullptr)
+        return false;
+    out.push_back(
+        refuse("input.core_looks_like_outside", "roll.core",
+               {"%1 is not a usual inside diameter, but a core of %2 with a wall of %3 measures that outside.",
+                {arg(roll.core), like(roll.core->quantity(), usual->inside), wall->magnitude()}},
+               {"Measure the hole, the part that goes on the shaft; enter %1 if that is it.",
+                {like(roll.core->quantity(), usual->inside)}}));
+    return true;
+}
+
+void checkFit(const Inputs& inputs, Findings& out)
+{
+    const Roll& roll = *inputs.roll;
+    const CoreFit fit = fitOf(*inputs.press, roll);
+    if (fit == CoreFit::Unknown || fit == CoreFit::Held) return;
+    const Mandrel& mandrel = inputs.press->unwind->mandrel;
+    const std::vector<TextArg> sizes{arg(roll.core), arg(mandrel.gripsLeast), arg(mandrel.gripsMost)};
+    const Text text{"The core measures %1 inside; the mandrel holds %2 to %3.", sizes};
+    if (fit == CoreFit::TooSmall)
+        out.push_back(refuse("input.core_not_held", "roll.core", text,
+                             "It does not go on this mandrel: take a roll on another core."));
+    else if (fit == CoreFit::Adapter)
+        out.push_back(
+            note("input.adapter_needed", "roll.core", text, "Have the adapter for this core ready, both ends of it."));
+    else if (inputs.press->unwind->adapters.empty())
+        out.push_back(refuse("input.core_not_held", "roll.core", text,
+                             "Take a roll on a core that the mandrel holds; this press has no adapters."));
+    else
+        out.push_back(
+            refuse("input.adapter_missing", "roll.core", text,
+                   "There is no adapter for this core at the press. Get one, or take a roll on another core."));
+}
+
+/// Outer diameter that this length of web makes on this core; nullopt when something is not known.
+std::optional<double> diameterFromLength(const Inputs& inputs, double coreOutside)
+{
+    const Roll& roll = *inputs.roll;
+    if (!roll.length || roll.opened || !inputs.substrate || !inputs.substrate->caliper) return std::nullopt;
+    return std::sqrt(coreOutside * coreOutside +
+                     4 * inputs.substrate->caliper->si() * roll.length->si() / std::numbers::pi);
+}
+
+/// True when the roll's girth was typed where its diameter belongs.
+bool looksLikeCircumference(const Inputs& inputs, double coreOutside, Findings& out)
+{
+    const Roll& roll = *inputs.roll;
+    const std::optional<double> fits = diameterFromLength(inputs, coreOutside);
+    const double diameter = roll.outerDiameter->si() / std::numbers::pi;
+    if (!fits || diameter <= coreOutside || std::abs(diameter / *fits - 1) > kCircumferenceFit) return false;
+    const Quantity& typed = roll.outerDiameter->quantity();
+    out.push_back(warn("input.diameter_looks_like_circumference", "roll.outer_diameter",
+                       {"A roll %1 across would hold far more than the %2 stated, but a roll %1 round holds just that.",
+                        {typed.magnitude(), arg(roll.length)}},
+                       {"Measure straight across the roll's face. If %1 is the way round, the diameter is %2.",
+                        {typed.magnitude(), like(typed, diameter)}}));
+    return true;
+}
+
+void checkLength(const Inputs& inputs, double coreOutside, Findings& out)
+{
+    const Roll& roll = *inputs.roll;
+    if (!inputs.substrate || !inputs.substrate->caliper || !roll.length) return;
+    const double outer = roll.outerDiameter->si();
+    const double length =
+        std::numbers::pi * (outer * outer - coreOutside * coreOutside) / (4 * inputs.substrate->caliper->si());
+    const double off = roll.length->si() / length - 1;
+    const Text text{"%1 is stated; the diameters give %2.", {arg(roll.length), like(roll.length->quantity(), length)}};
+    if (off > kLengthOff)
+        out.push_back(warn("input.tag_from_full_roll", "roll.length", text,
+                           "The length seems to be that of the roll when it was full. Say that it was opened: then the "
+                           "diameters count."));
+    else if (off < -kLengthOff)
+        out.push_back(warn("input.length_differs", "roll.length", text,
+                           "Measure the diameter again, and check core, wall and material."));
+}
+
+}  // namespace
+
+void checkCore(const Inputs& inputs, Findings& out)
+{
+    if (!inputs.roll || !inputs.roll->core) return;
+    checkNominal(*inputs.roll, out);
+    // A core that the press holds is believed: it was tried on the shaft before.
+    const bool held = inputs.press && fitOf(*inputs.press, *inputs.roll) == CoreFit::Held;
+    if (!held && looksLikeOutside(inputs, out)) return;
+    if (inputs.press) checkFit(inputs, out);
+}
+
+void checkDiameter(const Inputs& inputs, Findings& out)
+{
+    if (!inputs.roll || !inputs.roll->outerDiameter) return;
+    const Roll& roll = *inputs.roll;
+    const Quantity* wall = roll.core ? wallOf(inputs) : nullptr;
+    if (roll.core) {
+        const double outside = roll.core->si() + (wall == nullptr ? 0 : 2 * wall->si());
+        if (roll.outerDiameter->si() <= outside) {
+            out.push_back(refuse("input.diameter_below_core", "roll.outer_diameter",
+                                 {"The roll is said to be %1 across, no more than its core, %2 outside.",
+                                  {arg(roll.outerDiameter), like(roll.core->quantity(), outside)}},
+                                 "Measure the roll and its core again."));
+            return;
+        }
+        if (wall != nullptr) {
+            if (looksLikeCircumference(inputs, outside, out)) return;
+            if (roll.opened && roll.length)
+                out.push_back(
+                    note("input.tag_from_full_roll", "roll.length",
+                         {"The roll was opened before; the %1 stated is of the full roll.", {arg(roll.length)}},
+                         "The diameters count. Measure the roll's diameter as it is now."));
+            else if (!roll.opened)
+                checkLength(inputs, outside, out);
+        }
+    }
+    if (inputs.press && inputs.press->unwind && inputs.press->unwind->largestDiameter &&
+        roll.outerDiameter->si() > inputs.press->unwind->largestDiameter->si())
+        out.push_back(refuse("input.roll_too_large", "roll.outer_diameter",
+                             {"The roll is %1 across; the unwind takes %2 at most.",
+                              {arg(roll.outerDiameter), arg(inputs.press->unwind->largestDiameter)}},
+                             "Take a smaller roll, or have this one rewound into two."));
+}
+
+}  // namespace taut::inputs

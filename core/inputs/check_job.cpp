@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/inputs/cross_check.h"
+#include "core/inputs/fits.h"
+#include "core/inputs/path_of.h"
+
+namespace taut::inputs {
+
+namespace {
+
+void checkStations(const Press& press, const Job& job, Findings& out)
+{
+    if (press.stations.empty()) return;
+    for (const Deck& deck : job.decks) {
+        const bool there = std::any_of(press.stations.begin(), press.stations.end(),
+                                       [&](const Station& s) { return s.number == deck.station; });
+        if (!there)
+            out.push_back(
+                refuse("input.no_such_station", "job.deck." + std::to_string(deck.station),
+                       {"The job prints at station %1, which this press does not have.", {std::int64_t{deck.station}}},
+                       "Give the ink a station of this press, or take another press."));
+    }
+}
+
+void checkRewinds(const Press& press, const Job& job, Findings& out)
+{
+    for (const Rewind& rewind : press.rewinds) {
+        if (rewind.waste) continue;
+        const Mandrel& m = rewind.mandrel;
+        if (job.rewindCore && m.gripsLeast && m.gripsMost &&
+            (job.rewindCore->si() < m.gripsLeast->si() || job.rewindCore->si() > m.gripsMost->si()))
+            out.push_back(refuse("input.rewind_core_not_held", "job.rewind_core",
+                                 {"The job is wound on cores of %1 inside; %2 holds %3 to %4.",
+                                  {arg(job.rewindCore), rewind.id, arg(m.gripsLeast), arg(m.gripsMost)}},
+                                 "Wind on a core that the shaft holds, and rewind the finished rolls elsewhere."));
+        if (job.rewindDiameter && rewind.largestDiameter && job.rewindDiameter->si() > rewind.largestDiameter->si())
+            out.push_back(warn("input.finished_roll_too_large", "job.rewind_diameter",
+                               {"Finished rolls may be %1 across; %2 winds %3 at most.",
+                                {arg(job.rewindDiameter), rewind.id, arg(rewind.largestDiameter)}},
+                               "Take the rolls off earlier."));
+    }
+}
+
+/// Which way the finished roll shows its face when it is wound over or under, from the turns of unwind and rewind: what
+/// lies outside on a roll that turns one way lies inside on one that turns the other way.
+void checkFinishedWinding(const Press& press, const Job& job, Findings& out)
+{
+    if (!job.winding || *job.winding == Winding::Unknown || !press.printFeed || !press.printWinding) return;
+    const bool turned =
+        std::any_of(press.rollers.begin(), press.rollers.end(), [](const Roller& r) { return r.kind == "turn_bar"; });
+    if (turned) return;  // turn bars may bring the face to the other side
+    for (const std::string& name : pathNames(press)) {
+        const Result<NamedPath> main = pathOf(press, "main", Length::si(0.3), *press.printFeed);
+        const Result<NamedPath> path = pathOf(press, name, Length::si(0.3), *press.printFeed);
+        if (!main || !path) continue;
+        const physics::RollerPlace& from = main->path.rollers.front();
+        const physics::RollerPlace& to = path->path.rollers.back();
+        const auto rewind = std::find_if(press.rewinds.begin(), press.rewinds.end(),
+                                         [&](const Rewind& r) { return r.roller == to.id; });
+        if (rewind == press.rewinds.end() || rewind->waste || rewind->winds.size() != 1) continue;
+        const bool faceOut =
+            (from.counterClockwise == to.counterClockwise) == (*press.printWinding == Winding::FaceOut);
+        if (faceOut == (*job.winding == Winding::FaceOut)) continue;
+        out.push_back(warn("input.finished_winding", "job.winding",
+                           {faceOut ? "%1 winds the finished roll face out; the job asks for face in."
+                                    : "%1 winds the finished roll face in; the job asks for face out.",
+                            {rewind->id}},
+                           "Rewind the finished rolls the other way afterwards, or ask the customer."));
+    }
+}
+
+void checkPaths(const Inputs& inputs, Findings& out)
+{
+    const Press& press = *inputs.press;
+    std::optional<Length> diameter;
+    std::optional<Feed> feed = press.printFeed;
+    if (inputs.roll && inputs.roll->outerDiameter) diameter = inputs.roll->outerDiameter->measure();
+    if (inputs.roll) feed = feedFor(press, *inputs.roll).value_or(feed.value_or(Feed::Over));
+    // A roll that the unwind cannot take is refused for that, not for the web's way round it.
+    if (diameter && press.unwind && press.unwind->largestDiameter &&
+        *diameter > press.unwind->largestDiameter->measure())
+        return;
+    for (const std::string& name : pathNames(press)) {
+        const Result<NamedPath> path = pathOf(press, name, diameter, feed.value_or(Feed::Over));
+        if (path || path.error().code == "press.web.needs") continue;
+        Finding why = path.error();
+        why.code = "input.no_path";
+        why.severity = Severity::Stop;
+        why.subject = "press.web.roller." + why.subject;
+        if (why.remedy.empty()) why.remedy = "Check this roller's place, diameter and turn in the press profile.";
+        out.push_back(std::move(why));
+    }
+}
+
+}  // namespace
+
+void checkJob(const Inputs& inputs, Findings& out)
+{
+    if (!inputs.press || !inputs.job) return;
+    const Press& press = *inputs.press;
+    const Job& job = *inputs.job;
+    if (job.webWidth && press.webMost && job.webWidth->si() > press.webMost->si())
+        out.push_back(
+            refuse("input.job_wider_than_press", "job.web_width",
+                   {"The job is %1 wide; this press takes %2 at most.", {arg(job.webWidth), arg(press.webMost)}},
+                   "Run the job on another press."));
+    if (job.speed && press.largest.value && job.speed->si() > press.largest.value->si())
+        out.push_back(warn("input.speed_above_press", "job.speed",
+                           {"The job is planned at %1; this press runs %2 at most.",
+                            {arg(job.speed), press.largest.value->magnitude()}},
+                           "Plan the job with the press's speed."));
+    checkStations(press, job, out);
+    checkRewinds(press, job, out);
+    checkFinishedWinding(press, job, out);
+}
+
+void checkWeb(const Inputs& inputs, Findings& out)
+{
+    if (!inputs.press) return;
+    checkPaths(inputs, out);
+    if (!inputs.substrate) return;
+    for (const Guide& guide : inputs.press->guides)
+        if (!seesEdge(guide, *inputs.substrate))
+            out.push_back(
+                warn("input.sensor_cannot_see", "press.guide." + guide.id + ".sensor",
+                     {"%1 lets light pass, and the sensor of guide %2 works with light: it may not see the "
+                      "edge.",
+                      {inputs.substrate->name, guide.id}},
+                     "Try it with the web in view before relying on it; use a sensor that works with sound, or "
+                     "guide by a printed line."));
+}
+
+Findings crossCheck(const Inputs& inputs)
+{
+    Findings out;
+    checkRoll(inputs, out);
+    checkCore(inputs, out);
+    checkDiameter(inputs, out);
+    checkJob(inputs, out);
+    checkWeb(inputs, out);
+    return out;
+}
+
+}  // namespace taut::inputs

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/inputs/inputs.h"
+
+namespace taut::inputs {
+
+// The parts of crossCheck; each looks at the inputs that it needs and is silent when one of them is missing. Subjects
+// are dotted keys of the input files.
+
+/// Width, substrate, winding, condition of the roll against job and press.
+void checkRoll(const Inputs& inputs, Findings& out);
+/// Core and diameter: as typed, and against the unwind.
+void checkCore(const Inputs& inputs, Findings& out);
+void checkDiameter(const Inputs& inputs, Findings& out);
+/// What the job asks of the press: width, speed, stations, rewinds.
+void checkJob(const Inputs& inputs, Findings& out);
+/// Whether the press can be threaded as drawn, and its guides see the material's edge.
+void checkWeb(const Inputs& inputs, Findings& out);
+
+[[nodiscard]] inline Finding warn(std::string code, std::string subject, Text text, Text remedy)
+{
+    return {std::move(code), Severity::Warn, std::move(subject), std::move(text), std::move(remedy)};
+}
+[[nodiscard]] inline Finding note(std::string code, std::string subject, Text text, Text remedy)
+{
+    return {std::move(code), Severity::Note, std::move(subject), std::move(text), std::move(remedy)};
+}
+/// A quantity as an argument of a Text.
+template <Kind K>
+[[nodiscard]] Magnitude arg(const Maybe<K>& value)
+{
+    return value->quantity().magnitude();
+}
+
+}  // namespace taut::inputs
