@@ -32,19 +32,22 @@ struct Step {
     std::string see;
     double waitSeconds = 0;
     bool lastOfItems = true;  ///< a repeated step gives its conditions when every item is answered
+    friend bool operator==(const Step&, const Step&) = default;
 };
 struct PlanPlace {
     std::size_t stage = 0;
-    std::string id;
+    std::string id;            ///< "walk_round"; of a place shown in parts "walk_round/1", "walk_round/2"
     Text title;                ///< "Walk round the press (1 of 2)"
     std::string at, holdStop;  ///< the maintained stop within reach there, "" = none named
     bool doConfirm = false;
     std::size_t first = 0, count = 0;  ///< into Plan::steps
+    friend bool operator==(const PlanPlace&, const PlanPlace&) = default;
 };
 struct PlanStage {
     std::string id;
     Text title;
     std::size_t first = 0, count = 0;  ///< into Plan::places
+    friend bool operator==(const PlanStage&, const PlanStage&) = default;
 };
 struct Plan {
     std::string kind;  ///< full next_roll re_web restart
@@ -53,10 +56,14 @@ struct Plan {
     std::vector<Step> steps;
     [[nodiscard]] const Step* find(const StepId& id) const;
     [[nodiscard]] std::size_t stageOf(const Step& step) const { return places[step.place].stage; }
+    friend bool operator==(const Plan&, const Plan&) = default;
 };
 
 /// for_each unrolled in web order, facts applied, this press's labels filled in, places split at nine. `facts` are
-/// inputs::factsOf; a target that this press does not have takes its step out only when `when` says so.
+/// inputs::factsOf. A reading whose target this press does not have is left out; one whose target is ready, needs or
+/// cannot stays. A need that no step of this plan gives is left out as well (no air, no air to be on; a next roll finds
+/// the power on), but never people_clear, guards_closed and stops_released of a motion step. Lint sees to it that what
+/// protects people is given again in every kind of run.
 [[nodiscard]] Plan planFor(const Procedure& procedure, const inputs::Inputs& inputs, const targets::Targets& targets,
                            std::span<const std::string> facts, std::string_view kind);
 

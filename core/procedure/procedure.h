@@ -25,6 +25,12 @@ enum class StepKind : std::uint8_t { Confirm, Reading, Choice, Scan, Hold, Motio
 enum class ValidFor : std::uint8_t { Run, Roll, Shift, Power };
 /// Signal words as the standards define them (danger: will kill or maim; warning: could; caution: minor or moderate).
 enum class SignalWord : std::uint8_t { None, Notice, Caution, Warning, Danger };
+/// The words of files and JSON: "run", "warning" ... and back (false: no such word).
+[[nodiscard]] const char* validForWord(ValidFor validFor) noexcept;
+[[nodiscard]] const char* signalWordWord(SignalWord word) noexcept;
+[[nodiscard]] bool stepKindFrom(std::string_view word, StepKind& out) noexcept;
+[[nodiscard]] bool validForFrom(std::string_view word, ValidFor& out) noexcept;
+[[nodiscard]] bool signalWordFrom(std::string_view word, SignalWord& out) noexcept;
 struct Caution {
     SignalWord word{};
     std::string text;
@@ -34,6 +40,7 @@ struct Choice {
     std::string say;     ///< shown
     bool stops = false;  ///< this answer keeps the run from going on
     std::string remedy;  ///< what to do then
+    friend bool operator==(const Choice&, const Choice&) = default;
 };
 /// A step as the file says it, before repetition and labels.
 struct StepSpec {
@@ -84,7 +91,10 @@ struct Procedure {
 [[nodiscard]] bool isMachineState(std::string_view condition) noexcept;
 /// Conditions whose giving steps nobody may waive.
 [[nodiscard]] bool isProtective(std::string_view condition) noexcept;
-/// Roles of controls, and the plain default label of each ("ZONE_setting" for a zone's).
+/// Kinds of run, in the order full next_roll re_web restart.
+[[nodiscard]] const std::vector<std::string>& allRunKinds();
+/// Roles of controls, and the plain default label of each ("the unwind setting" for unwind_setting). hold_stop is the
+/// maintained stop of the place where a step is done.
 [[nodiscard]] bool isControlRole(std::string_view role) noexcept;
 [[nodiscard]] std::string defaultLabel(std::string_view role);
 

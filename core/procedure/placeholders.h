@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/base/text.h"
+
+namespace taut::procedure {
+
+/// A text of a procedure cut at its placeholders: "Set {control} now" = words "Set ", name "control", words " now".
+struct Piece {
+    bool placeholder = false;
+    std::string text;  ///< the words, or the placeholder's name without braces
+};
+[[nodiscard]] std::vector<Piece> piecesOf(std::string_view text);
+
+using Filling = std::vector<std::pair<std::string, TextArg>>;
+/// The text with %1, %2 ... in place of its placeholders: the source stays one per text of the file, whatever the press
+/// (a translation finds it), and what was filled in travels beside it. A name used twice is one argument.
+[[nodiscard]] Text filled(std::string_view text, const Filling& filling);
+/// A pattern of an id ("tension.{zone}.setting") with the item's id in its place.
+[[nodiscard]] std::string withItem(std::string_view pattern, std::string_view repetition, std::string_view id);
+
+}  // namespace taut::procedure
