@@ -2,7 +2,6 @@
 #pragma once
 
 #include <filesystem>
-#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -22,8 +21,9 @@ inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 
 /// Opens a logbook for reading; any number may read while one writes. Refuses by name: logbook.missing, .not_a_logbook
 /// (foreign, text, zero bytes), .broken, .newer_schema, .older_schema (a development logbook), .practice (wrong kind),
-/// .unreadable.
-[[nodiscard]] Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file);
+/// .not_practice, .unreadable. practice: the file must be a practice logbook.
+[[nodiscard]] Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file,
+                                                                  bool practice = false);
 
 /// What a run is begun from: a definition kept in the logbook.
 struct Definition {
@@ -40,8 +40,8 @@ public:
         std::string holder;   ///< shown to whoever is refused the pen
         int syncDelayMs = 0;  ///< tests: how long a sync takes
     };
-    /// Creates the file when it is missing. logbook.pen_held names the holder; logbook.folder_read_only; else as
-    /// openReader.
+    /// Creates the file, and its folder, when missing. logbook.pen_held names the holder; logbook.folder_read_only;
+    /// logbook.read_only; logbook.no_locks; else as openReader.
     [[nodiscard]] static Result<std::unique_ptr<Writer>> open(const std::filesystem::path& file, const Clock& clock,
                                                               IdSource& ids, Options options);
     ~Writer();
@@ -74,10 +74,13 @@ private:
     std::unique_ptr<Impl> m_impl;
 };
 
-/// Verifies a whole logbook file: application id, schema, integrity, sequence, every document hash and link, anchors.
+/// Verifies a whole logbook file of either kind: application id, schema, integrity, sequence, every document hash and
+/// link, every row's columns against its document, anchors, layout. A file that is no logbook of this schema at all is
+/// the Result's error; a damaged one is a finding.
 struct Verification {
     seal::Anchor end;
-    Findings findings;  ///< empty = in order; the first is the first thing wrong
+    std::vector<seal::AnchorVerdict> anchors;  ///< those asked about, in that order
+    Findings findings;                         ///< empty = in order; the first is the first thing wrong
 };
 [[nodiscard]] Result<Verification> verify(const std::filesystem::path& file,
                                           const std::vector<seal::PartialAnchor>& anchors);

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <mutex>
+#include <variant>
+#include <vector>
+
+#include "core/logbook/database.h"
+#include "core/records/records.h"
+
+// Inside this folder only.
+namespace taut::logbook {
+
+/// Conditions that narrow a question, with their values in order.
+class Narrowed {
+public:
+    using Value = std::variant<std::string, std::int64_t>;
+    void with(std::string_view condition, const std::vector<Value>& values)
+    {
+        m_sql.append(m_sql.empty() ? " WHERE " : " AND ").append(condition);
+        m_values.insert(m_values.end(), values.begin(), values.end());
+    }
+    [[nodiscard]] const std::string& sql() const { return m_sql; }
+    void bind(SQLite::Statement& statement) const;
+
+private:
+    std::string m_sql;
+    std::vector<Value> m_values;
+};
+
+/// Answers from one logbook file over a connection of its own.
+class FileReader final : public records::Reader {
+public:
+    FileReader(std::unique_ptr<SQLite::Database> db, std::filesystem::path file)
+        : m_db(std::move(db)),
+          m_file(std::move(file))
+    {}
+    [[nodiscard]] Result<records::Page<records::RunRow>> runs(const records::RunQuery& query,
+                                                              std::string_view after) const override;
+    [[nodiscard]] Result<records::Page<records::Reading>> readings(const records::SeriesQuery& query,
+                                                                   std::string_view after) const override;
+    [[nodiscard]] Result<seal::Seal> seal(std::uint64_t seq) const override;
+    [[nodiscard]] Result<seal::Seal> sealOfRun(std::string_view runId) const override;
+    [[nodiscard]] Result<seal::Anchor> anchor() const override;
+    [[nodiscard]] Result<std::vector<records::Withdrawal>> withdrawals() const override;
+    [[nodiscard]] Result<std::vector<people::PersonRecord>> people() const override;
+
+private:
+    /// One question at a time on this connection; its statements end with it.
+    template <class F>
+    auto ask(F&& question) const -> std::invoke_result_t<F>
+    {
+        const std::lock_guard lock(m_mutex);
+        return guarded(m_file, question);
+    }
+    std::unique_ptr<SQLite::Database> m_db;
+    std::filesystem::path m_file;
+    mutable std::mutex m_mutex;
+};
+
+/// A seal from the columns seq, kind, id, subject, sealed_at, person, document, previous_link, link.
+[[nodiscard]] seal::Seal sealFrom(SQLite::Statement& row);
+inline constexpr const char* kSealColumns =
+    "SELECT seq, kind, id, subject, sealed_at, person, document, previous_link, link FROM seal_rows ";
+
+}  // namespace taut::logbook

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/writer_impl.h"
+
+// The index tables are answers of the documents: nothing is written there that does not stand in one.
+namespace taut::logbook {
+
+namespace {
+
+std::int64_t msOf(const Json& at)
+{
+    const auto ms = readUtc(at.text());
+    return ms ? *ms : 0;
+}
+
+/// Local date "2026-11-25" at which something began.
+std::string dayOf(std::int64_t utcMs, const std::string& offset)
+{
+    int minutes = 0;
+    if (offset.size() == 6)
+        minutes = (offset[0] == '-' ? -1 : 1) * (std::stoi(offset.substr(1, 2)) * 60 + std::stoi(offset.substr(4, 2)));
+    return utcText(utcMs + std::int64_t{minutes} * 60'000).substr(0, 10);
+}
+
+void indexPerson(SQLite::Database& db, std::uint64_t seq, const Json& body)
+{
+    SQLite::Statement put(db, "INSERT INTO person_rows (person, seq, name, role, active) VALUES (?, ?, ?, ?, ?) "
+                              "ON CONFLICT (person) DO UPDATE SET seq = excluded.seq, name = excluded.name, "
+                              "role = excluded.role, active = excluded.active");
+    put.bind(1, body["id"].text());
+    put.bind(2, asInt(seq));
+    put.bind(3, body["name"].text());
+    put.bind(4, body["role"].text());
+    put.bind(5, body["active"].boolean() ? 1 : 0);
+    put.exec();
+}
+
+void indexDefinition(SQLite::Database& db, std::uint64_t seq, const Json& body)
+{
+    SQLite::Statement put(db, "INSERT INTO definition_rows (what, id, edition, sha256, text, seq) "
+                              "VALUES (?, ?, ?, ?, ?, ?)");
+    put.bind(1, body["what"].text());
+    put.bind(2, body["id"].text());
+    put.bind(3, body["edition"].integer());
+    put.bind(4, body["sha256"].text());
+    put.bind(5, body["text"].text());
+    put.bind(6, asInt(seq));
+    put.exec();
+}
+
+void indexWithdrawal(SQLite::Database& db, std::uint64_t seq, const Json& body)
+{
+    if (body["what"].text() == "returned") {
+        SQLite::Statement gone(db, "DELETE FROM withdrawal_rows WHERE press = ?");
+        gone.bind(1, body["press"].text());
+        gone.exec();
+        return;
+    }
+    SQLite::Statement put(db, "INSERT INTO withdrawal_rows (press, seq, reason, person, name, at) "
+                              "VALUES (?, ?, ?, ?, ?, ?)");
+    put.bind(1, body["press"].text());
+    put.bind(2, asInt(seq));
+    put.bind(3, body["reason"].text());
+    put.bind(4, body["by"]["id"].text());
+    put.bind(5, body["by"]["name"].text());
+    put.bind(6, msOf(body["at"]));
+    put.exec();
+}
+
+void indexReading(SQLite::Database& db, std::uint64_t seq, const std::string& press, const Json& step)
+{
+    if (!step["value"].isNumber() || step["target"].text().empty()) return;
+    SQLite::Statement put(db, "INSERT INTO reading_rows (seq, step, press, target, si_value, unit, low, high, "
+                              "uncertainty, verdict, entered_text, at, person) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    const auto number = [&put](int index, const Json& value) {
+        if (value.isNumber())
+            put.bind(index, value.number());
+        else
+            put.bind(index);
+    };
+    put.bind(1, asInt(seq));
+    put.bind(2, step["step"].text());
+    put.bind(3, press);
+    put.bind(4, step["target"].text());
+    number(5, step["value"]);
+    put.bind(6, step["unit"].text());
+    number(7, step["low"]);
+    number(8, step["high"]);
+    number(9, step["uncertainty"]);
+    put.bind(10, step["verdict"].text());
+    put.bind(11, step["entered"].text());
+    put.bind(12, msOf(step["at"]));
+    put.bind(13, step["by"].text());
+    put.exec();
+}
+
+std::string nameIn(const Json& people, const std::string& id)
+{
+    for (const Json& person : people.items())
+        if (person["id"].text() == id) return person["name"].text();
+    return {};
+}
+
+void indexRun(SQLite::Database& db, std::uint64_t seq, const Json& body)
+{
+    const Json& inputs = body["inputs"];
+    const std::string press = inputs["press"]["id"].text();
+    const std::string person = body["operator"].text();
+    const std::int64_t begun = msOf(body["begun"]);
+    SQLite::Statement put(
+        db, "INSERT INTO run_rows (run_id, seq, press, day, job, substrate, roll, operator, operator_name, "
+            "begun, ended, state, verdict, present, deviations) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'sealed', ?) "
+            "ON CONFLICT (run_id) DO UPDATE SET seq = excluded.seq, roll = excluded.roll, "
+            "operator = excluded.operator, operator_name = excluded.operator_name, "
+            "ended = excluded.ended, state = excluded.state, verdict = excluded.verdict, "
+            "present = excluded.present, deviations = excluded.deviations");
+    put.bind(1, body["id"].text());
+    put.bind(2, asInt(seq));
+    put.bind(3, press);
+    put.bind(4, dayOf(begun, body["offset"].text()));
+    put.bind(5, inputs["job"]["id"].text());
+    put.bind(6, inputs["substrate"]["id"].text());
+    put.bind(7, inputs["roll"]["id"].text());
+    put.bind(8, person);
+    put.bind(9, nameIn(body["people"], person));
+    put.bind(10, begun);
+    put.bind(11, msOf(body["ended"]));
+    put.bind(12, body["state"].text());
+    put.bind(13, body["verdict"].text());
+    put.bind(14, static_cast<std::int64_t>(body["deviations"].items().size()));
+    put.exec();
+    for (const Json& step : body["steps"].items()) indexReading(db, seq, press, step);
+}
+
+}  // namespace
+
+void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document)
+{
+    switch (document.kind) {
+    case seal::Kind::Run: return indexRun(db, seq, document.body);
+    case seal::Kind::Person: return indexPerson(db, seq, document.body);
+    case seal::Kind::Definition: return indexDefinition(db, seq, document.body);
+    case seal::Kind::Withdrawal: return indexWithdrawal(db, seq, document.body);
+    case seal::Kind::Review:
+    case seal::Kind::Correction:
+    case seal::Kind::Void:
+    case seal::Kind::Competence: return;  // nothing is asked of them by index yet
+    }
+}
+
+seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Sealer& by, Instant at)
+{
+    seal::Seal last;
+    SQLite::Statement newest(db, "SELECT seq, link FROM seal_rows ORDER BY seq DESC LIMIT 1");
+    if (newest.executeStep()) {
+        last.seq = asUint(newest.getColumn(0).getInt64());
+        last.link = blobDigest(newest.getColumn(1));
+    }
+    newest.reset();
+    const seal::Document finished = seal::sealedBy(std::move(document), by.id, by.name, at);
+    const seal::Head head = seal::headOf(finished);
+    seal::Seal seal{last.seq + 1,          finished.kind, head.id, head.subject, head.sealedAtMs, head.person,
+                    seal::write(finished), last.link,     {}};
+    seal.link = seal::linkAfter(seal.previous, seal.document);
+
+    SQLite::Statement put(db, "INSERT INTO seal_rows (seq, kind, id, subject, sealed_at, person, document, "
+                              "previous_link, link) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    put.bind(1, asInt(seal.seq));
+    put.bind(2, head.kind);
+    put.bind(3, seal.id);
+    put.bind(4, seal.subject);
+    put.bind(5, seal.sealedAtMs);
+    put.bind(6, seal.person);
+    bindBlob(put, 7, seal.document);
+    bindBlob(put, 8, seal.previous);
+    bindBlob(put, 9, seal.link);
+    put.exec();
+    indexSeal(db, seal.seq, finished);
+    return seal;
+}
+
+}  // namespace taut::logbook

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <charconv>
+
+#include "core/logbook/file_reader.h"
+
+namespace taut::logbook {
+
+namespace {
+
+constexpr std::size_t kMostRows = 500;
+constexpr std::string_view kOpen = "open/";
+constexpr std::string_view kSealed = "sealed/";
+
+/// The whole number that stands after `before` in a page's mark.
+std::optional<std::int64_t> numberAfter(std::string_view mark, std::string_view before)
+{
+    if (!mark.starts_with(before)) return std::nullopt;
+    mark.remove_prefix(before.size());
+    std::int64_t number = 0;
+    const auto [end, error] = std::from_chars(mark.data(), mark.data() + mark.size(), number);
+    if (error != std::errc{} || end != mark.data() + mark.size()) return std::nullopt;
+    return number;
+}
+
+Finding badPage(std::string_view after)
+{
+    return refuse("records.bad_page", std::string(after), {"The list cannot go on after \"%1\".", {std::string(after)}},
+                  "Ask for the list from its beginning.");
+}
+
+/// As a LIKE pattern: begins with this text.
+std::string beginsWith(const std::string& text)
+{
+    std::string pattern;
+    for (const char c : text) {
+        if (c == '%' || c == '_' || c == '\\') pattern += '\\';
+        pattern += c;
+    }
+    return pattern + '%';
+}
+
+Narrowed narrowed(const records::RunQuery& query)
+{
+    Narrowed where;
+    if (!query.press.empty()) where.with("press = ?", {query.press});
+    if (!query.job.empty()) where.with("job = ?", {query.job});
+    if (!query.state.empty()) where.with("state = ?", {query.state});
+    if (query.sinceMs) where.with("begun >= ?", {*query.sinceMs});
+    if (query.untilMs) where.with("begun < ?", {*query.untilMs});
+    if (!query.text.empty()) {
+        const std::string pattern = beginsWith(query.text);
+        where.with("(run_id LIKE ? ESCAPE '\\' OR job LIKE ? ESCAPE '\\' OR roll LIKE ? ESCAPE '\\')",
+                   {pattern, pattern, pattern});
+    }
+    return where;
+}
+
+records::RunRow runRowFrom(SQLite::Statement& row)
+{
+    records::RunRow run;
+    run.seq = asUint(row.getColumn(1).getInt64());
+    run.run = row.getColumn(2).getString();
+    run.press = row.getColumn(3).getString();
+    run.job = row.getColumn(4).getString();
+    run.substrate = row.getColumn(5).getString();
+    run.roll = row.getColumn(6).getString();
+    run.operatorName = row.getColumn(7).getString();
+    run.state = row.getColumn(8).getString();
+    run.verdict = row.getColumn(9).getString();
+    run.begunMs = row.getColumn(10).getInt64();
+    run.endedMs = row.getColumn(11).getInt64();
+    run.deviations = row.getColumn(12).getInt64();
+    return run;
+}
+
+/// Fills the page from one half of the list, in falling order of `key`; false when there is more than fits.
+bool fill(SQLite::Database& db, records::Page<records::RunRow>& page, std::size_t limit, Narrowed where,
+          const std::string& key, std::string_view mark)
+{
+    SQLite::Statement list(db, "SELECT " + key +
+                                   ", coalesce(seq, 0), run_id, press, job, substrate, roll, operator_name, state, "
+                                   "verdict, begun, ended, deviations FROM run_rows" +
+                                   where.sql() + " ORDER BY " + key + " DESC LIMIT " +
+                                   std::to_string(limit - page.rows.size() + 1));
+    where.bind(list);
+    while (list.executeStep()) {
+        if (page.rows.size() == limit) return false;
+        page.rows.push_back(runRowFrom(list));
+        page.next = std::string(mark) + std::to_string(list.getColumn(0).getInt64());
+    }
+    return true;
+}
+
+records::Reading readingFrom(SQLite::Statement& row)
+{
+    records::Reading reading;
+    reading.seq = asUint(row.getColumn(0).getInt64());
+    reading.run = row.getColumn(1).getString();
+    reading.step = row.getColumn(2).getString();
+    reading.target = row.getColumn(3).getString();
+    reading.unit = row.getColumn(4).getString();
+    reading.verdict = row.getColumn(5).getString();
+    reading.entered = row.getColumn(6).getString();
+    reading.value = row.getColumn(7).getDouble();
+    if (!row.getColumn(8).isNull()) reading.low = row.getColumn(8).getDouble();
+    if (!row.getColumn(9).isNull()) reading.high = row.getColumn(9).getDouble();
+    reading.atMs = row.getColumn(10).getInt64();
+    return reading;
+}
+
+}  // namespace
+
+void Narrowed::bind(SQLite::Statement& statement) const
+{
+    int index = 0;
+    for (const Value& value : m_values) {
+        ++index;
+        if (const auto* text = std::get_if<std::string>(&value))
+            statement.bind(index, *text);
+        else
+            statement.bind(index, std::get<std::int64_t>(value));
+    }
+}
+
+Result<records::Page<records::RunRow>> FileReader::runs(const records::RunQuery& query, std::string_view after) const
+{
+    // Two lists one after the other: runs still open, newest begun first; then sealed ones, newest seal first. Time
+    // orders neither: a clock can be set back.
+    const auto openAfter = numberAfter(after, kOpen);
+    const auto sealedAfter = numberAfter(after, kSealed);
+    if (!after.empty() && !openAfter && !sealedAfter) return badPage(after);
+    const std::size_t limit = std::clamp<std::size_t>(query.limit, 1, kMostRows);
+    return ask([&]() -> Result<records::Page<records::RunRow>> {
+        records::Page<records::RunRow> page;
+        bool all = true;
+        if (!sealedAfter) {
+            Narrowed where = narrowed(query);
+            where.with("seq IS NULL", {});
+            if (openAfter) where.with("number < ?", {*openAfter});
+            all = fill(*m_db, page, limit, std::move(where), "number", kOpen);
+        }
+        if (all) {
+            Narrowed where = narrowed(query);
+            if (sealedAfter)
+                where.with("seq < ?", {*sealedAfter});
+            else
+                where.with("seq IS NOT NULL", {});
+            all = fill(*m_db, page, limit, std::move(where), "seq", kSealed);
+        }
+        if (all) page.next.clear();
+        return page;
+    });
+}
+
+Result<records::Page<records::Reading>> FileReader::readings(const records::SeriesQuery& query,
+                                                             std::string_view after) const
+{
+    // A page's mark is the seal and the step of its last reading: "17/threading.lift.lift_pressure".
+    const std::size_t slash = after.find('/');
+    const auto seq = slash == std::string_view::npos ? std::nullopt : numberAfter(after.substr(0, slash), "");
+    if (!after.empty() && !seq) return badPage(after);
+    const std::size_t limit = std::clamp<std::size_t>(query.limit, 1, kMostRows);
+    return ask([&]() -> Result<records::Page<records::Reading>> {
+        Narrowed where;
+        where.with("m.target = ?", {query.target});
+        if (!query.press.empty()) where.with("m.press = ?", {query.press});
+        if (seq) where.with("(m.seq, m.step) < (?, ?)", {*seq, std::string(after.substr(slash + 1))});
+        SQLite::Statement list(*m_db, "SELECT m.seq, r.run_id, m.step, m.target, m.unit, m.verdict, m.entered_text, "
+                                      "m.si_value, m.low, m.high, m.at FROM reading_rows AS m "
+                                      "JOIN run_rows AS r ON r.seq = m.seq" +
+                                          where.sql() + " ORDER BY m.seq DESC, m.step DESC LIMIT " +
+                                          std::to_string(limit + 1));
+        where.bind(list);
+        records::Page<records::Reading> page;
+        while (list.executeStep()) {
+            if (page.rows.size() == limit) {
+                page.next = std::to_string(page.rows.back().seq) + "/" + page.rows.back().step;
+                break;
+            }
+            page.rows.push_back(readingFrom(list));
+        }
+        return page;
+    });
+}
+
+}  // namespace taut::logbook

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/schema.h"
+
+#include <map>
+
+namespace taut::logbook {
+
+namespace {
+
+/// Times are kept as milliseconds and shown to readers from outside as RFC 3339 in UTC.
+std::string utc(const std::string& column)
+{
+    return "strftime('%Y-%m-%dT%H:%M:%S', " + column + " / 1000, 'unixepoch') || printf('.%03dZ', " + column +
+           " % 1000)";
+}
+
+/// Rows that are never changed and never removed. INSERT OR REPLACE walks past a delete guard unless recursive_triggers
+/// is on, so the insert guard refuses what would replace, whatever the connection was set to.
+std::string sealTables()
+{
+    return R"(
+CREATE TABLE seal_rows (
+    seq INTEGER PRIMARY KEY,
+    kind TEXT NOT NULL,
+    id TEXT NOT NULL,
+    subject TEXT NOT NULL,
+    sealed_at INTEGER NOT NULL,
+    person TEXT NOT NULL,
+    document BLOB NOT NULL,
+    previous_link BLOB NOT NULL CHECK (length(previous_link) = 32),
+    link BLOB NOT NULL UNIQUE CHECK (length(link) = 32)
+) STRICT;
+CREATE TRIGGER seal_rows_append BEFORE INSERT ON seal_rows BEGIN
+    SELECT RAISE(ABORT, 'a seal is only ever appended after the last one')
+        WHERE NEW.seq <> (SELECT coalesce(max(seq), 0) + 1 FROM seal_rows)
+        OR NEW.previous_link <> coalesce((SELECT link FROM seal_rows ORDER BY seq DESC LIMIT 1), zeroblob(32))
+        OR EXISTS (SELECT 1 FROM seal_rows WHERE link = NEW.link);
+END;
+CREATE TRIGGER seal_rows_no_update BEFORE UPDATE ON seal_rows BEGIN
+    SELECT RAISE(ABORT, 'a seal is never changed');
+END;
+CREATE TRIGGER seal_rows_no_delete BEFORE DELETE ON seal_rows BEGIN
+    SELECT RAISE(ABORT, 'a seal is never removed');
+END;
+CREATE TABLE signature_rows (
+    seq INTEGER NOT NULL REFERENCES seal_rows (seq),
+    person TEXT NOT NULL,
+    key BLOB NOT NULL CHECK (length(key) = 32),
+    meaning TEXT NOT NULL,
+    signed_at INTEGER NOT NULL,
+    signature BLOB NOT NULL CHECK (length(signature) = 64),
+    PRIMARY KEY (seq, person, meaning)
+) STRICT;
+CREATE TRIGGER signature_rows_append BEFORE INSERT ON signature_rows BEGIN
+    SELECT RAISE(ABORT, 'a signature is never replaced') WHERE EXISTS (SELECT 1 FROM signature_rows
+        WHERE seq = NEW.seq AND person = NEW.person AND meaning = NEW.meaning);
+END;
+CREATE TRIGGER signature_rows_no_update BEFORE UPDATE ON signature_rows BEGIN
+    SELECT RAISE(ABORT, 'a signature is never changed');
+END;
+CREATE TRIGGER signature_rows_no_delete BEFORE DELETE ON signature_rows BEGIN
+    SELECT RAISE(ABORT, 'a signature is never removed');
+END;
+)";
+}
+
+/// Answers of the documents to questions that are asked often.
+std::string indexTables()
+{
+    return R"(
+CREATE TABLE person_rows (
+    person TEXT PRIMARY KEY,
+    seq INTEGER NOT NULL REFERENCES seal_rows (seq),
+    name TEXT NOT NULL,
+    role TEXT NOT NULL,
+    active INTEGER NOT NULL
+) STRICT;
+CREATE TABLE definition_rows (
+    what TEXT NOT NULL,
+    id TEXT NOT NULL,
+    edition INTEGER NOT NULL,
+    sha256 TEXT NOT NULL,
+    text TEXT NOT NULL,
+    seq INTEGER NOT NULL REFERENCES seal_rows (seq),
+    PRIMARY KEY (what, id, edition),
+    UNIQUE (what, id, sha256)
+) STRICT;
+CREATE TABLE withdrawal_rows (
+    press TEXT PRIMARY KEY,
+    seq INTEGER NOT NULL REFERENCES seal_rows (seq),
+    reason TEXT NOT NULL,
+    person TEXT NOT NULL,
+    name TEXT NOT NULL,
+    at INTEGER NOT NULL
+) STRICT;
+CREATE TABLE run_rows (
+    number INTEGER PRIMARY KEY,
+    run_id TEXT NOT NULL UNIQUE,
+    seq INTEGER UNIQUE REFERENCES seal_rows (seq),
+    press TEXT NOT NULL,
+    day TEXT NOT NULL,
+    job TEXT NOT NULL,
+    substrate TEXT NOT NULL,
+    roll TEXT NOT NULL,
+    operator TEXT NOT NULL,
+    operator_name TEXT NOT NULL,
+    begun INTEGER NOT NULL,
+    ended INTEGER NOT NULL,
+    state TEXT NOT NULL,
+    verdict TEXT NOT NULL,
+    present TEXT NOT NULL,
+    deviations INTEGER NOT NULL
+) STRICT;
+CREATE INDEX run_rows_by_press ON run_rows (press, seq);
+CREATE INDEX run_rows_by_job ON run_rows (job, seq);
+CREATE INDEX run_rows_by_day ON run_rows (press, day);
+CREATE TABLE reading_rows (
+    seq INTEGER NOT NULL REFERENCES seal_rows (seq),
+    step TEXT NOT NULL,
+    press TEXT NOT NULL,
+    target TEXT NOT NULL,
+    si_value REAL NOT NULL,
+    unit TEXT NOT NULL,
+    low REAL,
+    high REAL,
+    uncertainty REAL,
+    verdict TEXT NOT NULL,
+    entered_text TEXT NOT NULL,
+    at INTEGER NOT NULL,
+    person TEXT NOT NULL,
+    PRIMARY KEY (seq, step)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX reading_rows_by_series ON reading_rows (target, press, seq, step);
+)";
+}
+
+std::string workTables()
+{
+    return R"(
+CREATE TABLE open_events (
+    run_id TEXT NOT NULL REFERENCES run_rows (run_id),
+    n INTEGER NOT NULL,
+    event TEXT NOT NULL,
+    PRIMARY KEY (run_id, n)
+) STRICT;
+CREATE TRIGGER open_events_append BEFORE INSERT ON open_events BEGIN
+    SELECT RAISE(ABORT, 'an event is only ever appended after the last one of its run')
+        WHERE NEW.n <> (SELECT coalesce(max(n), 0) + 1 FROM open_events WHERE run_id = NEW.run_id)
+        OR EXISTS (SELECT 1 FROM run_rows WHERE run_id = NEW.run_id AND seq IS NOT NULL);
+END;
+CREATE TRIGGER open_events_no_update BEFORE UPDATE ON open_events BEGIN
+    SELECT RAISE(ABORT, 'an event is never changed');
+END;
+CREATE TRIGGER open_events_until_sealed BEFORE DELETE ON open_events
+WHEN NOT EXISTS (SELECT 1 FROM run_rows WHERE run_id = OLD.run_id AND seq IS NOT NULL) BEGIN
+    SELECT RAISE(ABORT, 'events are kept until their run is sealed');
+END;
+CREATE TABLE pins (
+    person TEXT PRIMARY KEY REFERENCES person_rows (person),
+    hash TEXT NOT NULL
+) STRICT;
+CREATE TABLE file_facts (
+    name TEXT PRIMARY KEY,
+    value TEXT NOT NULL
+) STRICT;
+)";
+}
+
+std::string views()
+{
+    return "CREATE VIEW seals AS SELECT seq, kind, id, subject, " + utc("sealed_at") +
+           " AS sealed_at, person, document, lower(hex(previous_link)) AS previous_link, lower(hex(link)) AS link "
+           "FROM seal_rows;\n"
+           "CREATE VIEW signatures AS SELECT seq, person, lower(hex(key)) AS key, meaning, " +
+           utc("signed_at") +
+           " AS signed_at, lower(hex(signature)) AS signature FROM signature_rows;\n"
+           "CREATE VIEW sealed_runs AS SELECT r.seq AS seq, r.run_id AS run_id, s.sealed_at AS sealed_at, r.press AS "
+           "press, r.job AS job, r.substrate AS substrate, r.roll AS roll, r.operator_name AS operator, r.state AS "
+           "state, r.verdict AS verdict, r.present AS present, s.document AS document, s.previous_link AS "
+           "previous_link, s.link AS link FROM run_rows AS r JOIN seals AS s ON s.seq = r.seq;\n"
+           "CREATE VIEW readings AS SELECT m.seq AS seq, r.run_id AS run_id, m.step AS step, m.target AS target, "
+           "m.si_value AS si_value, m.unit AS unit, m.low AS low, m.high AS high, m.uncertainty AS uncertainty, "
+           "m.verdict AS verdict, m.entered_text AS entered_text, " +
+           utc("m.at") +
+           " AS at, m.person AS person FROM reading_rows AS m JOIN run_rows AS r ON r.seq = m.seq;\n"
+           "CREATE VIEW definitions AS SELECT seq, what, id, edition, sha256, text FROM definition_rows;\n";
+}
+
+using Layout = std::map<std::string, std::string>;
+
+Layout layoutOf(SQLite::Database& db)
+{
+    Layout layout;
+    SQLite::Statement query(db, "SELECT type || ' ' || name, sql FROM sqlite_schema WHERE sql IS NOT NULL");
+    while (query.executeStep()) layout[query.getColumn(0).getString()] = query.getColumn(1).getString();
+    return layout;
+}
+
+const Layout& ownLayout()
+{
+    static const Layout kOwn = [] {
+        SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_MEMORY);
+        db.exec(schemaSql());
+        return layoutOf(db);
+    }();
+    return kOwn;
+}
+
+}  // namespace
+
+const std::string& schemaSql()
+{
+    static const std::string kSql = sealTables() + indexTables() + workTables() + views();
+    return kSql;
+}
+
+std::vector<std::string> layoutDifferences(SQLite::Database& db)
+{
+    const Layout found = layoutOf(db);
+    std::vector<std::string> names;
+    for (const auto& [name, sql] : ownLayout()) {
+        const auto it = found.find(name);
+        if (it == found.end() || it->second != sql) names.push_back(name);
+    }
+    for (const auto& [name, sql] : found)
+        if (!ownLayout().contains(name)) names.push_back(name);
+    return names;
+}
+
+}  // namespace taut::logbook

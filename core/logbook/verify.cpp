@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <limits>
+
+#include "core/logbook/file_reader.h"
+#include "core/logbook/logbook.h"
+#include "core/logbook/schema.h"
+
+namespace taut::logbook {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr int kMostFindings = 50;
+
+/// What the engine itself finds: broken pages, indexes, checks; then rows that point to nothing.
+void checkEngine(SQLite::Database& db, const fs::path& file, Findings& findings)
+{
+    SQLite::Statement integrity(db, "PRAGMA integrity_check(" + std::to_string(kMostFindings) + ")");
+    while (integrity.executeStep()) {
+        const std::string said = integrity.getColumn(0).getString();
+        if (said == "ok") continue;
+        findings.push_back(refuse("logbook.broken", file.string(),
+                                  {"The logbook is damaged; its engine says: %1.", {said}},
+                                  "Have the disk checked and restore the logbook from a backup."));
+    }
+    SQLite::Statement foreign(db, "PRAGMA foreign_key_check");
+    for (int n = 0; n < kMostFindings && foreign.executeStep(); ++n)
+        findings.push_back(refuse(
+            "logbook.broken", file.string(),
+            {"The logbook is damaged: a row of %1 belongs to a row that is gone.", {foreign.getColumn(0).getString()}},
+            "Restore the logbook from a backup."));
+}
+
+void checkLayout(SQLite::Database& db, Findings& findings)
+{
+    for (const std::string& name : layoutDifferences(db))
+        findings.push_back(refuse("logbook.layout_changed", name,
+                                  {"The logbook's layout was changed: %1 is missing, added or other than this program "
+                                   "makes it. Guards against changing sealed rows are part of it.",
+                                   {name}},
+                                  "The seals are checked all the same. Keep this file and restore a backup."));
+}
+
+/// In stretches, so that a writer at work never waits for the whole walk; seals do not change under it.
+void walk(SQLite::Database& db, seal::ChainCheck& chain)
+{
+    constexpr int kStretch = 100;
+    std::int64_t last = std::numeric_limits<std::int64_t>::min();
+    for (int taken = kStretch; taken == kStretch;) {
+        taken = 0;
+        SQLite::Statement seals(db, std::string(kSealColumns) + "WHERE seq > ? ORDER BY seq LIMIT ?");
+        seals.bind(1, last);
+        seals.bind(2, kStretch);
+        for (; seals.executeStep(); ++taken) {
+            const seal::Seal seal = sealFrom(seals);
+            last = asInt(seal.seq);
+            chain.next(seal);
+        }
+    }
+}
+
+}  // namespace
+
+Result<Verification> verify(const fs::path& file, const std::vector<seal::PartialAnchor>& anchors)
+{
+    Verification result;
+    seal::ChainCheck chain(anchors);
+    auto db = openLogbook(file, Access::Read, FileKind::Any, false);
+    if (!db) {
+        if (db.error().code != "logbook.broken") return db.error();
+        result.findings.push_back(db.error());
+        return result;
+    }
+    const Result<Done> walked = guarded(file, [&]() -> Result<Done> {
+        walk(**db, chain);
+        return Done{};
+    });
+    result.findings = chain.finish();
+    result.end = chain.end();
+    result.anchors = chain.anchors();
+    if (!walked) {
+        Finding unread = walked.error();
+        unread.subject = "seal " + std::to_string(chain.end().count + 1);
+        result.findings.insert(result.findings.begin(), std::move(unread));
+    }
+    const Result<Done> examined = guarded(file, [&]() -> Result<Done> {
+        checkEngine(**db, file, result.findings);
+        checkLayout(**db, result.findings);
+        return Done{};
+    });
+    if (!examined) result.findings.push_back(examined.error());
+    return result;
+}
+
+}  // namespace taut::logbook

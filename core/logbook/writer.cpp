@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <fcntl.h>
+#include <unistd.h>
+
+#include "core/logbook/writer_impl.h"
+
+namespace taut::logbook {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+Finding folderClosed(const fs::path& folder)
+{
+    return refuse("logbook.folder_read_only", folder.string(),
+                  {"The folder %1 may not be written in, and a logbook needs that.", {folder.string()}},
+                  "Choose a folder that you may write in, or have its owner allow writing. It can still be read from "
+                  "there.");
+}
+
+std::optional<Finding> prepareFolder(const fs::path& folder)
+{
+    std::error_code error;
+    fs::create_directories(folder, error);
+    if (error && !fs::is_directory(folder)) return folderClosed(folder);
+    if (::access(folder.c_str(), W_OK | X_OK) != 0) return folderClosed(folder);
+    return std::nullopt;
+}
+
+void syncFolder(const fs::path& folder)
+{
+    const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (descriptor < 0) return;
+    ::fsync(descriptor);
+    ::close(descriptor);
+}
+
+/// Makes the file beside its name and then gives it the name, so that no half-made logbook ever has it.
+Result<Done> create(const fs::path& file, FileKind kind, const std::string& workplace)
+{
+    fs::path beside = file;
+    beside += ".new";
+    std::error_code error;
+    fs::remove(beside, error);
+    const Result<Done> made = guarded(beside, [&]() -> Result<Done> {
+        createLogbook(beside, kind, workplace);
+        return Done{};
+    });
+    if (!made) {
+        fs::remove(beside, error);
+        return made;
+    }
+    fs::rename(beside, file, error);
+    if (error) return folderClosed(file.parent_path());
+    syncFolder(file.parent_path());
+    return Done{};
+}
+
+bool isThere(const fs::path& file)
+{
+    std::error_code error;
+    return fs::exists(file, error);
+}
+
+}  // namespace
+
+Writer::Writer() = default;
+Writer::~Writer() = default;
+
+Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock& clock, IdSource& ids, Options options)
+{
+    std::error_code error;
+    fs::path file = fs::weakly_canonical(given, error);
+    if (error || file.empty()) file = fs::absolute(given);
+    const FileKind kind = options.practice ? FileKind::Practice : FileKind::Shop;
+    if (isThere(file)) {
+        // Looked at before the pen is taken, so that nothing is laid beside a file that is not ours.
+        const auto look = openLogbook(file, Access::Read, kind, true);
+        if (!look) return look.error();
+    }
+    if (auto closed = prepareFolder(file.parent_path())) return *closed;
+    if (isThere(file) && ::access(file.c_str(), W_OK) != 0)
+        return refuse("logbook.read_only", file.string(), {"%1 may be read but not written.", {file.string()}},
+                      "Have its owner allow writing, or open it for reading.");
+    auto pen = Pen::take(file, options.holder);
+    if (!pen) return pen.error();
+    if (!isThere(file)) {
+        const auto made = create(file, kind, ids.next());
+        if (!made) return made.error();
+    }
+    auto db = openLogbook(file, Access::Write, kind, true);
+    if (!db) return db.error();
+    auto readingDb = openLogbook(file, Access::Read, kind, false);
+    if (!readingDb) return readingDb.error();
+
+    std::unique_ptr<Writer> writer(new Writer());
+    writer->m_impl.reset(new Impl{file,
+                                  &clock,
+                                  std::move(options),
+                                  std::move(*pen),
+                                  std::move(*db),
+                                  readerOn(std::move(*readingDb), file),
+                                  {},
+                                  {}});
+    auto workplace = writer->m_impl->read([](SQLite::Database& open) -> Result<std::string> {
+        SQLite::Statement query(open, "SELECT value FROM file_facts WHERE name = 'workplace'");
+        return query.executeStep() ? query.getColumn(0).getString() : std::string{};
+    });
+    if (!workplace) return workplace.error();
+    writer->m_impl->workplace = *workplace;
+    return writer;
+}
+
+const records::Reader& Writer::reader() const { return *m_impl->reader; }
+const fs::path& Writer::file() const { return m_impl->file; }
+const Clock& Writer::clock() const { return *m_impl->clock; }
+const std::string& Writer::workplace() const { return m_impl->workplace; }
+Writer::Impl& Writer::impl() { return *m_impl; }
+
+}  // namespace taut::logbook

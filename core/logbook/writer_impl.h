@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <chrono>
+#include <mutex>
+#include <thread>
+
+#include "core/logbook/database.h"
+#include "core/logbook/logbook.h"
+#include "core/logbook/pen.h"
+
+namespace taut::logbook {
+
+/// Inside this folder only: what the one writer of a logbook holds.
+struct Writer::Impl {
+    std::filesystem::path file;
+    const Clock* clock;
+    Options options;
+    Pen pen;
+    std::unique_ptr<SQLite::Database> db;
+    std::unique_ptr<records::Reader> reader;
+    std::string workplace;
+    std::mutex mutex;  ///< signing in and sealing run off the window's thread
+
+    /// One transaction: `change` gets the database and returns a Result; a Finding, or an engine error, leaves the
+    /// logbook as it was. What is returned as a value is on disk.
+    template <class F>
+    auto write(F&& change) -> std::invoke_result_t<F, SQLite::Database&>
+    {
+        using Answer = std::invoke_result_t<F, SQLite::Database&>;
+        const std::lock_guard lock(mutex);
+        return guarded(file, [&]() -> Answer {
+            SQLite::Transaction transaction(*db, SQLite::TransactionBehavior::IMMEDIATE);
+            Answer answer = change(*db);
+            if (!answer) return answer;
+            transaction.commit();
+            if (options.syncDelayMs > 0) std::this_thread::sleep_for(std::chrono::milliseconds(options.syncDelayMs));
+            return answer;
+        });
+    }
+    /// A question to the writer's own connection.
+    template <class F>
+    auto read(F&& question) -> std::invoke_result_t<F, SQLite::Database&>
+    {
+        const std::lock_guard lock(mutex);
+        return guarded(file, [&] { return question(*db); });
+    }
+};
+
+/// Appends a document to the chain and its answers to the indexes; inside a transaction. by: who seals it.
+struct Sealer {
+    std::string id, name;
+};
+[[nodiscard]] seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Sealer& by, Instant at);
+[[nodiscard]] inline Sealer sealer(const people::Actor& actor) { return {actor.id().value, actor.name()}; }
+
+/// Writes into the index tables what a document answers; also what rebuilding them from the documents would call.
+void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document);
+
+/// A person as the tables keep them; nullopt when unknown.
+[[nodiscard]] std::optional<people::PersonRecord> findPerson(SQLite::Database& db, std::string_view id);
+/// The withdrawal under which a press stands; nullopt when it is in use.
+[[nodiscard]] std::optional<records::Withdrawal> findWithdrawal(SQLite::Database& db, std::string_view press);
+[[nodiscard]] std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db,
+                                                        const std::filesystem::path& file);
+
+}  // namespace taut::logbook

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <array>
+#include <catch2/catch.hpp>
+#include <cstdio>
+#include <filesystem>
+#include <memory>
+#include <string>
+
+#include "core/base/file.h"
+#include "core/logbook/logbook.h"
+
+namespace taut::logbook::test {
+
+namespace fs = std::filesystem;
+
+/// A folder of this test's own, gone with it.
+struct Folder {
+    fs::path path = fs::temp_directory_path() / ("taut-logbook-" + hex(randomBytes(8)));
+    Folder() { fs::create_directories(path); }
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+    ~Folder()
+    {
+        std::error_code none;
+        fs::permissions(path, fs::perms::owner_all, none);
+        fs::remove_all(path, none);
+    }
+};
+inline fs::path operator/(const Folder& folder, const std::string& name) { return folder.path / name; }
+
+struct Said {
+    int code = 0;
+    std::string out;
+};
+/// Runs a shell command and gives what it said on both outputs.
+inline Said shell(const std::string& command)
+{
+    FILE* pipe = ::popen(("exec 2>&1; " + command).c_str(), "r");
+    REQUIRE(pipe != nullptr);
+    Said said;
+    std::array<char, 4096> buffer{};
+    for (std::size_t n = 0; (n = std::fread(buffer.data(), 1, buffer.size(), pipe)) > 0;)
+        said.out.append(buffer.data(), n);
+    const int status = ::pclose(pipe);
+    said.code = WIFEXITED(status) ? WEXITSTATUS(status) : 255;
+    if (!said.out.empty() && said.out.back() == '\n') said.out.pop_back();
+    return said;
+}
+/// The sqlite3 command line program on a file.
+inline Said sqlite(const fs::path& file, const std::string& sql)
+{
+    return shell("printf '%s' " + hex(bytesOf(sql)) + " | xxd -r -p | sqlite3 -batch '" + file.string() + "'");
+}
+/// Changes rows as somebody would who knows the guards: takes all of them away, acts, and puts them back.
+inline void tamper(const fs::path& file, const std::string& sql)
+{
+    const std::string guards = sqlite(file, "SELECT sql || ';' FROM sqlite_schema WHERE type = 'trigger'").out;
+    const std::string drop =
+        sqlite(file, "SELECT 'DROP TRIGGER ' || name || ';' FROM sqlite_schema WHERE type = 'trigger'").out;
+    const Said done = sqlite(file, ".bail on\nPRAGMA foreign_keys = OFF;\nBEGIN;\n" + drop + "\n" + sql + ";\n" +
+                                       guards + "\nCOMMIT;\n");
+    INFO(done.out);
+    REQUIRE(done.code == 0);
+}
+
+/// A logbook with, once enrolled, a supervisor p-1 and an operator p-2, both with PIN 4821.
+struct Shop {
+    Folder folder;
+    SteppedClock clock{{1'764'052'863'120, 60}, 1000};
+    CountedIds ids;
+    std::unique_ptr<Writer> writer;
+    Shop() { reopen(); }
+    [[nodiscard]] fs::path file() const { return folder / "shop.logbook"; }
+    void reopen(bool practice = false, int syncDelayMs = 0)
+    {
+        writer.reset();
+        auto opened = Writer::open(file(), clock, ids, {practice, "the test", syncDelayMs});
+        if (!opened) FAIL(opened.error().code << ": " << opened.error().text.source);
+        writer = std::move(*opened);
+    }
+    void enrol()
+    {
+        using people::Role;
+        auto first = people::makePerson({"p-1"}, "Matteo Quill", Role::Supervisor, "4821", PinCost::Least);
+        REQUIRE(writer->addPerson(*first, nullptr));
+        const people::Actor supervisor = actor("p-1");
+        auto second = people::makePerson({"p-2"}, "Inka Thorsby", Role::Operator, "4821", PinCost::Least);
+        REQUIRE(writer->addPerson(*second, &supervisor));
+    }
+    [[nodiscard]] people::Actor actor(const char* id) const
+    {
+        auto signedIn = writer->signIn(id, "4821");
+        REQUIRE(signedIn);
+        return *signedIn;
+    }
+};
+
+}  // namespace taut::logbook::test
