@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <QPointF>
+#include <QPolygonF>
+#include <QRectF>
+#include <QString>
+
+#include "app/drawing/palette.h"
+#include "core/inputs/path_of.h"
+#include "core/report/report.h"
+
+class QPainter;
+
+namespace taut::app {
+
+/// A stretch of the main path that is threaded, from where it leaves one roller to where it meets another; "" = the end
+/// of the path.
+using Stretch = std::pair<std::string, std::string>;
+
+/// The press from the operator's side, drawn from its profile: paths, what stands on them, how far the web is threaded,
+/// and where one stands now.
+struct ElevationView {
+    std::vector<inputs::NamedPath> paths;
+    std::map<std::string, std::string> kinds;  ///< roller -> kind
+    std::map<std::string, int> stations;       ///< roller -> number
+    std::string lit;                           ///< roller, or press lift splice_table panel disconnect; "" = nowhere
+    std::string spliceAfter;                   ///< the table lies on the span after this roller; "" = unknown
+    std::vector<Stretch> threaded;             ///< of the main path; everything else is dashed
+    bool sidePathsThreaded = false;
+};
+/// As the report carries it: everything threaded.
+[[nodiscard]] ElevationView elevationOf(const report::Elevation& elevation);
+/// From a profile; empty paths when the profile has no coordinates.
+[[nodiscard]] ElevationView elevationOf(const inputs::Press& press, std::optional<Length> rollDiameter,
+                                        inputs::Feed feed);
+
+/// Metres of the press to points of the drawing: one scale both ways, y turned over.
+struct ElevationScale {
+    double perMetre = 1;
+    QPointF origin;  ///< where (0, 0) of the press lies
+    [[nodiscard]] QPointF at(double x, double y) const
+    {
+        return {origin.x() + x * perMetre, origin.y() - y * perMetre};
+    }
+    [[nodiscard]] QPointF at(Length x, Length y) const { return at(x.si(), y.si()); }
+};
+[[nodiscard]] ElevationScale elevationScale(const ElevationView& view, const QRectF& box, const Look& look);
+/// The web of one path as it is painted: arcs round the rollers, straight between them.
+[[nodiscard]] QPolygonF webLine(const physics::WebPath& path, const ElevationScale& scale);
+/// The height that the drawing takes at this width.
+[[nodiscard]] double elevationHeight(const ElevationView& view, double width, const Look& look);
+void paintElevation(QPainter& painter, const QRectF& box, const ElevationView& view, const Look& look);
+
+/// "the web runs from left to right", for those who cannot see the drawing.
+[[nodiscard]] QString elevationInWords(const ElevationView& view);
+
+}  // namespace taut::app

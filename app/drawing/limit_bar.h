@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include <QRectF>
+#include <QString>
+
+#include "app/drawing/palette.h"
+#include "core/targets/target.h"
+#include "core/verdict/verdict.h"
+
+class QPainter;
+
+namespace taut::app {
+
+/// A window from low to high, the bands at its ends in which the instrument cannot tell, what is aimed at, and the
+/// reading with its verdict in a word. All numbers SI and of one kind.
+struct LimitBar {
+    std::optional<double> low, high, aim, reading;
+    double uncertainty = 0;  ///< of the instrument, expanded: the width of a guard band
+    verdict::Judgement judgement;
+    QString lowText, highText, aimText, readingText, word;
+    [[nodiscard]] bool hasWindow() const { return low || high; }
+};
+[[nodiscard]] LimitBar limitBarOf(const targets::Window& window, double uncertaintySi,
+                                  const std::optional<Quantity>& aim, const std::optional<Quantity>& reading,
+                                  UnitSystem system);
+
+/// How the bar's numbers lie on its track; what is painted and what is tested.
+struct LimitBarScale {
+    QRectF track;
+    double from = 0, to = 1;
+    /// Where a value stands; a value beyond the track's ends stands at the end.
+    [[nodiscard]] double x(double si) const;
+    [[nodiscard]] bool beyond(double si) const { return si < from || si > to; }
+};
+[[nodiscard]] LimitBarScale limitBarScale(const LimitBar& bar, const QRectF& box, const Look& look);
+[[nodiscard]] double limitBarHeight(const Look& look);
+void paintLimitBar(QPainter& painter, const QRectF& box, const LimitBar& bar, const Look& look);
+
+}  // namespace taut::app

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/text/words.h"
+
+#include <array>
+#include <utility>
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
+
+#include "app/text/pseudo.h"
+
+namespace taut::app {
+
+namespace {
+
+QString fromUtf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+/// core writes numbers with a point; people read them with their own decimal sign and no group separators, because a
+/// group separator is what the reader of numbers refuses.
+QString localNumber(std::string_view number)
+{
+    QString text = fromUtf8(number);
+    text.replace(QLatin1Char('.'), QLocale().decimalPoint());
+    return text;
+}
+
+QString joined(const QuantityWords& q)
+{
+    if (q.unit.isEmpty()) return q.number;
+    return q.number + QChar::Nbsp + q.unit;
+}
+
+QString argument(const TextArg& arg, UnitSystem system)
+{
+    if (const auto* text = std::get_if<std::string>(&arg)) return fromUtf8(*text);
+    if (const auto* whole = std::get_if<std::int64_t>(&arg)) return QString::number(*whole);
+    const auto& m = std::get<Magnitude>(arg);
+    return joined(quantityWords(Quantity(m.si, m.kind, m.unit), system));
+}
+
+/// One pass over the sentence, so that a "%2" inside an argument stays what somebody typed.
+QString filled(const QString& sentence, const std::vector<TextArg>& args, UnitSystem system)
+{
+    QString out;
+    for (qsizetype i = 0; i < sentence.size(); ++i) {
+        if (sentence[i] != QLatin1Char('%') || i + 1 == sentence.size() || !sentence[i + 1].isDigit()) {
+            out += sentence[i];
+            continue;
+        }
+        qsizetype end = i + 1;
+        while (end < sentence.size() && end < i + 3 && sentence[end].isDigit()) ++end;
+        const auto index = static_cast<std::size_t>(QStringView(sentence).mid(i + 1, end - i - 1).toInt());
+        if (index >= 1 && index <= args.size())
+            out += argument(args[index - 1], system);
+        else
+            out += QStringView(sentence).mid(i, end - i);
+        i = end - 1;
+    }
+    return out;
+}
+
+QString whole(const QString& text) { return text.isEmpty() ? text : pseudoWrapped(text); }
+
+}  // namespace
+
+QString words(const Text& text, UnitSystem system)
+{
+    if (text.empty()) return {};
+    return filled(QCoreApplication::translate("core", text.source.c_str()), text.args, system);
+}
+
+QString words(const Finding& finding, UnitSystem system)
+{
+    QString said = words(finding.text, system);
+    if (!finding.remedy.empty()) said += QLatin1Char(' ') + words(finding.remedy, system);
+    return said;
+}
+
+QuantityWords quantityWords(const Quantity& q, UnitSystem system, Rounding rounding)
+{
+    const Shown shown = show(q, system, rounding);
+    return {localNumber(shown.number), unitText(shown.unit)};
+}
+
+QString quantityText(const Quantity& q, UnitSystem system, Rounding rounding)
+{
+    return whole(joined(quantityWords(q, system, rounding)));
+}
+
+QString rangeText(const std::optional<Quantity>& low, const std::optional<Quantity>& high, UnitSystem system)
+{
+    const auto end = [system](const Quantity& q, Rounding r) { return joined(quantityWords(q, system, r)); };
+    if (low && high)
+        return QCoreApplication::translate("text", "%1 to %2").arg(end(*low, Rounding::Up), end(*high, Rounding::Down));
+    if (low) return QCoreApplication::translate("text", "at least %1").arg(end(*low, Rounding::Up));
+    if (high) return QCoreApplication::translate("text", "at most %1").arg(end(*high, Rounding::Down));
+    return {};
+}
+
+QString unitText(std::string_view symbol)
+{
+    QString text;
+    const QString plain = fromUtf8(symbol);
+    for (qsizetype i = 0; i < plain.size(); ++i) {
+        const QChar c = plain[i];
+        const bool afterLetter = i > 0 && plain[i - 1].isLetter();
+        if (afterLetter && c == QLatin1Char('2'))
+            text += QChar(0x00B2);
+        else if (afterLetter && c == QLatin1Char('3'))
+            text += QChar(0x00B3);
+        else
+            text += c;
+    }
+    // A micrometre is written um on a keyboard and µm in type; words of units begin with u nowhere else.
+    if (text == QLatin1String("um")) text[0] = QChar(0x00B5);
+    return text;
+}
+
+QString dataText(std::string_view utf8) { return whole(fromUtf8(utf8)); }
+
+QString dataText(const QString& text) { return whole(text); }
+
+QString momentText(qint64 utcMs, int offsetMinutes)
+{
+    const QDateTime at = QDateTime::fromMSecsSinceEpoch(utcMs, Qt::OffsetFromUTC, offsetMinutes * 60);
+    return whole(at.toString(QStringLiteral("yyyy-MM-dd HH:mm")));
+}
+
+QString clockText(qint64 utcMs, int offsetMinutes)
+{
+    const QDateTime at = QDateTime::fromMSecsSinceEpoch(utcMs, Qt::OffsetFromUTC, offsetMinutes * 60);
+    return whole(at.toString(QStringLiteral("HH:mm")));
+}
+
+}  // namespace taut::app
