@@ -1,0 +1,302 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/controls.h"
+
+#include <algorithm>
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QStyleOption>
+#include <QStylePainter>
+#include <QVBoxLayout>
+
+#include "app/drawing/marks.h"
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+constexpr int kTickMs = 40;
+
+/// Triangle with a mark of exclamation and the word, on the word's own ground.
+class SignalWordPanel final : public QWidget {
+public:
+    explicit SignalWordPanel(QWidget* parent) : QWidget(parent)
+    {
+        setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    }
+    void setWord(procedure::SignalWord word)
+    {
+        m_word = word;
+        updateGeometry();
+        update();
+    }
+    [[nodiscard]] QSize sizeHint() const override
+    {
+        const QFontMetricsF metrics(currentLook(1.1, true).font);
+        const double triangle = m_word == procedure::SignalWord::Notice ? 0 : metrics.height() * 1.2;
+        return {qCeil(metrics.horizontalAdvance(signalText(m_word)) + triangle + 24), qCeil(metrics.height() + 10)};
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        const Look look = currentLook(1.1, true);
+        const SignalColours colours = signalColours(m_word);
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.fillRect(rect(), colours.ground);
+        double left = 10;
+        if (m_word != procedure::SignalWord::Notice) {
+            const double h = QFontMetricsF(look.font).height() * 0.95, top = (height() - h) / 2;
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(colours.ink);
+            painter.drawPolygon(QPolygonF{{left + h / 2, top}, {left + h * 1.05, top + h}, {left - h * 0.05, top + h}});
+            painter.setBrush(colours.ground);
+            painter.drawRect(QRectF(left + h / 2 - h * 0.055, top + h * 0.34, h * 0.11, h * 0.34));
+            painter.drawEllipse(QPointF(left + h / 2, top + h * 0.83), h * 0.065, h * 0.065);
+            left += h * 1.2;
+        }
+        painter.setFont(look.font);
+        painter.setPen(colours.ink);
+        painter.drawText(QRectF(left + 4, 0, width() - left, height()), Qt::AlignLeft | Qt::AlignVCenter,
+                         signalText(m_word));
+    }
+
+private:
+    procedure::SignalWord m_word{};
+};
+
+}  // namespace
+
+QLabel* wrapped(const QString& text, const char* role, QWidget* parent)
+{
+    auto* label = new QLabel(text, parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    withRole(label, role);
+    return label;
+}
+
+QPushButton* worded(const QString& text, const char* role, QWidget* parent)
+{
+    auto* button = new QPushButton(text, parent);
+    button->setAutoDefault(false);
+    QString name = text;
+    button->setAccessibleName(name.remove(QLatin1Char('&')));
+    return withRole(button, role);
+}
+
+void named(QWidget* field, const QString& name)
+{
+    QString plain = name;
+    field->setAccessibleName(plain.remove(QLatin1Char('&')));
+}
+
+StatementBox::StatementBox(const QString& sentence, QWidget* parent) : QCheckBox(sentence, parent)
+{
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    setAccessibleName(sentence);
+}
+
+int StatementBox::boxSide() const { return qMax(24, qRound(QFontMetricsF(currentLook(1.15).font).height() * 1.1)); }
+
+int StatementBox::heightForWidth(int width) const
+{
+    const QFontMetrics metrics(currentLook(1.1).font);
+    const int textWidth = qMax(60, width - boxSide() - 28);
+    const int text = metrics.boundingRect(0, 0, textWidth, 10000, Qt::TextWordWrap, QCheckBox::text()).height();
+    return qMax(sizes().control, text + 16);
+}
+
+QSize StatementBox::sizeHint() const { return {420, heightForWidth(420)}; }
+
+QSize StatementBox::minimumSizeHint() const { return {200, sizes().control}; }
+
+bool StatementBox::hitButton(const QPoint& point) const { return rect().contains(point); }
+
+void StatementBox::paintEvent(QPaintEvent*)
+{
+    const Look look = currentLook(1.1);
+    const int side = boxSide();
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (isChecked()) painter.fillRect(rect(), look.palette.wash);
+    const QRectF box(9, (height() - side) / 2.0, side, side);
+    painter.setPen(QPen(isEnabled() ? look.palette.ink : look.palette.rule, 2));
+    painter.setBrush(look.palette.sheet);
+    painter.drawRect(box);
+    if (isChecked()) {
+        painter.setPen(QPen(look.palette.accent, side * 0.16, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.drawPolyline(QPolygonF{box.topLeft() + QPointF(side * 0.2, side * 0.52),
+                                       box.topLeft() + QPointF(side * 0.42, side * 0.74),
+                                       box.topLeft() + QPointF(side * 0.82, side * 0.26)});
+    }
+    painter.setFont(look.font);
+    painter.setPen(isEnabled() ? look.palette.ink : look.palette.soft);
+    painter.drawText(QRectF(side + 22, 0, width() - side - 26, height()), Qt::TextWordWrap | Qt::AlignVCenter, text());
+    if (hasFocus()) {
+        painter.setPen(QPen(look.palette.accent, 3, Qt::DotLine));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(QRectF(rect()).adjusted(2, 2, -2, -2));
+    }
+}
+
+HoldButton::HoldButton(const QString& text, QWidget* parent) : QPushButton(text, parent)
+{
+    withRole(this, "vital");
+    setAutoDefault(false);
+    setAccessibleName(text);
+    setAccessibleDescription(tr("Hold for a moment, or press twice with assistive technology."));
+    m_tick.setInterval(kTickMs);
+    connect(&m_tick, &QTimer::timeout, this, &HoldButton::advance);
+    connect(this, &QPushButton::clicked, this, [this] {
+        // Only assistive technology gets here: finger and key are taken below.
+        if (m_armed) emit held();
+        m_armed = !m_armed;
+    });
+}
+
+double HoldButton::progress() const { return std::min(1.0, static_cast<double>(m_elapsed) / kHoldMs); }
+
+void HoldButton::begin()
+{
+    if (!isEnabled() || m_tick.isActive()) return;
+    m_elapsed = 0;
+    setDown(true);
+    m_tick.start();
+}
+
+void HoldButton::cancel()
+{
+    m_tick.stop();
+    m_elapsed = 0;
+    setDown(false);
+    update();
+}
+
+void HoldButton::advance()
+{
+    m_elapsed += kTickMs;
+    update();
+    if (m_elapsed < kHoldMs) return;
+    cancel();
+    emit held();
+}
+
+void HoldButton::mousePressEvent(QMouseEvent* event)
+{
+    if (event->button() == Qt::LeftButton) begin();
+}
+
+void HoldButton::mouseReleaseEvent(QMouseEvent*) { cancel(); }
+
+void HoldButton::mouseMoveEvent(QMouseEvent* event)
+{
+    if (!rect().contains(event->pos())) cancel();
+}
+
+void HoldButton::keyPressEvent(QKeyEvent* event)
+{
+    const int key = event->key();
+    if (key != Qt::Key_Space && key != Qt::Key_Return && key != Qt::Key_Enter) {
+        QPushButton::keyPressEvent(event);
+        return;
+    }
+    if (!event->isAutoRepeat()) begin();
+    event->accept();
+}
+
+void HoldButton::keyReleaseEvent(QKeyEvent* event)
+{
+    if (event->isAutoRepeat()) return;
+    cancel();
+}
+
+void HoldButton::focusOutEvent(QFocusEvent* event)
+{
+    cancel();
+    m_armed = false;
+    QPushButton::focusOutEvent(event);
+}
+
+void HoldButton::paintEvent(QPaintEvent* event)
+{
+    QPushButton::paintEvent(event);
+    if (m_elapsed == 0) return;
+    // A bar along the foot that fills while the button is held.
+    const Look look = currentLook();
+    QPainter painter(this);
+    const double foot = 10;
+    painter.fillRect(QRectF(6, height() - foot - 5, width() - 12, foot), look.palette.sheet);
+    painter.fillRect(QRectF(6, height() - foot - 5, (width() - 12) * progress(), foot), look.palette.ink);
+}
+
+SignalPanel::SignalPanel(QWidget* parent) : QWidget(parent)
+{
+    auto* word = new SignalWordPanel(this);
+    m_word = word;
+    m_text = wrapped({}, "strong", this);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(sizes().gap);
+    layout->addWidget(m_word, 0, Qt::AlignTop);
+    layout->addWidget(m_text, 1);
+    hide();
+}
+
+void SignalPanel::setCaution(procedure::SignalWord word, const QString& text)
+{
+    setVisible(word != procedure::SignalWord::None && !text.isEmpty());
+    static_cast<SignalWordPanel*>(m_word)->setWord(word);
+    m_text->setText(text);
+    setAccessibleName(signalText(word));
+    setAccessibleDescription(text);
+}
+
+FindingStrip::FindingStrip(QWidget* parent) : QWidget(parent)
+{
+    m_head = wrapped({}, "strong", this);
+    m_text = wrapped({}, "", this);
+    m_close = worded(tr("&Understood"), "quiet", this);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(2);
+    words->addWidget(m_head);
+    words->addWidget(m_text);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(16, 8, 8, 8);
+    layout->addLayout(words, 1);
+    layout->addWidget(m_close, 0, Qt::AlignVCenter);
+    connect(m_close, &QPushButton::clicked, this, [this] {
+        clear();
+        emit understood();
+    });
+    hide();
+}
+
+void FindingStrip::say(const Finding& finding, UnitSystem system)
+{
+    m_head->setText(words(finding.text, system));
+    m_text->setText(words(finding.remedy, system));
+    m_text->setVisible(!finding.remedy.empty());
+    setAccessibleName(words(finding, system));
+    show();
+}
+
+void FindingStrip::clear() { hide(); }
+
+void FindingStrip::paintEvent(QPaintEvent*)
+{
+    const Look look = currentLook();
+    QPainter painter(this);
+    painter.fillRect(rect(), look.palette.wash);
+    painter.fillRect(QRect(0, 0, 6, height()), look.palette.outside);
+}
+
+}  // namespace taut::app

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTimer>
+#include <QWidget>
+
+#include "core/base/finding.h"
+#include "core/procedure/procedure.h"
+#include "core/units/unit.h"
+
+namespace taut::app {
+
+/// A label that wraps and takes the height it needs.
+[[nodiscard]] QLabel* wrapped(const QString& text, const char* role, QWidget* parent);
+/// A button with a word; the name for assistive technology is the word without its mnemonic.
+[[nodiscard]] QPushButton* worded(const QString& text, const char* role, QWidget* parent);
+/// A label bound to its field, above it, and the field named by it.
+void named(QWidget* field, const QString& name);
+
+/// A statement that somebody affirms: a large box and a sentence that wraps. Never ticked by the program.
+class StatementBox : public QCheckBox {
+    Q_OBJECT
+
+public:
+    explicit StatementBox(const QString& sentence, QWidget* parent = nullptr);
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    [[nodiscard]] bool hitButton(const QPoint& point) const override;
+
+private:
+    [[nodiscard]] int boxSide() const;
+};
+
+/// A button that answers only after it was held down for 0.8 s, by finger, mouse, Space or Enter: for facts nobody may
+/// wave through. Assistive technology, which cannot hold, presses it twice. Never used where the press moves.
+class HoldButton : public QPushButton {
+    Q_OBJECT
+
+public:
+    static constexpr int kHoldMs = 800;
+    explicit HoldButton(const QString& text, QWidget* parent = nullptr);
+    [[nodiscard]] double progress() const;
+
+signals:
+    void held();
+
+protected:
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void begin();
+    void cancel();
+    void advance();
+    QTimer m_tick;
+    int m_elapsed = 0;
+    bool m_armed = false;
+};
+
+/// A caution with its signal word in a panel as the standards define them, drawn by us.
+class SignalPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SignalPanel(QWidget* parent = nullptr);
+    /// Hides itself when there is nothing to say.
+    void setCaution(procedure::SignalWord word, const QString& text);
+
+private:
+    QWidget* m_word;
+    QLabel* m_text;
+};
+
+/// A refusal: what is wrong, where, what to do. Stays until it was answered.
+class FindingStrip : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FindingStrip(QWidget* parent = nullptr);
+    void say(const Finding& finding, UnitSystem system);
+    void clear();
+    [[nodiscard]] QString text() const { return m_text->text(); }
+
+signals:
+    void understood();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QLabel* m_head;
+    QLabel* m_text;
+    QPushButton* m_close;
+};
+
+}  // namespace taut::app

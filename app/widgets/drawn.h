@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include <QPushButton>
+#include <QWidget>
+
+#include "app/drawing/elevation.h"
+#include "app/drawing/limit_bar.h"
+#include "app/drawing/marks.h"
+#include "app/drawing/taut_line.h"
+
+namespace taut::app {
+
+/// The taut line as a way to move between stages: each span is a button by mouse, by key and by name.
+class TautLineWidget : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit TautLineWidget(QWidget* parent = nullptr);
+    void setSpans(std::vector<TautSpan> spans);
+    [[nodiscard]] const std::vector<TautSpan>& spans() const { return m_spans; }
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] int heightForWidth(int width) const override;
+
+signals:
+    void stageChosen(int stage);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void placeButtons();
+    std::vector<TautSpan> m_spans;
+    std::vector<QPushButton*> m_buttons;
+};
+
+/// The limit bar of a reading, live while somebody types.
+class LimitBarWidget : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LimitBarWidget(QWidget* parent = nullptr);
+    void setBar(LimitBar bar);
+    [[nodiscard]] const LimitBar& bar() const { return m_bar; }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    LimitBar m_bar;
+};
+
+/// The press from the operator's side, as wide as there is room.
+class ElevationWidget : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ElevationWidget(QWidget* parent = nullptr);
+    void setView(ElevationView view);
+    [[nodiscard]] const ElevationView& view() const { return m_view; }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] int heightForWidth(int width) const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    ElevationView m_view;
+};
+
+/// The mark of a state; the word stands beside it in a label.
+class MarkWidget : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MarkWidget(QWidget* parent = nullptr);
+    void setMark(MarkShape shape);
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    MarkShape m_shape = MarkShape::None;
+};
+
+}  // namespace taut::app
