@@ -10,6 +10,7 @@
 //  roll ──┘   window,    places, answer     of who,    chained     paper, PDF
 //             because    steps   judged     when
 
+// clang-format off
 #include "core/base/result.h"          // expected failure is a Finding: code, subject, text, remedy
 #include "core/units/quantity.h"       // Measure while compiling, Quantity while running, Entry where the kind is fixed
 #include "core/physics/formula.h"      // published relations under stable ids

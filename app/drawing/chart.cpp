@@ -8,7 +8,6 @@
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
-#include <QLocale>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -37,8 +36,6 @@ AxisUnit axisUnit(const std::vector<Quantity>& values, UnitSystem system)
         unit = &usualUnit(largest->kind(), system, largest->si());
     return {std::string(unit->symbol), unit->toSi};
 }
-
-QString axisNumber(double value) { return QLocale().toString(value, 'g', 6).remove(QLocale().groupSeparator()); }
 
 QString axisTitle(const Text& name, const AxisUnit& unit, UnitSystem system)
 {
@@ -94,7 +91,7 @@ ChartFrame frameOf(const QRectF& box, const report::Chart& chart, UnitSystem sys
     const QFontMetricsF metrics(scaled(look.font, 0.86));
     f.line = metrics.height();
     double left = 0;
-    for (const double v : roundSteps(f.y.from, f.y.to)) left = std::max(left, metrics.horizontalAdvance(axisNumber(v)));
+    for (const double v : roundSteps(f.y.from, f.y.to)) left = std::max(left, metrics.horizontalAdvance(numberText(v)));
     double right = 0;
     for (const auto& l : chart.lines) right = std::max(right, metrics.horizontalAdvance(words(l.name, system)));
     const double u = look.unit;
@@ -118,13 +115,13 @@ void paintAxes(QPainter& painter, const QRectF& box, const report::Chart& chart,
         painter.drawLine(QPointF(f.plot.left(), y), QPointF(f.plot.right(), y));
         painter.setPen(look.palette.ink);
         painter.drawText(QRectF(box.left(), y - f.line / 2, f.plot.left() - box.left() - 6 * u, f.line),
-                         Qt::AlignRight | Qt::AlignVCenter, axisNumber(v));
+                         Qt::AlignRight | Qt::AlignVCenter, numberText(v));
     }
     for (const double v : roundSteps(f.x.from, f.x.to)) {
         const double x = f.x.at(v);
         painter.setPen(QPen(look.palette.ink, 1.2 * u));
         painter.drawLine(QPointF(x, f.plot.bottom()), QPointF(x, f.plot.bottom() + 4 * u));
-        painter.drawText(QRectF(x - 60 * u, f.plot.bottom() + 5 * u, 120 * u, f.line), Qt::AlignHCenter, axisNumber(v));
+        painter.drawText(QRectF(x - 60 * u, f.plot.bottom() + 5 * u, 120 * u, f.line), Qt::AlignHCenter, numberText(v));
     }
     painter.setPen(QPen(look.palette.ink, 1.4 * u));
     painter.drawLine(f.plot.bottomLeft(), f.plot.bottomRight());

@@ -88,6 +88,8 @@ QString quantityText(const Quantity& q, UnitSystem system, Rounding rounding)
     return whole(joined(quantityWords(q, system, rounding)));
 }
 
+QString numberText(double value) { return QLocale().toString(value, 'g', 6).remove(QLocale().groupSeparator()); }
+
 QString rangeText(const std::optional<Quantity>& low, const std::optional<Quantity>& high, UnitSystem system)
 {
     const auto end = [system](const Quantity& q, Rounding r) { return joined(quantityWords(q, system, r)); };

@@ -26,6 +26,8 @@ struct QuantityWords {
 [[nodiscard]] QuantityWords quantityWords(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
 /// "1.39 bar" in the person's decimal style, without group separators.
 [[nodiscard]] QString quantityText(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
+/// A plain number in the person's decimal style, six digits at most: for an axis.
+[[nodiscard]] QString numberText(double value);
 /// "0.90 bar to 1.20 bar", "at least 0.90 bar", "at most 1.20 bar", "" when both ends are open. Rounded inward.
 [[nodiscard]] QString rangeText(const std::optional<Quantity>& low, const std::optional<Quantity>& high,
                                 UnitSystem system);
