@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -25,6 +26,13 @@ struct Stamp {
     std::string byName, byRole;
 };
 
+/// A condition taken over from the run before, and how long the answer that gave it holds.
+struct Carried {
+    std::string condition;
+    procedure::ValidFor validFor{};
+    friend bool operator==(const Carried&, const Carried&) = default;
+};
+
 // What can happen in a run. Targets and plans travel inside, so that a fold never computes.
 struct Began {
     std::string runId, workplace, kind, parent;  ///< parent: the run it continues, "" = none
@@ -34,8 +42,9 @@ struct Began {
     std::vector<std::string> facts;
     targets::Targets targets;
     procedure::Plan plan;
-    std::vector<std::string> carried;  ///< standing conditions taken over from the parent
+    std::vector<Carried> carried;  ///< standing conditions taken over from the parent
     UnitSystem units{};
+    std::optional<Length> presentDiameter;  ///< of the roll, when it is not what its file says
 };
 struct Answered {  ///< also `corrected`, with a reason
     StepId step;
@@ -50,14 +59,14 @@ struct Answered {  ///< also `corrected`, with a reason
 };
 struct NotApplicable {
     StepId step;
-    std::string reason, approvedBy;
+    std::string reason, approvedBy, approvedByName;  ///< a supervisor's id and name, "" = none was needed
 };
 struct Deviated {
     StepId step;
     Quantity value;
     std::string entered;
     targets::Window window;
-    std::string reason, by, byName;
+    std::string reason, by, byName;  ///< by: the supervisor
 };
 struct InputsChanged {
     Sources sources;
@@ -66,6 +75,7 @@ struct InputsChanged {
     procedure::Plan plan;
     std::vector<StepId> stale;
     std::string what;  ///< "roll", "diameter"
+    std::optional<Length> presentDiameter;
 };
 struct StopHeld {
     std::string holder, where;
@@ -109,18 +119,20 @@ using Happening =
                  HandedOver, Repeated, Noted, Withdrawn, Returned, Completed, Abandoned>;
 
 /// One thing that happened. Only decide() and a store's reader can make one; the JSON is what was written to disk.
+/// Copies share what they hold, so that a run of many events is cheap to copy.
 class Event {
 public:
     [[nodiscard]] const Stamp& stamp() const noexcept { return m_stamp; }
-    [[nodiscard]] const Happening& happening() const noexcept { return m_happening; }
-    [[nodiscard]] const std::string& json() const noexcept { return m_json; }  ///< one line, exactly as stored
+    [[nodiscard]] const Happening& happening() const noexcept { return *m_happening; }
+    [[nodiscard]] const std::string& json() const noexcept { return *m_json; }  ///< one line, exactly as stored
+    [[nodiscard]] const std::shared_ptr<const Happening>& shared() const noexcept { return m_happening; }
 
 private:
     Event() = default;
     friend class EventMaker;
     Stamp m_stamp;
-    Happening m_happening;
-    std::string m_json;
+    std::shared_ptr<const Happening> m_happening;
+    std::shared_ptr<const std::string> m_json;
 };
 /// "answered", "inputs_changed" ...
 [[nodiscard]] const char* whatWord(const Happening& happening) noexcept;

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/run/run.h"
+
+namespace taut::run {
+
+/// What an answer says, judged: what stands in the event. Refusals ("answer.*", and the parser's own codes) have the
+/// step as their subject. Gates are not looked at here.
+///   confirm, call: "yes", else answer.not_yes.  motion: "done" (answer.not_done), and every machine state that it
+///   needs in `stated` (answer.not_stated).  hold: the holder's name (answer.no_holder).  choice: one of its words
+///   (answer.not_a_choice); a choice that stops the run, or another word than its target's where the target's word is
+///   among the choices, is outside.  scan: the roll's tag or id, anything else is outside (answer.nothing_scanned when
+///   empty).  reading: a value with its unit; without a window it is recorded.
+[[nodiscard]] Result<Answered> answerTo(const Run& run, const procedure::Step& step, std::string_view entered,
+                                        const std::vector<std::string>& stated);
+
+/// A tag as it is compared: without symbology identifier, separators, blanks and the brackets of its printed form.
+[[nodiscard]] std::string comparableTag(std::string_view tag);
+
+}  // namespace taut::run

@@ -1,0 +1,326 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/run/decide.h"
+
+#include <algorithm>
+
+#include "core/run/answer.h"
+#include "core/run/course.h"
+#include "core/run/event_maker.h"
+#include "core/run/parts.h"
+#include "core/run/words.h"
+#include "core/units/plain.h"
+
+namespace taut::run {
+
+namespace {
+
+using people::Act;
+using procedure::Step;
+using procedure::StepKind;
+
+Finding noReason(std::string subject, Text why)
+{
+    return refuse("gate.no_reason", std::move(subject), std::move(why), "Say it in a few words.");
+}
+
+Finding roleGate(std::string subject, const char* role)
+{
+    return refuse("gate.role", std::move(subject), Text("A %1 may not do this.", {std::string(role)}),
+                  "Let somebody do it whose role allows it.");
+}
+
+/// What each command needs of the person who gives it; nothing = anybody signed in.
+struct ActOf {
+    std::optional<Act> operator()(const Withdraw&) const { return Act::WithdrawPress; }
+    std::optional<Act> operator()(const Return&) const { return Act::ReturnPress; }
+    std::optional<Act> operator()(const SignOff&) const { return Act::SignOff; }
+    std::optional<Act> operator()(const Abandon&) const { return Act::Abandon; }
+    // What stopped a run is noted by the program when it starts again, whoever sits at it.
+    std::optional<Act> operator()(const Interrupt&) const { return std::nullopt; }
+    template <class T>
+    std::optional<Act> operator()(const T&) const
+    {
+        return Act::AnswerStep;
+    }
+};
+
+template <class... Ts>
+bool isOneOf(const Command& command)
+{
+    return (std::holds_alternative<Ts>(command) || ...);
+}
+
+/// What may be done in which phase.
+std::optional<Finding> phaseGate(const Run& run, const Command& command)
+{
+    switch (run.phase()) {
+    case Phase::Running:
+        if (isOneOf<Resume>(command))
+            return refuse("gate.not_interrupted", run.id(), "This run is going on: there is nothing to resume.");
+        if (isOneOf<Return>(command))
+            return refuse("gate.not_withdrawn", run.id(), "This press is not withdrawn from use.");
+        return std::nullopt;
+    case Phase::Interrupted:
+        if (isOneOf<Resume, Abandon, Withdraw, Note>(command)) return std::nullopt;
+        return refuse("gate.interrupted", run.id(), "The run was interrupted and has not been taken up again.",
+                      "Make the press safe, say so, and resume the run.");
+    case Phase::Withdrawn:
+        if (isOneOf<Return, Abandon, Note>(command)) return std::nullopt;
+        return refuse("gate.withdrawn", run.id(), "The press is withdrawn from use.",
+                      "A supervisor other than the person who withdrew it gives it back when it is put right.");
+    case Phase::Completed:
+    case Phase::Abandoned:
+        return refuse("gate.ended", run.id(), "This run has ended.", "Begin a new run on this press.");
+    }
+    return std::nullopt;
+}
+
+/// One function a command: what happens, or why not. Phase and role are already looked at.
+struct Deciding {
+    const Run& run;
+    const Stamp& stamp;
+    const people::Actor& actor;
+
+    using Outcome = Result<Happening>;
+    [[nodiscard]] const Step* find(const StepId& id) const { return run.plan().find(id); }
+    [[nodiscard]] static Finding noStep(const StepId& id)
+    {
+        return refuse("gate.no_step", id.value, "This run has no such step.", "Choose a step of this run's plan.");
+    }
+
+    Outcome operator()(const Answer& c) const
+    {
+        if (auto closed = closedBecause(run, c.step)) return *closed;
+        auto answer = answerTo(run, *find(c.step), c.entered, c.stated);
+        if (!answer) return answer.error();
+        return Happening(*std::move(answer));
+    }
+    Outcome operator()(const Correct& c) const
+    {
+        const Step* step = find(c.step);
+        if (step == nullptr) return noStep(c.step);
+        if (step->kind == StepKind::Motion || step->kind == StepKind::Hold)
+            return refuse("gate.not_correctable", c.step.value,
+                          "A movement or a held stop happened as it happened: it cannot be corrected.",
+                          "Write a note beside it, or give up the stop and hold it anew.");
+        const StepState state = run.standing(c.step).state;
+        if (state != StepState::Answered && state != StepState::Deviated && state != StepState::Outside)
+            return refuse("gate.not_answered", c.step.value, "There is no standing answer to correct.",
+                          "Answer the step.");
+        if (trimmed(c.reason).empty()) return noReason(c.step.value, "A correction needs a reason.");
+        auto answer = answerTo(run, *step, c.entered, {});
+        if (!answer) return answer.error();
+        answer->correction = true;
+        answer->reason = trimmed(c.reason);
+        return Happening(*std::move(answer));
+    }
+    Outcome operator()(const SkipStep& c) const
+    {
+        const Step* step = find(c.step);
+        if (step == nullptr) return noStep(c.step);
+        if (!isOpen(run.standing(c.step).state))
+            return refuse("gate.answered", c.step.value, "This step is answered already.",
+                          "To change what was written down, correct it and say why.");
+        if (!step->waivable || step->kind == StepKind::Call || cannotOf(run.targets(), *step) != nullptr)
+            return refuse("gate.not_waivable", c.step.value, "Nobody may pass this step by.",
+                          "Do it and answer it. If it cannot be done, withdraw the press or abandon the run.");
+        if (trimmed(c.reason).empty()) return noReason(c.step.value, "A step that does not apply needs a reason.");
+        NotApplicable skipped{c.step, trimmed(c.reason), {}, {}};
+        if (step->vital && (!c.supervisor || !people::may(c.supervisor->role(), Act::WaiveVital)))
+            return refuse("gate.supervisor", c.step.value, "A vital step is passed by only with a supervisor.",
+                          "Ask a supervisor to look at it here and sign in beside you.");
+        if (step->vital && c.supervisor->id() == actor.id())
+            return refuse("gate.supervisor", c.step.value,
+                          "The supervisor for a vital step must be somebody other than the person at the run.",
+                          "Ask another supervisor to look at it here and sign in beside you.");
+        if (c.supervisor) {
+            skipped.approvedBy = c.supervisor->id().value;
+            skipped.approvedByName = c.supervisor->name();
+        }
+        return Happening(std::move(skipped));
+    }
+    Outcome operator()(const AcceptDeviation& c) const
+    {
+        const Step* step = find(c.step);
+        if (step == nullptr) return noStep(c.step);
+        const StepStanding standing = run.standing(c.step);
+        if (step->kind != StepKind::Reading || !step->waivable)
+            return refuse("gate.not_deviable", c.step.value,
+                          "Only the reading of a process value can be accepted outside its window.",
+                          "Put it right and answer the step. If it cannot be done, withdraw the press or abandon the "
+                          "run.");
+        if (standing.state != StepState::Outside || !standing.answer || !standing.answer->value)
+            return refuse("gate.not_outside", c.step.value, "There is no reading outside its window to accept.",
+                          "Read the value first.");
+        const Answered& reading = *standing.answer;
+        if (!reading.window.low && !reading.window.high)
+            return refuse("gate.not_deviable", c.step.value, "This reading has no window to deviate from.",
+                          "Answer the step.");
+        if (!people::may(c.supervisor.role(), Act::AcceptDeviation))
+            return refuse("gate.supervisor", c.step.value, "Only a supervisor accepts a value outside its window.",
+                          "Ask a supervisor to look at it here and sign in beside you.");
+        if (c.supervisor.id().value == standing.by)
+            return refuse("gate.own_deviation", c.step.value,
+                          "Nobody accepts a value outside its window that they read themselves.",
+                          "Ask another supervisor, or let somebody else read it again.");
+        if (trimmed(c.reason).empty()) return noReason(c.step.value, "A deviation needs a reason.");
+        return Happening(Deviated{c.step, *reading.value, reading.entered, reading.window, trimmed(c.reason),
+                                  c.supervisor.id().value, c.supervisor.name()});
+    }
+    Outcome operator()(const Note& c) const
+    {
+        if (!c.step.value.empty() && find(c.step) == nullptr) return noStep(c.step);
+        if (trimmed(c.text).empty()) return noReason(c.step.value, "The note is empty.");
+        return Happening(Noted{c.step, trimmed(c.text)});
+    }
+
+    Outcome operator()(const HoldStop& c) const
+    {
+        if (trimmed(c.holder).empty())
+            return refuse("answer.no_holder", run.id(), "A held stop belongs to somebody, and no name was given.",
+                          "Type the name of the person who holds the stop.");
+        if (trimmed(c.where).empty())
+            return refuse("gate.no_place", run.id(), "It was not said where the stop is held.",
+                          "Say which stop is held.");
+        return Happening(StopHeld{trimmed(c.holder), trimmed(c.where)});
+    }
+    Outcome operator()(const GiveUpStop& c) const
+    {
+        const std::string holder = trimmed(c.holder);
+        for (const HeldStop& held : run.heldStops())
+            if (held.holder == holder) return Happening(StopGivenUp{holder});
+        return refuse("gate.no_such_stop", run.id(), Text("Nobody of this name holds a stop: \"%1\".", {holder}),
+                      "Give the name as it stands in the list of held stops.");
+    }
+
+    Outcome operator()(const ChangeRoll& c) const
+    {
+        Sources sources = run.sources();
+        Findings notes;
+        const auto roll = inputs::readRoll(c.rollToml, "roll", notes);
+        if (!roll) return roll.error();
+        sources.roll = sourceOf(roll->id, 0, c.rollToml);
+        return changed(sources, c.presentDiameter, "roll");
+    }
+    Outcome operator()(const MeasuredDiameter& c) const
+    {
+        if (!(c.diameter.si() > 0))
+            return refuse("gate.no_diameter", run.id(), "A roll's diameter is larger than nothing.",
+                          "Measure straight across the roll and type it with its unit.");
+        return changed(run.sources(), c.diameter, "diameter");
+    }
+    /// Everything anew from the changed sources; only here and in begin() are targets computed for a run.
+    [[nodiscard]] Outcome changed(const Sources& sources, std::optional<Length> diameter, const char* what) const
+    {
+        auto basis = basisFor(sources, {run.began().kind, run.began().webInPress, diameter});
+        if (!basis) return basis.error();
+        InputsChanged e{basis->sources, basis->facts, basis->targets, basis->plan, {}, what, diameter};
+        // Only what was answered can go stale; what is open is simply open.
+        for (StepId& id : staleSteps(e.plan, run.targets(), e.targets, what))
+            if (run.standing(id).state != StepState::Open) e.stale.push_back(std::move(id));
+        return Happening(std::move(e));
+    }
+
+    Outcome operator()(const RepeatStage& c) const
+    {
+        constexpr const char* kCauses[] = {"web_break", "wrong_roll", "other"};
+        const procedure::Plan& plan = run.plan();
+        const auto stage = std::find_if(plan.stages.begin(), plan.stages.end(),
+                                        [&](const procedure::PlanStage& s) { return s.id == c.stage; });
+        if (stage == plan.stages.end())
+            return refuse("gate.no_stage", c.stage, "This run has no such stage.", "Choose a stage of this run.");
+        if (std::none_of(std::begin(kCauses), std::end(kCauses), [&](const char* cause) { return c.cause == cause; }))
+            return refuse("gate.no_cause", c.stage, "It was not said why the stage is done again.",
+                          "Say web_break, wrong_roll or other.");
+        const auto index = static_cast<std::size_t>(stage - plan.stages.begin());
+        const bool begun = std::any_of(plan.steps.begin(), plan.steps.end(), [&](const Step& step) {
+            return plan.stageOf(step) == index && run.standing(step.id).n > 0;
+        });
+        if (!begun)
+            return refuse("gate.stage_not_begun", c.stage, "This stage has not been begun yet.",
+                          "Do it for the first time.");
+        return Happening(Repeated{c.stage, c.cause});
+    }
+    Outcome operator()(const Interrupt& c) const
+    {
+        if (trimmed(c.reason).empty()) return noReason(run.id(), "An interruption needs its cause.");
+        return Happening(Interrupted{trimmed(c.reason)});
+    }
+    Outcome operator()(const Resume& c) const
+    {
+        std::string missing;
+        std::vector<std::string> said;
+        for (const char* word : kMakeSafe) {
+            if (std::find(c.stated.begin(), c.stated.end(), word) != c.stated.end())
+                said.emplace_back(word);
+            else
+                missing += (missing.empty() ? "" : ", ") + plain(makeSafeSaid(word));
+        }
+        if (!missing.empty())
+            return refuse("gate.make_safe", run.id(), Text("Before the run goes on, not yet said: %1.", {missing}),
+                          "Go to the press, make it safe, look at each of these, and say it.");
+        const bool vital = c.afterLong || mustSayVitalAgain(run, stamp.utcMs, actor.id());
+        return Happening(Resumed{std::move(said), vital ? vitalOfStage(run) : lastAnswered(run)});
+    }
+    Outcome operator()(const HandOver& c) const
+    {
+        if (!people::may(c.to.role(), Act::AnswerStep)) return roleGate(c.to.id().value, people::roleWord(c.to.role()));
+        if (c.to.id().value == run.operatorId())
+            return refuse("gate.same_person", c.to.id().value, "The run is in this person's hands already.",
+                          "Hand it over to somebody else, or go on.");
+        return Happening(HandedOver{c.to.id(), c.to.name(), people::roleWord(c.to.role()), vitalOfStage(run)});
+    }
+
+    Outcome operator()(const Withdraw& c) const
+    {
+        if (trimmed(c.reason).empty()) return noReason(run.id(), "Withdrawing the press needs a sentence.");
+        return Happening(Withdrawn{trimmed(c.reason)});
+    }
+    Outcome operator()(const Return& c) const
+    {
+        for (auto event = run.events().rbegin(); event != run.events().rend(); ++event) {
+            if (!std::holds_alternative<Withdrawn>(event->happening())) continue;
+            if (event->stamp().by == actor.id())
+                return refuse("gate.own_return", run.id(), "Nobody gives back a press that they withdrew themselves.",
+                              "Ask another supervisor to look at it and give it back.");
+            break;
+        }
+        if (trimmed(c.done).empty()) return noReason(run.id(), "It was not said what was put right.");
+        return Happening(Returned{trimmed(c.done)});
+    }
+    Outcome operator()(const SignOff& c) const
+    {
+        const std::vector<StepId> open = run.openSteps();
+        if (!open.empty())
+            return refuse("gate.open_steps", open.front().value,
+                          Text("%1 open before this run can be signed, first of all: %2",
+                               {static_cast<std::int64_t>(open.size()), wordsOf(*find(open.front()))}),
+                          "Answer what is open, or abandon the run with a reason.");
+        return Happening(Completed{trimmed(c.remarks)});
+    }
+    Outcome operator()(const Abandon& c) const
+    {
+        if (trimmed(c.reason).empty()) return noReason(run.id(), "Abandoning a run needs a reason.");
+        return Happening(Abandoned{trimmed(c.reason)});
+    }
+};
+
+}  // namespace
+
+Result<Event> decide(const Run& run, const Command& command, const Stamp& stamp, const people::Actor& actor)
+{
+    if (auto closed = phaseGate(run, command)) return *closed;
+    if (const auto act = std::visit(ActOf{}, command); act && !people::may(actor.role(), *act))
+        return roleGate(run.id(), people::roleWord(actor.role()));
+    auto happening = std::visit(Deciding{run, stamp, actor}, command);
+    if (!happening) return happening.error();
+    return EventMaker::make(stampOf(actor, stamp, run.events().back().stamp().n + 1), *std::move(happening),
+                            run.began().units);
+}
+
+Stamp stampOf(const people::Actor& actor, const Stamp& stamp, std::uint64_t n)
+{
+    return {n, stamp.utcMs, stamp.offsetMinutes, actor.id(), actor.name(), people::roleWord(actor.role())};
+}
+
+}  // namespace taut::run

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/run/parts.h"
+
+#include "core/base/utf8.h"
+#include "core/units/plain.h"
+
+namespace taut::run {
+
+std::string trimmed(std::string_view text)
+{
+    constexpr std::string_view kBlank = " \t\r\n";
+    const std::size_t first = text.find_first_not_of(kBlank);
+    if (first == std::string_view::npos) return {};
+    return cleanUtf8(text.substr(first, text.find_last_not_of(kBlank) - first + 1));
+}
+
+std::string_view baseOf(const procedure::StepId& id)
+{
+    const std::string_view whole = id.value;
+    return whole.substr(0, whole.find('/'));
+}
+
+std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step)
+{
+    const procedure::PlanPlace& place = plan.places[step.place];
+    return place.holdStop.empty() ? plain(place.title) : place.holdStop;
+}
+
+std::string wordsOf(const procedure::Step& step) { return plain(step.say); }
+
+const targets::Target* targetOf(const targets::Targets& targets, const procedure::Step& step)
+{
+    return step.target.empty() ? nullptr : targets.find(step.target);
+}
+
+const Finding* cannotOf(const targets::Targets& targets, const procedure::Step& step)
+{
+    const targets::Target* target = targetOf(targets, step);
+    const auto* cannot = target == nullptr ? nullptr : std::get_if<targets::Cannot>(&target->state);
+    return cannot == nullptr ? nullptr : &cannot->why;
+}
+
+}  // namespace taut::run

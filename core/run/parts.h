@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/procedure/plan.h"
+#include "core/targets/target.h"
+
+namespace taut::run {
+
+// Small things that the fold and the gates share.
+
+/// The two conditions that the gates themselves know: a stop that somebody holds now, and an isolator locked by the
+/// site's own procedure. Either lets hands into the press.
+inline constexpr const char* kStopHeld = "stop_held";
+inline constexpr const char* kLockedOut = "locked_out";
+
+/// Without blanks at either end, and as valid UTF-8, so that what is kept in memory is what a store gives back.
+[[nodiscard]] std::string trimmed(std::string_view text);
+/// The step without its item: "safety.walk_round.guard_closed" of "safety.walk_round.guard_closed/infeed_guard".
+[[nodiscard]] std::string_view baseOf(const procedure::StepId& id);
+/// Where a stop is held for this step: the maintained stop of its place, else the place.
+[[nodiscard]] std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step);
+/// The step's words, English, for messages.
+[[nodiscard]] std::string wordsOf(const procedure::Step& step);
+/// The step's target, nullptr when it has none or this press has no such target.
+[[nodiscard]] const targets::Target* targetOf(const targets::Targets& targets, const procedure::Step& step);
+/// Why this press cannot deliver the step's target, nullptr when it can.
+[[nodiscard]] const Finding* cannotOf(const targets::Targets& targets, const procedure::Step& step);
+
+}  // namespace taut::run

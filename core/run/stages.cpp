@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/run/decide.h"
+#include "core/run/parts.h"
+#include "core/run/run.h"
+
+namespace taut::run {
+
+namespace {
+
+/// An open step that keeps its stage from closing and that time alone will not mend.
+bool isBlocking(const Run& run, const procedure::Step& step, StepState state)
+{
+    return state == StepState::Outside || cannotOf(run.targets(), step) != nullptr;
+}
+
+}  // namespace
+
+std::vector<StepId> Run::openSteps() const
+{
+    std::vector<StepId> open;
+    for (const procedure::Step& step : plan().steps)
+        if (isOpen(standing(step.id).state)) open.push_back(step.id);
+    return open;
+}
+
+std::size_t Run::stageInWork() const
+{
+    std::optional<std::size_t> external;
+    for (const procedure::Step& step : plan().steps) {
+        if (!isOpen(standing(step.id).state)) continue;
+        if (!step.external) return plan().stageOf(step);
+        if (!external) external = plan().stageOf(step);
+    }
+    return external.value_or(plan().stages.empty() ? 0 : plan().stages.size() - 1);
+}
+
+StageState Run::stageState(std::size_t stage) const
+{
+    bool open = false, begun = false, deviated = false, blocked = false;
+    for (const procedure::Step& step : plan().steps) {
+        if (plan().stageOf(step) != stage) continue;
+        const StepState state = standing(step.id).state;
+        deviated = deviated || state == StepState::Deviated;
+        begun = begun || (!step.external && standing(step.id).n > 0);
+        if (!isOpen(state)) continue;
+        open = true;
+        blocked = blocked || isBlocking(*this, step, state);
+    }
+    if (!open) return deviated ? StageState::DoneWithDeviation : StageState::Done;
+    const bool inWork = stage == stageInWork();
+    if (blocked || (inWork && m_phase == Phase::Withdrawn)) return StageState::Blocked;
+    return inWork || begun ? StageState::InWork : StageState::NotBegun;
+}
+
+std::optional<StepId> Run::next() const
+{
+    const std::size_t stage = stageInWork();
+    std::optional<StepId> first;
+    for (const procedure::Step& step : plan().steps) {
+        if (plan().stageOf(step) != stage || !isOpen(standing(step.id).state)) continue;
+        if (!closedBecause(*this, step.id)) return step.id;
+        if (!first) first = step.id;
+    }
+    return first;
+}
+
+std::size_t Run::deviations() const
+{
+    const auto& steps = plan().steps;
+    return static_cast<std::size_t>(std::count_if(steps.begin(), steps.end(), [&](const procedure::Step& step) {
+        return standing(step.id).state == StepState::Deviated;
+    }));
+}
+
+}  // namespace taut::run

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/run/words.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace taut::run {
+
+namespace {
+
+struct Words {
+    std::string_view word;
+    const char* said;
+    const char* missing;
+};
+
+constexpr Words kConditions[] = {
+    {"people_clear", "Everybody is clear of the press", "Nobody has said that everybody is clear of the press."},
+    {"guards_closed", "Every guard is closed", "Nobody has said that every guard is closed."},
+    {"stops_released", "Every emergency stop is released", "Nobody has said that every emergency stop is released."},
+    {"stops_tested", "The emergency stops are tested", "The emergency stops are not tested yet."},
+    {"stop_held", "A stop is held", "No stop is held."},
+    {"locked_out", "The isolator is locked by your site's procedure",
+     "Nobody has said that the isolator is locked by your site's procedure."},
+    {"energy_released", "Stored energy is let off or held", "Nobody has said that stored energy is let off or held."},
+    {"blades_covered", "Blades and knives are covered", "Nobody has said that blades and knives are covered."},
+    {"air_on", "The air is on", "The air is not on yet."},
+    {"power_on", "The power is on", "The power is not on yet."},
+    {"lamps_parked", "The lamps are parked", "Nobody has said that the lamps are parked."},
+    {"stations_off", "The stations are off impression", "Nobody has said that the stations are off impression."},
+    {"roll_mounted", "The roll is on the shaft", "The roll is not on the shaft yet."},
+    {"roll_retained", "The roll is held on the shaft", "The roll is not held on the shaft yet."},
+    {"lift_lowered", "The lift is down", "The lift is not down yet."},
+    {"webs_clamped", "Both webs are clamped", "The webs are not clamped."},
+    {"web_joined", "The web is joined", "The web is not joined yet."},
+    {"splice_seen", "The splice has been watched through", "The splice has not been watched through yet."},
+    {"rewind_locked", "The rewind core is locked", "The rewind core is not locked yet."},
+    {"web_at_rewind", "The web is on the rewind core", "The web is not on the rewind core yet."},
+    {"nips_closed", "The nips are closed", "The nips are not closed yet."},
+    {"tension_on", "Tension is on", "Tension is not on yet."},
+    {"web_moved", "The web has been moved", "The web has not been moved yet."},
+    {"sensors_calibrated", "The sensors are calibrated", "The sensors are not calibrated yet."},
+    {"guide_middle", "The guide is at mid-stroke", "The guide is not at mid-stroke yet."},
+};
+
+constexpr Words kSafe[] = {
+    {"nobody_in", "Nobody is in the press", ""},
+    {"roll_supported", "The roll is supported", ""},
+    {"web_secured", "The web is secured", ""},
+    {"lamps_parked", "The lamps are parked", ""},
+};
+
+template <std::size_t N>
+const Words* find(const Words (&table)[N], std::string_view word)
+{
+    const auto* const found =
+        std::find_if(std::begin(table), std::end(table), [&](const Words& w) { return w.word == word; });
+    return found == std::end(table) ? nullptr : found;
+}
+
+}  // namespace
+
+Text conditionSaid(std::string_view condition)
+{
+    const Words* words = find(kConditions, condition);
+    return words == nullptr ? Text() : Text(words->said);
+}
+
+Text conditionMissing(std::string_view condition)
+{
+    const Words* words = find(kConditions, condition);
+    return words == nullptr ? Text() : Text(words->missing);
+}
+
+Text makeSafeSaid(std::string_view word)
+{
+    const Words* words = find(kSafe, word);
+    return words == nullptr ? Text() : Text(words->said);
+}
+
+}  // namespace taut::run

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/verdict/slip.h"
+
+#include <string>
+
+#include "core/units/unit.h"
+#include "core/verdict/verdict.h"
+
+namespace taut::verdict {
+
+namespace {
+
+constexpr double kPi = 3.14159265358979323846;
+
+/// A unit typed and the one that was probably meant.
+struct Mistaken {
+    Kind kind;
+    const char* typed;
+    const char* meant;
+};
+constexpr Mistaken kUnits[] = {
+    {Kind::Pressure, "bar", "psi"},
+    {Kind::Pressure, "psi", "bar"},
+    {Kind::Pressure, "kPa", "psi"},
+    {Kind::Pressure, "kPa", "bar"},
+    {Kind::Length, "in", "mm"},
+    {Kind::Length, "mm", "in"},
+    {Kind::Length, "cm", "mm"},
+    {Kind::Length, "mm", "cm"},
+    {Kind::Length, "cm", "in"},
+    {Kind::Length, "in", "cm"},
+    {Kind::Force, "N", "lbf"},
+    {Kind::Force, "lbf", "N"},
+    {Kind::Force, "kgf", "N"},
+    {Kind::Force, "N", "kgf"},
+    {Kind::ForcePerWidth, "N/mm", "N/cm"},
+    {Kind::ForcePerWidth, "N/cm", "N/mm"},
+    {Kind::ForcePerWidth, "lbf/in", "N/m"},
+    {Kind::ForcePerWidth, "N/m", "lbf/in"},
+    {Kind::Mass, "kg", "lb"},
+    {Kind::Mass, "lb", "kg"},
+};
+
+bool fits(double si, const Quantity& like, const targets::Window& window)
+{
+    const Verdict v = judge(Quantity(si, like.kind()), 0, window).verdict;
+    return v == Verdict::Inside;
+}
+
+Finding hint(Text text, Text remedy) { return {"window.slip", Severity::Note, "", std::move(text), std::move(remedy)}; }
+
+}  // namespace
+
+std::optional<Finding> likelySlip(const Quantity& typed, const targets::Window& window)
+{
+    if (!window.low || !window.high || window.low->kind() != typed.kind()) return std::nullopt;
+    if (window.low->si() <= 0 && window.high->si() >= 0) return std::nullopt;
+    if (judge(typed, 0, window).verdict != Verdict::Outside) return std::nullopt;
+
+    const Unit* unit = findUnit(typed.kind(), typed.unit());
+    if (unit != nullptr) {
+        const double number = fromSi(typed.si(), *unit);
+        for (const Mistaken& m : kUnits) {
+            if (m.kind != typed.kind() || m.typed != unit->symbol) continue;
+            const Unit* meant = findUnit(m.kind, m.meant);
+            if (meant == nullptr || !fits(toSi(number, *meant), typed, window)) continue;
+            return hint(Text("The same number in %1 would be inside.", {std::string(m.meant)}),
+                        Text("Look at which ring or unit was read, and type the value again."));
+        }
+    }
+    if (typed.kind() == Kind::Length && fits(typed.si() / kPi, typed, window))
+        return hint("Divided by 3.14 it would be inside: this may be the length round the roll.",
+                    "Measure straight across and type the diameter.");
+    constexpr struct {
+        double factor;
+        const char* text;
+    } kPlaces[] = {{10, "Ten times as much would be inside."},
+                   {0.1, "A tenth of it would be inside."},
+                   {1000, "A thousand times as much would be inside."},
+                   {0.001, "A thousandth of it would be inside."}};
+    for (const auto& place : kPlaces)
+        if (fits(typed.si() * place.factor, typed, window))
+            return hint(place.text, "Check the decimal point, and type the value again.");
+    return std::nullopt;
+}
+
+}  // namespace taut::verdict
