@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 
 #include "app/text/words.h"
+#include "core/run/words.h"
 
 namespace taut::app {
 
@@ -28,36 +29,6 @@ QString sayingOf(const Saying (&table)[N], std::string_view word)
     return found == std::end(table) ? QString() : said(found->english);
 }
 
-constexpr Saying kStatements[] = {
-    {"people_clear", QT_TRANSLATE_NOOP("names", "Everybody is clear of the press and has said so")},
-    {"guards_closed", QT_TRANSLATE_NOOP("names", "Every guard is closed and nothing holds it open")},
-    {"stops_released", QT_TRANSLATE_NOOP("names", "No emergency stop is latched, none was reset without looking")},
-    {"stop_held", QT_TRANSLATE_NOOP("names", "The stop is held")},
-    {"stops_held", QT_TRANSLATE_NOOP("names", "Each person with hands in holds a stop of their own")},
-    {"locked_out", QT_TRANSLATE_NOOP("names", "The isolator is locked by the site's procedure")},
-    {"air_on", QT_TRANSLATE_NOOP("names", "The air is on")},
-    {"power_on", QT_TRANSLATE_NOOP("names", "The power is on")},
-    {"lamps_parked", QT_TRANSLATE_NOOP("names", "The lamps are parked or shuttered")},
-    {"stations_off", QT_TRANSLATE_NOOP("names", "Every station is off impression, dies and knives are up and covered")},
-    {"roll_mounted", QT_TRANSLATE_NOOP("names", "The roll is on its shaft and retained")},
-    {"roll_retained", QT_TRANSLATE_NOOP("names", "The roll is on its shaft and retained")},
-    {"webs_clamped", QT_TRANSLATE_NOOP("names", "Both webs are clamped")},
-    {"clamps_off", QT_TRANSLATE_NOOP("names", "The splice clamps are off")},
-    {"web_joined", QT_TRANSLATE_NOOP("names", "The webs are joined")},
-    {"web_at_rewind", QT_TRANSLATE_NOOP("names", "The web is on the rewind core")},
-    {"nips_closed", QT_TRANSLATE_NOOP("names", "The nips are closed and no hand is near them")},
-    {"tension_on", QT_TRANSLATE_NOOP("names", "The tension is on")},
-    {"web_moved", QT_TRANSLATE_NOOP("names", "The web has been moved")},
-    {"sensors_calibrated", QT_TRANSLATE_NOOP("names", "The web sensors are calibrated")},
-    {"guide_middle", QT_TRANSLATE_NOOP("names", "The web guide stands in the middle of its stroke")},
-};
-constexpr Saying kMakeSafeSayings[] = {
-    {"nobody_in", QT_TRANSLATE_NOOP("names", "Nobody is in or under the press")},
-    {"roll_supported",
-     QT_TRANSLATE_NOOP("names", "The roll is held: on its shaft, on the lift, or on the floor and chocked")},
-    {"web_secured", QT_TRANSLATE_NOOP("names", "The web is clamped, taped or tied so that it cannot run back")},
-    {"lamps_parked", QT_TRANSLATE_NOOP("names", "The lamps are parked or off")},
-};
 constexpr Saying kPlaces[] = {
     {"press", QT_TRANSLATE_NOOP("names", "Around the press")},
     {"lift", QT_TRANSLATE_NOOP("names", "At the roll lift")},
@@ -187,16 +158,16 @@ QString causeText(std::string_view cause)
     return known.isEmpty() ? dataText(cause) : known;
 }
 
-QString statementText(std::string_view condition)
+QString statementText(std::string_view condition, UnitSystem system)
 {
-    const QString known = sayingOf(kStatements, condition);
-    return known.isEmpty() ? dataText(condition) : known;
+    const Text sentence = run::conditionSaid(condition);
+    return sentence.empty() ? dataText(condition) : words(sentence, system);
 }
 
-QString makeSafeText(std::string_view word)
+QString makeSafeText(std::string_view word, UnitSystem system)
 {
-    const QString known = sayingOf(kMakeSafeSayings, word);
-    return known.isEmpty() ? dataText(word) : known;
+    const Text sentence = run::makeSafeSaid(word);
+    return sentence.empty() ? dataText(word) : words(sentence, system);
 }
 
 QString whereText(std::string_view at)

@@ -30,9 +30,9 @@ namespace taut::app {
 [[nodiscard]] QString causeText(std::string_view cause);
 
 /// What somebody affirms who states a condition ("guards_closed"): a whole sentence about what they see now.
-[[nodiscard]] QString statementText(std::string_view condition);
+[[nodiscard]] QString statementText(std::string_view condition, UnitSystem system);
 /// What must be said before a run goes on after an interruption (run::kMakeSafe).
-[[nodiscard]] QString makeSafeText(std::string_view word);
+[[nodiscard]] QString makeSafeText(std::string_view word, UnitSystem system);
 /// Where to stand: "at the roll lift"; a roller is named as the press names it.
 [[nodiscard]] QString whereText(std::string_view at);
 /// A target's word or yes/no as people say it ("over" -> "over the top"); an unknown word is data.
