@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/logbook/writer_impl.h"
+#include "core/logbook/open_runs.h"
 
 // The index tables are answers of the documents: nothing is written there that does not stand in one.
 namespace taut::logbook {
@@ -12,13 +12,13 @@ std::int64_t msOf(const Json& at)
     return ms ? *ms : 0;
 }
 
-/// Local date "2026-11-25" at which something began.
-std::string dayOf(std::int64_t utcMs, const std::string& offset)
+/// "+01:00" in minutes.
+int minutesOf(const std::string& offset)
 {
-    int minutes = 0;
-    if (offset.size() == 6)
-        minutes = (offset[0] == '-' ? -1 : 1) * (std::stoi(offset.substr(1, 2)) * 60 + std::stoi(offset.substr(4, 2)));
-    return utcText(utcMs + std::int64_t{minutes} * 60'000).substr(0, 10);
+    const auto digit = [&](std::size_t i) { return offset[i] - '0'; };
+    if (offset.size() != 6) return 0;
+    const int minutes = (digit(1) * 10 + digit(2)) * 60 + digit(4) * 10 + digit(5);
+    return offset[0] == '-' ? -minutes : minutes;
 }
 
 void indexPerson(SQLite::Database& db, std::uint64_t seq, const Json& body)
@@ -118,7 +118,7 @@ void indexRun(SQLite::Database& db, std::uint64_t seq, const Json& body)
     put.bind(1, body["id"].text());
     put.bind(2, asInt(seq));
     put.bind(3, press);
-    put.bind(4, dayOf(begun, body["offset"].text()));
+    put.bind(4, dayOf(begun, minutesOf(body["offset"].text())));
     put.bind(5, inputs["job"]["id"].text());
     put.bind(6, inputs["substrate"]["id"].text());
     put.bind(7, inputs["roll"]["id"].text());

@@ -68,6 +68,7 @@ public:
 
     struct Impl;  ///< SQL stays behind writer.cpp
     Impl& impl();
+    const Impl& impl() const;
 
 private:
     Writer();

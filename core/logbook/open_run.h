@@ -18,18 +18,24 @@ public:
         run::BasisQuestion question;
         std::string parent;  ///< run id this one continues, "" = none
     };
-    /// run.press_withdrawn when the press is out of use; run.press_busy when another run is open on it.
+    /// run.press_withdrawn when the press is out of use; run.press_busy when another run is open on it;
+    /// run.definition_not_kept.
     [[nodiscard]] static Result<OpenRun> begin(Writer& writer, const Beginning& beginning, const people::Actor& actor);
-    /// Opens a run again after the program ended under it: appends `interrupted`, so that the next command must be
-    /// Resume.
+    /// Opens a run again after the program ended under it: appends `interrupted` when it was going on, so that the next
+    /// command must be Resume. One that has ended and only waits for its seal is given as it is. run.unknown,
+    /// run.sealed.
     [[nodiscard]] static Result<OpenRun> resume(Writer& writer, std::string_view runId, const people::Actor& actor);
-    /// Ids of runs that have begun and not ended, oldest first.
+    /// Ids of runs that have begun and are not sealed, oldest first.
     [[nodiscard]] static Result<std::vector<std::string>> openRuns(const Writer& writer);
 
     [[nodiscard]] const run::Run& run() const { return m_run; }
     /// The run after the command, or why not. On a refusal nothing was written.
+    /// Withdraw and Return go to the press and with it to every open run on it.
     [[nodiscard]] Result<Done> perform(const run::Command& command, const people::Actor& actor);
+    /// Takes in what reached this run by another way: a press withdrawn or given back by Writer.
+    [[nodiscard]] Result<Done> refresh();
     /// Seals a run that has ended: document, link, row, readings and the removal of its open events in one transaction.
+    /// run.not_ended, run.sealed.
     [[nodiscard]] Result<seal::Seal> seal(const people::Actor& actor);
 
 private:

@@ -116,5 +116,6 @@ const fs::path& Writer::file() const { return m_impl->file; }
 const Clock& Writer::clock() const { return *m_impl->clock; }
 const std::string& Writer::workplace() const { return m_impl->workplace; }
 Writer::Impl& Writer::impl() { return *m_impl; }
+const Writer::Impl& Writer::impl() const { return *m_impl; }
 
 }  // namespace taut::logbook

@@ -20,7 +20,7 @@ struct Writer::Impl {
     std::unique_ptr<SQLite::Database> db;
     std::unique_ptr<records::Reader> reader;
     std::string workplace;
-    std::mutex mutex;  ///< signing in and sealing run off the window's thread
+    mutable std::mutex mutex;  ///< signing in and sealing run off the window's thread
 
     /// One transaction: `change` gets the database and returns a Result; a Finding, or an engine error, leaves the
     /// logbook as it was. What is returned as a value is on disk.
@@ -40,7 +40,7 @@ struct Writer::Impl {
     }
     /// A question to the writer's own connection.
     template <class F>
-    auto read(F&& question) -> std::invoke_result_t<F, SQLite::Database&>
+    auto read(F&& question) const -> std::invoke_result_t<F, SQLite::Database&>
     {
         const std::lock_guard lock(mutex);
         return guarded(file, [&] { return question(*db); });

@@ -21,8 +21,11 @@ struct Document {
     Json body;
 };
 
-/// A run as its document: inputs, procedure, people, target sets, events, the standing of every step, deviations. A run
-/// that has not ended has state "open" and no "ended".
+/// A run as its document (formats §9): inputs, procedure, people, target sets, plans, events, the standing of every
+/// step, deviations. The kind of run is "run_kind" (full next_roll re_web restart), the run it continues "parent", who
+/// has it in hand "operator"; events name a target set and a plan by their place in "target_sets" and "plans"; texts of
+/// definitions are left out, the roll's stays. A run that has not ended has state "open" and no "ended"; an abandoned
+/// one has its "reason".
 [[nodiscard]] Document documentOf(const run::Run& run);
 /// A press, substrate, job or procedure in an edition: {"what","id","edition","sha256","text"}.
 [[nodiscard]] Document definitionOf(std::string_view what, const run::Source& source);
@@ -46,7 +49,8 @@ struct Head {
 /// The bytes that are hashed and kept; and back (code document.broken).
 [[nodiscard]] std::string write(const Document& document);
 [[nodiscard]] Result<Document> read(std::string_view bytes);
-/// The events inside a run's document, so that a sealed run folds like a live one.
+/// The events inside a run's document, so that a sealed run folds like a live one: same standings, targets, plans and
+/// conditions; only the texts of press, job, substrate and procedure are empty. Codes document.broken, event.broken.
 [[nodiscard]] Result<std::vector<run::Event>> eventsOf(const Document& document);
 
 }  // namespace taut::seal

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/open_run.h"
+
+#include <span>
+
+#include "core/logbook/open_runs.h"
+
+namespace taut::logbook {
+
+namespace {
+
+constexpr const char* kEndedUnderIt = "ended_without_sign_off";
+
+std::optional<Finding> notKept(SQLite::Database& db, const char* what, const run::Source& source)
+{
+    SQLite::Statement query(db, "SELECT 1 FROM definition_rows WHERE what = ? AND id = ? AND edition = ? AND "
+                                "sha256 = ?");
+    query.bind(1, what);
+    query.bind(2, source.id);
+    query.bind(3, source.edition);
+    query.bind(4, source.sha256);
+    if (query.executeStep() && hex(sha256(source.text)) == source.sha256) return std::nullopt;
+    return refuse("run.definition_not_kept", std::string(what) + " " + source.id,
+                  {"Edition %2 of the %3 %1 is not kept in this logbook, so a run cannot name it.",
+                   {source.id, std::int64_t{source.edition}, std::string(what)}},
+                  "Have a supervisor keep the file in the logbook first.");
+}
+
+/// Why no run can begin on this press now.
+std::optional<Finding> pressClosed(SQLite::Database& db, const std::string& press)
+{
+    if (const auto withdrawal = findWithdrawal(db, press))
+        return refuse("run.press_withdrawn", press,
+                      {"%1 has withdrawn the press %2 from use: %3", {withdrawal->byName, press, withdrawal->reason}},
+                      "A supervisor other than the person who withdrew it gives it back when it is put right.");
+    const std::vector<std::string> open = unsealedRuns(db, press);
+    if (open.empty()) return std::nullopt;
+    return refuse("run.press_busy", press, {"Run %1 is still open on the press %2.", {open.front(), press}},
+                  "Go on with it, sign it off, or abandon it with a reason.");
+}
+
+/// The sealed run that a new one continues.
+Result<std::optional<run::Run>> parentOf(const Writer& writer, const std::string& id)
+{
+    if (id.empty()) return std::optional<run::Run>{};
+    const auto seal = writer.reader().sealOfRun(id);
+    if (!seal) return seal.error();
+    const auto document = seal::read(seal->document);
+    if (!document) return document.error();
+    const auto events = seal::eventsOf(*document);
+    if (!events) return events.error();
+    return std::optional<run::Run>(run::Run::fold(*events));
+}
+
+bool hasEnded(const run::Run& run)
+{
+    return run.phase() == run::Phase::Completed || run.phase() == run::Phase::Abandoned;
+}
+
+}  // namespace
+
+Result<OpenRun> OpenRun::begin(Writer& writer, const Beginning& beginning, const people::Actor& actor)
+{
+    // Reading, computing and planning take their time before the store is touched.
+    const auto basis = run::basisFor(beginning.sources, beginning.question);
+    if (!basis) return basis.error();
+    const auto parent = parentOf(writer, beginning.parent);
+    if (!parent) return parent.error();
+    const run::Sources& sources = beginning.sources;
+    Writer::Impl& impl = writer.impl();
+    auto begun = impl.write([&](SQLite::Database& db) -> Result<run::Run> {
+        if (auto closed = pressClosed(db, sources.press.id)) return *closed;
+        const std::pair<const char*, const run::Source*> definitions[] = {{"press", &sources.press},
+                                                                          {"job", &sources.job},
+                                                                          {"substrate", &sources.substrate},
+                                                                          {"procedure", &sources.procedure}};
+        for (const auto& [what, source] : definitions)
+            if (auto missing = notKept(db, what, *source)) return *missing;
+        const Instant now = impl.clock->now();
+        run::Beginning first{nextRunId(db, sources.press.id, now), impl.workplace, impl.options.practice,
+                             beginning.question, *parent ? &**parent : nullptr};
+        const auto event = run::begin(*basis, first, stampFor(1, now, actor), actor);
+        if (!event) return event.error();
+        run::Run run = run::Run::fold(std::span(&*event, 1));
+        appendEvent(db, run);
+        return run;
+    });
+    if (!begun) return begun.error();
+    return OpenRun(writer, std::move(*begun));
+}
+
+Result<OpenRun> OpenRun::resume(Writer& writer, std::string_view runId, const people::Actor& actor)
+{
+    auto stored = writer.impl().read([&](SQLite::Database& db) { return foldStored(db, runId); });
+    if (!stored) return stored.error();
+    OpenRun open(writer, std::move(*stored));
+    // A run that stands still already, or has ended and only waits for its seal, was not cut off.
+    if (open.run().phase() == run::Phase::Running) {
+        const auto interrupted = open.perform(run::Interrupt{kEndedUnderIt}, actor);
+        if (!interrupted) return interrupted.error();
+    }
+    return open;
+}
+
+Result<std::vector<std::string>> OpenRun::openRuns(const Writer& writer)
+{
+    return writer.impl().read(
+        [](SQLite::Database& db) -> Result<std::vector<std::string>> { return unsealedRuns(db, ""); });
+}
+
+Result<Done> OpenRun::refresh()
+{
+    auto newer =
+        m_writer->impl().read([&](SQLite::Database& db) { return eventsAfter(db, m_run.id(), m_run.events().size()); });
+    if (!newer) return newer.error();
+    for (const run::Event& event : *newer) m_run = m_run.after(event);
+    return Done{};
+}
+
+Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& actor)
+{
+    // Out of use is the press, with every run on it.
+    if (const auto* withdraw = std::get_if<run::Withdraw>(&command)) {
+        const auto done = m_writer->withdraw(m_run.sources().press.id, withdraw->reason, actor);
+        return done ? refresh() : done;
+    }
+    if (const auto* back = std::get_if<run::Return>(&command)) {
+        const auto done = m_writer->giveBack(m_run.sources().press.id, back->done, actor);
+        return done ? refresh() : done;
+    }
+    // A withdrawal may have reached this run from another one.
+    const auto fresh = refresh();
+    if (!fresh) return fresh;
+    Writer::Impl& impl = m_writer->impl();
+    auto next = impl.write([&](SQLite::Database& db) -> Result<run::Run> {
+        const auto event =
+            run::decide(m_run, command, stampFor(m_run.events().size() + 1, impl.clock->now(), actor), actor);
+        if (!event) return event.error();
+        run::Run after = m_run.after(*event);
+        appendEvent(db, after);
+        return after;
+    });
+    if (!next) return next.error();
+    // Only what is on disk is shown.
+    m_run = std::move(*next);
+    return Done{};
+}
+
+Result<seal::Seal> OpenRun::seal(const people::Actor& actor)
+{
+    const auto fresh = refresh();
+    if (!fresh) return fresh.error();
+    const std::string id = m_run.id();
+    if (!people::may(actor.role(), people::Act::SignOff))
+        return refuse("gate.role", id,
+                      {"%1 is enrolled as %2, which does not allow sealing a run.",
+                       {actor.name(), std::string(people::roleWord(actor.role()))}},
+                      "Let an operator seal it.");
+    if (!hasEnded(m_run))
+        return refuse("run.not_ended", id, {"Run %1 has not ended, so it cannot be sealed.", {id}},
+                      "Sign it off, or abandon it with a reason.");
+    const seal::Document document = seal::documentOf(m_run);
+    Writer::Impl& impl = m_writer->impl();
+    return impl.write([&](SQLite::Database& db) -> Result<seal::Seal> {
+        const auto stored = foldStored(db, id);
+        if (!stored) return stored.error();
+        seal::Seal sealed = appendSeal(db, document, sealer(actor), impl.clock->now());
+        SQLite::Statement gone(db, "DELETE FROM open_events WHERE run_id = ?");
+        gone.bind(1, id);
+        gone.exec();
+        return sealed;
+    });
+}
+
+}  // namespace taut::logbook

@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include "core/seal/document.h"
+#include "core/targets/target_json.h"
+#include "tests/core/seal/mini_run.h"
+
+using namespace taut;
+using namespace taut::run;
+
+namespace {
+
+people::Actor actor(const char* id, const char* name, people::Role role)
+{
+    const auto person = people::makePerson({id}, name, role, "4821", PinCost::Least);
+    return people::signIn(&*person, "4821").value();
+}
+
+/// A run without a store.
+struct Walk {
+    people::Actor inka = actor("p-2", "Inka Thorsby", people::Role::Operator);
+    people::Actor matteo = actor("p-1", "Matteo Quill", people::Role::Supervisor);
+    std::int64_t now = 1'764'052'863'120;
+    std::optional<Run> run;
+    Walk()
+    {
+        const Sources sources = mini::sources();
+        const auto basis = basisFor(sources, {});
+        if (!basis) FAIL(basis.error().code << " " << basis.error().subject << " " << basis.error().text.source);
+        const auto event = begin(*basis, {"north-2025-11-25-01", "pc-1", false, {}, nullptr}, stamp(inka), inka);
+        REQUIRE(event);
+        run = Run::fold(std::span(&*event, 1));
+    }
+    Stamp stamp(const people::Actor& by)
+    {
+        now += 1000;
+        return {run ? run->events().size() + 1 : 1, now, 60, by.id(), by.name(), people::roleWord(by.role())};
+    }
+    void must(const Command& command) { must(command, inka); }
+    void must(const Command& command, const people::Actor& by)
+    {
+        const auto event = decide(*run, command, stamp(by), by);
+        if (!event) FAIL(event.error().code << " " << event.error().subject << " " << event.error().text.source);
+        run = run->after(*event);
+    }
+    void answerAll()
+    {
+        while (const auto next = run->next()) must(Answer{*next, mini::entryFor(*run, *run->plan().find(*next)), {}});
+    }
+    /// Everything that a record must keep: a deviation, a change of roll, an interruption, a hand-over, a repetition,
+    /// a correction, a note, a step that does not apply.
+    void everything()
+    {
+        must(Answer{{"safety.walk.clear"}, "yes", {}});
+        must(Interrupt{"power"});
+        must(Resume{{std::begin(kMakeSafe), std::end(kMakeSafe)}, false});
+        answerAll();
+        must(Note{{"set.lift.seen"}, "Größe: \"ok\" <&>"});
+        must(ChangeRoll{mini::otherRoll("R0999", "420 mm"), Length::si(0.41)});
+        answerAll();
+        must(Correct{{"set.lift.setting/unwind"}, "5.9 bar", "read the wrong gauge"});
+        must(AcceptDeviation{{"set.lift.setting/unwind"}, "gauge is being calibrated", matteo});
+        must(RepeatStage{"set", "web_break"});
+        answerAll();
+        must(HandOver{matteo});
+        while (const auto next = run->next())
+            must(Answer{*next, mini::entryFor(*run, *run->plan().find(*next)), {}}, matteo);
+        must(Correct{{"set.lift.setting/unwind"}, "5.9 bar", "as before"}, inka);
+        must(AcceptDeviation{{"set.lift.setting/unwind"}, "gauge is being calibrated", matteo}, matteo);
+    }
+};
+
+/// What can be asked of a run, as one text.
+std::string pictureOf(const Run& run)
+{
+    std::string all = run.id() + " " + run.operatorId() + " " + run.operatorName() + " " +
+                      std::to_string(static_cast<int>(run.phase())) + "\n";
+    for (const procedure::Step& step : run.plan().steps) {
+        const StepStanding s = run.standing(step.id);
+        all += step.id.value + " " + stateWord(s.state) + " " + s.by + " " + s.byName + " " + std::to_string(s.at) +
+               " " + std::to_string(s.n) + " " + s.skipReason;
+        if (s.answer) {
+            all += " " + s.answer->entered + " " + std::to_string(s.answer->uncertainty);
+            if (s.answer->value) all += " " + shortest(s.answer->value->si());
+            all += targets::windowJson(s.answer->window).dump();
+        }
+        if (s.deviation) all += " " + s.deviation->reason + s.deviation->by;
+        all += "\n";
+    }
+    for (const std::string& condition : run.conditions()) all += condition + "\n";
+    for (std::size_t i = 0; i < run.plan().stages.size(); ++i)
+        all += std::to_string(static_cast<int>(run.stageState(i)));
+    return all;
+}
+
+}  // namespace
+
+TEST_CASE("a run's document written and read folds to the same run")
+{
+    Walk walk;
+    walk.everything();
+    walk.must(SignOff{"watch the brake"}, walk.matteo);
+    const seal::Document document = seal::documentOf(*walk.run);
+    const std::string bytes = seal::write(document);
+    const auto read = seal::read(bytes);
+    REQUIRE(read);
+    CHECK(seal::write(*read) == bytes);
+    const auto events = seal::eventsOf(*read);
+    if (!events) FAIL(events.error().code << " " << events.error().text.source);
+    const Run again = Run::fold(*events);
+    CHECK(again.events().size() == walk.run->events().size());
+    CHECK(pictureOf(again) == pictureOf(*walk.run));
+    CHECK(again.targets() == walk.run->targets());
+    CHECK(procedure::planJson(again.plan()) == procedure::planJson(walk.run->plan()));
+    CHECK(again.facts() == walk.run->facts());
+    CHECK(again.sources().roll == walk.run->sources().roll);
+    CHECK(again.sources().press.sha256 == walk.run->sources().press.sha256);
+    CHECK(again.presentDiameter() == walk.run->presentDiameter());
+    // And at every moment on the way, so that what somebody saw then can be shown again.
+    for (std::size_t n = 1; n <= events->size(); ++n)
+        CHECK(pictureOf(Run::fold(std::span(events->data(), n))) ==
+              pictureOf(Run::fold(std::span(walk.run->events().data(), n))));
+}
+
+TEST_CASE("a run's document has the keys that readers from outside rely on")
+{
+    Walk walk;
+    walk.everything();
+    walk.must(SignOff{"watch the brake"}, walk.matteo);
+    const Json body = seal::documentOf(*walk.run).body;
+    for (const char* key :
+         {"format", "kind",       "id",      "workplace", "practice", "program",   "language", "units",       "begun",
+          "ended",  "offset",     "state",   "verdict",   "inputs",   "procedure", "people",   "target_sets", "events",
+          "steps",  "deviations", "remarks", "run_kind",  "parent",   "plans",     "operator"}) {
+        INFO(key);
+        CHECK(body.has(key));
+    }
+    CHECK(body["kind"].text() == "run");
+    CHECK(body["language"].text() == "en");
+    CHECK(body["units"].text() == "metric");
+    CHECK(body["offset"].text() == "+01:00");
+    CHECK(body["state"].text() == "completed");
+    CHECK(body["verdict"].text() == "with_deviations");
+    CHECK(body["remarks"].text() == "watch the brake");
+    CHECK(body["operator"].text() == "p-1");
+    CHECK(body["inputs"]["press"].dump() ==
+          R"({"id":"north","edition":1,"sha256":")" + walk.run->sources().press.sha256 + "\"}");
+    CHECK(body["inputs"]["roll"]["id"].text() == "R0999");
+    CHECK(body["inputs"]["roll"]["text"].text() == mini::otherRoll("R0999", "420 mm"));
+    REQUIRE(body["people"].items().size() == 2);
+    CHECK(body["people"].items()[0].dump() == R"({"id":"p-2","name":"Inka Thorsby","role":"operator"})");
+    // Two target sets, the second from the change of roll; exactly the shape that `targets --json` prints.
+    REQUIRE(body["target_sets"].items().size() == 2);
+    const Json& second = body["target_sets"].items()[1];
+    const Json& change = body["events"].items()[static_cast<std::size_t>(second["from"].integer()) - 1];
+    CHECK(change["what"].text() == "inputs_changed");
+    CHECK(change["target_set"].integer() == 1);
+    CHECK_FALSE(change.has("targets"));
+    CHECK(second["targets"].dump() == targets::targetsJson(walk.run->targets(), UnitSystem::Metric)["targets"].dump());
+    // What stood on the sheet: a reading with its window, and the deviation.
+    REQUIRE(body["deviations"].items().size() == 1);
+    const Json& deviation = body["deviations"].items()[0];
+    CHECK(deviation["step"].text() == "set.lift.setting/unwind");
+    CHECK(deviation["entered"].text() == "5.9 bar");
+    CHECK(deviation["value"].number() == Approx(590'000));
+    CHECK(deviation["unit"].text() == "Pa");
+    CHECK(deviation["high"].number() < 590'000);
+    CHECK(deviation["by"].text() == "p-1");
+    CHECK(deviation["signature"].isNull());
+    CHECK(body["steps"].items().size() == walk.run->plan().steps.size());
+    // Definitions stand in documents of their own, not in each run.
+    const std::string bytes = body.dump();
+    CHECK(bytes.find("torque_per_setting = ") == std::string::npos);
+    CHECK(bytes.find("Short enough to be walked") == std::string::npos);
+    CHECK(bytes.size() < 200'000);
+}
+
+TEST_CASE("a live run gives a document of state open and an abandoned one says why")
+{
+    Walk walk;
+    walk.must(Answer{{"safety.walk.clear"}, "yes", {}});
+    Json body = seal::documentOf(*walk.run).body;
+    CHECK(body["state"].text() == "open");
+    CHECK(body["verdict"].text() == "incomplete");
+    CHECK_FALSE(body.has("ended"));
+    CHECK(body["steps"].items()[0]["state"].text() == "answered");
+    CHECK(body["steps"].items()[1]["state"].text() == "open");
+    walk.must(Abandon{"order was cancelled"});
+    body = seal::documentOf(*walk.run).body;
+    CHECK(body["state"].text() == "abandoned");
+    CHECK(body["verdict"].text() == "incomplete");
+    CHECK(body["reason"].text() == "order was cancelled");
+    CHECK(body.has("ended"));
+}
+
+TEST_CASE("a run's document that was put together wrongly gives no events")
+{
+    Walk walk;
+    walk.everything();
+    const seal::Document whole = seal::documentOf(*walk.run);
+    const auto spoil = [&](const char* key, Json value) {
+        seal::Document document = whole;
+        document.body.set(key, std::move(value));
+        return document;
+    };
+    const auto codeOf = [](const seal::Document& document) {
+        const auto events = seal::eventsOf(document);
+        return events ? std::string{} : events.error().code;
+    };
+    CHECK(codeOf(whole).empty());
+    CHECK(codeOf(spoil("events", Json::array())) == "document.broken");
+    CHECK(codeOf(spoil("target_sets", Json::array())) == "document.broken");
+    CHECK(codeOf(spoil("plans", Json::array())) == "document.broken");
+    Json::Array events = whole.body["events"].items();
+    std::swap(events[3], events[4]);
+    CHECK(codeOf(spoil("events", Json(events))) == "document.broken");
+    events = whole.body["events"].items();
+    events.erase(events.begin());
+    CHECK(codeOf(spoil("events", Json(events))) == "document.broken");
+    events = whole.body["events"].items();
+    events[2].set("what", "dreamt");
+    CHECK(codeOf(spoil("events", Json(events))) == "event.broken");
+    CHECK(codeOf({seal::Kind::Person, whole.body}) == "document.broken");
+}
