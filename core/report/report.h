@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -14,12 +15,20 @@ namespace taut::report {
 
 /// A mark that tells a row's state by shape and word; whoever draws it chooses the shape, never colour alone.
 enum class Mark : std::uint8_t { None, Inside, Near, Outside, Open, Deviation, NotApplicable, Recorded };
-/// What stands in a cell: words, a quantity (shown in the press's units), a limit (rounded inward), or nothing.
+/// A limit: rounded inward when it is shown.
 struct Limit {
     Quantity value;
     bool lower = true;
 };
-using CellValue = std::variant<std::monostate, Text, Quantity, Limit>;
+/// From low to high, each rounded inward; an end left out is open.
+struct Limits {
+    std::optional<Quantity> low, high;
+};
+/// Room to write by hand.
+struct Ruled {};
+/// What stands in a cell: nothing, words, a quantity (shown in the press's units), a limit or both, or a rule to write
+/// on.
+using CellValue = std::variant<std::monostate, Text, Quantity, Limit, Limits, Ruled>;
 struct Cell {
     CellValue value;
     Mark mark = Mark::None;
@@ -42,7 +51,7 @@ struct Caution {
 struct Table {
     Text caption;
     std::vector<Column> columns;
-    std::vector<std::vector<Cell>> rows;
+    std::vector<std::vector<Cell>> rows;  ///< a row of one cell is a heading across the table
 };
 /// Pairs of name and value in two or three columns: the head of the sheet.
 struct Facts {
@@ -83,19 +92,26 @@ struct PageBreak {};
 struct Heading {
     Text text;
 };
-using Section =
-    std::variant<Heading, Paragraph, Caution, Facts, Table, Elevation, Chart, SignatureBlock, QrText, PageBreak>;
+/// Sections up to the next mark stand beside each other where there is room; a narrow screen shows them one below the
+/// other. `share` is the width of what follows, in hundredths; End goes back to the full width.
+struct Beside {
+    enum class What : std::uint8_t { Begin, Next, End } what = What::Begin;
+    int share = 50;
+};
+using Section = std::variant<Heading, Paragraph, Caution, Facts, Table, Elevation, Chart, SignatureBlock, QrText,
+                             PageBreak, Beside>;
 
 /// Everything that is shown of a run, as data: screen, printer and PDF render this same value.
 struct Report {
     Text title, subtitle;
-    std::string runId;
+    std::string runId;  ///< "" on a blank sheet
     UnitSystem units{};
     std::vector<Section> sections;
     std::optional<seal::Anchor> anchor;
 };
 
-/// The setup sheet of a run, live or sealed.
+/// The setup sheet of a run, live or sealed: one page for the set-up, then readings, steps and history. Codes:
+/// report.not_a_run, document.broken.
 [[nodiscard]] Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor);
 /// The blank sheet: targets filled, readings empty, for when the PC is down.
 [[nodiscard]] Report blankSheet(const run::Basis& basis);

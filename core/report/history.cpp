@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <map>
+
+#include "core/report/readings.h"
+
+namespace taut::report {
+
+namespace {
+
+std::int64_t count(std::size_t n) { return static_cast<std::int64_t>(n); }
+
+Text causeText(const std::string& cause)
+{
+    if (cause == "web_break") return "web break";
+    if (cause == "wrong_roll") return "wrong roll";
+    return cause == "other" ? Text("another cause") : data(cause);
+}
+
+Text whyInterrupted(const std::string& reason)
+{
+    if (reason == "killed") return "the program ended";
+    if (reason == "power") return "power cut";
+    if (reason == "break") return "break";
+    if (reason == "stop_by_other") return "somebody else stopped the press";
+    return data(reason);
+}
+
+/// What an event tells in a history: what happened, and the words that belong to it. Nothing for ordinary answers.
+struct Told {
+    Text what;
+    std::vector<Text> words;
+};
+
+class Teller {
+public:
+    explicit Teller(const run::Run& run) : m_run(run) {}
+
+    std::optional<Told> operator()(const run::Began& began)
+    {
+        if (began.parent.empty()) return Told{"run begun", {}};
+        return Told{"run begun", {Text("continues run %1", {began.parent})}};
+    }
+    std::optional<Told> operator()(const run::Answered& answered)
+    {
+        const std::string before = std::exchange(m_entered[answered.step.value], answered.entered);
+        if (answered.correction)
+            return Told{"corrected",
+                        {say(answered.step), Text("from %1 to %2: %3", {before, answered.entered, answered.reason})}};
+        const bool outside = answered.judgement.verdict == verdict::Verdict::Outside;
+        if (outside) return Told{"read outside", {say(answered.step), data(answered.entered)}};
+        if (!before.empty() && before != answered.entered)
+            return Told{"read again", {say(answered.step), Text("%1, before it %2", {answered.entered, before})}};
+        return std::nullopt;
+    }
+    std::optional<Told> operator()(const run::NotApplicable& skipped)
+    {
+        return Told{"does not apply", {say(skipped.step), data(skipped.reason)}};
+    }
+    std::optional<Told> operator()(const run::Deviated& deviated)
+    {
+        return Told{"deviation accepted", {say(deviated.step), data(deviated.entered)}};
+    }
+    std::optional<Told> operator()(const run::InputsChanged& changed)
+    {
+        const std::int64_t stale = count(changed.stale.size());
+        if (changed.what == "roll")
+            return Told{"roll changed", {Text("now %1; steps to be done again: %2", {changed.sources.roll.id, stale})}};
+        return Told{"diameter measured", {Text("steps to be done again: %1", {stale})}};
+    }
+    std::optional<Told> operator()(const run::StopHeld& held)
+    {
+        return Told{"stop held", {Text("by %1, %2", {held.holder, held.where})}};
+    }
+    std::optional<Told> operator()(const run::StopGivenUp& given)
+    {
+        return Told{"stop given up", {Text("by %1", {given.holder})}};
+    }
+    std::optional<Told> operator()(const run::Interrupted& stopped)
+    {
+        return Told{"interrupted", {whyInterrupted(stopped.reason)}};
+    }
+    std::optional<Told> operator()(const run::Resumed& resumed)
+    {
+        return Told{"resumed",
+                    {Text("made safe first; steps to be said again: %1", {count(resumed.reconfirm.size())})}};
+    }
+    std::optional<Told> operator()(const run::HandedOver& handed)
+    {
+        return Told{"handed over",
+                    {Text("to %1; steps to be said again: %2", {handed.toName, count(handed.reconfirm.size())})}};
+    }
+    std::optional<Told> operator()(const run::Repeated& repeated)
+    {
+        return Told{"stage done again", {stage(repeated.stage), causeText(repeated.cause)}};
+    }
+    std::optional<Told> operator()(const run::Noted& noted)
+    {
+        return Told{"note", {say(noted.step), data(noted.text)}};
+    }
+    std::optional<Told> operator()(const run::Withdrawn& withdrawn)
+    {
+        return Told{"press withdrawn", {data(withdrawn.reason)}};
+    }
+    std::optional<Told> operator()(const run::Returned& returned)
+    {
+        return Told{"press returned", {data(returned.done)}};
+    }
+    std::optional<Told> operator()(const run::Completed& completed)
+    {
+        return Told{"run completed", {data(completed.remarks)}};
+    }
+    std::optional<Told> operator()(const run::Abandoned& abandoned)
+    {
+        return Told{"run abandoned", {data(abandoned.reason)}};
+    }
+
+private:
+    [[nodiscard]] Text say(const procedure::StepId& id) const
+    {
+        const procedure::Step* step = m_run.plan().find(id);
+        return step == nullptr ? data(id.value) : step->say;
+    }
+    [[nodiscard]] Text stage(const std::string& id) const
+    {
+        for (const procedure::PlanStage& one : m_run.plan().stages)
+            if (one.id == id) return one.title;
+        return data(id);
+    }
+    const run::Run& m_run;
+    std::map<std::string, std::string> m_entered;
+};
+
+}  // namespace
+
+std::optional<Table> historyTable(const Ground&, const run::Run& run)
+{
+    Table table;
+    table.caption = "What happened under way";
+    table.columns = {{"at", Align::Left, 10},
+                     {"what", Align::Left, 10},
+                     {"where", Align::Left, 24},
+                     {"more", Align::Left, 20},
+                     {"by", Align::Left, 10}};
+    Teller teller(run);
+    for (const run::Event& event : run.events()) {
+        const auto told = std::visit(teller, event.happening());
+        if (!told) continue;
+        const run::Stamp& stamp = event.stamp();
+        Cell what = cell(told->what);
+        what.strong = true;
+        // One word alone tells more under "more" than under "where".
+        const std::size_t n = told->words.size();
+        table.rows.push_back({cell(data(localTime(stamp.utcMs, stamp.offsetMinutes))), std::move(what),
+                              n > 1 ? cell(told->words[0]) : Cell{}, n > 0 ? cell(told->words[n - 1]) : Cell{},
+                              cell(data(stamp.byName))});
+    }
+    if (table.rows.empty()) return std::nullopt;
+    return table;
+}
+
+}  // namespace taut::report

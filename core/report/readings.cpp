@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/readings.h"
+
+namespace taut::report {
+
+namespace {
+
+using procedure::Step;
+using procedure::StepKind;
+
+/// A heading row for each stage that has rows, put in when its first row comes.
+class ByStage {
+public:
+    explicit ByStage(const procedure::Plan& plan) : m_plan(plan) {}
+    void add(Table& table, const Step& step, std::vector<Cell> row)
+    {
+        const std::size_t stage = m_plan.stageOf(step);
+        if (m_last != stage) {
+            Cell head = cell(m_plan.stages[stage].title);
+            head.strong = true;
+            table.rows.push_back({std::move(head)});
+            m_last = stage;
+        }
+        table.rows.push_back(std::move(row));
+    }
+
+private:
+    const procedure::Plan& m_plan;
+    std::optional<std::size_t> m_last;
+};
+
+Cell ruled() { return {Ruled{}, Mark::None, false}; }
+
+/// What was entered, as it was typed; a fact said is told by its mark alone.
+Cell enteredCell(const Step& step, const run::StepStanding& standing)
+{
+    if (!standing.answer) return {};
+    if (step.kind == StepKind::Confirm || step.kind == StepKind::Call || step.kind == StepKind::Motion) return {};
+    Cell entered = cell(data(standing.answer->entered));
+    entered.strong = true;
+    return entered;
+}
+
+/// The window the reading was judged against, else the one it will be.
+const targets::Window* windowOf(const targets::Target* target, const run::StepStanding* standing)
+{
+    if (standing != nullptr && standing->deviation) return &standing->deviation->window;
+    if (standing != nullptr && standing->answer) return &standing->answer->window;
+    const targets::Ready* ready = target == nullptr ? nullptr : target->ready();
+    return ready == nullptr ? nullptr : &ready->window;
+}
+
+Cell atCell(const run::StepStanding& standing)
+{
+    if (standing.at == 0) return {};
+    return cell(data(localTime(standing.at, standing.offset)));
+}
+
+}  // namespace
+
+Table settingsTable(const Ground& ground, const run::Run* run)
+{
+    Table table;
+    table.caption = "Targets and readings";
+    table.columns = {{"what", Align::Left, 21},
+                     {"target", Align::Right, 11},
+                     {"window", Align::Left, 17},
+                     {"read", Align::Right, 10},
+                     {run == nullptr ? Text() : Text("verdict"), Align::Left, 10}};
+    ByStage byStage(*ground.plan);
+    for (const Step& step : ground.plan->steps) {
+        if (step.kind != StepKind::Reading) continue;
+        const targets::Target* target = step.target.empty() ? nullptr : ground.targets->find(step.target);
+        std::optional<run::StepStanding> standing;
+        if (run != nullptr) standing = run->standing(step.id);
+        Cell value = valueCell(target);
+        value.strong = true;
+        const targets::Window* window = windowOf(target, standing ? &*standing : nullptr);
+        byStage.add(table, step,
+                    {cell(nameOf(step, target)), std::move(value), window == nullptr ? Cell{} : windowCell(*window),
+                     standing ? enteredCell(step, *standing) : ruled(), standing ? markCell(*standing) : ruled()});
+    }
+    return table;
+}
+
+Table stepsTable(const Ground& ground, const run::Run& run)
+{
+    Table table;
+    table.caption = "Every step, what was answered, by whom and when";
+    table.columns = {{"step", Align::Left, 30},
+                     {"entered", Align::Left, 11},
+                     {"result", Align::Left, 10},
+                     {"by", Align::Left, 11},
+                     {"at", Align::Left, 11}};
+    ByStage byStage(*ground.plan);
+    for (const Step& step : ground.plan->steps) {
+        const run::StepStanding standing = run.standing(step.id);
+        byStage.add(table, step,
+                    {cell(step.say), enteredCell(step, standing), markCell(standing), cell(data(standing.byName)),
+                     atCell(standing)});
+    }
+    return table;
+}
+
+Table blankStepsTable(const Ground& ground)
+{
+    Table table;
+    table.caption = "Every step, to be ticked by hand and typed in afterwards as a transcription";
+    table.columns = {
+        {"step", Align::Left, 34}, {"done or read", Align::Left, 12}, {"by", Align::Left, 9}, {"at", Align::Left, 7}};
+    ByStage byStage(*ground.plan);
+    for (const Step& step : ground.plan->steps) {
+        Cell say = cell(step.say);
+        say.strong = step.vital;
+        byStage.add(table, step, {std::move(say), ruled(), ruled(), ruled()});
+    }
+    return table;
+}
+
+std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run)
+{
+    Table table;
+    table.caption = "Deviations";
+    table.columns = {{"what", Align::Left, 12},   {"read", Align::Right, 6},       {"window", Align::Left, 11},
+                     {"reason", Align::Left, 18}, {"accepted by", Align::Left, 9}, {"at", Align::Left, 8}};
+    for (const run::Event& event : run.events()) {
+        const auto* deviated = std::get_if<run::Deviated>(&event.happening());
+        if (deviated == nullptr) continue;
+        const Step* step = run.plan().find(deviated->step);
+        const targets::Target* target = step == nullptr ? nullptr : ground.targets->find(step->target);
+        Cell entered = cell(data(deviated->entered));
+        entered.strong = true;
+        table.rows.push_back({step == nullptr ? cell(data(deviated->step.value)) : cell(nameOf(*step, target)),
+                              std::move(entered), windowCell(deviated->window), cell(data(deviated->reason)),
+                              cell(data(deviated->byName)),
+                              cell(data(localTime(event.stamp().utcMs, event.stamp().offsetMinutes)))});
+    }
+    if (table.rows.empty()) return std::nullopt;
+    return table;
+}
+
+}  // namespace taut::report

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/report/parts.h"
+
+namespace taut::report {
+
+/// The table of the first page: every step that reads a value, with its target, window, reading and verdict, stage by
+/// stage. run = nullptr leaves room to write.
+[[nodiscard]] Table settingsTable(const Ground& ground, const run::Run* run);
+/// Every step of the run with its answer, who gave it and when.
+[[nodiscard]] Table stepsTable(const Ground& ground, const run::Run& run);
+/// Every step with room for a tick, a name and a time.
+[[nodiscard]] Table blankStepsTable(const Ground& ground);
+/// Readings outside that a supervisor accepted; nothing when there are none.
+[[nodiscard]] std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run);
+/// What changed under way, in order: rolls, corrections, stages done again, interruptions, hand-overs, held stops.
+[[nodiscard]] std::optional<Table> historyTable(const Ground& ground, const run::Run& run);
+
+}  // namespace taut::report

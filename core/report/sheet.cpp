@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/readings.h"
+
+namespace taut::report {
+
+namespace {
+
+const char* resultOf(const run::Run& run)
+{
+    using run::Phase;
+    switch (run.phase()) {
+    case Phase::Completed: return run.deviations() > 0 ? "completed, with deviations" : "completed";
+    case Phase::Abandoned: return "abandoned";
+    case Phase::Interrupted: return "interrupted, not ended";
+    case Phase::Withdrawn: return "press withdrawn, not ended";
+    case Phase::Running: break;
+    }
+    return "not ended";
+}
+
+Text kindText(const std::string& kind)
+{
+    if (kind == "next_roll") return "next roll of the same job";
+    if (kind == "re_web") return "re-web after a break";
+    if (kind == "restart") return "restart after a stand";
+    return "full set-up";
+}
+
+std::string timeOf(const run::Stamp& stamp) { return localTime(stamp.utcMs, stamp.offsetMinutes); }
+
+bool isEnd(const run::Event& event)
+{
+    return std::holds_alternative<run::Completed>(event.happening()) ||
+           std::holds_alternative<run::Abandoned>(event.happening());
+}
+
+Facts factsOf(const Ground& ground, const run::Run& run)
+{
+    Facts facts{inputFacts(ground)};
+    Cell result = cell(resultOf(run));
+    result.strong = true;
+    result.mark = run.deviations() > 0 ? Mark::Deviation : Mark::None;
+    facts.pairs.emplace_back("Run", cell(data(run.id())));
+    facts.pairs.emplace_back("Kind of run", cell(kindText(run.began().kind)));
+    facts.pairs.emplace_back("Result", std::move(result));
+    facts.pairs.emplace_back("Begun", cell(data(timeOf(run.events().front().stamp()))));
+    if (isEnd(run.events().back())) facts.pairs.emplace_back("Ended", cell(data(timeOf(run.events().back().stamp()))));
+    facts.pairs.emplace_back("Operator", cell(data(run.operatorName())));
+    facts.pairs.emplace_back(
+        "Procedure",
+        cell(Text("%1, edition %2", {run.sources().procedure.id, std::int64_t{run.sources().procedure.edition}})));
+    return facts;
+}
+
+std::string remarksOf(const run::Run& run)
+{
+    if (const auto* completed = std::get_if<run::Completed>(&run.events().back().happening()))
+        return completed->remarks;
+    if (const auto* abandoned = std::get_if<run::Abandoned>(&run.events().back().happening())) return abandoned->reason;
+    return {};
+}
+
+/// Who recorded and who accepted; the names and times are the record's, the rules are for ink.
+SignatureBlock signatures(const run::Run& run, bool sealed)
+{
+    SignatureBlock block;
+    const run::Event& last = run.events().back();
+    block.entries.push_back({"Operator: this is what I saw and did", run.operatorName(),
+                             isEnd(last) ? timeOf(last.stamp()) : std::string()});
+    for (const run::Event& event : run.events()) {
+        const auto* deviated = std::get_if<run::Deviated>(&event.happening());
+        if (deviated == nullptr) continue;
+        bool known = false;
+        for (const SignatureBlock::Entry& entry : block.entries) known = known || entry.name == deviated->byName;
+        if (!known)
+            block.entries.push_back({"Supervisor: I accepted the deviations", deviated->byName, timeOf(event.stamp())});
+    }
+    block.entries.push_back({"Taken over by the next shift", {}, {}});
+    block.notice = sealed ? Text("Sealed in the logbook; this version of the program seals without personal keys, so "
+                                 "the signatures that count are those written here.")
+                          : Text("Not sealed: this is a working copy of a run that is still open.");
+    return block;
+}
+
+void addSetUp(const Ground& ground, const Table& settings, std::vector<Section>& sections)
+{
+    if (auto drawing = elevation(ground)) sections.emplace_back(std::move(*drawing));
+    sections.emplace_back(Beside{Beside::What::Begin, 64});
+    sections.emplace_back(settings);
+    sections.emplace_back(Beside{Beside::What::Next, 36});
+    auto all = charts(ground);
+    if (!all.empty()) sections.emplace_back(std::move(all.front()));
+    if (auto table = stations(ground)) sections.emplace_back(std::move(*table));
+    for (Caution& caution : cautions(ground)) sections.emplace_back(std::move(caution));
+    sections.emplace_back(Beside{Beside::What::End, 100});
+}
+
+void addMoreCharts(const Ground& ground, std::vector<Section>& sections)
+{
+    auto all = charts(ground);
+    for (std::size_t i = 1; i < all.size(); ++i) sections.emplace_back(std::move(all[i]));
+}
+
+Text titleOf(const Ground& ground, const run::Sources& sources)
+{
+    const std::string press = ground.inputs.press ? ground.inputs.press->name : sources.press.id;
+    return {"%1: job %2, roll %3", {press, sources.job.id, sources.roll.id}};
+}
+
+}  // namespace
+
+Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor)
+{
+    if (document.kind != seal::Kind::Run)
+        return refuse("report.not_a_run", std::string(seal::kindWord(document.kind)),
+                      "A set-up sheet is made from the record of a run; this is another kind of record.",
+                      "Choose a run.");
+    const auto events = seal::eventsOf(document);
+    if (!events) return events.error();
+    const run::Run run = run::Run::fold(*events);
+    const Ground ground{inputsOf(run.sources()), &run.sources(), &run.targets(), &run.plan(), &run.facts(),
+                        run.began().units};
+
+    Report report;
+    report.title = titleOf(ground, run.sources());
+    report.subtitle = "Set-up sheet: what each setting should be here, what was read, by whom and when";
+    report.runId = run.id();
+    report.units = ground.units;
+    report.anchor = anchor;
+    std::vector<Section>& sections = report.sections;
+    if (anchor) {
+        sections.emplace_back(Beside{Beside::What::Begin, 84});
+        sections.emplace_back(factsOf(ground, run));
+        sections.emplace_back(Beside{Beside::What::Next, 16});
+        sections.emplace_back(QrText{seal::anchorUri(run.id(), *anchor), "finds this run"});
+        sections.emplace_back(Beside{Beside::What::End, 100});
+    } else {
+        sections.emplace_back(factsOf(ground, run));
+    }
+    addSetUp(ground, settingsTable(ground, &run), sections);
+    const auto deviations = deviationsTable(ground, run);
+    if (deviations) sections.emplace_back(*deviations);
+    if (const std::string remarks = remarksOf(run); !remarks.empty())
+        sections.emplace_back(Paragraph{Text("What the next person must know: %1", {remarks}), true});
+    sections.emplace_back(signatures(run, anchor.has_value()));
+    sections.emplace_back(PageBreak{});
+    if (auto history = historyTable(ground, run)) sections.emplace_back(std::move(*history));
+    sections.emplace_back(decisionRule());
+    sections.emplace_back(stepsTable(ground, run));
+    if (auto others = otherTargets(ground)) sections.emplace_back(std::move(*others));
+    addMoreCharts(ground, sections);
+    return report;
+}
+
+Report blankSheet(const run::Basis& basis)
+{
+    const Ground ground{basis.inputs,   &basis.sources,
+                        &basis.targets, &basis.plan,
+                        &basis.facts,   basis.inputs.press ? basis.inputs.press->units : UnitSystem::Metric};
+    Report report;
+    report.title = titleOf(ground, basis.sources);
+    report.subtitle = "Blank set-up sheet: write the readings in, type them in afterwards as a transcription";
+    report.units = ground.units;
+    std::vector<Section>& sections = report.sections;
+    Facts facts{inputFacts(ground)};
+    facts.pairs.emplace_back("Operator", Cell{Ruled{}, Mark::None, false});
+    facts.pairs.emplace_back("Date and time", Cell{Ruled{}, Mark::None, false});
+    sections.emplace_back(std::move(facts));
+    addSetUp(ground, settingsTable(ground, nullptr), sections);
+    SignatureBlock block;
+    block.entries = {{"Operator: this is what I saw and did", {}, {}},
+                     {"Supervisor: I accepted the deviations", {}, {}},
+                     {"Taken over by the next shift", {}, {}}};
+    block.notice = "Not a record until it has been typed in and sealed.";
+    sections.emplace_back(std::move(block));
+    sections.emplace_back(PageBreak{});
+    sections.emplace_back(decisionRule());
+    sections.emplace_back(blankStepsTable(ground));
+    if (auto others = otherTargets(ground)) sections.emplace_back(std::move(*others));
+    addMoreCharts(ground, sections);
+    return report;
+}
+
+}  // namespace taut::report
