@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/print/print.h"
+
+#include <algorithm>
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+
+#include "app/print/sections.h"
+#include "app/text/words.h"
+#include "core/base/file.h"
+
+namespace taut::app::print {
+
+namespace {
+
+constexpr int kResolution = 1200;    // dots per inch: whole dots are fine enough for every rule
+constexpr double kHeadGap = 2.0;     // mm below the head of a page
+constexpr double kSectionGap = 2.4;  // mm between sections
+constexpr double kFootHeight = 9.0;  // mm
+
+/// One row of sections beside each other, being filled.
+class BandBuilder {
+public:
+    BandBuilder(Type& type, double width) : m_type(type), m_width(width) {}
+
+    void add(const report::Section& section)
+    {
+        if (const auto* beside = std::get_if<report::Beside>(&section)) return turn(*beside);
+        if (std::holds_alternative<report::PageBreak>(section)) {
+            close();
+            m_newPage = true;
+            return;
+        }
+        if (!m_columns) open(0, m_width);
+        Stack& stack = m_band.stacks.back();
+        std::vector<Strip> strips = std::visit(
+            [&](const auto& one) -> std::vector<Strip> {
+                using T = std::decay_t<decltype(one)>;
+                if constexpr (std::is_same_v<T, report::PageBreak> || std::is_same_v<T, report::Beside>)
+                    return {};
+                else
+                    return print::strips(m_type, one, stack.width);
+            },
+            section);
+        if (!stack.strips.empty() && m_columns) stack.strips.push_back(space(m_type, kSectionGap));
+        for (Strip& strip : strips) stack.strips.push_back(std::move(strip));
+        if (!m_columns) close();
+    }
+    [[nodiscard]] std::vector<Band> take()
+    {
+        close();
+        return std::move(m_bands);
+    }
+
+private:
+    void turn(const report::Beside& beside)
+    {
+        using What = report::Beside::What;
+        if (beside.what != What::Next) close();
+        m_columns = beside.what != What::End;
+        if (!m_columns) return;
+        const double gap = m_type.mm(5);
+        const double x = m_band.stacks.empty() ? 0 : m_band.stacks.back().x + m_band.stacks.back().width + gap;
+        const double share = m_width * beside.share / 100 - gap / 2;
+        open(x, share);
+    }
+    void open(double x, double width) { m_band.stacks.push_back({x, width, {}}); }
+    void close()
+    {
+        if (!m_band.stacks.empty()) {
+            m_band.newPage = std::exchange(m_newPage, false);
+            m_bands.push_back(std::move(m_band));
+        }
+        m_band = {};
+        m_columns = false;
+    }
+    Type& m_type;
+    double m_width;
+    std::vector<Band> m_bands;
+    Band m_band;
+    bool m_columns = false, m_newPage = false;
+};
+
+/// What stands above and below every page.
+struct Frame {
+    SetText title, subtitle, again;
+    double firstHead = 0, nextHead = 0;
+    QString run, anchor;
+};
+
+Frame frameOf(Type& type, const report::Report& report, double width)
+{
+    Frame frame;
+    const QString title = words(report.title, report.units);
+    frame.title = type.set(title, type.font(kTitle, true), width);
+    frame.subtitle = type.set(words(report.subtitle, report.units), type.font(kBody), width);
+    frame.again = type.set(title, type.font(kBody, true), width);
+    frame.firstHead = frame.title.height + frame.subtitle.height + type.mm(kHeadGap);
+    frame.nextHead = frame.again.height + type.mm(kHeadGap);
+    if (std::max(frame.title.width, frame.subtitle.width) > width + 1) type.tooLarge(title);
+    frame.run = report.runId.empty() ? QCoreApplication::translate("print", "blank sheet")
+                                     : QCoreApplication::translate("print", "run %1").arg(dataText(report.runId));
+    frame.anchor = report.anchor          ? dataText(seal::anchorText(*report.anchor))
+                   : report.runId.empty() ? QString()
+                                          : QCoreApplication::translate("print", "not sealed");
+    return frame;
+}
+
+void drawFrame(QPainter& painter, Type& type, const Frame& frame, QSizeF page, int number, int pages)
+{
+    const QPen rule = type.rule(0.4);
+    if (number == 1) {
+        frame.title.draw(painter, {0, 0});
+        frame.subtitle.draw(painter, {0, frame.title.height});
+    } else {
+        frame.again.draw(painter, {0, 0});
+    }
+    const double head = number == 1 ? frame.firstHead : frame.nextHead;
+    painter.setPen(rule);
+    painter.drawLine(QPointF(0, head - type.mm(kHeadGap * 0.6)), QPointF(page.width(), head - type.mm(kHeadGap * 0.6)));
+
+    const QFont font = type.font(kSmall);
+    const QString count = QCoreApplication::translate("print", "page %1 of %2").arg(number).arg(pages);
+    const SetText right = type.set(count, font, page.width(), Qt::AlignRight);
+    const SetText left = type.set(frame.run, font, page.width() - right.width - type.mm(4));
+    const SetText below = type.set(frame.anchor, font, page.width());
+    const double top = page.height() - type.mm(kFootHeight) + type.mm(1.2);
+    painter.drawLine(QPointF(0, top), QPointF(page.width(), top));
+    right.draw(painter, {0, top + type.mm(0.6)});
+    left.draw(painter, {0, top + type.mm(0.6)});
+    below.draw(painter, {0, top + type.mm(0.6) + left.height});
+    if (top + type.mm(0.6) + left.height + below.height > page.height() + 1) type.tooLarge(frame.anchor);
+}
+
+Finding failed()
+{
+    return refuse("print.failed", "sheet", "The sheet could not be drawn: the printer or the PDF did not begin.",
+                  "Check the printer, or write a PDF to another folder.");
+}
+
+}  // namespace
+
+void choosePaper(QPagedPaintDevice& device, Paper paper)
+{
+    device.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+    device.setPageOrientation(QPageLayout::Portrait);
+    device.setPageMargins(QMarginsF(14, 10, 12, 9), QPageLayout::Millimeter);
+}
+
+Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report)
+{
+    if (auto font = checkFont(); !font) return font.error();
+    Type type(device, report.units);
+    const QSizeF page(device.width(), device.height());
+    const Frame frame = frameOf(type, report, page.width());
+    BandBuilder builder(type, page.width());
+    for (const report::Section& section : report.sections) builder.add(section);
+    std::vector<Band> bands = builder.take();
+    // The head of the first page is taller than that of the others: a strip in its place makes up the difference.
+    const double body = page.height() - frame.nextHead - type.mm(kFootHeight);
+    Strip taller;
+    taller.height = std::max(0.0, frame.firstHead - frame.nextHead - type.mm(kSectionGap));
+    bands.insert(bands.begin(), Band{{Stack{0, page.width(), {taller}}}, false});
+    const auto pages = fillPages(bands, body, type.mm(kSectionGap), [&](const QString& what) { type.tooLarge(what); });
+
+    QPainter painter;
+    if (!painter.begin(&device)) return failed();
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    const int count = static_cast<int>(pages.size());
+    for (int i = 0; i < count; ++i) {
+        if (i > 0 && !device.newPage()) return failed();
+        drawFrame(painter, type, frame, page, i + 1, count);
+        for (const Placed& placed : pages[static_cast<std::size_t>(i)]) {
+            if (!placed.strip->draw) continue;
+            painter.save();
+            painter.setPen(QPen(Qt::black));
+            placed.strip->draw(painter, placed.at + QPointF(0, frame.nextHead));
+            painter.restore();
+        }
+    }
+    if (!painter.end()) return failed();
+    return Printed{count, type.overflow()};
+}
+
+Result<Printed> writePdf(const report::Report& report, const std::filesystem::path& file, Paper paper)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    if (!buffer.open(QIODevice::WriteOnly)) return failed();
+    Printed printed;
+    {
+        QPdfWriter writer(&buffer);
+        writer.setResolution(kResolution);
+        writer.setTitle(words(report.title, report.units));
+        writer.setCreator(QStringLiteral("tautweb " TAUTWEB_VERSION));
+        choosePaper(writer, paper);
+        auto done = paintReport(writer, report);
+        if (!done) return done;
+        printed = std::move(*done);
+    }
+    const auto written = writeFile(file, std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+    if (!written) return written.error();
+    return printed;
+}
+
+}  // namespace taut::app::print

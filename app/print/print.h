@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/report/report.h"
+
+class QPagedPaintDevice;
+
+namespace taut::app::print {
+
+enum class Paper : std::uint8_t { A4, Letter };
+
+/// What came out. `overflow` names everything that did not fit its place: empty on a good sheet, and tests say so.
+struct Printed {
+    int pages = 0;
+    std::vector<std::string> overflow;
+};
+
+/// Draws a report on paper, page by page: the device is a PDF or a printer, its page size is already chosen. Text is
+/// set in the program's one family; code font.missing when another one would come out.
+[[nodiscard]] Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report);
+
+/// Writes a PDF, all of it or none. Codes font.missing, file.unwritable, print.failed.
+[[nodiscard]] Result<Printed> writePdf(const report::Report& report, const std::filesystem::path& file, Paper paper);
+
+/// Sets the page size and the margins that every sheet has.
+void choosePaper(QPagedPaintDevice& device, Paper paper);
+
+}  // namespace taut::app::print

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/print/type.h"
+
+#include <algorithm>
+
+#include <QFontInfo>
+#include <QFontMetricsF>
+#include <QPaintDevice>
+#include <QPainter>
+#include <QPen>
+#include <QTextOption>
+
+namespace taut::app::print {
+
+Result<Done> checkFont(const char* family)
+{
+    const QString found = QFontInfo(QFont(QLatin1String(family))).family();
+    if (found == QLatin1String(family)) return Done{};
+    return refuse(
+        "font.missing", family,
+        {"The font that sheets are set in is not installed; %1 would come out instead, and signs could be lost.",
+         {found.isEmpty() ? std::string("none") : found.toStdString()}},
+        "Install the package fonts-dejavu-core.");
+}
+
+void SetText::draw(QPainter& painter, QPointF topLeft) const { layout->draw(&painter, topLeft); }
+
+Type::Type(const QPaintDevice& device, UnitSystem system)
+    : m_device(device),
+      m_system(system),
+      m_perMm(device.logicalDpiX() / 25.4)
+{}
+
+QFont Type::font(double points, bool bold) const
+{
+    QFont font{QString::fromLatin1(kFamily)};
+    font.setPointSizeF(points);
+    font.setBold(bold);
+    font.setStyleStrategy(QFont::PreferNoShaping);
+    return font;
+}
+
+SetText Type::set(const QString& text, const QFont& font, double width, Qt::Alignment align) const
+{
+    SetText set;
+    set.layout = std::make_shared<QTextLayout>(text, font, &m_device);
+    QTextOption option(align);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    option.setUseDesignMetrics(true);
+    set.layout->setTextOption(option);
+    set.layout->setCacheEnabled(true);
+    set.layout->beginLayout();
+    for (QTextLine line = set.layout->createLine(); line.isValid(); line = set.layout->createLine()) {
+        line.setLineWidth(std::max(1.0, width));
+        line.setPosition(QPointF(0, set.height));
+        set.height += line.height();
+        set.width = std::max(set.width, line.naturalTextWidth());
+    }
+    set.layout->endLayout();
+    return set;
+}
+
+double Type::lineHeight(const QFont& font) const { return QFontMetricsF(font, &m_device).height(); }
+
+Look Type::look(double points) const { return {paperPalette(), font(points), m_perMm * 25.4 / 96.0}; }
+
+QPen Type::rule(double millimetres) const { return QPen(Qt::black, mm(millimetres), Qt::SolidLine, Qt::FlatCap); }
+
+}  // namespace taut::app::print
