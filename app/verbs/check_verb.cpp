@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <ostream>
+
+#include "app/seams/demo_shop.h"
+#include "app/verbs/answers.h"
+#include "app/verbs/verbs.h"
+#include "core/base/file.h"
+#include "core/base/toml.h"
+#include "core/inputs/inputs.h"
+#include "core/procedure/procedure.h"
+#include "core/units/plain.h"
+
+namespace taut::app::verbs {
+
+namespace {
+
+/// What a file is, and everything that is wrong with it.
+struct Checked {
+    std::string file, is;
+    Findings findings;
+};
+
+/// Reads with any reader of the family (text, file, notes) and keeps only what it said.
+template <class Reader>
+void noteAll(Reader reader, const std::string& text, const std::string& file, Findings& notes)
+{
+    if (const auto read = reader(text, file, notes); !read) notes.push_back(read.error());
+}
+
+Result<Checked> checked(const std::string& file)
+{
+    const auto text = readFile(file);
+    if (!text) return text.error();
+    Checked all{file, inputs::whatIs(*text), {}};
+    if (all.is.empty()) all.is = isPeopleFile(*text) ? "people" : "";
+    if (all.is == "press")
+        noteAll(inputs::readPress, *text, file, all.findings);
+    else if (all.is == "job")
+        noteAll(inputs::readJob, *text, file, all.findings);
+    else if (all.is == "substrates")
+        noteAll(inputs::readSubstrates, *text, file, all.findings);
+    else if (all.is == "roll")
+        noteAll(inputs::readRoll, *text, file, all.findings);
+    else if (all.is == "procedure")
+        noteAll(procedure::readProcedure, *text, file, all.findings);
+    else if (all.is == "answers")
+        noteAll(readAnswers, *text, file, all.findings);
+    else if (all.is == "people")
+        noteAll(readPeople, *text, file, all.findings);
+    else if (const auto root = readToml(*text, file); !root)
+        all.findings.push_back(root.error());
+    else
+        all.findings.push_back(refuse("check.not_ours", file,
+                                      "This is none of the files that tautweb reads: it has no [press], [job], "
+                                      "[[substrate]], [roll], [procedure], [[answer]] or [[person]].",
+                                      "Check that this is the file you meant."));
+    return all;
+}
+
+Exit run(const Options& options, const Console& console)
+{
+    const bool json = options.json();
+    Json files = Json::array();
+    bool inOrder = true;
+    for (const std::string& file : options.words()) {
+        const auto one = checked(file);
+        if (!one) return refused(console, json, one.error());
+        if (stops(one->findings)) inOrder = false;
+        files.add(Json::object().set("file", file).set("is", one->is).set("findings", findingsJson(one->findings)));
+        if (json) continue;
+        for (const Finding& finding : one->findings)
+            console.out << (finding.severity == Severity::Stop   ? "wrong  "
+                            : finding.severity == Severity::Warn ? "think  "
+                                                                 : "note   ")
+                        << sentence(finding) << '\n';
+        if (!stops(one->findings)) console.out << file << ": in order (" << one->is << ")\n";
+    }
+    if (json) print(console, answer().set("in_order", inOrder).set("files", std::move(files)));
+    return inOrder ? Exit::Done : Exit::NotInOrder;
+}
+
+}  // namespace
+
+Verb checkVerb()
+{
+    return {{"check", "FILE...", "reads input and procedure files and says what is wrong with them", {}, 1, 10000},
+            run};
+}
+
+}  // namespace taut::app::verbs

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <charconv>
+#include <ostream>
+
+#include "app/seams/resources.h"
+#include "app/verbs/verbs.h"
+#include "core/base/clock.h"
+#include "core/logbook/logbook.h"
+#include "core/run/run.h"
+
+namespace taut::app::verbs {
+
+namespace {
+
+std::filesystem::path logbookOf(const Options& options)
+{
+    return options.has("--logbook") ? std::filesystem::path(options.value("--logbook")) : usualLogbook();
+}
+
+/// "2026-11-25", at midnight where this machine is; the day after for an end that includes its day.
+Result<std::int64_t> dayOf(const std::string& option, const std::string& said, bool end)
+{
+    const auto midnight = readUtc(said + "T00:00:00.000Z");
+    if (said.size() != 10 || !midnight)
+        return refuse("option.no_value", option, {"%1 is not a date.", {said}}, "Write it as 2026-11-25.");
+    const std::int64_t local = *midnight - SystemClock().now().offsetMinutes * 60000LL;
+    return end ? local + 24 * 3600000LL : local;
+}
+
+Result<records::RunQuery> queryOf(const Options& options)
+{
+    records::RunQuery query;
+    query.press = options.value("--press");
+    query.job = options.value("--job");
+    query.state = options.value("--state");
+    if (!query.state.empty() && query.state != "open" && query.state != "completed" && query.state != "abandoned")
+        return refuse("option.no_value", "--state", {"No run is in a state called %1.", {query.state}},
+                      "Write open, completed or abandoned.");
+    for (const auto& [option, member] :
+         {std::pair{"--since", &records::RunQuery::sinceMs}, std::pair{"--until", &records::RunQuery::untilMs}}) {
+        if (!options.has(option)) continue;
+        const auto day = dayOf(option, options.value(option), std::string_view(option) == "--until");
+        if (!day) return day.error();
+        query.*member = *day;
+    }
+    if (options.has("--limit")) {
+        const std::string said = options.value("--limit");
+        const auto [end, error] = std::from_chars(said.data(), said.data() + said.size(), query.limit);
+        if (error != std::errc{} || end != said.data() + said.size() || query.limit == 0 || query.limit > 1000)
+            return refuse("option.no_value", "--limit", {"%1 is not a number of runs.", {said}},
+                          "Write a whole number from 1 to 1000.");
+    }
+    return query;
+}
+
+Json runJson(const records::RunRow& row)
+{
+    const auto orNull = [](const std::string& text) { return text.empty() ? Json() : Json(text); };
+    return Json::object()
+        .set("seq", row.seq)
+        .set("run", row.run)
+        .set("press", row.press)
+        .set("job", row.job)
+        .set("substrate", row.substrate)
+        .set("roll", row.roll)
+        .set("operator", row.operatorName)
+        .set("begun", utcText(row.begunMs))
+        .set("ended", row.endedMs == 0 ? Json() : Json(utcText(row.endedMs)))
+        .set("state", row.state)
+        .set("verdict", orNull(row.verdict))
+        .set("deviations", row.deviations)
+        .set("reviewed_by", orNull(row.reviewedBy));
+}
+
+std::string shownTime(std::int64_t utcMs)
+{
+    if (utcMs == 0) return "-";
+    std::string text = utcText(utcMs + SystemClock().now().offsetMinutes * 60000LL).substr(0, 16);
+    text[10] = ' ';
+    return text;
+}
+
+Exit list(const records::Reader& reader, const Options& options, const Console& console)
+{
+    const bool json = options.json();
+    const auto query = queryOf(options);
+    if (!query) return refused(console, json, query.error());
+    const auto page = reader.runs(*query, options.value("--after"));
+    if (!page) return refused(console, json, page.error());
+    if (json) {
+        Json all = Json::array();
+        for (const records::RunRow& row : page->rows) all.add(runJson(row));
+        print(console,
+              answer().set("runs", std::move(all)).set("next", page->next.empty() ? Json() : Json(page->next)));
+        return Exit::Done;
+    }
+    if (page->rows.empty()) {
+        console.out << "No run fits.\n";
+        return Exit::Done;
+    }
+    std::vector<std::vector<std::string>> rows{
+        {"run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state", "verdict"}};
+    for (const records::RunRow& row : page->rows)
+        rows.push_back({row.run, row.press, row.job, row.substrate, row.roll, row.operatorName, shownTime(row.begunMs),
+                        shownTime(row.endedMs), row.state, row.verdict});
+    console.out << table(rows);
+    if (!page->next.empty()) console.out << "There are more: tautweb runs --after " << page->next << '\n';
+    return Exit::Done;
+}
+
+/// One line for each stage of the record, and what was out of the ordinary.
+void tell(const seal::Seal& seal, const run::Run& run, const Console& console)
+{
+    const run::Began& began = run.began();
+    console.out << "run " << run.id() << ", press " << began.sources.press.id << ", job " << began.sources.job.id
+                << ", roll " << run.sources().roll.id << ", by " << run.operatorName() << "\nseal " << seal.seq
+                << ", link " << hex(seal.link) << "\n\n";
+    std::vector<std::vector<std::string>> rows{{"step", "state", "entered", "verdict", "by"}};
+    for (const procedure::Step& step : run.plan().steps) {
+        const run::StepStanding standing = run.standing(step.id);
+        const bool answered = standing.answer.has_value();
+        rows.push_back({step.id.value, run::stateWord(standing.state), answered ? standing.answer->entered : "",
+                        answered ? verdict::verdictWord(standing.answer->judgement.verdict) : "", standing.byName});
+    }
+    console.out << table(rows);
+}
+
+Exit one(const records::Reader& reader, const Options& options, const Console& console)
+{
+    const auto seal = reader.sealOfRun(options.words().front());
+    if (!seal) return refused(console, options.json(), seal.error());
+    if (options.json()) {
+        // The sealed bytes, unchanged, so that they can be hashed.
+        console.out << seal->document;
+        return Exit::Done;
+    }
+    const auto document = seal::read(seal->document);
+    if (!document) return refused(console, false, document.error());
+    const auto events = seal::eventsOf(*document);
+    if (!events) return refused(console, false, events.error());
+    tell(*seal, run::Run::fold(*events), console);
+    return Exit::Done;
+}
+
+Exit run(const Options& options, const Console& console)
+{
+    const auto reader = logbook::openReader(logbookOf(options));
+    if (!reader) return refused(console, options.json(), reader.error());
+    return options.words().empty() ? list(**reader, options, console) : one(**reader, options, console);
+}
+
+}  // namespace
+
+Verb runsVerb()
+{
+    return {{"runs",
+             "[RUN]",
+             "lists the runs of a logbook, or shows one; RUN --json gives the sealed bytes unchanged",
+             {{"--logbook", "FILE", "the logbook; else the usual one of this user"},
+              {"--press", "ID", "only this press"},
+              {"--job", "ID", "only this job"},
+              {"--state", "S", "only open, completed or abandoned"},
+              {"--since", "DATE", "begun on this day or later, 2026-11-25"},
+              {"--until", "DATE", "begun on this day or earlier"},
+              {"--limit", "N", "at most so many (50)"},
+              {"--after", "NEXT", "go on where the last list ended"}},
+             0,
+             1},
+            taut::app::verbs::run};
+}
+
+}  // namespace taut::app::verbs

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <ostream>
+
+#include "app/print/print.h"
+#include "app/seams/resources.h"
+#include "app/verbs/inputs_from.h"
+#include "app/verbs/verbs.h"
+#include "core/logbook/logbook.h"
+#include "core/report/report.h"
+
+namespace taut::app::verbs {
+
+namespace {
+
+std::filesystem::path logbookOf(const Options& options)
+{
+    return options.has("--logbook") ? std::filesystem::path(options.value("--logbook")) : usualLogbook();
+}
+
+Result<print::Paper> paperOf(const Options& options)
+{
+    const std::string said = options.value("--paper");
+    if (said.empty() || said == "a4") return print::Paper::A4;
+    if (said == "letter") return print::Paper::Letter;
+    return refuse("option.no_value", "--paper", {"There is no paper called %1 here.", {said}},
+                  "Write --paper a4 or --paper letter.");
+}
+
+/// A sheet to be drawn, and what its file is called when nothing was said.
+struct Wanted {
+    report::Report report;
+    std::string name;
+};
+
+Result<Wanted> sheetOfRun(const Options& options)
+{
+    const std::string& id = options.words().front();
+    const auto reader = logbook::openReader(logbookOf(options));
+    if (!reader) return reader.error();
+    const auto seal = (*reader)->sealOfRun(id);
+    if (!seal) return seal.error();
+    const auto document = seal::read(seal->document);
+    if (!document) return document.error();
+    if (options.has("--blank")) {
+        // What the run ended with, not what it began with: a roll changed under way stays changed.
+        const auto events = seal::eventsOf(*document);
+        if (!events) return events.error();
+        const run::Run run = run::Run::fold(*events);
+        InputFiles files;
+        const run::Sources& sources = run.sources();
+        files.press = {sources.press.id, sources.press.text, sources.press.id};
+        files.job = {sources.job.id, sources.job.text, sources.job.id};
+        files.substrate = {sources.substrate.id, sources.substrate.text, sources.substrate.id};
+        files.roll = {sources.roll.id, sources.roll.text, sources.roll.id};
+        Findings notes;
+        auto inputs = readInputs(files, notes);
+        if (!inputs) return inputs.error();
+        return Wanted{report::blankSheet({sources, std::move(*inputs), run.facts(), run.targets(), run.plan()}),
+                      id + "-blank"};
+    }
+    const auto anchor = (*reader)->anchor();
+    if (!anchor) return anchor.error();
+    auto report = report::reportOf(*document, *anchor);
+    if (!report) return report.error();
+    return Wanted{std::move(*report), id};
+}
+
+Result<Wanted> blankSheet(const Options& options)
+{
+    const auto files = inputFiles(options);
+    if (!files) return files.error();
+    const auto when = circumstances(options);
+    if (!when) return when.error();
+    const auto sources = sourcesOf(*files, "cold_start");
+    if (!sources) return sources.error();
+    run::BasisQuestion question;
+    question.webInPress = when->webInPress;
+    question.presentDiameter = when->presentDiameter;
+    const auto basis = run::basisFor(*sources, question);
+    if (!basis) return basis.error();
+    return Wanted{report::blankSheet(*basis), files->press.id + '-' + files->job.id + "-blank"};
+}
+
+Result<Wanted> wanted(const Options& options)
+{
+    if (!options.words().empty()) return sheetOfRun(options);
+    if (options.has("--blank")) return blankSheet(options);
+    return refuse("option.too_few_words", "sheet", "tautweb sheet needs the id of a run, or --blank and the inputs.",
+                  "tautweb runs lists the runs; tautweb sheet --help tells more.");
+}
+
+Exit run(const Options& options, const Console& console)
+{
+    const bool json = options.json();
+    const auto paper = paperOf(options);
+    if (!paper) return refused(console, json, paper.error());
+    const auto sheet = wanted(options);
+    if (!sheet) return refused(console, json, sheet.error());
+    const std::filesystem::path file = options.has("--out") ? std::filesystem::path(options.value("--out"))
+                                                            : std::filesystem::path(sheet->name + ".pdf");
+    const auto printed = print::writePdf(sheet->report, file, *paper);
+    if (!printed) return refused(console, json, printed.error());
+    if (json)
+        print(console, answer().set("sheet", file.string()).set("pages", printed->pages));
+    else
+        console.out << file.string() << " (" << printed->pages << " pages)\n";
+    return Exit::Done;
+}
+
+}  // namespace
+
+Verb sheetVerb()
+{
+    VerbSpec spec{"sheet",
+                  "RUN | --blank --press P --job J --roll R",
+                  "writes the set-up sheet of a run, or a blank one",
+                  inputOptions(),
+                  0,
+                  1};
+    spec.options.push_back({"--blank", "", "targets filled, readings empty"});
+    spec.options.push_back({"--out", "FILE.pdf", "where to write it; else RUN.pdf in this folder"});
+    spec.options.push_back({"--paper", "a4|letter", "a4 when not said"});
+    return {std::move(spec), run, true};
+}
+
+}  // namespace taut::app::verbs

@@ -1,0 +1,268 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/verbs/story.h"
+
+#include <algorithm>
+
+#include "app/seams/resources.h"
+#include "core/units/format.h"
+#include "core/units/parse.h"
+#include "core/units/plain.h"
+
+namespace taut::app::verbs {
+
+namespace {
+
+using run::Run;
+using run::StepId;
+
+std::string whereOf(const Answers& answers, const AnswerEntry& entry)
+{
+    return answers.file + ':' + std::to_string(entry.line);
+}
+
+/// The first step before this one that still waits for an answer: the one that was left out.
+std::optional<StepId> leftOut(const Run& run, const StepId& step)
+{
+    for (const procedure::Step& one : run.plan().steps) {
+        if (one.id == step) return std::nullopt;
+        if (run::isOpen(run.standing(one.id).state)) return one.id;
+    }
+    return std::nullopt;
+}
+
+std::string nextName(const Run& run, const std::string& otherwise)
+{
+    const auto open = run.openSteps();
+    return open.empty() ? otherwise : open.front().value;
+}
+
+std::optional<std::string> textOfFile(const std::vector<InputFile>& files, const std::string& id)
+{
+    for (const InputFile& file : files)
+        if (file.id == id) return file.text;
+    return std::nullopt;
+}
+
+Finding unknownInput(const char* what, const std::string& id)
+{
+    return refuse("input.unknown", id, {"No %1 of this id is among the resources.", {std::string(what)}},
+                  "Correct the id in [run] of the answers file.");
+}
+
+Result<std::optional<Length>> diameterOf(const std::string& text)
+{
+    if (text.empty()) return std::optional<Length>();
+    const auto read = parseQuantity(text, Kind::Length);
+    if (!read) return read.error();
+    return std::optional<Length>(read->as<Kind::Length>());
+}
+
+}  // namespace
+
+Storyteller::Storyteller(logbook::Writer& writer, SteppedClock& clock, const std::filesystem::path& resources,
+                         std::vector<DemoPerson> people)
+    : m_writer(writer),
+      m_clock(clock),
+      m_resources(resources),
+      m_people(std::move(people))
+{}
+
+std::int64_t Storyteller::milliseconds(const Answers& answers)
+{
+    std::int64_t total = 0;
+    for (const AnswerEntry& entry : answers.entries) total += entry.seconds * 1000LL;
+    return total;
+}
+
+Result<const people::Actor*> Storyteller::actor(const std::string& id)
+{
+    if (const auto known = m_actors.find(id); known != m_actors.end()) return &known->second;
+    const auto person =
+        std::find_if(m_people.begin(), m_people.end(), [&](const DemoPerson& one) { return one.id.value == id; });
+    if (person == m_people.end())
+        return refuse("demo.person", id, "Nobody of this id is among the people of the demo shop.",
+                      "Correct `by` in the answers file, or add the person to people.toml.");
+    auto signedIn = m_writer.signIn(id, person->pin);
+    if (!signedIn) return signedIn.error();
+    return &m_actors.emplace(id, std::move(*signedIn)).first->second;
+}
+
+Result<logbook::OpenRun> Storyteller::begin(const Answers& answers, const std::string& parent)
+{
+    const auto by = actor(answers.by);
+    if (!by) return by.error();
+    logbook::OpenRun::Beginning beginning;
+    const auto kept = [&](const char* what, const std::string& id, run::Source& out) -> Outcome {
+        const auto all = m_writer.definitions(what);
+        if (!all) return all.error();
+        for (const logbook::Definition& one : *all)
+            if (one.source.id == id) {
+                out = one.source;
+                return Done{};
+            }
+        return unknownInput(what, id);
+    };
+    run::Sources& sources = beginning.sources;
+    if (auto done = kept("press", answers.press, sources.press); !done) return done.error();
+    if (auto done = kept("job", answers.job, sources.job); !done) return done.error();
+    std::string substrate = answers.substrate;
+    if (substrate.empty()) {
+        Findings notes;
+        const auto job = inputs::readJob(sources.job.text, answers.job, notes);
+        if (!job) return job.error();
+        substrate = job->substrate;
+    }
+    if (auto done = kept("substrate", substrate, sources.substrate); !done) return done.error();
+    if (auto done = kept("procedure", answers.procedure, sources.procedure); !done) return done.error();
+    const auto roll = textOfFile(shopFiles(m_resources, "roll"), answers.roll);
+    if (!roll) return unknownInput("roll", answers.roll);
+    sources.roll = run::sourceOf(answers.roll, 0, *roll);
+    beginning.question.kind = answers.kind;
+    beginning.question.webInPress = answers.webInPress;
+    const auto diameter = diameterOf(answers.diameter);
+    if (!diameter) return diameter.error();
+    beginning.question.presentDiameter = *diameter;
+    beginning.parent = parent;
+    return logbook::OpenRun::begin(m_writer, beginning, **by);
+}
+
+Storyteller::Outcome Storyteller::perform(logbook::OpenRun& open, const run::Command& command, const std::string& by,
+                                          const std::string& stoppedAt)
+{
+    const auto who = actor(by);
+    if (!who) return who.error();
+    auto done = open.perform(command, **who);
+    if (done) return done;
+    Finding finding = done.error();
+    finding.subject = stoppedAt;
+    return finding;
+}
+
+Result<std::optional<run::Command>> Storyteller::commandFor(const AnswerEntry& entry)
+{
+    using Wanted = std::optional<run::Command>;
+    const StepId step{entry.step};
+    std::optional<people::Actor> supervisor;
+    if (!entry.supervisor.empty()) {
+        const auto second = actor(entry.supervisor);
+        if (!second) return second.error();
+        supervisor = **second;
+    }
+    if (entry.act == "answer") return Wanted(run::Answer{step, entry.entered, entry.stated});
+    if (entry.act == "correct") return Wanted(run::Correct{step, entry.entered, entry.reason});
+    if (entry.act == "skip") return Wanted(run::SkipStep{step, entry.reason, supervisor});
+    if (entry.act == "deviation") return Wanted(run::AcceptDeviation{step, entry.reason, *supervisor});
+    if (entry.act == "note") return Wanted(run::Note{step, entry.text});
+    if (entry.act == "hold_stop") return Wanted(run::HoldStop{entry.holder, entry.where});
+    if (entry.act == "give_up_stop") return Wanted(run::GiveUpStop{entry.holder});
+    if (entry.act == "change_roll") {
+        const auto roll = textOfFile(shopFiles(m_resources, "roll"), entry.roll);
+        if (!roll) return unknownInput("roll", entry.roll);
+        const auto diameter = diameterOf(entry.diameter);
+        if (!diameter) return diameter.error();
+        return Wanted(run::ChangeRoll{*roll, *diameter});
+    }
+    if (entry.act == "diameter") {
+        const auto diameter = diameterOf(entry.diameter);
+        if (!diameter) return diameter.error();
+        return Wanted(run::MeasuredDiameter{**diameter});
+    }
+    if (entry.act == "repeat_stage") return Wanted(run::RepeatStage{entry.stage, entry.cause});
+    if (entry.act == "interrupt") return Wanted(run::Interrupt{entry.reason});
+    if (entry.act == "resume") return Wanted(run::Resume{entry.stated, false});
+    if (entry.act == "hand_over") {
+        const auto to = actor(entry.to);
+        if (!to) return to.error();
+        return Wanted(run::HandOver{**to});
+    }
+    return Wanted();  // kill: the program ends and starts again, which is no command
+}
+
+void Storyteller::remember(const AnswerEntry& entry, const Run& run)
+{
+    const UnitSystem system = run.began().units;
+    const auto say = [&](Text text) { m_happened.push_back(plain(text, system)); };
+    if (entry.act == "answer" || entry.act == "correct") {
+        const run::StepStanding standing = run.standing(StepId{entry.step});
+        if (!standing.answer) return;
+        const verdict::Verdict verdict = standing.answer->judgement.verdict;
+        if (verdict == verdict::Verdict::Near)
+            say({"%1: %2 is within the limits, but nearer to one than the gauge can tell.",
+                 {entry.step, entry.entered}});
+        if (verdict == verdict::Verdict::Outside) say({"%1: %2 is outside the window.", {entry.step, entry.entered}});
+    } else if (entry.act == "skip") {
+        say({"%1 does not apply: %2.", {entry.step, entry.reason}});
+    } else if (entry.act == "deviation") {
+        say({"%1: %2 accepted the deviation: %3.",
+             {entry.step, actor(entry.supervisor).value()->name(), entry.reason}});
+    } else if (entry.act == "change_roll") {
+        say({"The roll was changed to %1; steps to be done again: %2.",
+             {entry.roll, static_cast<std::int64_t>(run.openSteps().size())}});
+    } else if (entry.act == "repeat_stage") {
+        say({"The stage %1 is done again: %2.", {entry.stage, entry.cause}});
+    } else if (entry.act == "hand_over") {
+        say({"Handed over to %1.", {run.operatorName()}});
+    } else if (entry.act == "interrupt") {
+        say({"Interrupted: %1.", {entry.reason}});
+    } else if (entry.act == "kill") {
+        say("The program was ended in the middle and started again.");
+    }
+}
+
+Storyteller::Outcome Storyteller::play(const AnswerEntry& entry, const Answers& answers, logbook::OpenRun& open)
+{
+    m_clock.advance(entry.seconds * 1000LL);
+    const std::string by = entry.by.empty() ? m_by : entry.by;
+    if (!entry.step.empty()) {
+        const StepId step{entry.step};
+        if (open.run().plan().find(step) == nullptr)
+            return refuse("demo.unknown_step", entry.step,
+                          {"This run has no such step; it is answered in %1.", {whereOf(answers, entry)}},
+                          "Correct the step's name in the answers file.");
+        if (const auto missing = leftOut(open.run(), step))
+            return refuse("demo.missing_answer", missing->value,
+                          {"This step has no answer that lets the run go on; the next line, %1, answers %2.",
+                           {whereOf(answers, entry), entry.step}},
+                          "Put its answer before that line.");
+    }
+    const std::string stoppedAt = entry.step.empty() ? nextName(open.run(), entry.act) : entry.step;
+    if (entry.act == "kill") {
+        const auto who = actor(by);
+        if (!who) return who.error();
+        auto again = logbook::OpenRun::resume(m_writer, open.run().id(), **who);
+        if (!again) return again.error();
+        open = std::move(*again);
+    } else {
+        const auto command = commandFor(entry);
+        if (!command) return command.error();
+        if (auto done = perform(open, **command, by, stoppedAt); !done) return done;
+    }
+    if (entry.act == "hand_over") m_by = entry.to;
+    remember(entry, open.run());
+    return Done{};
+}
+
+Result<Told> Storyteller::tell(const Answers& answers, const std::string& parent)
+{
+    m_by = answers.by;
+    m_happened.clear();
+    auto open = begin(answers, parent);
+    if (!open) return open.error();
+    for (const AnswerEntry& entry : answers.entries)
+        if (auto done = play(entry, answers, *open); !done) return done.error();
+    if (answers.ends == "abandoned") {
+        if (auto done = perform(*open, run::Abandon{answers.reason}, m_by, nextName(open->run(), answers.file)); !done)
+            return done.error();
+        m_happened.push_back("Abandoned: " + answers.reason + '.');
+    } else if (auto done = perform(*open, run::SignOff{answers.remarks}, m_by, nextName(open->run(), answers.file));
+               !done) {
+        return done.error();
+    }
+    const auto who = actor(m_by);
+    if (!who) return who.error();
+    auto seal = open->seal(**who);
+    if (!seal) return seal.error();
+    return Told{open->run().id(), std::move(*seal), open->run(), std::move(m_happened)};
+}
+
+}  // namespace taut::app::verbs

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <ostream>
+
+#include "app/verbs/inputs_from.h"
+#include "app/verbs/verbs.h"
+#include "core/targets/target_json.h"
+#include "core/units/format.h"
+#include "core/units/plain.h"
+
+namespace taut::app::verbs {
+
+namespace {
+
+using targets::Target;
+using targets::Targets;
+
+std::string windowText(const targets::Window& window, UnitSystem system)
+{
+    const std::string low = window.low ? format(*window.low, system, Rounding::Up) : "";
+    const std::string high = window.high ? format(*window.high, system, Rounding::Down) : "";
+    if (low.empty() && high.empty()) return {};
+    if (high.empty()) return "at least " + low;
+    if (low.empty()) return "at most " + high;
+    return low + " .. " + high;
+}
+
+std::string valueText(const targets::TargetValue& value, UnitSystem system)
+{
+    if (const auto* quantity = std::get_if<Quantity>(&value)) return format(*quantity, system);
+    if (const auto* yes = std::get_if<bool>(&value)) return *yes ? "yes" : "no";
+    return std::get<std::string>(value);
+}
+
+/// The last column: by which relation and rule, or what is missing, or why not.
+std::string whyText(const Target& target, UnitSystem system)
+{
+    if (const auto* needs = std::get_if<targets::Needs>(&target.state)) {
+        std::string keys;
+        for (const std::string& key : needs->keys) keys += (keys.empty() ? "" : ", ") + key;
+        return "needs " + keys;
+    }
+    if (const auto* cannot = std::get_if<targets::Cannot>(&target.state))
+        return "cannot: " + plain(cannot->why.text, system);
+    const targets::Ready& ready = *target.ready();
+    std::string why = ready.because.formula;
+    if (ready.window.rule != targets::Rule::None) why += ", window by " + std::string(ruleWord(ready.window.rule));
+    return why;
+}
+
+std::string familyOf(const std::string& id) { return id.substr(0, id.find('.')); }
+
+void printPlain(const Targets& targets, const inputs::Inputs& inputs, const Console& console)
+{
+    const UnitSystem system = inputs.press->units;
+    console.out << inputs.press->name << ", job " << inputs.job->id << ", " << inputs.substrate->name << ", roll "
+                << inputs.roll->id << "\n\n";
+    for (const Finding& finding : targets.findings) {
+        const char* word = finding.severity == Severity::Stop   ? "STOP  "
+                           : finding.severity == Severity::Warn ? "think "
+                                                                : "note  ";
+        console.out << word << sentence(finding, system) << '\n';
+    }
+    if (!targets.findings.empty()) console.out << '\n';
+    std::vector<std::vector<std::string>> rows{{"target", "value", "window", "why", "what it is"}};
+    std::string family;
+    for (const Target& target : targets.all) {
+        if (familyOf(target.id) != family) {
+            if (!family.empty()) rows.emplace_back();
+            family = familyOf(target.id);
+        }
+        const targets::Ready* ready = target.ready();
+        rows.push_back({target.id, ready == nullptr ? "-" : valueText(ready->value, system),
+                        ready == nullptr ? "" : windowText(ready->window, system), whyText(target, system),
+                        plain(target.name, system)});
+    }
+    console.out << table(rows);
+    for (const targets::Schedule& schedule : targets.schedules) {
+        console.out << '\n' << schedule.id << '\n';
+        std::vector<std::vector<std::string>> lines{schedule.columns};
+        for (const auto& row : schedule.rows) {
+            lines.emplace_back();
+            for (const Quantity& quantity : row) lines.back().push_back(format(quantity, system));
+        }
+        console.out << table(lines);
+    }
+}
+
+Exit run(const Options& options, const Console& console)
+{
+    const bool json = options.json();
+    const auto files = inputFiles(options);
+    if (!files) return refused(console, json, files.error());
+    const auto when = circumstances(options);
+    if (!when) return refused(console, json, when.error());
+    Findings notes;
+    const auto inputs = readInputs(*files, notes);
+    if (!inputs) return refused(console, json, inputs.error());
+    if (stops(notes)) return refused(console, json, notes);
+
+    Targets targets = targets::computeTargets(*inputs, when->presentDiameter);
+    targets.findings.insert(targets.findings.begin(), notes.begin(), notes.end());
+    if (!json) {
+        printPlain(targets, *inputs, console);
+        return Exit::Done;
+    }
+    Json named = Json::object()
+                     .set("press", inputs->press->id)
+                     .set("job", inputs->job->id)
+                     .set("substrate", inputs->substrate->id)
+                     .set("roll", inputs->roll->id);
+    if (when->presentDiameter)
+        named.set("present_diameter", when->presentDiameter->si());
+    else if (inputs->roll->outerDiameter)
+        named.set("present_diameter", inputs->roll->outerDiameter->si());
+    else
+        named.set("present_diameter", nullptr);
+    Json facts = Json::array();
+    for (const std::string& fact : inputs::factsOf(*inputs, when->webInPress)) facts.add(fact);
+    Json all = answer().set("inputs", std::move(named)).set("facts", std::move(facts));
+    const Json set = targets::targetsJson(targets, inputs->press->units);
+    for (const auto& [key, value] : set.members()) all.set(key, value);
+    print(console, all);
+    return Exit::Done;
+}
+
+}  // namespace
+
+Verb targetsVerb()
+{
+    VerbSpec spec{"targets",      "", "what each setting should be for this press, job and roll, and why",
+                  inputOptions(), 0,  0};
+    spec.arguments = "--press P --job J --roll R";
+    return {std::move(spec), run};
+}
+
+}  // namespace taut::app::verbs

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <ostream>
+
+#include "app/verbs/verbs.h"
+#include "core/logbook/logbook.h"
+#include "core/units/plain.h"
+
+namespace taut::app::verbs {
+
+namespace {
+
+/// An anchor of a printed sheet, and whether this logbook is the one it was printed from.
+struct Held {
+    seal::PartialAnchor anchor;
+    bool holds = true;
+};
+
+Result<std::vector<Held>> anchorsIn(const Options& options)
+{
+    std::vector<Held> all;
+    for (const std::string& said : options.values("--anchor")) {
+        auto anchor = seal::readPartialAnchor(said);
+        if (!anchor) return anchor.error();
+        all.push_back({std::move(*anchor), true});
+    }
+    return all;
+}
+
+Exit run(const Options& options, const Console& console)
+{
+    const bool json = options.json();
+    const std::string& file = options.words().front();
+    auto anchors = anchorsIn(options);
+    if (!anchors) return refused(console, json, anchors.error());
+    auto verified = logbook::verify(file, {});
+    if (!verified) return refused(console, json, verified.error());
+    Findings findings = verified->findings;
+    for (Held& held : *anchors) {
+        const auto one = logbook::verify(file, {held.anchor});
+        if (!one) return refused(console, json, one.error());
+        for (const Finding& finding : one->findings)
+            if (finding.code.rfind("anchor.", 0) == 0) {
+                held.holds = false;
+                findings.push_back(finding);
+            }
+    }
+    const bool inOrder = findings.empty();
+    const std::string link = hex(verified->end.link);
+    if (json) {
+        Json list = Json::array();
+        for (const Held& held : *anchors)
+            list.add(Json::object()
+                         .set("count", held.anchor.count)
+                         .set("link", held.anchor.digits)
+                         .set("holds", held.holds));
+        print(console, answer()
+                           .set("file", file)
+                           .set("count", verified->end.count)
+                           .set("link", link)
+                           .set("in_order", inOrder)
+                           .set("anchors", std::move(list))
+                           .set("findings", findingsJson(findings)));
+    } else {
+        for (const Finding& finding : findings) console.out << sentence(finding) << '\n';
+        for (const Held& held : *anchors)
+            if (held.holds)
+                console.out << "The sheet with anchor " << held.anchor.count << ':' << held.anchor.digits
+                            << " was printed from this logbook.\n";
+        console.out << file << (inOrder ? ": in order, " : ": NOT in order, ") << verified->end.count << " seals\n"
+                    << "anchor " << verified->end.count << ':' << link << '\n';
+    }
+    return inOrder ? Exit::Done : Exit::NotInOrder;
+}
+
+}  // namespace
+
+Verb verifyVerb()
+{
+    return {{"verify",
+             "LOGBOOK",
+             "recomputes the chain of a logbook and compares it with printed sheets",
+             {{"--anchor", "COUNT:LINK", "from the foot of a sheet, at least 32 digits of the link; may be repeated"}},
+             1,
+             1},
+            run};
+}
+
+}  // namespace taut::app::verbs
