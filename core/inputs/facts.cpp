@@ -43,6 +43,8 @@ void addPressFacts(const Press& press, std::vector<std::string>& out)
     add(out, guidesBy(false), "guide_edge");
     add(out, !press.spliceTable.after.empty() || press.spliceTable.length || press.spliceTable.clamps,
         "has_splice_table");
+    add(out, !press.guards.empty(), "has_guards");
+    add(out, !press.zones.empty(), "has_zones");
     add(out, press.tripBars, "trip_bars");
     add(out, press.wakesStopped, "wakes_stopped");
 }
@@ -194,6 +196,8 @@ const std::vector<std::string>& allFacts()
                                                "guide_centre",
                                                "guide_edge",
                                                "has_splice_table",
+                                               "has_guards",
+                                               "has_zones",
                                                "trip_bars",
                                                "wakes_stopped",
                                                "needs_adapter",

@@ -72,6 +72,7 @@ private:
                     addStep(steps, stage, place, spec, &item);
             for (std::size_t i = first; i < steps.size(); ++i) steps[i].lastOfItems = i + 1 == steps.size();
         }
+        if (joinsLastPlace(steps)) return;
         // parts as even as can be: ten steps are five and five, not nine and one
         const std::size_t parts = (steps.size() + kMostSteps - 1) / kMostSteps;
         for (std::size_t part = 0, from = 0; part < parts; ++part) {
@@ -79,6 +80,19 @@ private:
             addPart(place, {part + 1, parts}, std::span(steps).subspan(from, count));
             from += count;
         }
+    }
+
+    /// Nobody walks to another place only to call a stage done: the call then stands where its stage's last step does.
+    bool joinsLastPlace(std::vector<Step>& steps)
+    {
+        if (steps.size() != 1 || steps.front().kind != StepKind::Call || m_plan.places.empty()) return false;
+        PlanPlace& last = m_plan.places.back();
+        if (last.stage != m_plan.stages.size() || last.count >= kMostSteps) return false;
+        steps.front().place = m_plan.places.size() - 1;
+        steps.front().at = last.at;
+        m_plan.steps.push_back(std::move(steps.front()));
+        ++last.count;
+        return true;
     }
 
     void addPart(const PlaceSpec& place, std::pair<std::size_t, std::size_t> part, std::span<Step> steps)

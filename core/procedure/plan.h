@@ -60,10 +60,11 @@ struct Plan {
 };
 
 /// for_each unrolled in web order, facts applied, this press's labels filled in, places split at nine. `facts` are
-/// inputs::factsOf. A reading whose target this press does not have is left out; one whose target is ready, needs or
-/// cannot stays. A need that no step of this plan gives is left out as well (no air, no air to be on; a next roll finds
-/// the power on), but never people_clear, guards_closed and stops_released of a motion step. Lint sees to it that what
-/// protects people is given again in every kind of run.
+/// inputs::factsOf. A call that would stand alone at its place joins the place before it. A reading whose target this
+/// press does not have is left out; one whose target is ready, needs or cannot stays. A need that no step of this plan
+/// gives is left out as well (no air, no air to be on; a next roll finds the power on), but never people_clear,
+/// guards_closed and stops_released of a motion step. Lint sees to it that what protects people is given again in every
+/// kind of run.
 [[nodiscard]] Plan planFor(const Procedure& procedure, const inputs::Inputs& inputs, const targets::Targets& targets,
                            std::span<const std::string> facts, std::string_view kind);
 

@@ -1,29 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The hash chain against the outside. SHA-256: FIPS 180-4, Secure Hash Standard, 2015, with the message digests of the
-// examples that the institute publishes beside it (one block "abc", two blocks "abcdbcde...", a million "a").
-// The command openssl is the second implementation.
-#include <array>
-#include <catch2/catch.hpp>
-#include <cstdio>
-#include <memory>
-
-#include "core/seal/chain.h"
+// examples that the institute publishes beside it (one block "abc", two blocks "abcdbcde...", a million "a"); the
+// digest of no bytes is as openssl gives it. The command openssl is the second implementation.
+#include "tests/core/logbook/run_fixture.h"
 
 using namespace taut;
+using namespace taut::logbook;
+using namespace taut::logbook::test;
 
 namespace {
 
-/// What a shell command prints, without the last line feed.
-std::string shell(const std::string& command)
+Said recompute(const fs::path& file)
 {
-    const std::unique_ptr<FILE, int (*)(FILE*)> pipe(::popen(command.c_str(), "r"), ::pclose);
-    REQUIRE(pipe);
-    std::string out;
-    std::array<char, 4096> buffer{};
-    for (std::size_t n = 0; (n = std::fread(buffer.data(), 1, buffer.size(), pipe.get())) > 0;)
-        out.append(buffer.data(), n);
-    if (!out.empty() && out.back() == '\n') out.pop_back();
-    return out;
+    return shell("bash " + std::string(TAUTWEB_SOURCE_DIR) + "/tests/published/recompute_chain.sh '" + file.string() +
+                 "'");
 }
 
 }  // namespace
@@ -47,7 +37,35 @@ TEST_CASE("a link is the digest of the previous link and the document as openssl
     for (const std::string& document : documents) {
         link = seal::linkAfter(link, document);
         byShell = shell("printf '%s%s' " + byShell + " " + hex(bytesOf(document)) +
-                        " | xxd -r -p | openssl dgst -sha256 -r | cut -c1-64");
+                        " | xxd -r -p | openssl dgst -sha256 -r | cut -c1-64")
+                      .out;
         CHECK(hex(link) == byShell);
     }
+}
+
+TEST_CASE("a logbook's chain recomputed by sqlite3 and openssl alone ends in the printed anchor")
+{
+    Press shop;
+    const people::Actor inka = shop.actor("p-2");
+    OpenRun open = shop.begin();
+    answerAll(open, inka);
+    must(open, run::SignOff{"Größe stimmt"}, inka);
+    REQUIRE(open.seal(inka));
+    const std::string anchor = seal::anchorText(shop.writer->reader().anchor().value());
+    shop.writer.reset();
+    CHECK(recompute(shop.file()).out == anchor);
+    CHECK(seal::anchorText(verify(shop.file(), {})->end) == anchor);
+
+    const auto both = [&](const char* sql, const std::string& said, const std::string& subject) {
+        INFO(sql);
+        const fs::path copy = shop.folder / "copy.logbook";
+        fs::copy_file(shop.file(), copy, fs::copy_options::overwrite_existing);
+        tamper(copy, sql);
+        CHECK(recompute(copy).out == said);
+        CHECK(verify(copy, {})->findings.at(0).subject == subject);
+    };
+    both("UPDATE seal_rows SET document = CAST(replace(CAST(document AS TEXT), 'Inka', 'Inga') AS BLOB) WHERE seq = 7",
+         "first break at 7", "seal 7");
+    both("UPDATE seal_rows SET link = zeroblob(32) WHERE seq = 4", "first break at 4", "seal 4");
+    both("DELETE FROM seal_rows WHERE seq = 3", "gap before 4", "seal 3");
 }
