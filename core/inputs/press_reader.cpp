@@ -73,8 +73,11 @@ Unwind readUnwind(KeyReader keys, const Names& names)
     for (KeyReader& item : keys.tables("adapters")) {
         const Maybe<Kind::Length> core = item.get<Kind::Length>("core", sane::kCore);
         const Maybe<Kind::Mass> mass = item.get<Kind::Mass>("mass", sane::kMass);
+        if (!item.has("core"))
+            item.complain("core", refuse("input.missing_key", {}, "This adapter does not say which core it fits.",
+                                         "Write core = with the core's inner diameter; it is left out until then."));
         item.done();
-        if (core) unwind.adapters.push_back({*core, mass});  // an adapter for no known core serves nobody
+        if (core) unwind.adapters.push_back({*core, mass});
     }
     unwind.coreWall = keys.get<Kind::Length>("core_wall", sane::kCoreWall);
     unwind.largestDiameter = keys.get<Kind::Length>("largest_diameter", sane::kRollDiameter);
