@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <numbers>
 
 #include "core/inputs/cross_check.h"
 #include "core/inputs/fits.h"
@@ -70,6 +71,21 @@ void checkFinishedWinding(const Press& press, const Job& job, Findings& out)
     }
 }
 
+/// More than this round a roller is rare; less than what cannot be threaded (policy).
+constexpr double kUnusualWrap = 240;
+
+void checkWraps(const physics::WebPath& path, Findings& out)
+{
+    for (const physics::PathArc& arc : path.arcs) {
+        const double degrees = arc.wrap * 180 / std::numbers::pi;
+        if (degrees > kUnusualWrap)
+            out.push_back(warn(
+                "input.wrap_unusual", "press.web.roller." + arc.roller + ".turn",
+                {"As drawn, the web goes %2 round roller %1.", {arc.roller, Magnitude{arc.wrap, Kind::Angle, "deg"}}},
+                "Look which way this roller turns when the web runs forward, and correct its turn."));
+    }
+}
+
 void checkPaths(const Inputs& inputs, Findings& out)
 {
     const Press& press = *inputs.press;
@@ -83,6 +99,7 @@ void checkPaths(const Inputs& inputs, Findings& out)
         return;
     for (const std::string& name : pathNames(press)) {
         const Result<NamedPath> path = pathOf(press, name, diameter, feed.value_or(Feed::Over));
+        if (path) checkWraps(path->path, out);
         if (path || path.error().code == "press.web.needs") continue;
         Finding why = path.error();
         why.code = "input.no_path";

@@ -23,7 +23,7 @@ inline constexpr Sane kCoreWall{0.0005, 0.1};
 inline constexpr Sane kCaliper{5e-6, 3e-3};
 inline constexpr Sane kRoughness{1e-8, 1e-3};
 inline constexpr Sane kPathLength{0.05, 1000};
-inline constexpr Sane kWebLength{0.1, 200e3};
+inline constexpr Sane kWebLength{5, 200e3};   ///< so that "1,360 m", 1.36 m, is asked about
 inline constexpr Sane kSmallLength{1e-4, 5};  ///< a part, a stroke, a window, a register range
 inline constexpr Sane kOffCentre{0, 0.5, true};
 inline constexpr Sane kMass{1e-3, 10e3};
