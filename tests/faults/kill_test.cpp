@@ -84,7 +84,7 @@ TEST_CASE("a writer killed at any moment loses nothing that was acknowledged")
     for (const std::uint8_t byte : randomBytes(4)) seed = seed << 8U | byte;
     INFO("seed " << seed);
     std::mt19937 random(seed);
-    std::uniform_int_distribution<int> microseconds(0, 150'000);
+    std::uniform_int_distribution<int> microseconds(0, 400'000);
     Press shop;
     shop.writer.reset();
     std::uint64_t acknowledged = 0;
