@@ -51,6 +51,18 @@ TEST_CASE("GSL: the web as a beam under tension, integrated and shot to its end 
     }
 }
 
+TEST_CASE("GSL: the shift of a web whose stiffness number is two")
+{
+    // Tension chosen so that K L = 2: T = 4 E I / L^2, I = t w^3 / 12.
+    const double modulus = 2.5e9;
+    const double inertia = 50e-6 * std::pow(0.33, 3) / 12;
+    const double length = 1.5;
+    const double shift = misalignmentShift(Force::si(4 * modulus * inertia / (length * length)), Pressure::si(modulus),
+                                           Length::si(0.33), Length::si(50e-6), Length::si(length), 0.001)
+                             .si();
+    CHECK(shift == Approx(outside::gsl("beam_f_2") * 0.001 * length).epsilon(1e-7));
+}
+
 TEST_CASE("GSL: the second-order lateral step integrated for one time constant")
 {
     for (const char* name : {"0", "0.5", "1", "2", "5", "10"}) {

@@ -107,6 +107,7 @@ const std::multimap<std::string_view, std::map<std::string_view, double>> kOutsi
     {"B8", {{"T", -1}}},
     {"B8", {{"beta", -0.1}}},
     {"B8", {{"beta", 6.3}}},
+    {"B8", {{"beta", 6.283185307179586}}},
     {"B8.setting", {{"T", -1}}},
     {"B8.setting", {{"range", 0}}},
     {"D1", {{"T", -1}}},

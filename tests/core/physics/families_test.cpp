@@ -244,6 +244,10 @@ TEST_CASE("lateral factors go over smoothly from series to closed form and to th
     CHECK(zero.f1 == near(6));
     CHECK(zero.f2 == near(4));
     CHECK(zero.f3 == near(2));
+    // First terms of their power series: they must not drown in the cancellation of the closed forms.
+    const LateralFactors little = lateralFactors(0.02);
+    CHECK(little.f == Approx(2.0 / 3 + 0.02 * 0.02 / 90).epsilon(1e-9));
+    CHECK(little.f1 == Approx(6 + 0.02 * 0.02 / 10).epsilon(1e-9));
     const LateralFactors below = lateralFactors(2 - 1e-12);
     const LateralFactors above = lateralFactors(2 + 1e-12);
     CHECK(below.f == Approx(above.f).epsilon(1e-11));

@@ -305,6 +305,27 @@ TEST_CASE("a path that cannot be threaded is refused by the roller's name")
     }
 }
 
+TEST_CASE("a web may go around a roller by up to three hundred degrees")
+{
+    // In along the top of b, and away towards c, which stands by that angle clockwise around b.
+    const auto around = [](double degrees) {
+        const double angle = -degrees * kPi / 180;
+        return webPath(
+            std::vector<RollerPlace>{roller("a", -3000, 0, 100, "cw"), roller("b", 0, 0, 100, "cw"),
+                                     roller("c", 1000 * std::cos(angle), 1000 * std::sin(angle), 100, "cw")});
+    };
+    for (double degrees : {0.0, 90.0, 170.0, 240.0, 299.0}) {
+        CAPTURE(degrees);
+        const auto path = around(degrees);
+        REQUIRE(path);
+        CHECK(deg(path->arc("b")->wrap) == near(degrees));
+    }
+    const auto far = around(301);
+    REQUIRE_FALSE(far);
+    CHECK(far.error().code == "path.wrap_too_large");
+    CHECK(far.error().subject == "b");
+}
+
 TEST_CASE("a span through a third roller names the span and the roller")
 {
     const std::vector<RollerPlace> rollers{roller("a", 0, 0, 100, "cw"), roller("b", 1000, 0, 100, "cw"),
@@ -315,6 +336,8 @@ TEST_CASE("a span through a third roller names the span and the roller")
     clear[3].y = Length::si(0.130 + 1e-6);
     CHECK(webPath(clear));
     clear[3].y = Length::si(0.130);
+    CHECK(webPath(clear));
+    clear[3].y = Length::si(0.130 - 5e-10);
     CHECK(webPath(clear));
     clear[3].y = Length::si(0.130 - 1e-6);
     CHECK_FALSE(webPath(clear));
@@ -330,6 +353,11 @@ TEST_CASE("nip rollers that just touch can be threaded, and a web that grazes a 
     const auto path = webPath(nip);
     REQUIRE(path);
     CHECK(path->spanAfter("lower")->length.si() == Approx(0).margin(1e-9));
+    auto pressed = nip;
+    pressed[2].y = Length::si(0.1 - 5e-10);
+    CHECK(webPath(pressed));
+    pressed[2].y = Length::si(0.1 - 5e-9);
+    CHECK_FALSE(webPath(pressed));
     const std::vector<RollerPlace> level{roller("a", 0, 0, 100, "cw"), roller("graze", 400.1, 20, 60, "cw"),
                                          roller("b", 1000, 0, 100, "cw")};
     const auto grazing = webPath(level);
