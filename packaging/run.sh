@@ -26,7 +26,7 @@ cmake -S "$top" -B "$top/build/release" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBU
     { echo "Configuring failed; the lines above name what is missing. packaging/deps.sh installs it." >&2; exit 1; }
 cmake --build "$top/build/release" --target tautweb ||
     { echo "The build failed. Please report the first error above." >&2; exit 1; }
-program="$top/build/release/app/tautweb"
+program="$top/build/release/tautweb"
 if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
     echo "== 3/3 Starting Tautweb with the demo shop"
     exec "$program" --demo

@@ -38,6 +38,8 @@ public:
     [[nodiscard]] const records::Reader* reader() const;
     [[nodiscard]] std::vector<logbook::Definition> definitions(const char* what) const;
     [[nodiscard]] std::vector<std::string> openRuns() const;
+    /// Presses out of use.
+    [[nodiscard]] std::vector<records::Withdrawal> withdrawals() const;
     [[nodiscard]] const Options& options() const { return m_options; }
 
     void signIn(const QString& personId, const QString& pin);

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QLabel>
+#include <QTextBrowser>
+#include <QTreeWidget>
+#include <QWidget>
+
+#include "core/targets/target.h"
+
+namespace taut::app {
+
+/// What follows from the inputs: first everything that cannot work, in large sentences, then every target by family
+/// with its window, and for the chosen one why it is what it is.
+class TargetList : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit TargetList(QWidget* parent = nullptr);
+    void show(const targets::Targets& targets, UnitSystem system);
+    /// Nothing to show yet, and why.
+    void showNothing(const QString& why);
+    /// The sentences shown above the list.
+    [[nodiscard]] QString troubles() const { return m_troubles->text(); }
+
+private:
+    void explain();
+    QLabel* m_troubles;
+    QTreeWidget* m_list;
+    QTextBrowser* m_why;
+    targets::Targets m_targets;
+    UnitSystem m_system{};
+};
+
+}  // namespace taut::app
