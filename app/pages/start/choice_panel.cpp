@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/start/choice_panel.h"
+
+#include <QFileDialog>
+#include <QGridLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+#include "core/base/file.h"
+#include "core/units/parse.h"
+
+namespace taut::app {
+
+namespace {
+
+constexpr const char* kKinds[] = {"full", "next_roll", "re_web", "restart"};
+
+/// A list that is easy to hit, under its name.
+QComboBox* listUnder(const QString& name, QVBoxLayout* column, QWidget* parent)
+{
+    auto* box = new QComboBox(parent);
+    box->setMinimumHeight(sizes().control);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(18);
+    auto* label = new QLabel(name, parent);
+    label->setBuddy(box);
+    named(box, name);
+    column->addWidget(label);
+    column->addWidget(box);
+    return box;
+}
+
+/// "north · North press": the id by which people know it and what it is called.
+QString entry(const run::Source& source, const char* key)
+{
+    const auto toml = readToml(source.text, source.id);
+    QString title;
+    if (toml)
+        for (const char* table : {"press", "job", "substrate"}) {
+            const Toml* t = toml->find(table);
+            if (t != nullptr && t->array() != nullptr && !t->array()->empty()) t = &t->array()->front();
+            const Toml* value = t ? t->find(key) : nullptr;
+            if (value != nullptr && value->text() != nullptr) title = QString::fromStdString(*value->text());
+        }
+    const QString id = QString::fromStdString(source.id);
+    return dataText(title.isEmpty() ? id : QStringLiteral("%1 · %2").arg(id, title));
+}
+
+/// Refills a list and keeps what was chosen, if it is still there.
+void fill(QComboBox* box, const std::vector<std::pair<QString, QString>>& entries)
+{
+    const QSignalBlocker quiet(box);
+    const QString before = box->currentData().toString();
+    box->clear();
+    for (const auto& [id, text] : entries) box->addItem(text, id);
+    const int index = box->findData(before);
+    box->setCurrentIndex(index >= 0 ? index : entries.empty() ? -1 : 0);
+}
+
+std::vector<std::pair<QString, QString>> entries(const std::vector<logbook::Definition>& all, const char* key)
+{
+    std::vector<std::pair<QString, QString>> list;
+    for (const logbook::Definition& d : all)
+        list.emplace_back(QString::fromStdString(d.source.id), entry(d.source, key));
+    return list;
+}
+
+}  // namespace
+
+ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    m_press = listUnder(tr("Press"), column, this);
+    m_job = listUnder(tr("Job"), column, this);
+    m_substrate = listUnder(tr("Substrate"), column, this);
+    m_roll = listUnder(tr("Roll"), column, this);
+    auto* file = worded(tr("Another roll, from a file"), "quiet", this);
+    column->addWidget(file);
+    auto* label = new QLabel(tr("Diameter of the roll, if you measured it"), this);
+    m_diameter = new QLineEdit(this);
+    m_diameter->setMinimumHeight(sizes().control);
+    m_diameter->setPlaceholderText(tr("for example 480 mm or 18 3/4 in"));
+    label->setBuddy(m_diameter);
+    named(m_diameter, label->text());
+    column->addWidget(label);
+    column->addWidget(m_diameter);
+    m_kind = listUnder(tr("Kind of run"), column, this);
+    for (const char* kind : kKinds) m_kind->addItem(runKindText(kind), QString::fromLatin1(kind));
+    m_parentRow = new QWidget(this);
+    auto* parentColumn = new QVBoxLayout(m_parentRow);
+    parentColumn->setContentsMargins(0, 0, 0, 0);
+    m_parent = listUnder(tr("It goes on from"), parentColumn, m_parentRow);
+    column->addWidget(m_parentRow);
+    m_parentRow->hide();
+
+    auto* web = new QWidget(this);
+    auto* row = new QGridLayout(web);
+    row->setContentsMargins(0, 6, 0, 0);
+    m_web = new QButtonGroup(this);
+    int id = 0;
+    for (const QString& text : {tr("A web is in the press"), tr("The press is empty")}) {
+        QPushButton* button = worded(text, "answer", web);
+        button->setCheckable(true);
+        button->setMinimumHeight(sizes().control);
+        m_web->addButton(button, id);
+        row->addWidget(button, 0, id++);
+    }
+    column->addWidget(web);
+    column->addStretch(1);
+
+    for (QComboBox* box : {m_press, m_job, m_substrate, m_roll, m_kind, m_parent})
+        connect(box, &QComboBox::currentIndexChanged, this, &ChoicePanel::changed);
+    connect(m_job, &QComboBox::currentIndexChanged, this, [this] {
+        // A job names its substrate; another one may still be chosen.
+        if (const run::Source* job = chosen(m_jobs, m_job)) {
+            Findings notes;
+            if (auto read = inputs::readJob(job->text, job->id, notes))
+                if (const int i = m_substrate->findData(QString::fromStdString(read->substrate)); i >= 0)
+                    m_substrate->setCurrentIndex(i);
+        }
+    });
+    connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {
+        m_parentRow->setVisible(m_kind->currentIndex() > 0);
+        fillRuns();
+    });
+    connect(m_press, &QComboBox::currentIndexChanged, this, &ChoicePanel::fillRuns);
+    connect(m_diameter, &QLineEdit::textChanged, this, &ChoicePanel::changed);
+    connect(m_web, &QButtonGroup::idToggled, this, &ChoicePanel::changed);
+    connect(file, &QPushButton::clicked, this, &ChoicePanel::openRollFile);
+}
+
+void ChoicePanel::refill()
+{
+    m_presses = m_session->definitions("press");
+    m_jobs = m_session->definitions("job");
+    m_substrates = m_session->definitions("substrate");
+    m_procedures = m_session->definitions("procedure");
+    if (m_rolls.empty()) m_rolls = shopFiles(m_session->options().resources, "roll");
+    fill(m_press, entries(m_presses, "name"));
+    fill(m_substrate, entries(m_substrates, "name"));
+    const bool first = m_job->currentIndex() < 0;
+    fill(m_job, entries(m_jobs, "title"));
+    std::vector<std::pair<QString, QString>> rolls;
+    for (const InputFile& r : m_rolls) {
+        const QString id = QString::fromStdString(r.id);
+        rolls.emplace_back(id, dataText(id));
+    }
+    fill(m_roll, rolls);
+    if (first && m_job->count() > 0) emit m_job->currentIndexChanged(m_job->currentIndex());
+    fillRuns();
+    emit changed();
+}
+
+void ChoicePanel::fillRuns()
+{
+    std::vector<std::pair<QString, QString>> runs;
+    if (m_session->reader() != nullptr && !pressId().empty()) {
+        records::RunQuery query;
+        query.press = pressId();
+        query.state = "completed";
+        query.limit = 20;
+        if (auto page = m_session->reader()->runs(query, ""))
+            for (const records::RunRow& r : page->rows) {
+                const QString id = QString::fromStdString(r.run);
+                runs.emplace_back(id, dataText(QStringLiteral("%1 · %2").arg(id, QString::fromStdString(r.job))));
+            }
+    }
+    fill(m_parent, runs);
+}
+
+void ChoicePanel::openRollFile()
+{
+    const QString path = QFileDialog::getOpenFileName(this, tr("A roll's file"), QString(), tr("Roll files (*.toml)"));
+    if (path.isEmpty()) return;
+    const auto text = readFile(path.toStdString());
+    if (!text) {
+        emit troubled(text.error());
+        return;
+    }
+    Findings notes;
+    const auto roll = inputs::readRoll(*text, path.toStdString(), notes);
+    if (!roll || stops(notes)) {
+        emit troubled(roll ? notes.front() : roll.error());
+        return;
+    }
+    m_rolls.insert(m_rolls.begin(), InputFile{roll->id, *text, path.toStdString()});
+    m_roll->insertItem(0, dataText(roll->id), QString::fromStdString(roll->id));
+    m_roll->setCurrentIndex(0);
+}
+
+const run::Source* ChoicePanel::chosen(const std::vector<logbook::Definition>& all, const QComboBox* box) const
+{
+    const std::string id = box->currentData().toString().toStdString();
+    for (const logbook::Definition& d : all)
+        if (d.source.id == id) return &d.source;
+    return nullptr;
+}
+
+std::string ChoicePanel::pressId() const { return m_press->currentData().toString().toStdString(); }
+
+std::optional<run::Sources> ChoicePanel::sources() const
+{
+    const run::Source* press = chosen(m_presses, m_press);
+    const run::Source* job = chosen(m_jobs, m_job);
+    const run::Source* substrate = chosen(m_substrates, m_substrate);
+    const int roll = m_roll->currentIndex();
+    if (!press || !job || !substrate || m_procedures.empty() || roll < 0) return std::nullopt;
+    const std::string rollId = m_roll->currentData().toString().toStdString();
+    for (const InputFile& r : m_rolls)
+        if (r.id == rollId)
+            return run::Sources{*press, *job, *substrate, run::sourceOf(r.id, 0, r.text), m_procedures.front().source};
+    return std::nullopt;
+}
+
+run::BasisQuestion ChoicePanel::question() const
+{
+    run::BasisQuestion q;
+    q.kind = m_kind->currentData().toString().toStdString();
+    q.webInPress = m_web->checkedId() != 1;
+    if (const QString typed = m_diameter->text().trimmed(); !typed.isEmpty())
+        if (auto d = parseQuantity(typed.toStdString(), Kind::Length)) q.presentDiameter = d->as<Kind::Length>();
+    return q;
+}
+
+std::string ChoicePanel::parentRun() const
+{
+    return m_kind->currentIndex() > 0 ? m_parent->currentData().toString().toStdString() : std::string();
+}
+
+std::optional<QString> ChoicePanel::missing() const
+{
+    if (!sources()) return tr("Choose a press, a job, a substrate and a roll.");
+    if (const QString typed = m_diameter->text().trimmed(); !typed.isEmpty())
+        if (auto d = parseQuantity(typed.toStdString(), Kind::Length); !d) return words(d.error(), UnitSystem::Metric);
+    if (m_kind->currentIndex() > 0 && parentRun().empty())
+        return tr("This kind of run goes on from a run that was signed on this press: there is none yet.");
+    if (m_web->checkedId() < 0) return tr("Look at the press and say whether a web is in it.");
+    return std::nullopt;
+}
+
+}  // namespace taut::app

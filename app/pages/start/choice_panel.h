@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QWidget>
+
+#include "app/seams/resources.h"
+#include "app/sessions/session.h"
+
+namespace taut::app {
+
+/// Press, job, substrate, roll, kind of run, and whether a web is in the press: what a run begins from. Nothing that
+/// only somebody at the press can know is chosen beforehand.
+class ChoicePanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ChoicePanel(Session* session, QWidget* parent = nullptr);
+    /// Fills the lists from the logbook and the rolls at hand; keeps what was chosen.
+    void refill();
+    /// What was chosen, as far as targets need it; nullopt while a list is empty.
+    [[nodiscard]] std::optional<run::Sources> sources() const;
+    [[nodiscard]] run::BasisQuestion question() const;
+    [[nodiscard]] std::string parentRun() const;
+    /// What is still to be said before a run can begin; nullopt when all is.
+    [[nodiscard]] std::optional<QString> missing() const;
+    [[nodiscard]] std::string pressId() const;
+
+signals:
+    void changed();
+    void troubled(const taut::Finding& finding);
+
+private:
+    void fillRuns();
+    void openRollFile();
+    [[nodiscard]] const run::Source* chosen(const std::vector<logbook::Definition>& all, const QComboBox* box) const;
+    Session* m_session;
+    QComboBox *m_press, *m_job, *m_substrate, *m_roll, *m_kind, *m_parent;
+    QLineEdit* m_diameter;
+    QButtonGroup* m_web;
+    QWidget* m_parentRow;
+    std::vector<logbook::Definition> m_presses, m_jobs, m_substrates, m_procedures;
+    std::vector<InputFile> m_rolls;
+};
+
+}  // namespace taut::app

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/start/start_page.h"
+
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QScrollArea>
+
+#include "app/text/words.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
+{
+    m_topBox = new QWidget(this);
+    m_top = new QVBoxLayout(m_topBox);
+    m_top->setContentsMargins(0, 0, 0, 0);
+    m_choice = new ChoicePanel(session, this);
+    m_targets = new TargetList(this);
+    m_begin = worded(tr("Begin the run"), "main", this);
+    m_begin->setMinimumHeight(sizes().answer);
+    m_whyNot = wrapped(QString(), "soft", this);
+    m_whyNot->setAccessibleName(tr("Why a run cannot begin yet"));
+
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(m_choice);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* left = new QVBoxLayout;
+    left->addWidget(withRole(new QLabel(tr("What is to run, and on which press"), this), "head"));
+    left->addWidget(scroll, 1);
+    left->addWidget(m_whyNot);
+    left->addWidget(m_begin);
+    auto* halves = new QHBoxLayout;
+    halves->addLayout(left, 2);
+    halves->addSpacing(sizes().gap);
+    halves->addWidget(m_targets, 3);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(m_topBox);
+    column->addLayout(halves, 1);
+
+    // Typing a diameter changes every target: wait until the hand rests.
+    m_soon.setSingleShot(true);
+    m_soon.setInterval(120);
+    connect(&m_soon, &QTimer::timeout, this, &StartPage::showTargets);
+    connect(m_choice, &ChoicePanel::changed, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_choice, &ChoicePanel::troubled, session, &Session::refused);
+    connect(m_begin, &QPushButton::clicked, this, &StartPage::begin);
+    connect(session, &Session::opened, this, &StartPage::refill);
+    connect(session, &Session::actorChanged, this, &StartPage::showTop);
+    connect(session, &Session::runChanged, this, &StartPage::refill);
+    connect(session, &Session::withdrawalsChanged, this, &StartPage::showTop);
+    connect(session, &Session::busyChanged, this, [this] { showTop(); });
+    if (session->isOpen()) refill();
+    showTop();
+}
+
+void StartPage::refill()
+{
+    m_choice->refill();
+    showTop();
+}
+
+void StartPage::addWithdrawal(const records::Withdrawal& withdrawal)
+{
+    auto* box = new QWidget(m_topBox);
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* sentence = wrapped(tr("%1 is withdrawn from use since %2 by %3: %4")
+                                 .arg(dataText(withdrawal.press), momentText(withdrawal.atMs, 0),
+                                      dataText(withdrawal.byName), dataText(withdrawal.reason)),
+                             "strong", box);
+    row->addWidget(sentence, 1);
+    const bool supervisor = m_session->actor() && people::may(m_session->actor()->role(), people::Act::ReturnPress) &&
+                            m_session->actor()->id().value != withdrawal.byId;
+    if (supervisor) {
+        auto* done = new QLineEdit(box);
+        done->setPlaceholderText(tr("What was put right"));
+        done->setMinimumHeight(sizes().control);
+        named(done, tr("What was put right"));
+        auto* give = worded(tr("Give it back to use"), "answer", box);
+        connect(give, &QPushButton::clicked, this, [this, done, press = QString::fromStdString(withdrawal.press)] {
+            m_session->giveBack(press, done->text().trimmed());
+        });
+        row->addWidget(done, 1);
+        row->addWidget(give);
+    }
+    m_top->addWidget(box);
+}
+
+void StartPage::addOpenRun(const std::string& runId)
+{
+    auto* box = new QWidget(m_topBox);
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(wrapped(tr("Run %1 has begun and is not signed.").arg(dataText(runId)), "strong", box), 1);
+    auto* on = worded(tr("Go on with it"), "main", box);
+    on->setMinimumHeight(sizes().control);
+    on->setEnabled(m_session->actor().has_value() && !m_session->busy());
+    connect(on, &QPushButton::clicked, this, [this, id = QString::fromStdString(runId)] { m_session->resume(id); });
+    row->addWidget(on);
+    m_top->addWidget(box);
+}
+
+void StartPage::showTop()
+{
+    // Rebuilt only when it says something else: a field in it may hold what somebody typed.
+    QStringList saying{m_session->actor() ? dataText(m_session->actor()->id().value) : QString(),
+                       m_session->busy() ? QStringLiteral("busy") : QString()};
+    for (const records::Withdrawal& w : m_session->withdrawals()) saying << QString::fromStdString(w.press + w.reason);
+    for (const std::string& id : m_session->openRuns()) saying << QString::fromStdString(id);
+    if (m_topBox->property("saying").toStringList() != saying) {
+        m_topBox->setProperty("saying", saying);
+        while (QLayoutItem* item = m_top->takeAt(0)) {
+            if (item->widget() != nullptr) item->widget()->deleteLater();
+            delete item;
+        }
+        for (const records::Withdrawal& w : m_session->withdrawals()) addWithdrawal(w);
+        for (const std::string& id : m_session->openRuns()) addOpenRun(id);
+    }
+    m_topBox->setVisible(m_top->count() > 0);
+    const QString why = whyNot();
+    m_whyNot->setText(why);
+    m_whyNot->setVisible(!why.isEmpty());
+    m_begin->setEnabled(why.isEmpty());
+}
+
+QString StartPage::whyNot() const
+{
+    if (!m_session->isOpen()) return tr("The logbook is being opened.");
+    if (!m_session->actor()) return tr("Sign in first: a run belongs to somebody.");
+    if (!people::may(m_session->actor()->role(), people::Act::AnswerStep))
+        return tr("Your role does not begin runs here; practise on the practice press.");
+    for (const records::Withdrawal& w : m_session->withdrawals())
+        if (w.press == m_choice->pressId()) return tr("This press is withdrawn from use.");
+    if (const auto missing = m_choice->missing()) return *missing;
+    if (m_stops) return tr("What stands at the top of the list on the right cannot work: change it first.");
+    if (m_session->busy()) return tr("Writing to the logbook.");
+    return {};
+}
+
+void StartPage::showTargets()
+{
+    m_stops = false;
+    const auto sources = m_choice->sources();
+    if (!sources) {
+        m_targets->showNothing(tr("Nothing is chosen yet."));
+    } else if (auto basis = run::basisFor(*sources, m_choice->question()); !basis) {
+        m_stops = true;
+        m_targets->showNothing(words(basis.error(), UnitSystem::Metric));
+    } else {
+        m_stops = stops(basis->targets.findings);
+        m_targets->show(basis->targets, basis->inputs.press->units);
+    }
+    showTop();
+}
+
+void StartPage::begin()
+{
+    const auto sources = m_choice->sources();
+    if (!sources || !whyNot().isEmpty()) return;
+    m_session->begin({*sources, m_choice->question(), m_choice->parentRun()});
+}
+
+}  // namespace taut::app

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTimer>
+#include <QVBoxLayout>
+#include <QWidget>
+
+#include "app/pages/start/choice_panel.h"
+#include "app/pages/start/target_list.h"
+#include "app/widgets/controls.h"
+
+namespace taut::app {
+
+/// Where a run begins: what is open or out of use first, then the four inputs and at once what follows from them.
+class StartPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit StartPage(Session* session, QWidget* parent = nullptr);
+    /// Why a run cannot begin now; empty when it can.
+    [[nodiscard]] QString whyNot() const;
+
+private:
+    void refill();
+    void showTop();
+    void showTargets();
+    void begin();
+    void addWithdrawal(const records::Withdrawal& withdrawal);
+    void addOpenRun(const std::string& runId);
+    Session* m_session;
+    QVBoxLayout* m_top;
+    QWidget* m_topBox;
+    ChoicePanel* m_choice;
+    TargetList* m_targets;
+    QPushButton* m_begin;
+    QLabel* m_whyNot;
+    QTimer m_soon;
+    bool m_stops = false;
+};
+
+}  // namespace taut::app
