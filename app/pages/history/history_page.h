@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPrinter>
+#include <QPushButton>
+#include <QTimer>
+#include <QTreeWidget>
+#include <QWidget>
+
+#include "app/sessions/session.h"
+#include "core/report/report.h"
+
+class QPrintPreviewWidget;
+
+namespace taut::app {
+
+/// The runs of this logbook, newest first, and the chosen one as its sheet: what is seen here is what is printed.
+class HistoryPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit HistoryPage(Session* session, QWidget* parent = nullptr);
+    /// Asks the logbook again from the newest run on.
+    void refill();
+    void open(const std::string& runId);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void more();
+    void addRow(const records::RunRow& row);
+    void openCurrent();
+    void savePdf();
+    void printOnPaper();
+    void say(const QString& sentence);
+    Session* m_session;
+    QLineEdit* m_filter;
+    QTreeWidget* m_list;
+    QPushButton *m_more, *m_save, *m_print;
+    QLabel* m_said;
+    QPrintPreviewWidget* m_preview;
+    std::unique_ptr<QPrinter> m_printer;
+    std::optional<report::Report> m_report;
+    std::string m_next;
+    QTimer m_soon;
+};
+
+}  // namespace taut::app
