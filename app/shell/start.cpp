@@ -74,7 +74,7 @@ int startWindow(int argc, char** argv)
     QApplication::setApplicationDisplayName(QStringLiteral("Tautweb"));
     const auto wishes = wishesOf(application.arguments());
     if (!wishes) return kWrongInput;
-    if (wishes->pseudo) installPseudoLanguage(&application);
+    if (wishes->pseudo) setPseudo(true);
     applyTheme(wishes->theme);
     MainWindow window(wishes->session);
     window.show();
