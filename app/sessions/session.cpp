@@ -114,15 +114,13 @@ struct Session::Impl {
         outcome.refusal = std::move(why);
         return outcome;
     }
-    /// Withdrawing and giving back write into every open run of the press: the one open here is read again.
+    /// Withdrawing and giving back write into every open run of the press: the one open here looks again.
     [[nodiscard]] static Outcome afterPressChanged(Alive& a)
     {
         Outcome outcome;
         outcome.withdrawalsChanged = true;
         if (a.run) {
-            auto again = logbook::OpenRun::reread(*a.writer, a.run->run().id());
-            if (!again) return refusedWith(again.error());
-            a.run = *std::move(again);
+            if (auto fresh = a.run->refresh(); !fresh) return refusedWith(fresh.error());
             outcome.runChanged = true;
         }
         return outcome;
@@ -251,6 +249,8 @@ void Session::perform(const run::Command& command)
             outcome.actorChanged = true;
         }
         outcome.runChanged = true;
+        outcome.withdrawalsChanged =
+            std::holds_alternative<run::Withdraw>(command) || std::holds_alternative<run::Return>(command);
         return outcome;
     });
 }
