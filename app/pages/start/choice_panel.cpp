@@ -12,6 +12,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
 #include "core/base/file.h"
+#include "core/base/toml.h"
 #include "core/units/parse.h"
 
 namespace taut::app {
