@@ -43,6 +43,8 @@ void addPressFacts(const Press& press, std::vector<std::string>& out)
     add(out, guidesBy(false), "guide_edge");
     add(out, !press.spliceTable.after.empty() || press.spliceTable.length || press.spliceTable.clamps,
         "has_splice_table");
+    add(out, (press.unwind && press.unwind->stopReserve) || press.label("automatic_stop") != nullptr,
+        "has_automatic_stop");
     add(out, !press.guards.empty(), "has_guards");
     add(out, !press.zones.empty(), "has_zones");
     add(out, press.tripBars, "trip_bars");
@@ -183,46 +185,18 @@ std::vector<Item> itemsOf(const Press& press, std::string_view repetition)
 
 const std::vector<std::string>& allFacts()
 {
-    static const std::vector<std::string> kAll{"has_air",
-                                               "has_lift",
-                                               "air_shaft",
-                                               "has_uv",
-                                               "has_infrared",
-                                               "has_hot_air",
-                                               "has_die",
-                                               "has_waste",
-                                               "two_rewinds",
-                                               "has_guide",
-                                               "guide_centre",
-                                               "guide_edge",
-                                               "has_splice_table",
-                                               "has_guards",
-                                               "has_zones",
-                                               "trip_bars",
-                                               "wakes_stopped",
-                                               "needs_adapter",
-                                               "roll_has_splices",
-                                               "feed_over",
-                                               "feed_under",
-                                               "sensor_clear",
-                                               "web_in_press",
-                                               "zone_open_loop",
-                                               "zone_dancer",
-                                               "zone_load_cell",
-                                               "zone_draw",
-                                               "zone_pneumatic",
-                                               "zone_particle",
-                                               "zone_servo",
-                                               "zone_needs_diameter",
-                                               "zone_unwind",
-                                               "zone_rewind",
-                                               "station_uv",
-                                               "station_infrared",
-                                               "station_air",
-                                               "guide_displacement",
-                                               "guide_steering",
-                                               "rewind_product",
-                                               "rewind_waste"};
+    static const std::vector<std::string> kAll{
+        "has_air",          "has_lift",           "air_shaft",      "has_uv",
+        "has_infrared",     "has_hot_air",        "has_die",        "has_waste",
+        "two_rewinds",      "has_guide",          "guide_centre",   "guide_edge",
+        "has_splice_table", "has_automatic_stop", "has_guards",     "has_zones",
+        "trip_bars",        "wakes_stopped",      "needs_adapter",  "roll_has_splices",
+        "feed_over",        "feed_under",         "sensor_clear",   "web_in_press",
+        "zone_open_loop",   "zone_dancer",        "zone_load_cell", "zone_draw",
+        "zone_pneumatic",   "zone_particle",      "zone_servo",     "zone_needs_diameter",
+        "zone_unwind",      "zone_rewind",        "station_uv",     "station_infrared",
+        "station_air",      "guide_displacement", "guide_steering", "rewind_product",
+        "rewind_waste"};
     return kAll;
 }
 

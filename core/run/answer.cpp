@@ -125,7 +125,9 @@ Result<Answered> read(const Run& run, const Step& step, Answered answer)
 {
     const targets::Target* target = targetOf(run.targets(), step);
     const Quantity* wanted = target == nullptr ? nullptr : target->quantity();
-    auto parsed = wanted == nullptr ? parseAny(answer.entered) : parseQuantity(answer.entered, wanted->kind());
+    // Wraps are counted: "3" says all there is to say.
+    const Bare bare = wanted != nullptr && wanted->kind() == Kind::Count ? Bare::Accept : Bare::Refuse;
+    auto parsed = wanted == nullptr ? parseAny(answer.entered) : parseQuantity(answer.entered, wanted->kind(), bare);
     if (!parsed) {
         Finding refusal = parsed.error();
         refusal.subject = step.id.value;

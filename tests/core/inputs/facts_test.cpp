@@ -36,11 +36,12 @@ Words factsOfItem(const std::vector<Item>& items, const std::string& id)
 
 TEST_CASE("the facts of a press, a roll and a material")
 {
-    const Words north{"has_air",      "has_lift",         "air_shaft",     "has_uv",     "has_guide",
-                      "guide_centre", "has_splice_table", "wakes_stopped", "has_guards", "has_zones"};
-    const Words south{"has_air",   "has_lift",    "has_uv",    "has_hot_air", "has_die",
-                      "has_waste", "two_rewinds", "has_guide", "guide_edge",  "has_splice_table",
-                      "trip_bars", "has_guards",  "has_zones"};
+    const Words north{
+        "has_air",          "has_lift",      "air_shaft",          "has_uv",     "has_guide", "guide_centre",
+        "has_splice_table", "wakes_stopped", "has_automatic_stop", "has_guards", "has_zones"};
+    const Words south{"has_air",   "has_lift",           "has_uv",     "has_hot_air", "has_die",
+                      "has_waste", "two_rewinds",        "has_guide",  "guide_edge",  "has_splice_table",
+                      "trip_bars", "has_automatic_stop", "has_guards", "has_zones"};
     const auto with = [](Words words, const Words& more) {
         words.insert(more.begin(), more.end());
         return words;

@@ -258,6 +258,9 @@ TEST_CASE("labels are those of the press and what it has not is not asked")
     CHECK(bare.find({"threading.lift.carry"}) != nullptr);
     CHECK(bare.find({"tension.settings.by_feel"}) != nullptr);
     CHECK(bare.find({"web_guide.proving.edge_marks"}) != nullptr);
+    CHECK(bare.find({"splice.table.automatic_stop"}) == nullptr);
+    CHECK(bare.find({"web_guide.proving.stops_held"}) == nullptr);
+    CHECK(bare.find({"web_guide.proving.stands_taut"}) != nullptr);
     CHECK(plain(bare.find({"threading.lift.hold"})->say).find("isolator, locked") != std::string::npos);
 }
 
