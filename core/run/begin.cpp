@@ -16,7 +16,7 @@ std::optional<ValidFor> validityOf(const Run& parent, const std::string& conditi
 {
     std::optional<ValidFor> found;
     for (const procedure::Step& step : parent.plan().steps) {
-        const StepState state = parent.standing(step.id).state;
+        const StepState state = parent.stateOf(step.id);
         const bool gave = std::find(step.gives.begin(), step.gives.end(), condition) != step.gives.end() &&
                           (state == StepState::Answered || state == StepState::Deviated);
         // Given twice, it stands for as long as the shorter-lived answer: the later one was needed for a reason.

@@ -67,7 +67,9 @@ void Run::settleConditions()
 
 bool Run::hasLapsed(const procedure::Step& step) const
 {
-    const StepStanding s = standing(step.id);
+    const auto found = m_standing.find(step.id);
+    if (found == m_standing.end()) return false;
+    const StepStanding& s = found->second;
     if (s.state != StepState::Answered && s.state != StepState::Deviated) return false;
     return std::any_of(step.gives.begin(), step.gives.end(), [&](const std::string& condition) {
         return !m_conditions.contains(condition) && isEnded(condition, s.n, s.since);

@@ -13,29 +13,35 @@ using procedure::StepKind;
 bool isConfirmable(const Run& run, const Step& step)
 {
     if (step.kind == StepKind::Motion || step.kind == StepKind::Hold) return false;
-    const StepState state = run.standing(step.id).state;
+    const StepState state = run.stateOf(step.id);
     return state == StepState::Answered || state == StepState::Deviated;
 }
 
 }  // namespace
 
-std::vector<StepId> lastAnswered(const Run& run)
+std::vector<StepId> toSayAgain(const Run& run, bool vital)
 {
+    const procedure::Plan& plan = run.plan();
+    const std::size_t stage = run.stageInWork();
     const Step* last = nullptr;
-    for (const Step& step : run.plan().steps)
+    for (const Step& step : plan.steps)
         if (isConfirmable(run, step) && (last == nullptr || run.standing(step.id).n > run.standing(last->id).n))
             last = &step;
-    if (last == nullptr) return {};
-    return {last->id};
-}
-
-std::vector<StepId> vitalOfStage(const Run& run)
-{
-    const std::vector<StepId> last = lastAnswered(run);
+    const auto chosen = [&](const Step& step) {
+        return isConfirmable(run, step) && (&step == last || (vital && step.vital && plan.stageOf(step) == stage));
+    };
+    // Nothing said about the machine lasts: what the coming steps of this stage need is asked with the rest.
+    std::set<std::string> needed;
+    for (const Step& step : plan.steps)
+        if (step.kind != StepKind::Motion &&
+            ((plan.stageOf(step) == stage && isOpen(run.stateOf(step.id))) || chosen(step)))
+            for (const std::string& need : step.needs)
+                if (procedure::isMachineState(need)) needed.insert(need);
     std::vector<StepId> all;
-    for (const Step& step : run.plan().steps) {
-        const bool vital = step.vital && run.plan().stageOf(step) == run.stageInWork() && isConfirmable(run, step);
-        if (vital || (!last.empty() && step.id == last.front())) all.push_back(step.id);
+    for (const Step& step : plan.steps) {
+        const bool giver = isConfirmable(run, step) && std::any_of(step.gives.begin(), step.gives.end(),
+                                                                   [&](const auto& c) { return needed.contains(c); });
+        if (chosen(step) || giver) all.push_back(step.id);
     }
     return all;
 }
@@ -61,8 +67,10 @@ bool mustSayVitalAgain(const Run& run, std::int64_t nowMs, const people::PersonI
     if (stop == nullptr) return false;
     const std::string& reason = std::get<Interrupted>(stop->happening()).reason;
     if (reason == "power") return true;
-    // A program that was killed notes it only when it is started again: the time away began with the event before.
-    const std::int64_t since = reason == "killed" ? before : stop->stamp().utcMs;
+    // A break is noted when it begins. A program that ended under the run notes it only when it is started again: the
+    // time away began with the event before.
+    const bool notedAtOnce = reason == "break" || reason == "stop_by_other";
+    const std::int64_t since = notedAtOnce ? stop->stamp().utcMs : before;
     return nowMs - since > kLongAwayMs;
 }
 

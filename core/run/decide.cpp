@@ -103,7 +103,7 @@ struct Deciding {
             return refuse("gate.not_correctable", c.step.value,
                           "A movement or a held stop happened as it happened: it cannot be corrected.",
                           "Write a note beside it, or give up the stop and hold it anew.");
-        const StepState state = run.standing(c.step).state;
+        const StepState state = run.stateOf(c.step);
         if (state != StepState::Answered && state != StepState::Deviated && state != StepState::Outside)
             return refuse("gate.not_answered", c.step.value, "There is no standing answer to correct.",
                           "Answer the step.");
@@ -118,7 +118,7 @@ struct Deciding {
     {
         const Step* step = find(c.step);
         if (step == nullptr) return noStep(c.step);
-        if (!isOpen(run.standing(c.step).state))
+        if (!isOpen(run.stateOf(c.step)))
             return refuse("gate.answered", c.step.value, "This step is answered already.",
                           "To change what was written down, correct it and say why.");
         if (!step->waivable || step->kind == StepKind::Call || cannotOf(run.targets(), *step) != nullptr)
@@ -217,7 +217,7 @@ struct Deciding {
         InputsChanged e{basis->sources, basis->facts, basis->targets, basis->plan, {}, what, diameter};
         // Only what was answered can go stale; what is open is simply open.
         for (StepId& id : staleSteps(e.plan, run.targets(), e.targets, what))
-            if (run.standing(id).state != StepState::Open) e.stale.push_back(std::move(id));
+            if (run.stateOf(id) != StepState::Open) e.stale.push_back(std::move(id));
         return Happening(std::move(e));
     }
 
@@ -260,7 +260,7 @@ struct Deciding {
             return refuse("gate.make_safe", run.id(), Text("Before the run goes on, not yet said: %1.", {missing}),
                           "Go to the press, make it safe, look at each of these, and say it.");
         const bool vital = c.afterLong || mustSayVitalAgain(run, stamp.utcMs, actor.id());
-        return Happening(Resumed{std::move(said), vital ? vitalOfStage(run) : lastAnswered(run)});
+        return Happening(Resumed{std::move(said), toSayAgain(run, vital)});
     }
     Outcome operator()(const HandOver& c) const
     {
@@ -268,7 +268,7 @@ struct Deciding {
         if (c.to.id().value == run.operatorId())
             return refuse("gate.same_person", c.to.id().value, "The run is in this person's hands already.",
                           "Hand it over to somebody else, or go on.");
-        return Happening(HandedOver{c.to.id(), c.to.name(), people::roleWord(c.to.role()), vitalOfStage(run)});
+        return Happening(HandedOver{c.to.id(), c.to.name(), people::roleWord(c.to.role()), toSayAgain(run, true)});
     }
 
     Outcome operator()(const Withdraw& c) const

@@ -28,6 +28,10 @@ struct Beginning {
 /// Why this step cannot be answered now; nullopt = it can. The screen shows what this says; decide() refuses with it.
 [[nodiscard]] std::optional<Finding> closedBecause(const Run& run, const StepId& step);
 
+/// The step whose statement no longer holds and that must be said again before this one can be answered; nullopt =
+/// none.
+[[nodiscard]] std::optional<StepId> lapsedBefore(const Run& run, const StepId& step);
+
 /// Which steps go stale between two sets of targets when `input` ("roll") changed: those whose target differs and those
 /// that name the input in `uses`.
 [[nodiscard]] std::vector<StepId> staleSteps(const procedure::Plan& plan, const targets::Targets& before,

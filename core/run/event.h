@@ -85,7 +85,7 @@ struct StopGivenUp {
 };
 struct Interrupted {
     std::string reason;
-};  ///< killed, power, break, stop_by_other
+};  ///< ended_without_sign_off, power, break, stop_by_other
 struct Resumed {
     std::vector<std::string> stated;
     std::vector<StepId> reconfirm;

@@ -26,6 +26,28 @@ bool canBeSaidAgain(const Run& run, const Step& step)
     return run.hasLapsed(step);
 }
 
+/// Of the steps that gave this condition and may say it anew, the one said longest ago: of a repeated step that item no
+/// longer counts. nullptr when there is none.
+const Step* lapsedGiver(const Run& run, const std::string& condition)
+{
+    const Step* again = nullptr;
+    for (const Step& step : run.plan().steps)
+        if (gives(step, condition) && canBeSaidAgain(run, step) &&
+            (again == nullptr || run.standing(step.id).n < run.standing(again->id).n))
+            again = &step;
+    return again;
+}
+
+/// Whether this step asks for a condition before it may be answered. A movement asks statements about the machine anew
+/// in its own card; a confirmation asks nothing that only the doing needed; a held stop has its own gate.
+bool asksFor(const Step& step, StepState state, const std::string& need)
+{
+    const bool statement = procedure::isMachineState(need);
+    if (step.kind == StepKind::Motion && statement) return false;
+    if (state == StepState::Reconfirm && !statement) return false;
+    return !(step.hands && need == kStopHeld);
+}
+
 std::optional<Finding> phaseGate(const Run& run, const std::string& step)
 {
     switch (run.phase()) {
@@ -44,7 +66,7 @@ std::optional<Finding> phaseGate(const Run& run, const std::string& step)
 
 std::optional<Finding> answeredGate(const Run& run, const Step& step)
 {
-    const StepState state = run.standing(step.id).state;
+    const StepState state = run.stateOf(step.id);
     if (state != StepState::Answered && state != StepState::Deviated) return std::nullopt;
     if (canBeSaidAgain(run, step)) return std::nullopt;
     return refuse("gate.answered", step.id.value, "This step is answered already.",
@@ -58,7 +80,7 @@ std::optional<Finding> orderGate(const Run& run, const Step& step)
     const Plan& plan = run.plan();
     for (const Step& other : plan.steps) {
         if (&other == &step) return std::nullopt;
-        if (other.external || !isOpen(run.standing(other.id).state)) continue;
+        if (other.external || !isOpen(run.stateOf(other.id))) continue;
         if (other.place == step.place && (plan.places[step.place].doConfirm || step.kind == StepKind::Call)) continue;
         const bool here = other.place == step.place;
         return refuse(here ? "gate.order" : "gate.earlier_open", step.id.value,
@@ -77,7 +99,7 @@ std::optional<Finding> callGate(const Run& run, const Step& step)
     std::int64_t open = 0;
     const Step* first = nullptr;
     for (const Step& other : plan.steps) {
-        if (&other == &step || !isOpen(run.standing(other.id).state)) continue;
+        if (&other == &step || !isOpen(run.stateOf(other.id))) continue;
         const bool ofStage = plan.stageOf(other) == plan.stageOf(step);
         if (!ofStage && !(other.external && plan.stageOf(other) < plan.stageOf(step))) continue;
         if (first == nullptr) first = &other;
@@ -92,21 +114,16 @@ std::optional<Finding> callGate(const Run& run, const Step& step)
 /// How a condition that is needed can be had: by the step that gives it.
 Text wayTo(const Run& run, const std::string& condition)
 {
-    const Step* again = nullptr;
     const Step* past = nullptr;
     for (const Step& step : run.plan().steps) {
         if (!gives(step, condition)) continue;
-        const StepState state = run.standing(step.id).state;
+        const StepState state = run.stateOf(step.id);
         if (isOpen(state) || state == StepState::NotApplicable)
             return Text("This step gives it, do it first: %1", {wordsOf(step)});
-        if (canBeSaidAgain(run, step)) {
-            // Of a repeated step the item said longest ago is the one that no longer counts.
-            if (again == nullptr || run.standing(step.id).n < run.standing(again->id).n) again = &step;
-        } else {
-            past = &step;
-        }
+        past = &step;
     }
-    if (again != nullptr) return Text("What was said no longer holds. Say it again: %1", {wordsOf(*again)});
+    if (const Step* again = lapsedGiver(run, condition))
+        return Text("What was said no longer holds. Say it again: %1", {wordsOf(*again)});
     if (past != nullptr)
         return Text("It was so and has ended since. Do this stage again, with its cause: %1",
                     {run.plan().stages[run.plan().stageOf(*past)].id});
@@ -115,16 +132,10 @@ Text wayTo(const Run& run, const std::string& condition)
 
 std::optional<Finding> needsGate(const Run& run, const Step& step)
 {
-    const bool again = run.standing(step.id).state == StepState::Reconfirm;
-    for (const std::string& need : step.needs) {
-        const bool state = procedure::isMachineState(need);
-        // A movement asks these anew in its own card; a confirmation asks nothing that only the doing needed; a held
-        // stop has its own sentence below.
-        if ((step.kind == StepKind::Motion && state) || (again && !state)) continue;
-        if (step.hands && need == kStopHeld) continue;
-        if (!run.conditions().contains(need))
+    const StepState state = run.stateOf(step.id);
+    for (const std::string& need : step.needs)
+        if (asksFor(step, state, need) && !run.conditions().contains(need))
             return refuse("gate.needs", step.id.value, conditionMissing(need), wayTo(run, need));
-    }
     return std::nullopt;
 }
 
@@ -165,6 +176,18 @@ std::optional<Finding> closedBecause(const Run& run, const StepId& id)
     if (auto closed = phaseGate(run, id.value)) return closed;
     for (const auto gate : {answeredGate, orderGate, callGate, needsGate, stopGate, targetGate})
         if (auto closed = gate(run, *step)) return closed;
+    return std::nullopt;
+}
+
+std::optional<StepId> lapsedBefore(const Run& run, const StepId& id)
+{
+    const Step* step = run.plan().find(id);
+    if (step == nullptr) return std::nullopt;
+    const StepState state = run.stateOf(id);
+    for (const std::string& need : step->needs) {
+        if (!asksFor(*step, state, need) || run.conditions().contains(need)) continue;
+        if (const Step* again = lapsedGiver(run, need)) return again->id;
+    }
     return std::nullopt;
 }
 

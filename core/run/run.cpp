@@ -69,8 +69,8 @@ struct Applied {
         endStates();
         for (HeldStop& held : run.m_held) held.before = true;
     }
-    /// A movement and a held stop are never confirmed from memory. Where hands work is still to be done, the step that
-    /// asked for the stop opens again; where none is, the stop only has to be given up before anything moves.
+    /// A held stop is never confirmed from memory: where hands work is still to be done, the step that asked for it
+    /// opens again and the stop is held anew; where none is, it only has to be given up before anything moves.
     void reopenHolds() const
     {
         const procedure::Plan& plan = run.plan();
@@ -78,9 +78,10 @@ struct Applied {
         for (const Step& step : plan.steps) {
             if (hold != nullptr && plan.stageOf(*hold) != plan.stageOf(step)) hold = nullptr;
             if (step.kind == StepKind::Hold) hold = &step;
-            if (hold == nullptr || !step.hands || !isOpen(run.standing(step.id).state)) continue;
+            if (hold == nullptr || !step.hands || !isOpen(run.stateOf(step.id))) continue;
             StepStanding& s = run.m_standing[hold->id];
-            if (s.state == StepState::Answered && heldBefore(trimmed(s.answer->entered))) s.state = StepState::Open;
+            if (s.state == StepState::Answered && heldBefore(trimmed(s.answer->entered)))
+                s.state = StepState::Reconfirm;
         }
     }
     [[nodiscard]] bool heldBefore(const std::string& holder) const
@@ -236,6 +237,12 @@ StepStanding Run::standing(const StepId& step) const
 {
     const auto found = m_standing.find(step);
     return found == m_standing.end() ? StepStanding{} : found->second;
+}
+
+StepState Run::stateOf(const StepId& step) const noexcept
+{
+    const auto found = m_standing.find(step);
+    return found == m_standing.end() ? StepState::Open : found->second.state;
 }
 
 }  // namespace taut::run

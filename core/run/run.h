@@ -61,7 +61,8 @@ public:
     [[nodiscard]] const std::string& operatorName() const { return m_operatorName; }
 
     [[nodiscard]] StepStanding standing(const StepId& step) const;
-    [[nodiscard]] std::vector<StepId> openSteps() const;  ///< in plan order
+    [[nodiscard]] StepState stateOf(const StepId& step) const noexcept;  ///< standing().state, without the copy
+    [[nodiscard]] std::vector<StepId> openSteps() const;                 ///< in plan order
     /// The conditions that stand now. A step's answer ends what it `ends` and gives what it `gives`; of a repeated step
     /// all items must be closed and one answered. What ended stays ended until it is given anew: an answer that is
     /// opened again takes back what it gave, never what it ended. Statements about the machine's state end with every
@@ -75,7 +76,9 @@ public:
     /// the first of these; the last stage when none is open.
     [[nodiscard]] std::size_t stageInWork() const;
     [[nodiscard]] StageState stageState(std::size_t stage) const;
-    /// The first open step of the stage in work whose gate is open, else the first open one; nullopt when none is open.
+    /// The first open step up to the stage in work whose gate is open (an external one of an earlier stage is among
+    /// them: it keeps calls closed); else the answered step that must be said again before the first open one can be
+    /// answered; else the first open one. nullopt when none is open.
     [[nodiscard]] std::optional<StepId> next() const;
     [[nodiscard]] std::size_t deviations() const;
     [[nodiscard]] const std::optional<Length>& presentDiameter() const { return m_presentDiameter; }

@@ -21,7 +21,7 @@ std::vector<StepId> Run::openSteps() const
 {
     std::vector<StepId> open;
     for (const procedure::Step& step : plan().steps)
-        if (isOpen(standing(step.id).state)) open.push_back(step.id);
+        if (isOpen(stateOf(step.id))) open.push_back(step.id);
     return open;
 }
 
@@ -29,7 +29,7 @@ std::size_t Run::stageInWork() const
 {
     std::optional<std::size_t> external;
     for (const procedure::Step& step : plan().steps) {
-        if (!isOpen(standing(step.id).state)) continue;
+        if (!isOpen(stateOf(step.id))) continue;
         if (!step.external) return plan().stageOf(step);
         if (!external) external = plan().stageOf(step);
     }
@@ -41,9 +41,9 @@ StageState Run::stageState(std::size_t stage) const
     bool open = false, begun = false, deviated = false, blocked = false;
     for (const procedure::Step& step : plan().steps) {
         if (plan().stageOf(step) != stage) continue;
-        const StepState state = standing(step.id).state;
+        const StepState state = stateOf(step.id);
         deviated = deviated || state == StepState::Deviated;
-        begun = begun || (!step.external && standing(step.id).n > 0);
+        begun = begun || (!step.external && m_standing.contains(step.id));
         if (!isOpen(state)) continue;
         open = true;
         blocked = blocked || isBlocking(*this, step, state);
@@ -59,18 +59,20 @@ std::optional<StepId> Run::next() const
     const std::size_t stage = stageInWork();
     std::optional<StepId> first;
     for (const procedure::Step& step : plan().steps) {
-        if (plan().stageOf(step) != stage || !isOpen(standing(step.id).state)) continue;
+        if (plan().stageOf(step) > stage || !isOpen(stateOf(step.id))) continue;
         if (!closedBecause(*this, step.id)) return step.id;
         if (!first) first = step.id;
     }
-    return first;
+    // What the first one needs may have been said already, and no longer hold: that is to be said again.
+    const auto lapsed = first ? lapsedBefore(*this, *first) : std::nullopt;
+    return lapsed && !closedBecause(*this, *lapsed) ? lapsed : first;
 }
 
 std::size_t Run::deviations() const
 {
     const auto& steps = plan().steps;
     return static_cast<std::size_t>(std::count_if(steps.begin(), steps.end(), [&](const procedure::Step& step) {
-        return standing(step.id).state == StepState::Deviated;
+        return stateOf(step.id) == StepState::Deviated;
     }));
 }
 
