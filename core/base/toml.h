@@ -17,6 +17,7 @@ struct Toml {
     using Array = std::vector<Toml>;
     using Table = std::vector<std::pair<std::string, Toml>>;
 
+    Toml() = default;  // declared: else clang 14 needs the whole type within the variant
     std::variant<std::monostate, bool, std::int64_t, double, std::string, Array, Table> value;
     int line = 0;    ///< from 1
     int column = 0;  ///< from 1
