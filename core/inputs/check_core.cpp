@@ -100,9 +100,9 @@ void checkFit(const Inputs& inputs, Findings& out)
 std::optional<double> diameterFromLength(const Inputs& inputs, double coreOutside)
 {
     const Roll& roll = *inputs.roll;
-    if (!roll.length || roll.opened || !inputs.substrate || !inputs.substrate->caliper) return std::nullopt;
-    return std::sqrt(coreOutside * coreOutside +
-                     4 * inputs.substrate->caliper->si() * roll.length->si() / std::numbers::pi);
+    const Maybe<Kind::Length> stated = statedLength(roll);
+    if (!stated || roll.opened || !inputs.substrate || !inputs.substrate->caliper) return std::nullopt;
+    return std::sqrt(coreOutside * coreOutside + 4 * inputs.substrate->caliper->si() * stated->si() / std::numbers::pi);
 }
 
 /// True when the roll's girth was typed where its diameter belongs.
@@ -115,7 +115,7 @@ bool looksLikeCircumference(const Inputs& inputs, double coreOutside, Findings& 
     const Quantity& typed = roll.outerDiameter->quantity();
     out.push_back(warn("input.diameter_looks_like_circumference", "roll.outer_diameter",
                        {"A roll %1 across would hold far more than the %2 stated, but a roll %1 round holds just that.",
-                        {typed.magnitude(), arg(roll.length)}},
+                        {typed.magnitude(), arg(statedLength(roll))}},
                        {"Measure straight across the roll's face. If %1 is the way round, the diameter is %2.",
                         {typed.magnitude(), like(typed, diameter)}}));
     return true;
@@ -124,12 +124,13 @@ bool looksLikeCircumference(const Inputs& inputs, double coreOutside, Findings& 
 void checkLength(const Inputs& inputs, double coreOutside, Findings& out)
 {
     const Roll& roll = *inputs.roll;
-    if (!inputs.substrate || !inputs.substrate->caliper || !roll.length) return;
+    const Maybe<Kind::Length> stated = statedLength(roll);
+    if (!inputs.substrate || !inputs.substrate->caliper || !stated) return;
     const double outer = roll.outerDiameter->si();
     const double length =
         std::numbers::pi * (outer * outer - coreOutside * coreOutside) / (4 * inputs.substrate->caliper->si());
-    const double off = roll.length->si() / length - 1;
-    const Text text{"%1 is stated; the diameters give %2.", {arg(roll.length), like(roll.length->quantity(), length)}};
+    const double off = stated->si() / length - 1;
+    const Text text{"%1 is stated; the diameters give %2.", {arg(stated), like(stated->quantity(), length)}};
     if (off > kLengthOff)
         out.push_back(warn("input.tag_from_full_roll", "roll.length", text,
                            "The length seems to be that of the roll when it was full. Say that it was opened: then the "
@@ -167,7 +168,8 @@ void checkDiameter(const Inputs& inputs, Findings& out)
         }
         if (wall != nullptr) {
             if (looksLikeCircumference(inputs, outside, out)) return;
-            if (roll.opened && roll.length)
+            const Maybe<Kind::Length> stated = statedLength(roll);
+            if (roll.opened && stated)
                 out.push_back(
                     note("input.tag_from_full_roll", "roll.length",
                          {"The roll was opened before; the %1 stated is of the full roll.", {arg(roll.length)}},

@@ -151,6 +151,7 @@ void checkWeb(const Inputs& inputs, Findings& out)
 Findings crossCheck(const Inputs& inputs)
 {
     Findings out;
+    checkTag(inputs, out);
     checkRoll(inputs, out);
     checkCore(inputs, out);
     checkDiameter(inputs, out);

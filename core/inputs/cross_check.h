@@ -13,10 +13,15 @@ void checkRoll(const Inputs& inputs, Findings& out);
 /// Core and diameter: as typed, and against the unwind.
 void checkCore(const Inputs& inputs, Findings& out);
 void checkDiameter(const Inputs& inputs, Findings& out);
+/// The roll's tag against what was entered.
+void checkTag(const Inputs& inputs, Findings& out);
 /// What the job asks of the press: width, speed, stations, rewinds.
 void checkJob(const Inputs& inputs, Findings& out);
 /// Whether the press can be threaded as drawn, and its guides see the material's edge.
 void checkWeb(const Inputs& inputs, Findings& out);
+
+/// The roll's length as its file says it, else as its tag does; what it was when it was full.
+[[nodiscard]] Maybe<Kind::Length> statedLength(const Roll& roll);
 
 [[nodiscard]] inline Finding warn(std::string code, std::string subject, Text text, Text remedy)
 {

@@ -35,11 +35,15 @@ struct Bench {
     }
 };
 
-Bench north()
+/// The roll's tag is bent in its own test.
+Bench bench(const char* press, const char* job, const char* substrate, const char* roll)
 {
-    return {demoPress("north"), demoJob("quince-jelly"), demoSubstrate("paper-label-80"), demoRoll("R0041")};
+    Bench out{demoPress(press), demoJob(job), demoSubstrate(substrate), demoRoll(roll)};
+    out.roll.tag.clear();
+    return out;
 }
-Bench south() { return {demoPress("south"), demoJob("cold-brew"), demoSubstrate("bopp-50"), demoRoll("R0048")}; }
+Bench north() { return bench("north", "quince-jelly", "paper-label-80", "R0041"); }
+Bench south() { return bench("south", "cold-brew", "bopp-50", "R0048"); }
 
 std::string listed(const Findings& all)
 {
@@ -57,9 +61,9 @@ struct Row {
 void checkRows(const std::function<Bench()>& fresh, const std::vector<Row>& rows)
 {
     for (const Row& row : rows) {
-        Bench bench = fresh();
-        row.bend(bench);
-        const Findings found = bench.check();
+        Bench bent = fresh();
+        row.bend(bent);
+        const Findings found = bent.check();
         INFO(row.what << '\n' << listed(found));
         REQUIRE(found.size() == 1);
         CHECK(found[0].code == row.code);
@@ -266,18 +270,55 @@ TEST_CASE("one bad input gives one finding on the US press")
                        }}});
 }
 
+TEST_CASE("a tag that tells of another roll is noticed, one that cannot be read is only noted")
+{
+    const auto tagged = [] {
+        Bench b = north();
+        b.roll.tag = demoRoll("R0041").tag;
+        return b;
+    };
+    CHECK(tagged().check().empty());
+    checkRows(tagged, {{"another width", "input.tag_differs", "roll.width", Severity::Warn,
+                        [](Bench& b) {
+                            b.roll.width = mm("250 mm");
+                            b.job.webWidth = mm("250 mm");
+                        }},
+                       {"another core", "input.tag_differs", "roll.core", Severity::Warn,
+                        [](Bench& b) { b.roll.core = mm("77.5 mm"); }},
+                       {"another length", "input.tag_differs", "roll.length", Severity::Warn,
+                        [](Bench& b) { b.roll.length = mm("1250 m"); }},
+                       {"wound otherwise", "input.tag_differs", "roll.winding", Severity::Warn,
+                        [](Bench& b) {
+                            b.roll.winding = Winding::FaceIn;
+                            b.press.printWinding = Winding::FaceIn;
+                            b.job.winding.reset();
+                        }},
+                       {"a code of the supplier's own", "input.tag_unreadable", "roll.tag", Severity::Note,
+                        [](Bench& b) { b.roll.tag = "LOT 7 / 330"; }},
+                       {"opened, no length entered", "input.tag_from_full_roll", "roll.length", Severity::Note,
+                        [](Bench& b) {
+                            b.roll.length.reset();
+                            b.roll.opened = true;
+                        }},
+                       {"no length entered, the tag's is of the full roll", "input.tag_from_full_roll", "roll.length",
+                        Severity::Warn, [](Bench& b) {
+                            b.roll.length.reset();
+                            b.roll.outerDiameter = mm("400 mm");
+                        }}});
+}
+
 TEST_CASE("the sentences carry the figures: what was typed, what fits, what to enter instead")
 {
-    Bench bench = north();
-    bench.roll.outerDiameter = mm("1571 mm");
-    const Findings found = bench.check();
+    Bench odd = north();
+    odd.roll.outerDiameter = mm("1571 mm");
+    const Findings found = odd.check();
     REQUIRE(found.size() == 1);
     INFO(sentence(found[0]));
     CHECK(sentence(found[0]).find("1571 mm") != std::string::npos);
     CHECK(sentence(found[0]).find("500.1 mm") != std::string::npos);
-    bench = south();
-    bench.roll.core = mm("4 in");
-    const std::string outside = sentence(bench.check().at(0), UnitSystem::Us);
+    odd = south();
+    odd.roll.core = mm("4 in");
+    const std::string outside = sentence(odd.check().at(0), UnitSystem::Us);
     CHECK(outside.find("4") != std::string::npos);
     CHECK(outside.find("3") != std::string::npos);
 }
@@ -297,7 +338,7 @@ TEST_CASE("what is not known is not judged")
     }
     Bench bare = north();
     bare.press = demoPress("bare");
-    bare.roll = Roll{};
+    bare.roll = Roll();
     bare.job.decks.clear();
     const Findings found = bare.check();
     INFO(listed(found));
