@@ -3,7 +3,6 @@
 #include <numbers>
 
 #include "core/inputs/cross_check.h"
-#include "core/inputs/fits.h"
 #include "core/inputs/path_of.h"
 
 namespace taut::inputs {
@@ -86,30 +85,6 @@ void checkWraps(const physics::WebPath& path, Findings& out)
     }
 }
 
-void checkPaths(const Inputs& inputs, Findings& out)
-{
-    const Press& press = *inputs.press;
-    std::optional<Length> diameter;
-    std::optional<Feed> feed = press.printFeed;
-    if (inputs.roll && inputs.roll->outerDiameter) diameter = inputs.roll->outerDiameter->measure();
-    if (inputs.roll) feed = feedFor(press, *inputs.roll).value_or(feed.value_or(Feed::Over));
-    // A roll that the unwind cannot take is refused for that, not for the web's way round it.
-    if (diameter && press.unwind && press.unwind->largestDiameter &&
-        *diameter > press.unwind->largestDiameter->measure())
-        return;
-    for (const std::string& name : pathNames(press)) {
-        const Result<NamedPath> path = pathOf(press, name, diameter, feed.value_or(Feed::Over));
-        if (path) checkWraps(path->path, out);
-        if (path || path.error().code == "press.web.needs") continue;
-        Finding why = path.error();
-        why.code = "input.no_path";
-        why.severity = Severity::Stop;
-        why.subject = "press.web.roller." + why.subject;
-        if (why.remedy.empty()) why.remedy = "Check this roller's place, diameter and turn in the press profile.";
-        out.push_back(std::move(why));
-    }
-}
-
 }  // namespace
 
 void checkJob(const Inputs& inputs, Findings& out)
@@ -135,17 +110,26 @@ void checkJob(const Inputs& inputs, Findings& out)
 void checkWeb(const Inputs& inputs, Findings& out)
 {
     if (!inputs.press) return;
-    checkPaths(inputs, out);
-    if (!inputs.substrate) return;
-    for (const Guide& guide : inputs.press->guides)
-        if (!seesEdge(guide, *inputs.substrate))
-            out.push_back(
-                warn("input.sensor_cannot_see", "press.guide." + guide.id + ".sensor",
-                     {"%1 lets light pass, and the sensor of guide %2 works with light: it may not see the "
-                      "edge.",
-                      {inputs.substrate->name, guide.id}},
-                     "Try it with the web in view before relying on it; use a sensor that works with sound, or "
-                     "guide by a printed line."));
+    const Press& press = *inputs.press;
+    std::optional<Length> diameter;
+    std::optional<Feed> feed = press.printFeed;
+    if (inputs.roll && inputs.roll->outerDiameter) diameter = inputs.roll->outerDiameter->measure();
+    if (inputs.roll) feed = feedFor(press, *inputs.roll).value_or(feed.value_or(Feed::Over));
+    // A roll that the unwind cannot take is refused for that, not for the web's way round it.
+    if (diameter && press.unwind && press.unwind->largestDiameter &&
+        *diameter > press.unwind->largestDiameter->measure())
+        return;
+    for (const std::string& name : pathNames(press)) {
+        const Result<NamedPath> path = pathOf(press, name, diameter, feed.value_or(Feed::Over));
+        if (path) checkWraps(path->path, out);
+        if (path || path.error().code == "press.web.needs") continue;
+        Finding why = path.error();
+        why.code = "input.no_path";
+        why.severity = Severity::Stop;
+        why.subject = "press.web.roller." + why.subject;
+        if (why.remedy.empty()) why.remedy = "Check this roller's place, diameter and turn in the press profile.";
+        out.push_back(std::move(why));
+    }
 }
 
 Findings crossCheck(const Inputs& inputs)

@@ -17,7 +17,7 @@ void checkDiameter(const Inputs& inputs, Findings& out);
 void checkTag(const Inputs& inputs, Findings& out);
 /// What the job asks of the press: width, speed, stations, rewinds.
 void checkJob(const Inputs& inputs, Findings& out);
-/// Whether the press can be threaded as drawn, and its guides see the material's edge.
+/// Whether the press can be threaded as drawn.
 void checkWeb(const Inputs& inputs, Findings& out);
 
 /// The roll's length as its file says it, else as its tag does; what it was when it was full.

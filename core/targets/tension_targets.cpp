@@ -50,8 +50,9 @@ Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
         const inputs::Rewind* r = rewindOf(book.press(), zone);
         if (r == nullptr) return missing("press.rewind");
         Term core = book.job().rewindCore && !r->waste ? term(book.job().rewindCore, "job.rewind_core")
-                    : r->mandrel.gripsLeast ? term(r->mandrel.gripsLeast, "press.rewind." + r->id + ".grips.least")
-                                            : missing("job.rewind_core");
+                    : r->mandrel.gripsLeast
+                        ? term(r->mandrel.gripsLeast, "press.rewind." + r->id + ".grips.least")
+                        : missing(r->waste ? "press.rewind." + r->id + ".grips" : "job.rewind_core");
         return combine(
             {core, term(r->coreWall, "press.rewind." + r->id + ".core_wall")},
             core.from + " + 2 press.rewind." + r->id + ".core_wall",
