@@ -11,7 +11,7 @@
 
 namespace taut::inputs {
 
-// The words of the files, formats 1. One list a key; what a program tests for is one of these.
+// The words of the files, format 1. One list a key; what a program tests for is one of these.
 template <class E>
 using Word = std::pair<std::string_view, E>;
 

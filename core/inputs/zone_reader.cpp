@@ -35,7 +35,7 @@ Kind settingOf(Kind torque)
     return torque == Kind::TorquePerCurrent ? Kind::Current : Kind::Share;
 }
 
-/// What the operator of such a zone turns, types or hangs (formats 1, section 2, the table of controls).
+/// What the operator of such a zone turns, types or hangs.
 std::vector<Kind> settingKinds(const Zone& zone)
 {
     switch (zone.control) {
