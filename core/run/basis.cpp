@@ -35,6 +35,10 @@ Source sourceOf(std::string id, int edition, std::string text)
 
 Result<Basis> basisFor(const Sources& sources, const BasisQuestion& question)
 {
+    const std::vector<std::string>& kinds = procedure::allRunKinds();
+    if (std::find(kinds.begin(), kinds.end(), question.kind) == kinds.end())
+        return refuse("basis.no_kind", question.kind, Text("\"%1\" is no kind of run.", {question.kind}),
+                      "Choose full, next_roll, re_web or restart.");
     Findings notes;
     auto press = inputs::readPress(sources.press.text, sources.press.id, notes);
     if (!press) return press.error();

@@ -10,6 +10,7 @@
 #include "core/run/event_maker.h"
 #include "core/targets/target_json.h"
 #include "core/units/plain.h"
+#include "core/units/unit.h"
 
 namespace taut::run {
 
@@ -104,6 +105,7 @@ Quantity valueFrom(const Members& m, const std::string& entered)
 {
     Kind kind{};
     if (!kindFromWord(m.text("kind"), kind)) m.wrong("kind");
+    if (m.text("unit") != siUnit(kind).symbol) m.wrong("unit");
     return {m.number("value"), kind, m.text("shown_unit"), entered};
 }
 

@@ -196,7 +196,7 @@ TEST_CASE("a run that lost its power after any step goes on to its end")
 {
     const std::vector<std::string> safe(std::begin(kMakeSafe), std::end(kMakeSafe));
     for (const Case& c : kCases)
-        disturbEach(c, 3, [&](const Run& run) {
+        disturbEach(c, 5, [&](const Run& run) {
             return demo::done(demo::done(run, Interrupt{"power"}), Resume{safe, false});
         });
 }
@@ -225,6 +225,6 @@ TEST_CASE("a stage done again after any step leads to the end")
 TEST_CASE("a roll changed after any step leads to the end")
 {
     const std::string other = demo::rollText("R0047");
-    disturbEach(kCases[0], 4, [&](const Run& run) { return demo::done(run, ChangeRoll{other, std::nullopt}); });
-    disturbEach(kCases[0], 7, [&](const Run& run) { return demo::done(run, MeasuredDiameter{Length::si(0.42)}); });
+    disturbEach(kCases[0], 7, [&](const Run& run) { return demo::done(run, ChangeRoll{other, std::nullopt}); });
+    disturbEach(kCases[0], 11, [&](const Run& run) { return demo::done(run, MeasuredDiameter{Length::si(0.42)}); });
 }
