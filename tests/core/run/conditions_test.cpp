@@ -142,3 +142,16 @@ TEST_CASE("a stop counts while its holder holds it")
     walk.must(GiveUpStop{"Ben"});
     CHECK_FALSE(walk.has("stop_held"));
 }
+
+TEST_CASE("a repeated step that something ended is given again when every item is done again")
+{
+    Plan p = plan();
+    at(p, "tension.settings.strain").ends = {"tension_on"};
+    Walk walk(basis(p));
+    walk.upTo("tension.settings.done");
+    REQUIRE_FALSE(walk.has("tension_on"));
+    walk.answer("tension.settings.setting/rewind");
+    CHECK_FALSE(walk.has("tension_on"));
+    walk.answer("tension.settings.setting/unwind");
+    CHECK(walk.has("tension_on"));
+}
