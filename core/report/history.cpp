@@ -18,7 +18,7 @@ Text causeText(const std::string& cause)
 
 Text whyInterrupted(const std::string& reason)
 {
-    if (reason == "killed") return "the program ended";
+    if (reason == "ended_without_sign_off") return "the program ended";
     if (reason == "power") return "power cut";
     if (reason == "break") return "break";
     if (reason == "stop_by_other") return "somebody else stopped the press";
