@@ -22,7 +22,7 @@ for tool in cmake ninja g++; do
     command -v "$tool" >/dev/null || { echo "$tool is missing: run packaging/run.sh without --no-install." >&2; exit 1; }
 done
 echo "== 2/3 Building a release (a few minutes the first time)"
-cmake -S "$top" -B "$top/build/release" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBUILD_TESTING=OFF -DCMAKE_UNITY_BUILD=ON >/dev/null ||
+cmake -S "$top" -B "$top/build/release" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBUILD_TESTING=OFF >/dev/null ||
     { echo "Configuring failed; the lines above name what is missing. packaging/deps.sh installs it." >&2; exit 1; }
 cmake --build "$top/build/release" --target tautweb ||
     { echo "The build failed. Please report the first error above." >&2; exit 1; }

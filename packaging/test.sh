@@ -15,7 +15,7 @@ build="$top/build/ci"
 echo "== 2/3 Building"
 launcher=()
 command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
-cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DTAUTWEB_WERROR=ON -DCMAKE_UNITY_BUILD=ON "${launcher[@]}" >/dev/null
+cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=ON "${launcher[@]}" >/dev/null
 cmake --build "$build"
 echo "== 3/3 Testing"
 cd "$build"
