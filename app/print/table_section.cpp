@@ -28,18 +28,84 @@ struct SetCell {
     bool ruled = false;
 };
 
-Grid gridOf(const Type& type, const std::vector<Column>& columns, double width)
+double pointsOf(report::Size size)
 {
+    switch (size) {
+    case report::Size::Large: return kLarge;
+    case report::Size::Small: return kFine;
+    case report::Size::Normal: break;
+    }
+    return kBody;
+}
+
+double markSideOf(const Type& type, double points) { return type.lineHeight(type.font(points)) * 0.92; }
+
+/// What a cell's mark takes from the width of its words.
+double besideMark(const Type& type, const Cell& cell, double points)
+{
+    return markOf(cell.mark) == MarkShape::None ? 0 : markSideOf(type, points) + type.mm(0.8);
+}
+
+/// What a column would like: never less than its longest word, and no more than its longest cell.
+struct Wish {
+    double least = 0, most = 0;
+};
+
+std::vector<Wish> wishesOf(const Type& type, const report::Table& table)
+{
+    std::vector<Wish> wishes(table.columns.size());
+    const double points = pointsOf(table.size);
+    const auto want = [&](std::size_t i, const QString& text, const QFont& font, double beside) {
+        wishes[i].least = std::max(wishes[i].least, beside + type.longestWord(text, font));
+        wishes[i].most = std::max(wishes[i].most, beside + type.widthOf(text, font));
+    };
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        want(i, words(table.columns[i].head, type.system()), type.font(kSmall), 0);
+    for (const std::vector<Cell>& row : table.rows) {
+        if (row.size() == 1 && table.columns.size() > 1) continue;
+        for (std::size_t i = 0; i < row.size() && i < wishes.size(); ++i) {
+            if (std::holds_alternative<report::Ruled>(row[i].value)) {
+                wishes[i].least = std::max(wishes[i].least, type.mm(12));
+                wishes[i].most = std::max(wishes[i].most, type.mm(18));
+            } else {
+                want(i, cellText(row[i], type.system()), type.font(points, row[i].strong),
+                     besideMark(type, row[i], points));
+            }
+        }
+    }
+    for (Wish& wish : wishes) {
+        wish.least += 1;
+        wish.most += 1;
+    }
+    return wishes;
+}
+
+/// Columns as wide as their words; what is left or missing is shared out by weight and by need.
+Grid gridOf(const Type& type, const report::Table& table, double width)
+{
+    const std::vector<Wish> wishes = wishesOf(type, table);
+    const double gap = type.mm(2.2);
+    const double usable = width - gap * static_cast<double>(wishes.size() - 1);
+    double least = 0, most = 0, weights = 0;
+    for (std::size_t i = 0; i < wishes.size(); ++i) {
+        least += wishes[i].least;
+        most += wishes[i].most;
+        weights += table.columns[i].weight;
+    }
     Grid grid;
-    const double gap = type.mm(2);
-    double weights = 0;
-    for (const Column& column : columns) weights += column.weight;
-    const double usable = width - gap * static_cast<double>(columns.size() - 1);
     double x = 0;
-    for (const Column& column : columns) {
+    for (std::size_t i = 0; i < wishes.size(); ++i) {
+        const double share = table.columns[i].weight / weights;
+        double column = 0;
+        if (most <= usable)
+            column = wishes[i].most + (usable - most) * share;
+        else if (least < usable)
+            column = wishes[i].least + (usable - least) * (wishes[i].most - wishes[i].least) / (most - least);
+        else
+            column = usable * wishes[i].least / least;
         grid.x.push_back(x);
-        grid.width.push_back(usable * column.weight / weights);
-        x += grid.width.back() + gap;
+        grid.width.push_back(column);
+        x += column + gap;
     }
     return grid;
 }
@@ -85,35 +151,42 @@ Strip acrossStrip(Type& type, const Cell& cell, double width)
 Strip rowStrip(Type& type, const report::Table& table, const std::vector<Cell>& row, const Grid& grid, double width)
 {
     std::vector<SetCell> cells;
-    const double markSide = type.lineHeight(type.font(kBody)) * 0.92;
+    const double points = pointsOf(table.size);
+    const double markSide = markSideOf(type, points);
     double height = 0;
     for (std::size_t i = 0; i < row.size() && i < table.columns.size(); ++i) {
         SetCell cell;
         cell.mark = markOf(row[i].mark);
         cell.ruled = std::holds_alternative<report::Ruled>(row[i].value);
-        const double beside = cell.mark == MarkShape::None ? 0 : markSide + type.mm(0.8);
+        const double beside = besideMark(type, row[i], points);
         cell.x = grid.x[i];
         cell.width = grid.width[i];
         const QString words = cellText(row[i], type.system());
         cell.text =
-            type.set(words, type.font(kBody, row[i].strong), cell.width - beside, alignOf(table.columns[i].align));
+            type.set(words, type.font(points, row[i].strong), cell.width - beside, alignOf(table.columns[i].align));
         if (cell.text.width > cell.width - beside + 1) type.tooLarge(words);
-        height = std::max(height, cell.ruled ? type.mm(5.6) : cell.text.height);
+        height = std::max(height, cell.ruled ? type.mm(4.6) : cell.text.height);
         cells.push_back(std::move(cell));
     }
     const double padding = type.mm(0.45);
-    const Look look = type.look(kBody);
-    const QPen hair = type.rule(0.1), line = type.rule(0.25);
+    const Look look = type.look(points);
+    QPen hair = type.rule(0.12);
+    hair.setColor(QColor(0x80, 0x80, 0x80));
+    const QPen line = type.rule(0.3);
     Strip strip;
     strip.name = cells.empty() ? QString() : cellText(row.front(), type.system());
     strip.height = height + 2 * padding;
     strip.draw = [=](QPainter& painter, QPointF at) {
+        const double base = at.y() + height + 2 * padding;
+        painter.setPen(hair);
+        painter.drawLine(QPointF(at.x(), base), QPointF(at.x() + width, base));
+        painter.setPen(Qt::black);
         for (const SetCell& cell : cells) {
             QPointF place = at + QPointF(cell.x, padding);
             if (cell.ruled) {
                 painter.setPen(line);
-                const double y = at.y() + height + padding;
-                painter.drawLine(QPointF(place.x(), y), QPointF(place.x() + cell.width, y));
+                painter.drawLine(QPointF(place.x(), base), QPointF(place.x() + cell.width, base));
+                painter.setPen(Qt::black);
                 continue;
             }
             if (cell.mark != MarkShape::None) {
@@ -122,9 +195,6 @@ Strip rowStrip(Type& type, const report::Table& table, const std::vector<Cell>& 
             }
             cell.text.draw(painter, place);
         }
-        painter.setPen(hair);
-        const double y = at.y() + height + 2 * padding;
-        painter.drawLine(QPointF(at.x(), y), QPointF(at.x() + width, y));
     };
     return strip;
 }
@@ -137,7 +207,7 @@ std::vector<Strip> strips(Type& type, const report::Table& table, double width)
     if (!table.caption.empty()) {
         for (Strip& strip : strips(type, report::Heading{table.caption}, width)) all.push_back(std::move(strip));
     }
-    const Grid grid = gridOf(type, table.columns, width);
+    const Grid grid = gridOf(type, table, width);
     const Strip head = headStrip(type, table, grid, width);
     const auto again = std::make_shared<const Strip>(head);
     all.push_back(head);

@@ -62,7 +62,26 @@ SetText Type::set(const QString& text, const QFont& font, double width, Qt::Alig
 
 double Type::lineHeight(const QFont& font) const { return QFontMetricsF(font, &m_device).height(); }
 
-Look Type::look(double points) const { return {paperPalette(), font(points), m_perMm * 25.4 / 96.0}; }
+double Type::widthOf(const QString& text, const QFont& font) const
+{
+    return QFontMetricsF(font, &m_device).horizontalAdvance(text);
+}
+
+double Type::longestWord(const QString& text, const QFont& font) const
+{
+    double longest = 0;
+    for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+        longest = std::max(longest, widthOf(word, font));
+    return longest;
+}
+
+Look Type::look(double points) const
+{
+    // In the device's own dots: a drawing measures without asking the device.
+    QFont inDots = font(points);
+    inDots.setPixelSize(std::max(1, qRound(points * m_perMm * 25.4 / 72.0)));
+    return {paperPalette(), inDots, m_perMm * 25.4 / 96.0};
+}
 
 QPen Type::rule(double millimetres) const { return QPen(Qt::black, mm(millimetres), Qt::SolidLine, Qt::FlatCap); }
 

@@ -46,6 +46,9 @@ public:
     [[nodiscard]] SetText set(const QString& text, const QFont& font, double width,
                               Qt::Alignment align = Qt::AlignLeft) const;
     [[nodiscard]] double lineHeight(const QFont& font) const;
+    [[nodiscard]] double widthOf(const QString& text, const QFont& font) const;
+    /// The widest piece of a text that is only broken when there is no other way.
+    [[nodiscard]] double longestWord(const QString& text, const QFont& font) const;
     /// Black on white, with the device's fine line.
     [[nodiscard]] Look look(double points) const;
     [[nodiscard]] QPen rule(double millimetres) const;

@@ -6,6 +6,7 @@
 
 #include "app/print/sections.h"
 #include "app/text/names.h"
+#include "app/text/pseudo.h"
 #include "app/text/words.h"
 
 namespace taut::app::print {
@@ -14,10 +15,10 @@ namespace {
 
 using report::Cell;
 
-/// One name and its value, the name small above the value.
+/// One name and its value, set beside each other.
 struct Pair {
     SetText name, value;
-    double height = 0;
+    double x = 0, valueX = 0, width = 0;
     bool ruled = false;
 };
 
@@ -32,6 +33,22 @@ Strip textStrip(Type& type, const QString& text, const QFont& font, double width
     return strip;
 }
 
+/// "5.80 to 7.00 bar": the unit once, where both ends have the same.
+QString limitsText(const report::Limits& limits, UnitSystem system)
+{
+    if (limits.low && limits.high) {
+        const QuantityWords low = quantityWords(*limits.low, system, Rounding::Up);
+        const QuantityWords high = quantityWords(*limits.high, system, Rounding::Down);
+        if (low.unit == high.unit) {
+            const QString both = QCoreApplication::translate("print", "%1 to %2")
+                                     .arg(low.number, high.number)
+                                     .replace(QLatin1Char(' '), QChar::Nbsp);
+            return pseudoWrapped(high.unit.isEmpty() ? both : both + QChar::Nbsp + high.unit);
+        }
+    }
+    return rangeText(limits.low, limits.high, system);
+}
+
 }  // namespace
 
 QString cellText(const Cell& cell, UnitSystem system)
@@ -40,8 +57,7 @@ QString cellText(const Cell& cell, UnitSystem system)
     if (const auto* quantity = std::get_if<Quantity>(&cell.value)) return quantityText(*quantity, system);
     if (const auto* limit = std::get_if<report::Limit>(&cell.value))
         return quantityText(limit->value, system, limit->lower ? Rounding::Up : Rounding::Down);
-    if (const auto* limits = std::get_if<report::Limits>(&cell.value))
-        return rangeText(limits->low, limits->high, system);
+    if (const auto* limits = std::get_if<report::Limits>(&cell.value)) return limitsText(*limits, system);
     return {};
 }
 
@@ -93,39 +109,51 @@ std::vector<Strip> strips(Type& type, const report::Caution& caution, double wid
 
 std::vector<Strip> strips(Type& type, const report::Facts& facts, double width)
 {
-    const int columns = width > type.mm(140) ? 5 : (width > type.mm(80) ? 3 : 2);
-    const double gap = type.mm(3);
-    const double each = (width - gap * (columns - 1)) / columns;
+    // Down the columns, as a form is read: names in one width, values beside them.
+    const std::size_t columns = width > type.mm(120) ? 3 : (width > type.mm(80) ? 2 : 1);
+    const std::size_t rows = (facts.pairs.size() + columns - 1) / columns;
+    const double gap = type.mm(4), between = type.mm(1.5);
+    const double each = (width - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    std::vector<double> names(columns, 0);
+    for (std::size_t i = 0; i < facts.pairs.size(); ++i) {
+        const QString name = words(facts.pairs[i].first, type.system());
+        names[i / rows] = std::max(names[i / rows], type.widthOf(name, type.font(kSmall)) + 1);
+    }
+    for (double& name : names) name = std::min(name, each * 0.45);
     std::vector<Strip> all;
-    for (std::size_t first = 0; first < facts.pairs.size(); first += static_cast<std::size_t>(columns)) {
-        const std::size_t last = std::min(facts.pairs.size(), first + static_cast<std::size_t>(columns));
-        std::vector<Pair> row;
+    for (std::size_t row = 0; row < rows; ++row) {
+        std::vector<Pair> pairs;
         double height = 0;
-        for (std::size_t i = first; i < last; ++i) {
+        for (std::size_t column = 0; column < columns; ++column) {
+            const std::size_t i = column * rows + row;
+            if (i >= facts.pairs.size()) break;
             const auto& [name, cell] = facts.pairs[i];
+            const double room = each - names[column] - between;
             Pair pair;
-            pair.name = type.set(words(name, type.system()), type.font(kSmall), each);
-            pair.value = type.set(cellText(cell, type.system()), type.font(kBody, cell.strong), each);
+            pair.x = static_cast<double>(column) * (each + gap);
+            pair.valueX = pair.x + names[column] + between;
+            pair.width = room;
+            pair.name = type.set(words(name, type.system()), type.font(kSmall), names[column]);
+            pair.value = type.set(cellText(cell, type.system()), type.font(kBody, cell.strong), room);
             pair.ruled = std::holds_alternative<report::Ruled>(cell.value);
-            pair.height = pair.name.height + (pair.ruled ? type.mm(6) : pair.value.height);
-            if (std::max(pair.name.width, pair.value.width) > each + 1) type.tooLarge(words(name, type.system()));
-            height = std::max(height, pair.height);
-            row.push_back(std::move(pair));
+            if (pair.value.width > room + 1 || pair.name.width > names[column] + 1)
+                type.tooLarge(words(name, type.system()));
+            height = std::max({height, pair.name.height, pair.ruled ? type.mm(5.5) : pair.value.height});
+            pairs.push_back(std::move(pair));
         }
-        const QPen rule = type.rule(0.2);
+        const QPen rule = type.rule(0.25);
+        const double drop = type.lineHeight(type.font(kBody)) - type.lineHeight(type.font(kSmall));
         Strip strip;
-        strip.height = height + type.mm(1.0);
-        strip.draw = [row, each, gap, rule](QPainter& painter, QPointF at) {
-            for (std::size_t i = 0; i < row.size(); ++i) {
-                const QPointF place = at + QPointF(static_cast<double>(i) * (each + gap), 0);
-                row[i].name.draw(painter, place);
-                if (!row[i].ruled) {
-                    row[i].value.draw(painter, place + QPointF(0, row[i].name.height));
+        strip.height = height + type.mm(0.3);
+        strip.draw = [=](QPainter& painter, QPointF at) {
+            for (const Pair& pair : pairs) {
+                pair.name.draw(painter, at + QPointF(pair.x, drop * 0.8));
+                if (!pair.ruled) {
+                    pair.value.draw(painter, at + QPointF(pair.valueX, 0));
                     continue;
                 }
                 painter.setPen(rule);
-                const double y = place.y() + row[i].height;
-                painter.drawLine(QPointF(place.x(), y), QPointF(place.x() + each, y));
+                painter.drawLine(at + QPointF(pair.valueX, height), at + QPointF(pair.valueX + pair.width, height));
             }
         };
         all.push_back(std::move(strip));

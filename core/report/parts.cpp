@@ -114,11 +114,13 @@ std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground)
         Cell order = cell(job->title.empty() ? data(job->id) : Text("%1 %2", {job->id, job->title}));
         order.strong = true;
         add("Job", std::move(order));
-        if (!job->customerReference.empty()) add("Customer reference", cell(data(job->customerReference)));
+        if (!job->customerReference.empty()) add("Reference", cell(data(job->customerReference)));
         if (job->quantity) add("Quantity", cell(Text("%1", {static_cast<std::int64_t>(*job->quantity)})));
         if (job->across && job->around)
             add("Labels", cell(Text("%1 across, %2 around", {static_cast<std::int64_t>(*job->across),
                                                              static_cast<std::int64_t>(*job->around)})));
+        if (const targets::Target* repeat = ground.targets->find("job.repeat"); repeat && repeat->quantity())
+            add("Repeat", cell(*repeat->quantity()));
         if (job->speed) add("Speed", cell(job->speed->quantity()));
     }
     if (substrate) add("Substrate", cell(data(substrate->name.empty() ? substrate->id : substrate->name)));
@@ -126,10 +128,11 @@ std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground)
         Cell name = cell(data(roll->id));
         name.strong = true;
         add("Roll", std::move(name));
-        if (roll->width) add("Roll width", cell(roll->width->quantity()));
-        if (roll->outerDiameter) add("Diameter as stated", cell(roll->outerDiameter->quantity()));
+        if (roll->width) add("Width", cell(roll->width->quantity()));
+        if (roll->outerDiameter) add("Diameter", cell(roll->outerDiameter->quantity()));
         if (roll->core) add("Core", cell(roll->core->quantity()));
         add("Wound", cell(windingWord(roll->winding)));
+        if (const targets::Target* feed = ground.targets->find("roll.feed")) add("Fed", valueCell(feed));
     }
     return pairs;
 }

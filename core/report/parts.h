@@ -42,8 +42,10 @@ struct Ground {
 [[nodiscard]] std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground);
 /// The press with every path, as the targets hang the roll; nothing when the profile has no drawing.
 [[nodiscard]] std::optional<Elevation> elevation(const Ground& ground);
-/// Settings against diameter, one chart for each unit, the unwind's first.
+/// Settings against diameter, one chart a zone in web order.
 [[nodiscard]] std::vector<Chart> charts(const Ground& ground);
+/// The same in numbers.
+[[nodiscard]] std::vector<Table> schedules(const Ground& ground);
 /// What stands in each print station; nothing when neither press nor job says.
 [[nodiscard]] std::optional<Table> stations(const Ground& ground);
 /// What must be read before anything is touched: that other rules come first, what the targets found, the gravest

@@ -29,6 +29,21 @@ private:
     std::optional<std::size_t> m_last;
 };
 
+/// Whether a target's value comes from the job, the substrate or the roll, by itself or through other targets.
+bool followsFromJob(const targets::Targets& all, const targets::Target& target, int depth = 0)
+{
+    const targets::Ready* ready = target.ready();
+    if (ready == nullptr) return true;  // what is missing must be seen
+    if (ready->window.rule == targets::Rule::Job || ready->window.rule == targets::Rule::Maker) return true;
+    for (const targets::Given& given : ready->because.given) {
+        for (const std::string_view start : {"job.", "substrate.", "roll."})
+            if (given.from.rfind(start, 0) == 0) return true;
+        const targets::Target* other = given.from.rfind("target:", 0) == 0 ? all.find(given.from.substr(7)) : nullptr;
+        if (other != nullptr && depth < 8 && followsFromJob(all, *other, depth + 1)) return true;
+    }
+    return false;
+}
+
 Cell ruled() { return {Ruled{}, Mark::None, false}; }
 
 /// What was entered, as it was typed; a fact said is told by its mark alone.
@@ -58,16 +73,20 @@ Cell atCell(const run::StepStanding& standing)
 
 }  // namespace
 
-Table settingsTable(const Ground& ground, const run::Run* run)
+Settings settingsOf(const Ground& ground, const run::Run* run)
 {
-    Table table;
-    table.caption = "Targets and readings";
-    table.columns = {{"what", Align::Left, 21},
-                     {"target", Align::Right, 11},
-                     {"window", Align::Left, 17},
-                     {"read", Align::Right, 10},
-                     {run == nullptr ? Text() : Text("verdict"), Align::Left, 10}};
-    ByStage byStage(*ground.plan);
+    Settings settings;
+    settings.ofJob.size = Size::Large;
+    settings.ofPress.size = Size::Small;
+    settings.ofJob.caption = "Settings of this job and roll";
+    settings.ofPress.caption = "Checks that are the same in every run of this press";
+    const Text last = run == nullptr ? Text("by") : Text("verdict");
+    for (Table* table : {&settings.ofJob, &settings.ofPress})
+        table->columns = {{"what", Align::Left, 3},
+                          {"target", Align::Right, 1},
+                          {"window", Align::Left, 1},
+                          {"read", Align::Right, 1},
+                          {last, Align::Left, 1}};
     for (const Step& step : ground.plan->steps) {
         if (step.kind != StepKind::Reading) continue;
         const targets::Target* target = step.target.empty() ? nullptr : ground.targets->find(step.target);
@@ -76,11 +95,13 @@ Table settingsTable(const Ground& ground, const run::Run* run)
         Cell value = valueCell(target);
         value.strong = true;
         const targets::Window* window = windowOf(target, standing ? &*standing : nullptr);
-        byStage.add(table, step,
-                    {cell(nameOf(step, target)), std::move(value), window == nullptr ? Cell{} : windowCell(*window),
-                     standing ? enteredCell(step, *standing) : ruled(), standing ? markCell(*standing) : ruled()});
+        Table& table =
+            target != nullptr && followsFromJob(*ground.targets, *target) ? settings.ofJob : settings.ofPress;
+        table.rows.push_back(
+            {cell(nameOf(step, target)), std::move(value), window == nullptr ? Cell{} : windowCell(*window),
+             standing ? enteredCell(step, *standing) : ruled(), standing ? markCell(*standing) : ruled()});
     }
-    return table;
+    return settings;
 }
 
 Table stepsTable(const Ground& ground, const run::Run& run)

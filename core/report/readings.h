@@ -5,9 +5,12 @@
 
 namespace taut::report {
 
-/// The table of the first page: every step that reads a value, with its target, window, reading and verdict, stage by
-/// stage. run = nullptr leaves room to write.
-[[nodiscard]] Table settingsTable(const Ground& ground, const run::Run* run);
+/// What every reading step of a plan asks, answered or not; run = nullptr leaves room to write.
+struct Settings {
+    Table ofJob;    ///< follow from this job, substrate or roll: what is set anew each time
+    Table ofPress;  ///< the same in every run of this press
+};
+[[nodiscard]] Settings settingsOf(const Ground& ground, const run::Run* run);
 /// Every step of the run with its answer, who gave it and when.
 [[nodiscard]] Table stepsTable(const Ground& ground, const run::Run& run);
 /// Every step with room for a tick, a name and a time.

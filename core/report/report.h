@@ -48,10 +48,13 @@ struct Caution {
     procedure::SignalWord word{};
     Text text;
 };
+/// Large: what is read from where one stands; Small: what is looked up.
+enum class Size : std::uint8_t { Normal, Large, Small };
 struct Table {
     Text caption;
     std::vector<Column> columns;
     std::vector<std::vector<Cell>> rows;  ///< a row of one cell is a heading across the table
+    Size size = Size::Normal;
 };
 /// Pairs of name and value in two or three columns: the head of the sheet.
 struct Facts {

@@ -23,38 +23,43 @@ std::string instanceOf(std::string_view id)
     return std::string(id.substr(from, to - from));
 }
 
-/// One line of a chart, and what frames it.
-struct Drawn {
-    Chart::Line line;
-    Kind kind{};
-    std::vector<Quantity> limits;
-    std::optional<std::pair<Quantity, Quantity>> now;
-};
+std::string zoneNameOf(const Ground& ground, const std::string& zoneId)
+{
+    const inputs::Zone* zone = ground.inputs.press ? ground.inputs.press->zone(zoneId) : nullptr;
+    return zone != nullptr && !zone->name.empty() ? zone->name : zoneId;
+}
 
-std::optional<Drawn> drawnOf(const Ground& ground, const Schedule& schedule)
+/// A limit far beyond everything drawn would press the line flat, and tell nothing.
+bool worthDrawing(const Quantity& limit, const Chart::Line& line)
+{
+    double largest = 0;
+    for (const auto& [x, y] : line.points) largest = std::max(largest, y.si());
+    return limit.si() <= 1.6 * largest;
+}
+
+std::optional<Chart> chartOf(const Ground& ground, const Schedule& schedule)
 {
     const std::size_t x = columnOf(schedule, "diameter"), y = columnOf(schedule, "setting");
     if (x == schedule.columns.size() || y == schedule.columns.size() || schedule.rows.size() < 2) return std::nullopt;
     const std::string zoneId = instanceOf(schedule.id);
-    const inputs::Zone* zone = ground.inputs.press ? ground.inputs.press->zone(zoneId) : nullptr;
-    Drawn drawn;
-    drawn.line.name = data(zone != nullptr && !zone->name.empty() ? zone->name : zoneId);
-    for (const auto& row : schedule.rows) drawn.line.points.emplace_back(row[x], row[y]);
-    drawn.kind = schedule.rows.front()[y].kind();
-    if (zone != nullptr) {
+    Chart chart;
+    chart.caption = Text("%1: setting against diameter", {zoneNameOf(ground, zoneId)});
+    chart.xName = "diameter";
+    chart.yName = "setting";
+    Chart::Line line;
+    for (const auto& row : schedule.rows) line.points.emplace_back(row[x], row[y]);
+    const Kind kind = schedule.rows.front()[y].kind();
+    if (const inputs::Zone* zone = ground.inputs.press ? ground.inputs.press->zone(zoneId) : nullptr)
         for (const auto& limit : {zone->setting.least, zone->setting.most})
-            if (limit && limit->kind() == drawn.kind) drawn.limits.push_back(*limit);
-    }
+            if (limit && limit->kind() == kind && worthDrawing(*limit, line)) chart.limits.push_back(*limit);
     const targets::Target* setting = ground.targets->find("tension." + zoneId + ".setting");
     const Quantity* now = setting == nullptr ? nullptr : setting->quantity();
-    if (now != nullptr && now->kind() == drawn.kind) {
+    if (now != nullptr && now->kind() == kind)
         for (const auto& row : schedule.rows)
-            if (row[y].si() == now->si()) drawn.now = std::pair{row[x], *now};
-    }
-    return drawn;
+            if (row[y].si() == now->si()) chart.now = std::pair{row[x], *now};
+    chart.lines.push_back(std::move(line));
+    return chart;
 }
-
-Text yNameOf(const std::vector<Text>& names) { return names.size() == 1 ? Text("setting") : Text("settings"); }
 
 bool isGrave(procedure::SignalWord word) { return word == procedure::SignalWord::Danger; }
 
@@ -69,8 +74,9 @@ Cell number(int n) { return cell(Text("%1", {static_cast<std::int64_t>(n)})); }
 
 std::vector<Cell> stationRow(const inputs::Station& station, const inputs::Deck* deck)
 {
-    std::vector<Cell> row{
-        number(station.number), {}, {}, {}, {}, cell(station.dryer.empty() ? Text() : data(station.dryer))};
+    std::vector<Cell> row(7);
+    row[0] = number(station.number);
+    if (!station.dryer.empty()) row[6] = cell(data(station.dryer));
     if (deck == nullptr) {
         row[1] = cell("off impression");
         return row;
@@ -80,6 +86,7 @@ std::vector<Cell> stationRow(const inputs::Station& station, const inputs::Deck*
     row[2] = orNothing(deck->aniloxScreen);
     row[3] = orNothing(deck->aniloxVolume);
     row[4] = orNothing(deck->plate);
+    row[5] = orNothing(deck->tape);
     return row;
 }
 
@@ -88,36 +95,35 @@ std::vector<Cell> stationRow(const inputs::Station& station, const inputs::Deck*
 std::vector<Chart> charts(const Ground& ground)
 {
     std::vector<Chart> all;
-    std::vector<Kind> kinds;
-    std::vector<std::vector<Text>> names;
     const auto add = [&](const Schedule& schedule) {
-        auto drawn = drawnOf(ground, schedule);
-        if (!drawn) return;
-        const auto known = std::find(kinds.begin(), kinds.end(), drawn->kind);
-        const auto index = static_cast<std::size_t>(known - kinds.begin());
-        if (known == kinds.end()) {
-            kinds.push_back(drawn->kind);
-            names.emplace_back();
-            all.push_back(Chart{"Settings against diameter", "diameter", {}, {}, {}, std::nullopt});
-        }
-        Chart& chart = all[index];
-        names[index].push_back(drawn->line.name);
-        chart.yName = yNameOf(names[index]);
-        if (chart.lines.empty()) {
-            chart.limits = drawn->limits;
-            chart.now = drawn->now;
-        } else if (chart.limits != drawn->limits) {
-            chart.limits.clear();  // limits that hold for one line only would mislead
-        }
-        chart.lines.push_back(std::move(drawn->line));
+        if (auto chart = chartOf(ground, schedule)) all.push_back(std::move(*chart));
     };
-    // The zone at the unwind first: it is the one turned by hand all shift long.
-    const std::string first = ground.inputs.press && !ground.inputs.press->zones.empty()
-                                  ? "tension." + ground.inputs.press->zones.front().id + ".schedule"
-                                  : std::string();
-    if (const Schedule* schedule = ground.targets->schedule(first)) add(*schedule);
+    // In web order, the unwind first: it is the one turned by hand all shift long.
+    std::set<std::string> drawn;
+    if (ground.inputs.press)
+        for (const inputs::Zone& zone : ground.inputs.press->zones) {
+            const std::string id = "tension." + zone.id + ".schedule";
+            if (const Schedule* schedule = ground.targets->schedule(id); schedule != nullptr && drawn.insert(id).second)
+                add(*schedule);
+        }
     for (const Schedule& schedule : ground.targets->schedules)
-        if (schedule.id != first) add(schedule);
+        if (drawn.insert(schedule.id).second) add(schedule);
+    return all;
+}
+
+std::vector<Table> schedules(const Ground& ground)
+{
+    std::vector<Table> all;
+    for (const Schedule& schedule : ground.targets->schedules) {
+        Table table;
+        table.caption = Text("%1: what to set as the diameter changes", {zoneNameOf(ground, instanceOf(schedule.id))});
+        for (const std::string& column : schedule.columns) table.columns.push_back({Text(column), Align::Right, 1});
+        for (const auto& row : schedule.rows) {
+            table.rows.emplace_back();
+            for (const Quantity& quantity : row) table.rows.back().push_back(cell(quantity));
+        }
+        all.push_back(std::move(table));
+    }
     return all;
 }
 
@@ -126,8 +132,10 @@ std::optional<Table> stations(const Ground& ground)
     if (!ground.inputs.press || ground.inputs.press->stations.empty()) return std::nullopt;
     Table table;
     table.caption = "Stations";
-    table.columns = {{"no.", Align::Left, 2},    {"ink", Align::Left, 9},    {"screen", Align::Right, 8},
-                     {"cells", Align::Right, 7}, {"plate", Align::Right, 7}, {"dryer", Align::Left, 5}};
+    table.columns = {{"no.", Align::Left, 1},    {"ink", Align::Left, 4},    {"screen", Align::Right, 2},
+                     {"cells", Align::Right, 2}, {"plate", Align::Right, 2}, {"tape", Align::Right, 2},
+                     {"dryer", Align::Left, 2}};
+    table.size = Size::Small;
     for (const inputs::Station& station : ground.inputs.press->stations) {
         const inputs::Deck* deck = nullptr;
         if (ground.inputs.job)

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "core/report/readings.h"
 
 namespace taut::report {
 
 namespace {
+
+constexpr std::size_t kChartsOnFirstPage = 2;
 
 const char* resultOf(const run::Run& run)
 {
@@ -82,23 +86,50 @@ SignatureBlock signatures(const run::Run& run, bool sealed)
     return block;
 }
 
-void addSetUp(const Ground& ground, const Table& settings, std::vector<Section>& sections)
+/// Checks that came out near a limit, outside or accepted: they belong where everybody looks.
+Table notInside(const Table& checks)
 {
-    if (auto drawing = elevation(ground)) sections.emplace_back(std::move(*drawing));
-    sections.emplace_back(Beside{Beside::What::Begin, 64});
-    sections.emplace_back(settings);
-    sections.emplace_back(Beside{Beside::What::Next, 36});
-    auto all = charts(ground);
-    if (!all.empty()) sections.emplace_back(std::move(all.front()));
-    if (auto table = stations(ground)) sections.emplace_back(std::move(*table));
-    for (Caution& caution : cautions(ground)) sections.emplace_back(std::move(caution));
-    sections.emplace_back(Beside{Beside::What::End, 100});
+    Table table = checks;
+    table.rows.clear();
+    for (const auto& row : checks.rows) {
+        const Mark mark = row.back().mark;
+        if (mark == Mark::Near || mark == Mark::Outside || mark == Mark::Deviation) table.rows.push_back(row);
+    }
+    return table;
 }
 
-void addMoreCharts(const Ground& ground, std::vector<Section>& sections)
+/// Everything of the first page between its head and its foot.
+void addSetUp(const Ground& ground, const Settings& settings, std::vector<Section>& sections)
+{
+    if (auto drawing = elevation(ground)) sections.emplace_back(std::move(*drawing));
+    sections.emplace_back(settings.ofJob);
+    auto drawn = charts(ground);
+    drawn.resize(std::min(drawn.size(), kChartsOnFirstPage));
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        const bool alone = drawn.size() == 1;
+        sections.emplace_back(Beside{i == 0 ? Beside::What::Begin : Beside::What::Next, alone ? 60 : 50});
+        sections.emplace_back(std::move(drawn[i]));
+    }
+    if (!drawn.empty()) sections.emplace_back(Beside{Beside::What::End, 100});
+    auto table = stations(ground);
+    sections.emplace_back(Beside{Beside::What::Begin, table ? 62 : 100});
+    if (table) {
+        sections.emplace_back(std::move(*table));
+        sections.emplace_back(Beside{Beside::What::Next, 38});
+    }
+    for (Caution& caution : cautions(ground)) sections.emplace_back(std::move(caution));
+    sections.emplace_back(Beside{Beside::What::End, 100});
+    if (Table checks = notInside(settings.ofPress); !checks.rows.empty()) {
+        checks.caption = "Checks of this press that were not plainly inside";
+        sections.emplace_back(std::move(checks));
+    }
+}
+
+void addSchedules(const Ground& ground, std::vector<Section>& sections)
 {
     auto all = charts(ground);
-    for (std::size_t i = 1; i < all.size(); ++i) sections.emplace_back(std::move(all[i]));
+    for (std::size_t i = kChartsOnFirstPage; i < all.size(); ++i) sections.emplace_back(std::move(all[i]));
+    for (Table& table : schedules(ground)) sections.emplace_back(std::move(table));
 }
 
 Text titleOf(const Ground& ground, const run::Sources& sources)
@@ -137,7 +168,8 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     } else {
         sections.emplace_back(factsOf(ground, run));
     }
-    addSetUp(ground, settingsTable(ground, &run), sections);
+    const Settings settings = settingsOf(ground, &run);
+    addSetUp(ground, settings, sections);
     const auto deviations = deviationsTable(ground, run);
     if (deviations) sections.emplace_back(*deviations);
     if (const std::string remarks = remarksOf(run); !remarks.empty())
@@ -146,9 +178,10 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     sections.emplace_back(PageBreak{});
     if (auto history = historyTable(ground, run)) sections.emplace_back(std::move(*history));
     sections.emplace_back(decisionRule());
+    if (!settings.ofPress.rows.empty()) sections.emplace_back(settings.ofPress);
     sections.emplace_back(stepsTable(ground, run));
     if (auto others = otherTargets(ground)) sections.emplace_back(std::move(*others));
-    addMoreCharts(ground, sections);
+    addSchedules(ground, sections);
     return report;
 }
 
@@ -166,7 +199,8 @@ Report blankSheet(const run::Basis& basis)
     facts.pairs.emplace_back("Operator", Cell{Ruled{}, Mark::None, false});
     facts.pairs.emplace_back("Date and time", Cell{Ruled{}, Mark::None, false});
     sections.emplace_back(std::move(facts));
-    addSetUp(ground, settingsTable(ground, nullptr), sections);
+    const Settings settings = settingsOf(ground, nullptr);
+    addSetUp(ground, settings, sections);
     SignatureBlock block;
     block.entries = {{"Operator: this is what I saw and did", {}, {}},
                      {"Supervisor: I accepted the deviations", {}, {}},
@@ -175,9 +209,10 @@ Report blankSheet(const run::Basis& basis)
     sections.emplace_back(std::move(block));
     sections.emplace_back(PageBreak{});
     sections.emplace_back(decisionRule());
+    if (!settings.ofPress.rows.empty()) sections.emplace_back(settings.ofPress);
     sections.emplace_back(blankStepsTable(ground));
     if (auto others = otherTargets(ground)) sections.emplace_back(std::move(*others));
-    addMoreCharts(ground, sections);
+    addSchedules(ground, sections);
     return report;
 }
 

@@ -127,13 +127,14 @@ void stateThreading(Book& book)
     for (const inputs::Rewind& rewind : press.rewinds) {
         const std::string key = "press.rewind." + rewind.id + ".";
         Term wraps = number(rewind.coreWraps, key + "core_wraps", Kind::Count);
-        Stated turns = book.value("thread." + rewind.id + ".wraps", "Wraps round the rewind core", "stated", wraps,
-                                  "press profile");
+        Stated turns = book.value("thread." + rewind.id + ".wraps", Text("Wraps round the core of %1", {rewind.roller}),
+                                  "stated", wraps, "press profile");
         if (wraps.known())
             turns.window(*wraps.value, std::nullopt, Rule::Press, "wraps that this press wants on the core")
                 .advice("Turned by hand with the stop held; three are common practice, no source.");
-        book.formula("thread." + rewind.id + ".core_hold", "What the wraps hold, as a multiple of the tail's pull",
-                     "C2", {{"mu", number(rewind.coreFriction, key + "core_friction", Kind::Count)}, {"n", wraps}})
+        book.formula("thread." + rewind.id + ".core_hold",
+                     Text("What the wraps on %1 hold, as a multiple of the tail's pull", {rewind.roller}), "C2",
+                     {{"mu", number(rewind.coreFriction, key + "core_friction", Kind::Count)}, {"n", wraps}})
             .advice("The tape only has to hold the tail; the wraps hold the web.");
     }
     stateMotionClass(book);
