@@ -189,7 +189,11 @@ void paintChart(QPainter& painter, const QRectF& box, const report::Chart& chart
         painter.drawLine(at - QPointF(0, 7 * u), at + QPointF(0, 7 * u));
         painter.setFont(scaled(look.font, 0.9, true));
         painter.setPen(look.palette.accent);
-        painter.drawText(at + QPointF(9 * u, -6 * u), QCoreApplication::translate("drawing", "now"));
+        const QString now = QCoreApplication::translate("drawing", "now");
+        const double width = QFontMetricsF(painter.font()).horizontalAdvance(now);
+        // At the right edge of the drawing the word stands on the other side of the cross.
+        const bool right = at.x() + 9 * u + width <= box.right();
+        painter.drawText(at + QPointF(right ? 9 * u : -9 * u - width, -6 * u), now);
     }
     painter.restore();
 }

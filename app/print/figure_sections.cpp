@@ -14,8 +14,8 @@ namespace taut::app::print {
 
 namespace {
 
-constexpr double kChartHeight = 38;      // mm
-constexpr double kElevationHeight = 40;  // mm at most
+constexpr double kChartHeight = 36;      // mm
+constexpr double kElevationHeight = 38;  // mm at most
 
 }  // namespace
 

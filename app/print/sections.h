@@ -12,7 +12,7 @@ namespace taut::app::print {
 // Each kind of section, measured and cut into strips of a given width.
 
 /// Body sizes in points: the first page is read at arm's length, taped to a press.
-inline constexpr double kBody = 8.5, kLarge = 9.5, kFine = 7.5, kSmall = 7.0, kHead = 10.0, kTitle = 17.0;
+inline constexpr double kBody = 8.5, kFact = 8.0, kLarge = 9.5, kFine = 7.5, kSmall = 7.0, kHead = 10.0, kTitle = 17.0;
 
 [[nodiscard]] std::vector<Strip> strips(Type& type, const report::Heading& heading, double width);
 [[nodiscard]] std::vector<Strip> strips(Type& type, const report::Paragraph& paragraph, double width);

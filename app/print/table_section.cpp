@@ -73,14 +73,30 @@ std::vector<Wish> wishesOf(const Type& type, const report::Table& table)
             }
         }
     }
+    // One very long cell must not starve the other columns: beyond so much it wraps.
+    const double enough = type.mm(70);
     for (Wish& wish : wishes) {
-        wish.least += 1;
-        wish.most += 1;
+        wish.least = std::min(wish.least, enough / 2) + 1;
+        wish.most = std::max(wish.least, std::min(wish.most, enough) + 1);
     }
     return wishes;
 }
 
-/// Columns as wide as their words; what is left or missing is shared out by weight and by need.
+/// The level up to which every column gets what it would like, so that together they fill the width: narrow columns
+/// are served whole, wide ones share what is left.
+double levelFor(const std::vector<Wish>& wishes, double usable)
+{
+    double low = 0, high = usable;
+    for (int i = 0; i < 60; ++i) {
+        const double level = (low + high) / 2;
+        double taken = 0;
+        for (const Wish& wish : wishes) taken += std::clamp(level, wish.least, wish.most);
+        (taken < usable ? low : high) = level;
+    }
+    return low;
+}
+
+/// Columns as wide as their words; what is left over is shared out by weight.
 Grid gridOf(const Type& type, const report::Table& table, double width)
 {
     const std::vector<Wish> wishes = wishesOf(type, table);
@@ -92,15 +108,15 @@ Grid gridOf(const Type& type, const report::Table& table, double width)
         most += wishes[i].most;
         weights += table.columns[i].weight;
     }
+    const double level = levelFor(wishes, usable);
     Grid grid;
     double x = 0;
     for (std::size_t i = 0; i < wishes.size(); ++i) {
-        const double share = table.columns[i].weight / weights;
         double column = 0;
         if (most <= usable)
-            column = wishes[i].most + (usable - most) * share;
+            column = wishes[i].most + (usable - most) * table.columns[i].weight / weights;
         else if (least < usable)
-            column = wishes[i].least + (usable - least) * (wishes[i].most - wishes[i].least) / (most - least);
+            column = std::clamp(level, wishes[i].least, wishes[i].most);
         else
             column = usable * wishes[i].least / least;
         grid.x.push_back(x);

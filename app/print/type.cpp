@@ -40,23 +40,47 @@ QFont Type::font(double points, bool bold) const
     return font;
 }
 
-SetText Type::set(const QString& text, const QFont& font, double width, Qt::Alignment align) const
+namespace {
+
+/// Lays a text out; lines take their height from the font.
+void lay(QTextLayout& layout, double width, Qt::Alignment align, QTextOption::WrapMode wrap, SetText& set)
 {
-    SetText set;
-    set.layout = std::make_shared<QTextLayout>(text, font, &m_device);
     QTextOption option(align);
-    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    option.setWrapMode(wrap);
     option.setUseDesignMetrics(true);
-    set.layout->setTextOption(option);
-    set.layout->setCacheEnabled(true);
-    set.layout->beginLayout();
-    for (QTextLine line = set.layout->createLine(); line.isValid(); line = set.layout->createLine()) {
+    layout.setTextOption(option);
+    set.height = set.width = 0;
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
         line.setLineWidth(std::max(1.0, width));
         line.setPosition(QPointF(0, set.height));
         set.height += line.height();
         set.width = std::max(set.width, line.naturalTextWidth());
     }
-    set.layout->endLayout();
+    layout.endLayout();
+}
+
+}  // namespace
+
+SetText Type::set(const QString& text, const QFont& font, double width, Qt::Alignment align) const
+{
+    SetText set;
+    QTextLayout first(text, font, &m_device);
+    lay(first, width, align, QTextOption::WrapAtWordBoundaryOrAnywhere, set);
+    // Set again line by line with plain spaces: a space that must not break would come out of the PDF as another sign,
+    // and nobody who searches for "1.39 bar" types it.
+    QString lines;
+    for (int i = 0; i < first.lineCount(); ++i) {
+        const QTextLine line = first.lineAt(i);
+        QString one = text.mid(line.textStart(), line.textLength());
+        while (i + 1 < first.lineCount() && one.endsWith(QLatin1Char(' '))) one.chop(1);
+        one.remove(QChar::LineSeparator);
+        lines += (i == 0 ? QString() : QString(QChar::LineSeparator)) + one;
+    }
+    lines.replace(QChar::Nbsp, QLatin1Char(' '));
+    set.layout = std::make_shared<QTextLayout>(lines, font, &m_device);
+    set.layout->setCacheEnabled(true);
+    lay(*set.layout, width, align, QTextOption::ManualWrap, set);
     return set;
 }
 

@@ -53,7 +53,14 @@ QString limitsText(const report::Limits& limits, UnitSystem system)
 
 QString cellText(const Cell& cell, UnitSystem system)
 {
-    if (const auto* text = std::get_if<Text>(&cell.value)) return words(*text, system);
+    if (const auto* text = std::get_if<Text>(&cell.value)) {
+        // What was typed into a reading stays in one piece, as a computed value does.
+        constexpr qsizetype kShort = 14;
+        QString said = words(*text, system);
+        const bool hasDigit = std::any_of(said.begin(), said.end(), [](QChar c) { return c.isDigit(); });
+        if (said.size() <= kShort && hasDigit) said.replace(QLatin1Char(' '), QChar::Nbsp);
+        return said;
+    }
     if (const auto* quantity = std::get_if<Quantity>(&cell.value)) return quantityText(*quantity, system);
     if (const auto* limit = std::get_if<report::Limit>(&cell.value))
         return quantityText(limit->value, system, limit->lower ? Rounding::Up : Rounding::Down);
@@ -134,7 +141,7 @@ std::vector<Strip> strips(Type& type, const report::Facts& facts, double width)
             pair.valueX = pair.x + names[column] + between;
             pair.width = room;
             pair.name = type.set(words(name, type.system()), type.font(kSmall), names[column]);
-            pair.value = type.set(cellText(cell, type.system()), type.font(kBody, cell.strong), room);
+            pair.value = type.set(cellText(cell, type.system()), type.font(kFact, cell.strong), room);
             pair.ruled = std::holds_alternative<report::Ruled>(cell.value);
             if (pair.value.width > room + 1 || pair.name.width > names[column] + 1)
                 type.tooLarge(words(name, type.system()));
@@ -142,7 +149,7 @@ std::vector<Strip> strips(Type& type, const report::Facts& facts, double width)
             pairs.push_back(std::move(pair));
         }
         const QPen rule = type.rule(0.25);
-        const double drop = type.lineHeight(type.font(kBody)) - type.lineHeight(type.font(kSmall));
+        const double drop = type.lineHeight(type.font(kFact)) - type.lineHeight(type.font(kSmall));
         Strip strip;
         strip.height = height + type.mm(0.3);
         strip.draw = [=](QPainter& painter, QPointF at) {

@@ -8,6 +8,7 @@
 #include "app/verbs/story.h"
 #include "app/verbs/verbs.h"
 #include "core/base/file.h"
+#include "core/records/texts.h"
 
 namespace taut::app::verbs {
 
@@ -35,12 +36,12 @@ Result<fs::path> outFolder(const Options& options)
     return folder;
 }
 
-/// DIR/demo.logbook, or demo-2.logbook and so on: a demo never writes into a logbook that is there.
-fs::path newLogbook(const fs::path& folder)
+/// DIR/NAME.EXT, or NAME-2.EXT and so on: a demo never writes over a file that is there.
+fs::path newFile(const fs::path& folder, const std::string& name, const std::string& extension)
 {
     std::error_code error;
-    fs::path file = folder / "demo.logbook";
-    for (int n = 2; fs::exists(file, error); ++n) file = folder / ("demo-" + std::to_string(n) + ".logbook");
+    fs::path file = folder / (name + extension);
+    for (int n = 2; fs::exists(file, error); ++n) file = folder / (name + '-' + std::to_string(n) + extension);
     return file;
 }
 
@@ -126,7 +127,7 @@ Exit run(const Options& options, const Console& console)
     for (const Answers& answers : *story) start.utcMs -= Storyteller::milliseconds(answers);
     SteppedClock clock(start);
     RandomIds ids;
-    const fs::path logbookFile = newLogbook(*folder);
+    const fs::path logbookFile = newFile(*folder, "demo", ".logbook");
     auto writer = logbook::Writer::open(logbookFile, clock, ids, {false, "tautweb demo", 0});
     if (!writer) return refused(console, json, writer.error());
     auto people = fillWithDemoShop(**writer, *resources);
@@ -149,9 +150,9 @@ Exit run(const Options& options, const Console& console)
     if (!anchor) return refused(console, json, anchor.error());
     const auto document = seal::read(told->seal.document);
     if (!document) return refused(console, json, document.error());
-    const auto report = report::reportOf(*document, *anchor);
+    const auto report = report::reportOf(*document, *anchor, records::textsOf((*writer)->reader()));
     if (!report) return refused(console, json, report.error());
-    const fs::path sheet = *folder / (told->runId + ".pdf");
+    const fs::path sheet = newFile(*folder, told->runId, ".pdf");
     if (auto printed = print::writePdf(*report, sheet, print::Paper::A4); !printed)
         return refused(console, json, printed.error());
 
@@ -175,7 +176,7 @@ Exit run(const Options& options, const Console& console)
     if (!told->happened.empty()) console.out << "\nOn the way:\n";
     for (const std::string& line : told->happened) console.out << "  " << line << '\n';
     console.out << "\nrun " << told->runId << ' ' << state << ", " << told->run.plan().steps.size() << " steps, "
-                << told->run.deviations() << " deviations, sealed as number " << told->seal.seq
+                << told->run.deviations() << ", sealed as number " << told->seal.seq
                 << "\nThe times in it are told: a demo plays an hour in a moment.\n\n"
                 << "sheet    " << sheet.string() << "\nlogbook  " << logbookFile.string() << '\n';
     return Exit::Done;

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/verbs/inputs_from.h"
 
-#include <set>
 #include <system_error>
 
 #include "core/base/file.h"
-#include "core/base/json.h"
 #include "core/base/toml.h"
 #include "core/logbook/logbook.h"
 #include "core/units/parse.h"
@@ -30,24 +28,15 @@ struct Known {
     fs::path logbook;  ///< "" = none was named
 };
 
-/// The newest edition of each definition of a kind in a logbook, read from its seals, newest first.
+/// The newest edition of each definition of a kind in a logbook.
 Result<std::vector<InputFile>> keptIn(const fs::path& logbook, std::string_view what)
 {
     const auto reader = logbook::openReader(logbook);
     if (!reader) return reader.error();
-    const auto end = (*reader)->anchor();
-    if (!end) return end.error();
+    auto all = (*reader)->definitions(what);
+    if (!all) return all.error();
     std::vector<InputFile> kept;
-    std::set<std::string> seen;
-    for (std::uint64_t seq = end->count; seq > 0; --seq) {
-        const auto seal = (*reader)->seal(seq);
-        if (!seal) return seal.error();
-        if (seal->kind != seal::Kind::Definition) continue;
-        const auto document = Json::parse(seal->document);
-        if (!document || (*document)["what"].text() != what) continue;
-        const std::string id = (*document)["id"].text();
-        if (seen.insert(id).second) kept.push_back({id, (*document)["text"].text(), logbook.filename().string()});
-    }
+    for (run::Source& one : *all) kept.push_back({one.id, std::move(one.text), logbook.filename().string()});
     return kept;
 }
 

@@ -6,6 +6,7 @@
 #include "app/verbs/inputs_from.h"
 #include "app/verbs/verbs.h"
 #include "core/logbook/logbook.h"
+#include "core/records/texts.h"
 #include "core/report/report.h"
 
 namespace taut::app::verbs {
@@ -47,7 +48,11 @@ Result<Wanted> sheetOfRun(const Options& options)
         if (!events) return events.error();
         const run::Run run = run::Run::fold(*events);
         InputFiles files;
-        const run::Sources& sources = run.sources();
+        run::Sources sources = run.sources();
+        const report::TextBySha texts = records::textsOf(**reader);
+        for (const auto& [what, source] : {std::pair{"press", &sources.press}, std::pair{"job", &sources.job},
+                                           std::pair{"substrate", &sources.substrate}})
+            source->text = texts(what, source->sha256);
         files.press = {sources.press.id, sources.press.text, sources.press.id};
         files.job = {sources.job.id, sources.job.text, sources.job.id};
         files.substrate = {sources.substrate.id, sources.substrate.text, sources.substrate.id};
@@ -60,7 +65,7 @@ Result<Wanted> sheetOfRun(const Options& options)
     }
     const auto anchor = (*reader)->anchor();
     if (!anchor) return anchor.error();
-    auto report = report::reportOf(*document, *anchor);
+    auto report = report::reportOf(*document, *anchor, records::textsOf(**reader));
     if (!report) return report.error();
     return Wanted{std::move(*report), id};
 }

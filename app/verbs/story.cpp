@@ -30,6 +30,24 @@ std::optional<StepId> leftOut(const Run& run, const StepId& step)
     return std::nullopt;
 }
 
+/// The statement that no longer holds and that this step needs said again, when that is all that is missing.
+std::optional<StepId> leftUnsaid(const Run& run, const StepId& step)
+{
+    const auto closed = run::closedBecause(run, step);
+    const procedure::Step* asked = run.plan().find(step);
+    if (!closed || closed->code != "gate.needs" || asked == nullptr) return std::nullopt;
+    const procedure::Step* longestAgo = nullptr;
+    for (const std::string& need : asked->needs) {
+        if (run.conditions().contains(need)) continue;
+        for (const procedure::Step& one : run.plan().steps) {
+            if (std::find(one.gives.begin(), one.gives.end(), need) == one.gives.end() || !run.hasLapsed(one)) continue;
+            if (longestAgo == nullptr || run.standing(one.id).n < run.standing(longestAgo->id).n) longestAgo = &one;
+        }
+        if (longestAgo != nullptr) return longestAgo->id;
+    }
+    return std::nullopt;
+}
+
 std::string nextName(const Run& run, const std::string& otherwise)
 {
     const auto open = run.openSteps();
@@ -219,7 +237,9 @@ Storyteller::Outcome Storyteller::play(const AnswerEntry& entry, const Answers& 
             return refuse("demo.unknown_step", entry.step,
                           {"This run has no such step; it is answered in %1.", {whereOf(answers, entry)}},
                           "Correct the step's name in the answers file.");
-        if (const auto missing = leftOut(open.run(), step))
+        auto missing = leftOut(open.run(), step);
+        if (!missing && entry.act == "answer") missing = leftUnsaid(open.run(), step);
+        if (missing)
             return refuse("demo.missing_answer", missing->value,
                           {"This step has no answer that lets the run go on; the next line, %1, answers %2.",
                            {whereOf(answers, entry), entry.step}},

@@ -44,6 +44,9 @@ public:
     [[nodiscard]] Result<seal::Anchor> anchor() const override;
     [[nodiscard]] Result<std::vector<records::Withdrawal>> withdrawals() const override;
     [[nodiscard]] Result<std::vector<people::PersonRecord>> people() const override;
+    [[nodiscard]] Result<std::vector<run::Source>> definitions(std::string_view what) const override;
+    [[nodiscard]] Result<std::optional<run::Source>> definition(std::string_view what,
+                                                                std::string_view sha256) const override;
 
 private:
     /// One question at a time on this connection; its statements end with it.
@@ -57,6 +60,11 @@ private:
     std::filesystem::path m_file;
     mutable std::mutex m_mutex;
 };
+
+/// A definition from the columns id, edition, sha256, text.
+[[nodiscard]] run::Source sourceFrom(SQLite::Statement& row);
+/// The newest edition of each definition of a kind.
+[[nodiscard]] std::vector<run::Source> newestDefinitions(SQLite::Database& db, std::string_view what);
 
 /// A seal from the columns seq, kind, id, subject, sealed_at, person, document, previous_link, link.
 [[nodiscard]] seal::Seal sealFrom(SQLite::Statement& row);

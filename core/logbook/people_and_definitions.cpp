@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/file_reader.h"
 #include "core/logbook/writer_impl.h"
 
 namespace taut::logbook {
@@ -103,15 +104,8 @@ Result<run::Source> Writer::keepDefinition(std::string_view what, std::string_vi
 Result<std::vector<Definition>> Writer::definitions(std::string_view what) const
 {
     return m_impl->read([&](SQLite::Database& db) -> Result<std::vector<Definition>> {
-        SQLite::Statement query(db, "SELECT id, edition, sha256, text FROM definition_rows AS d WHERE what = ?1 AND "
-                                    "edition = (SELECT max(edition) FROM definition_rows WHERE what = ?1 AND "
-                                    "id = d.id) ORDER BY id");
-        query.bind(1, std::string(what));
         std::vector<Definition> all;
-        while (query.executeStep())
-            all.push_back({std::string(what),
-                           {query.getColumn(0).getString(), query.getColumn(1).getInt(), query.getColumn(2).getString(),
-                            query.getColumn(3).getString()}});
+        for (run::Source& source : newestDefinitions(db, what)) all.push_back({std::string(what), std::move(source)});
         return all;
     });
 }

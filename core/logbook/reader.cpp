@@ -104,6 +104,40 @@ Result<std::vector<people::PersonRecord>> FileReader::people() const
     });
 }
 
+run::Source sourceFrom(SQLite::Statement& row)
+{
+    return {row.getColumn(0).getString(), row.getColumn(1).getInt(), row.getColumn(2).getString(),
+            row.getColumn(3).getString()};
+}
+
+std::vector<run::Source> newestDefinitions(SQLite::Database& db, std::string_view what)
+{
+    SQLite::Statement query(db, "SELECT id, edition, sha256, text FROM definition_rows AS d WHERE what = ?1 AND "
+                                "edition = (SELECT max(edition) FROM definition_rows WHERE what = ?1 AND "
+                                "id = d.id) ORDER BY id");
+    query.bind(1, std::string(what));
+    std::vector<run::Source> all;
+    while (query.executeStep()) all.push_back(sourceFrom(query));
+    return all;
+}
+
+Result<std::vector<run::Source>> FileReader::definitions(std::string_view what) const
+{
+    return ask([&]() -> Result<std::vector<run::Source>> { return newestDefinitions(*m_db, what); });
+}
+
+Result<std::optional<run::Source>> FileReader::definition(std::string_view what, std::string_view sha256) const
+{
+    return ask([&]() -> Result<std::optional<run::Source>> {
+        SQLite::Statement query(*m_db, "SELECT id, edition, sha256, text FROM definition_rows WHERE what = ?1 AND "
+                                       "sha256 = ?2 ORDER BY edition LIMIT 1");
+        query.bind(1, std::string(what));
+        query.bind(2, std::string(sha256));
+        if (!query.executeStep()) return std::optional<run::Source>();
+        return std::optional(sourceFrom(query));
+    });
+}
+
 std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db, const std::filesystem::path& file)
 {
     return std::make_unique<FileReader>(std::move(db), file);

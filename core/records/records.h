@@ -9,6 +9,7 @@
 
 #include "core/base/result.h"
 #include "core/people/person.h"
+#include "core/run/basis.h"
 #include "core/seal/chain.h"
 
 namespace taut::records {
@@ -60,6 +61,11 @@ public:
     [[nodiscard]] virtual Result<seal::Anchor> anchor() const = 0;
     [[nodiscard]] virtual Result<std::vector<Withdrawal>> withdrawals() const = 0;  ///< those that stand
     [[nodiscard]] virtual Result<std::vector<people::PersonRecord>> people() const = 0;
+    /// The newest edition of each definition of a kind (press job substrate procedure), sorted by id.
+    [[nodiscard]] virtual Result<std::vector<run::Source>> definitions(std::string_view what) const = 0;
+    /// One edition by the hash of its text, as a sealed run names it; nullopt when this store has none of that hash.
+    [[nodiscard]] virtual Result<std::optional<run::Source>> definition(std::string_view what,
+                                                                        std::string_view sha256) const = 0;
 };
 
 }  // namespace taut::records

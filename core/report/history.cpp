@@ -42,23 +42,25 @@ public:
     }
     std::optional<Told> operator()(const run::Answered& answered)
     {
-        const std::string before = std::exchange(m_entered[answered.step.value], answered.entered);
-        if (answered.correction)
-            return Told{"corrected",
-                        {say(answered.step), Text("from %1 to %2: %3", {before, answered.entered, answered.reason})}};
         const bool outside = answered.judgement.verdict == verdict::Verdict::Outside;
-        if (outside) return Told{"read outside", {say(answered.step), data(answered.entered)}};
-        if (!before.empty() && before != answered.entered)
-            return Told{"read again", {say(answered.step), Text("%1, before it %2", {answered.entered, before})}};
+        const Said before = std::exchange(m_said[answered.step.value], Said{answered.entered, outside});
+        if (answered.correction)
+            return Told{
+                "corrected",
+                {name(answered.step), Text("from %1 to %2: %3", {before.entered, answered.entered, answered.reason})}};
+        if (outside) return Told{"read outside", {name(answered.step), data(answered.entered)}};
+        if (before.outside)
+            return Told{"read again",
+                        {name(answered.step), Text("%1, before it %2", {answered.entered, before.entered})}};
         return std::nullopt;
     }
     std::optional<Told> operator()(const run::NotApplicable& skipped)
     {
-        return Told{"does not apply", {say(skipped.step), data(skipped.reason)}};
+        return Told{"does not apply", {name(skipped.step), data(skipped.reason)}};
     }
     std::optional<Told> operator()(const run::Deviated& deviated)
     {
-        return Told{"deviation accepted", {say(deviated.step), data(deviated.entered)}};
+        return Told{"deviation accepted", {name(deviated.step), data(deviated.entered)}};
     }
     std::optional<Told> operator()(const run::InputsChanged& changed)
     {
@@ -95,7 +97,7 @@ public:
     }
     std::optional<Told> operator()(const run::Noted& noted)
     {
-        return Told{"note", {say(noted.step), data(noted.text)}};
+        return Told{"note", {name(noted.step), data(noted.text)}};
     }
     std::optional<Told> operator()(const run::Withdrawn& withdrawn)
     {
@@ -115,10 +117,14 @@ public:
     }
 
 private:
-    [[nodiscard]] Text say(const procedure::StepId& id) const
+    struct Said {
+        std::string entered;
+        bool outside = false;
+    };
+    [[nodiscard]] Text name(const procedure::StepId& id) const
     {
         const procedure::Step* step = m_run.plan().find(id);
-        return step == nullptr ? data(id.value) : step->say;
+        return step == nullptr ? data(id.value) : nameOf(*step, m_run.targets().find(step->target));
     }
     [[nodiscard]] Text stage(const std::string& id) const
     {
@@ -127,15 +133,56 @@ private:
         return data(id);
     }
     const run::Run& m_run;
-    std::map<std::string, std::string> m_entered;
+    std::map<std::string, Said> m_said;
 };
+
+/// The verdict of one reading as it was given, whatever came after it.
+Cell verdictCell(const run::Answered& answered)
+{
+    run::StepStanding standing;
+    standing.state = run::StepState::Answered;
+    standing.answer = answered;
+    return markCell(standing);
+}
 
 }  // namespace
 
-std::optional<Table> historyTable(const Ground&, const run::Run& run)
+std::string timeInRun(const run::Run& run, std::int64_t utcMs, int offsetMinutes)
+{
+    const run::Stamp& begun = run.events().front().stamp();
+    const std::string day = localTime(begun.utcMs, begun.offsetMinutes).substr(0, 10);
+    const std::string time = localTime(utcMs, offsetMinutes);
+    return time.rfind(day, 0) == 0 ? time.substr(11) : time;
+}
+
+std::optional<Table> readingsTable(const run::Run& run)
+{
+    Table table;
+    table.caption = "Every reading in the order in which it was taken";
+    table.size = Size::Small;
+    table.columns = {{"at", Align::Left, 1},     {"what", Align::Left, 3},    {"read", Align::Right, 1},
+                     {"window", Align::Left, 1}, {"verdict", Align::Left, 1}, {"by", Align::Left, 1}};
+    for (const run::Event& event : run.events()) {
+        const auto* answered = std::get_if<run::Answered>(&event.happening());
+        if (answered == nullptr || !answered->value) continue;
+        const procedure::Step* step = run.plan().find(answered->step);
+        const run::Stamp& stamp = event.stamp();
+        Cell read = cell(data(answered->entered));
+        read.strong = true;
+        table.rows.push_back(
+            {cell(data(timeInRun(run, stamp.utcMs, stamp.offsetMinutes))),
+             step == nullptr ? cell(data(answered->step.value)) : cell(nameOf(*step, run.targets().find(step->target))),
+             std::move(read), windowCell(answered->window), verdictCell(*answered), cell(data(stamp.byName))});
+    }
+    if (table.rows.empty()) return std::nullopt;
+    return table;
+}
+
+std::optional<Table> historyTable(const run::Run& run)
 {
     Table table;
     table.caption = "What happened under way";
+    table.size = Size::Small;
     table.columns = {{"at", Align::Left, 10},
                      {"what", Align::Left, 10},
                      {"where", Align::Left, 24},
@@ -150,7 +197,7 @@ std::optional<Table> historyTable(const Ground&, const run::Run& run)
         what.strong = true;
         // One word alone tells more under "more" than under "where".
         const std::size_t n = told->words.size();
-        table.rows.push_back({cell(data(localTime(stamp.utcMs, stamp.offsetMinutes))), std::move(what),
+        table.rows.push_back({cell(data(timeInRun(run, stamp.utcMs, stamp.offsetMinutes))), std::move(what),
                               n > 1 ? cell(told->words[0]) : Cell{}, n > 0 ? cell(told->words[n - 1]) : Cell{},
                               cell(data(stamp.byName))});
     }

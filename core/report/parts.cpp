@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/parts.h"
 
-#include <set>
+#include <algorithm>
 
 #include "core/base/clock.h"
 
@@ -71,10 +71,20 @@ Cell windowCell(const targets::Window& window)
     return {Limits{window.low, window.high}, Mark::None, false};
 }
 
+Text firstSentence(const Text& text)
+{
+    std::size_t end = text.source.size();
+    for (const char* stop : {". ", "? ", ": "}) end = std::min(end, text.source.find(stop));
+    Text first = text;
+    if (end < text.source.size()) first.source.resize(text.source[end] == '?' ? end + 1 : end);
+    return first;
+}
+
 Text nameOf(const procedure::Step& step, const targets::Target* target)
 {
-    if (target != nullptr && !target->name.empty()) return target->name;
-    return step.say;
+    const bool reads = step.kind == procedure::StepKind::Reading;
+    if (reads && target != nullptr && !target->name.empty()) return target->name;
+    return firstSentence(step.say);
 }
 
 Cell markCell(const run::StepStanding& standing)

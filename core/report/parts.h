@@ -33,7 +33,9 @@ struct Ground {
 /// A target's value: a quantity, a word, yes or no; nothing when it is not ready.
 [[nodiscard]] Cell valueCell(const targets::Target* target);
 [[nodiscard]] Cell windowCell(const targets::Window& window);
-/// What people call a step's result: its target's name, and the repeated item where there is one.
+/// A text up to its first full stop, question mark or colon: enough to know a step again.
+[[nodiscard]] Text firstSentence(const Text& text);
+/// What people call a step: the name of what it reads, else the first thing it says.
 [[nodiscard]] Text nameOf(const procedure::Step& step, const targets::Target* target);
 /// The word and mark of where a step stands.
 [[nodiscard]] Cell markCell(const run::StepStanding& standing);

@@ -65,10 +65,10 @@ const targets::Window* windowOf(const targets::Target* target, const run::StepSt
     return ready == nullptr ? nullptr : &ready->window;
 }
 
-Cell atCell(const run::StepStanding& standing)
+Cell atCell(const run::Run& run, const run::StepStanding& standing)
 {
     if (standing.at == 0) return {};
-    return cell(data(localTime(standing.at, standing.offset)));
+    return cell(data(timeInRun(run, standing.at, standing.offset)));
 }
 
 }  // namespace
@@ -108,6 +108,7 @@ Table stepsTable(const Ground& ground, const run::Run& run)
 {
     Table table;
     table.caption = "Every step, what was answered, by whom and when";
+    table.size = Size::Small;
     table.columns = {{"step", Align::Left, 30},
                      {"entered", Align::Left, 11},
                      {"result", Align::Left, 10},
@@ -117,8 +118,8 @@ Table stepsTable(const Ground& ground, const run::Run& run)
     for (const Step& step : ground.plan->steps) {
         const run::StepStanding standing = run.standing(step.id);
         byStage.add(table, step,
-                    {cell(step.say), enteredCell(step, standing), markCell(standing), cell(data(standing.byName)),
-                     atCell(standing)});
+                    {cell(firstSentence(step.say)), enteredCell(step, standing), markCell(standing),
+                     cell(data(standing.byName)), atCell(run, standing)});
     }
     return table;
 }
@@ -127,13 +128,12 @@ Table blankStepsTable(const Ground& ground)
 {
     Table table;
     table.caption = "Every step, to be ticked by hand and typed in afterwards as a transcription";
+    table.size = Size::Small;
     table.columns = {
         {"step", Align::Left, 34}, {"done or read", Align::Left, 12}, {"by", Align::Left, 9}, {"at", Align::Left, 7}};
     ByStage byStage(*ground.plan);
     for (const Step& step : ground.plan->steps) {
-        Cell say = cell(step.say);
-        say.strong = step.vital;
-        byStage.add(table, step, {std::move(say), ruled(), ruled(), ruled()});
+        byStage.add(table, step, {step.vital ? cell("vital") : Cell{}, cell(step.say), ruled(), ruled(), ruled()});
     }
     return table;
 }
@@ -142,6 +142,7 @@ std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run)
 {
     Table table;
     table.caption = "Deviations";
+    table.size = Size::Small;
     table.columns = {{"what", Align::Left, 12},   {"read", Align::Right, 6},       {"window", Align::Left, 11},
                      {"reason", Align::Left, 18}, {"accepted by", Align::Left, 9}, {"at", Align::Left, 8}};
     for (const run::Event& event : run.events()) {
@@ -154,7 +155,7 @@ std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run)
         table.rows.push_back({step == nullptr ? cell(data(deviated->step.value)) : cell(nameOf(*step, target)),
                               std::move(entered), windowCell(deviated->window), cell(data(deviated->reason)),
                               cell(data(deviated->byName)),
-                              cell(data(localTime(event.stamp().utcMs, event.stamp().offsetMinutes)))});
+                              cell(data(timeInRun(run, event.stamp().utcMs, event.stamp().offsetMinutes)))});
     }
     if (table.rows.empty()) return std::nullopt;
     return table;

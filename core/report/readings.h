@@ -11,13 +11,17 @@ struct Settings {
     Table ofPress;  ///< the same in every run of this press
 };
 [[nodiscard]] Settings settingsOf(const Ground& ground, const run::Run* run);
+/// "07:41" on the day on which the run began, the whole date later.
+[[nodiscard]] std::string timeInRun(const run::Run& run, std::int64_t utcMs, int offsetMinutes);
 /// Every step of the run with its answer, who gave it and when.
 [[nodiscard]] Table stepsTable(const Ground& ground, const run::Run& run);
 /// Every step with room for a tick, a name and a time.
 [[nodiscard]] Table blankStepsTable(const Ground& ground);
 /// Readings outside that a supervisor accepted; nothing when there are none.
 [[nodiscard]] std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run);
+/// Every value that was read, also those that were read again or belong to a roll that was changed.
+[[nodiscard]] std::optional<Table> readingsTable(const run::Run& run);
 /// What changed under way, in order: rolls, corrections, stages done again, interruptions, hand-overs, held stops.
-[[nodiscard]] std::optional<Table> historyTable(const Ground& ground, const run::Run& run);
+[[nodiscard]] std::optional<Table> historyTable(const run::Run& run);
 
 }  // namespace taut::report

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -113,9 +115,13 @@ struct Report {
     std::optional<seal::Anchor> anchor;
 };
 
+/// The text of a press, job, substrate or procedure by its hash: a record names them, and does not hold them. "" = not
+/// to be had; what would be told from it is then left out.
+using TextBySha = std::function<std::string(std::string_view what, const std::string& sha256)>;
 /// The setup sheet of a run, live or sealed: one page for the set-up, then readings, steps and history. Codes:
-/// report.not_a_run, document.broken.
-[[nodiscard]] Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor);
+/// report.not_a_run, document.broken. records/texts.h makes `texts` from any store.
+[[nodiscard]] Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor,
+                                      const TextBySha& texts);
 /// The blank sheet: targets filled, readings empty, for when the PC is down.
 [[nodiscard]] Report blankSheet(const run::Basis& basis);
 

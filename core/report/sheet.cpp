@@ -86,14 +86,14 @@ SignatureBlock signatures(const run::Run& run, bool sealed)
     return block;
 }
 
-/// Checks that came out near a limit, outside or accepted: they belong where everybody looks.
+/// Checks that came out near a limit or outside: they belong where everybody looks. Accepted ones have a table already.
 Table notInside(const Table& checks)
 {
     Table table = checks;
     table.rows.clear();
     for (const auto& row : checks.rows) {
         const Mark mark = row.back().mark;
-        if (mark == Mark::Near || mark == Mark::Outside || mark == Mark::Deviation) table.rows.push_back(row);
+        if (mark == Mark::Near || mark == Mark::Outside) table.rows.push_back(row);
     }
     return table;
 }
@@ -140,7 +140,8 @@ Text titleOf(const Ground& ground, const run::Sources& sources)
 
 }  // namespace
 
-Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor)
+Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor,
+                        const TextBySha& texts)
 {
     if (document.kind != seal::Kind::Run)
         return refuse("report.not_a_run", std::string(seal::kindWord(document.kind)),
@@ -149,8 +150,12 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     const auto events = seal::eventsOf(document);
     if (!events) return events.error();
     const run::Run run = run::Run::fold(*events);
-    const Ground ground{inputsOf(run.sources()), &run.sources(), &run.targets(), &run.plan(), &run.facts(),
-                        run.began().units};
+    run::Sources sources = run.sources();
+    for (const auto& [what, source] :
+         {std::pair{"press", &sources.press}, std::pair{"job", &sources.job},
+          std::pair{"substrate", &sources.substrate}, std::pair{"procedure", &sources.procedure}})
+        if (source->text.empty() && texts) source->text = texts(what, source->sha256);
+    const Ground ground{inputsOf(sources), &sources, &run.targets(), &run.plan(), &run.facts(), run.began().units};
 
     Report report;
     report.title = titleOf(ground, run.sources());
@@ -176,9 +181,10 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
         sections.emplace_back(Paragraph{Text("What the next person must know: %1", {remarks}), true});
     sections.emplace_back(signatures(run, anchor.has_value()));
     sections.emplace_back(PageBreak{});
-    if (auto history = historyTable(ground, run)) sections.emplace_back(std::move(*history));
+    if (auto history = historyTable(run)) sections.emplace_back(std::move(*history));
     sections.emplace_back(decisionRule());
     if (!settings.ofPress.rows.empty()) sections.emplace_back(settings.ofPress);
+    if (auto readings = readingsTable(run)) sections.emplace_back(std::move(*readings));
     sections.emplace_back(stepsTable(ground, run));
     if (auto others = otherTargets(ground)) sections.emplace_back(std::move(*others));
     addSchedules(ground, sections);

@@ -73,7 +73,8 @@ double lastDigitSi(const Quantity& reading)
 double uncertaintyOf(const Quantity& reading, const std::optional<Quantity>& instrument)
 {
     if (instrument) return std::fabs(instrument->si());
-    if (reading.entered().empty()) return 0;
+    // Somebody counted: three wraps are three wraps.
+    if (reading.entered().empty() || reading.kind() == Kind::Count) return 0;
     return 2 * lastDigitSi(reading) / std::sqrt(12.0);
 }
 

@@ -26,7 +26,8 @@ struct Judgement {
 [[nodiscard]] Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Window& window);
 
 /// U of a reading, SI: the instrument's, else 2 r / sqrt(12) of the last digit typed (r in the unit typed: 0.1 bar for
-/// "1.4 bar", 1/4 in for "13 1/4 in"); 0 for a reading that nobody typed.
+/// "1.4 bar", 1/4 in for "13 1/4 in"); 0 for a reading that nobody typed,
+/// and for a count, which is exact.
 [[nodiscard]] double uncertaintyOf(const Quantity& reading, const std::optional<Quantity>& instrument);
 
 /// window.too_coarse: with this U nothing can be inside; nullopt when something can.

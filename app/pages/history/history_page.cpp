@@ -14,6 +14,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "core/records/texts.h"
 #include "core/seal/document.h"
 
 namespace taut::app {
@@ -168,7 +169,8 @@ void HistoryPage::open(const std::string& runId)
     }
     const auto document = seal::read(seal->document);
     const auto anchor = reader->anchor();
-    auto report = document ? report::reportOf(*document, anchor ? std::optional(*anchor) : std::nullopt)
+    auto report = document ? report::reportOf(*document, anchor ? std::optional(*anchor) : std::nullopt,
+                                              records::textsOf(*reader))
                            : Result<report::Report>(document.error());
     if (report) m_report = *std::move(report);
     say(m_report ? QString() : words(report.error(), UnitSystem::Metric));
