@@ -10,12 +10,8 @@
 #include <QApplication>
 #include <QGuiApplication>
 
-#include "app/verbs/verbs.h"
-
-#if __has_include("app/shell/main_window.h")
 #include "app/shell/start.h"
-#define TAUTWEB_HAS_WINDOW 1
-#endif
+#include "app/verbs/verbs.h"
 
 namespace {
 
@@ -46,23 +42,14 @@ int runVerb(const std::vector<std::string>& words, int argc, char** argv)
     return static_cast<int>(exit);
 }
 
-int runWindow(int argc, char** argv)
-{
-#ifdef TAUTWEB_HAS_WINDOW
-    return taut::app::startWindow(argc, argv);
-#else
-    static_cast<void>(argc);
-    static_cast<void>(argv);
-    std::fprintf(stderr, "tautweb: this build has no window. tautweb --help lists what works without one.\n");
-    return static_cast<int>(taut::app::verbs::Exit::Machine);
-#endif
-}
-
 }  // namespace
 
 int main(int argc, char** argv)
 {
     qInstallMessageHandler(sayOnlyFailures);
     const std::vector<std::string> words(argv + 1, argv + argc);
-    return words.empty() ? runWindow(argc, argv) : runVerb(words, argc, argv);
+    // Options alone are the window's (--demo, --logbook FILE); a verb stands first.
+    const bool window =
+        words.empty() || (words[0].rfind("--", 0) == 0 && words[0] != "--help" && words[0] != "--version");
+    return window ? taut::app::startWindow(argc, argv) : runVerb(words, argc, argv);
 }

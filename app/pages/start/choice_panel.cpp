@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <QWheelEvent>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -21,10 +22,19 @@ namespace {
 
 constexpr const char* kKinds[] = {"full", "next_roll", "re_web", "restart"};
 
+/// A list that a wheel turned over it on the way past does not change.
+class StillList : public QComboBox {
+public:
+    using QComboBox::QComboBox;
+
+protected:
+    void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+};
+
 /// A list that is easy to hit, under its name.
 QComboBox* listUnder(const QString& name, QVBoxLayout* column, QWidget* parent)
 {
-    auto* box = new QComboBox(parent);
+    auto* box = new StillList(parent);
     box->setMinimumHeight(sizes().control);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(18);

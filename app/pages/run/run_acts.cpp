@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/run/run_acts.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+
+#include "app/pages/run/run_shown.h"
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "core/units/parse.h"
+
+namespace taut::app {
+
+namespace {
+
+/// lupdate and the pseudo language know the acts by this name.
+struct Acts {
+    static QString tr(const char* english) { return QCoreApplication::translate("RunActs", english); }
+};
+
+using Field = AskPanel::Field;
+
+bool vitalSkip(const procedure::Step* step) { return step && step->vital; }
+
+Field correctedField(const procedure::Step* step, UnitSystem system)
+{
+    Field field{Acts::tr("The right answer"), {}, true, Acts::tr("With its unit, if it has one")};
+    if (!step) return field;
+    for (const procedure::Choice& c : step->choices)
+        field.options.emplace_back(QString::fromStdString(c.word), words(Text(c.say.empty() ? c.word : c.say), system));
+    if (step->kind == procedure::StepKind::Confirm || step->kind == procedure::StepKind::Call)
+        field.options = {{QStringLiteral("yes"), Acts::tr("Yes, it is so")}};
+    return field;
+}
+
+std::vector<PersonChoice> whoMay(const std::vector<PersonChoice>& people, people::Act act)
+{
+    std::vector<PersonChoice> some;
+    std::copy_if(people.begin(), people.end(), std::back_inserter(some),
+                 [act](const PersonChoice& p) { return people::may(p.role, act); });
+    return some;
+}
+
+}  // namespace
+
+QString actName(RunAct act)
+{
+    switch (act) {
+    case RunAct::Note: return Acts::tr("N&ote");
+    case RunAct::NotApplicable: return Acts::tr("Does not a&pply");
+    case RunAct::Correct: return Acts::tr("&Correct");
+    case RunAct::Diameter: return Acts::tr("Dia&meter");
+    case RunAct::ChangeRoll: return Acts::tr("Change ro&ll");
+    case RunAct::Withdraw: return Acts::tr("&Withdraw the press");
+    case RunAct::Repeat: return Acts::tr("Do a stage again");
+    case RunAct::HandOver: return Acts::tr("Hand over to somebody else");
+    case RunAct::Interrupt: return Acts::tr("Interrupt the run");
+    case RunAct::Review: return Acts::tr("Look through and sign");
+    case RunAct::Abandon: return Acts::tr("Abandon the run");
+    case RunAct::Leave: return Acts::tr("Leave this page, keep the run open");
+    }
+    return {};
+}
+
+bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step)
+{
+    const bool running = run.phase() == run::Phase::Running;
+    const bool ended = run.phase() == run::Phase::Completed || run.phase() == run::Phase::Abandoned;
+    switch (act) {
+    case RunAct::Note: return !ended;
+    case RunAct::NotApplicable:
+        return running && step && step->waivable && step->kind != procedure::StepKind::Call &&
+               run::isOpen(run.standing(step->id).state);
+    case RunAct::Correct: {
+        if (!running || !step || step->kind == procedure::StepKind::Motion || step->kind == procedure::StepKind::Hold)
+            return false;
+        const run::StepState state = run.standing(step->id).state;
+        return state == run::StepState::Answered || state == run::StepState::Deviated ||
+               state == run::StepState::Outside;
+    }
+    case RunAct::Diameter:
+    case RunAct::ChangeRoll:
+    case RunAct::Repeat:
+    case RunAct::HandOver:
+    case RunAct::Interrupt:
+    case RunAct::Review: return running;
+    case RunAct::Withdraw: return running || run.phase() == run::Phase::Interrupted;
+    case RunAct::Abandon: return !ended;
+    case RunAct::Leave: return true;
+    }
+    return false;
+}
+
+AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure::Step* step,
+                               const std::vector<PersonChoice>& people)
+{
+    AskPanel::Question q;
+    QString plainName = actName(act);
+    q.title = plainName.remove(QLatin1Char('&'));
+    switch (act) {
+    case RunAct::Note:
+        q.text = Acts::tr("It stands in the record beside this step, with your name and the time.");
+        q.fields = {{Acts::tr("What is to be noted"), {}, true, {}}};
+        q.accept = Acts::tr("Write the note");
+        break;
+    case RunAct::NotApplicable:
+        q.text = vitalSkip(step) ? Acts::tr("This step is vital: a supervisor looks at it here and gives their PIN.")
+                                 : Acts::tr("The step is passed by, with your reason beside it.");
+        q.fields = {{Acts::tr("Why it does not apply"), {}, true, {}}};
+        q.person = vitalSkip(step);
+        q.people = whoMay(people, people::Act::WaiveVital);
+        q.accept = Acts::tr("Pass the step by");
+        break;
+    case RunAct::Correct:
+        q.text = Acts::tr("The first answer stays in the record; this one stands beside it.");
+        q.fields = {correctedField(step, unitsOf(run)), {Acts::tr("What was wrong"), {}, true, {}}};
+        q.accept = Acts::tr("Write the correction");
+        break;
+    case RunAct::Diameter:
+        q.text =
+            Acts::tr("Every target that depends on the diameter is computed anew; answers that it touches are asked "
+                     "again.");
+        q.fields = {{Acts::tr("Diameter of the roll, measured now"), {}, true, Acts::tr("With its unit: 480 mm")}};
+        q.accept = Acts::tr("Use this diameter");
+        break;
+    case RunAct::Withdraw:
+        q.text =
+            Acts::tr("The press is out of use from now on, and every open run on it holds. Only a supervisor other "
+                     "than you gives it back.");
+        q.fields = {{Acts::tr("What is wrong with the press"), {}, true, {}}};
+        q.accept = Acts::tr("Withdraw the press from use");
+        break;
+    case RunAct::Repeat: {
+        q.text = Acts::tr("Its steps open again; what was answered before stays in the record.");
+        Field stages{Acts::tr("Which stage"), {}, true, {}};
+        for (const procedure::PlanStage& s : run.plan().stages)
+            stages.options.emplace_back(QString::fromStdString(s.id), words(s.title, unitsOf(run)));
+        Field causes{Acts::tr("Why"), {}, true, {}};
+        for (const char* cause : {"web_break", "wrong_roll", "other"})
+            causes.options.emplace_back(QString::fromLatin1(cause), causeText(cause));
+        q.fields = {stages, causes};
+        q.accept = Acts::tr("Do this stage again");
+        break;
+    }
+    case RunAct::HandOver:
+        q.text = Acts::tr("Whoever takes over says the vital steps of this stage again.");
+        q.person = true;
+        q.people = whoMay(people, people::Act::AnswerStep);
+        std::erase_if(q.people, [&](const PersonChoice& p) { return p.id.toStdString() == run.operatorId(); });
+        q.accept = Acts::tr("Take over the run");
+        break;
+    case RunAct::Interrupt:
+        q.text = Acts::tr("Before the run goes on, the press is made safe first.");
+        q.fields = {{Acts::tr("What interrupts it"),
+                     {{QStringLiteral("break"), Acts::tr("A break, or something else to do")},
+                      {QStringLiteral("stop_by_other"), Acts::tr("Somebody else stopped the press")},
+                      {QStringLiteral("power"), Acts::tr("Power or air is gone")}},
+                     true,
+                     {}}};
+        q.accept = Acts::tr("Interrupt the run");
+        break;
+    case RunAct::Abandon:
+        q.text = Acts::tr("The run ends here and is sealed as abandoned. It cannot be taken up again.");
+        q.fields = {{Acts::tr("Why it is abandoned"), {}, true, {}}};
+        q.pinOnly = true;
+        q.accept = Acts::tr("Abandon and seal the run");
+        break;
+    case RunAct::ChangeRoll:
+    case RunAct::Review:
+    case RunAct::Leave: break;
+    }
+    return q;
+}
+
+Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::Step* step, const QStringList& values)
+{
+    const auto value = [&](int i) { return values.value(i).toStdString(); };
+    const run::StepId id = step ? step->id : run::StepId{};
+    ActRequest request;
+    switch (act) {
+    case RunAct::Note: request.command = run::Note{id, value(0)}; break;
+    case RunAct::NotApplicable:
+        if (vitalSkip(step))
+            request.second = [id, reason = value(0)](const people::Actor& supervisor) -> run::Command {
+                return run::SkipStep{id, reason, supervisor};
+            };
+        else
+            request.command = run::SkipStep{id, value(0), std::nullopt};
+        break;
+    case RunAct::Correct: request.command = run::Correct{id, value(0), value(1)}; break;
+    case RunAct::Diameter: {
+        const auto diameter = parseQuantity(value(0), Kind::Length);
+        if (!diameter) return diameter.error();
+        request.command = run::MeasuredDiameter{diameter->as<Kind::Length>()};
+        break;
+    }
+    case RunAct::Withdraw: request.withdrawFor = value(0); break;
+    case RunAct::Repeat: request.command = run::RepeatStage{value(0), value(1)}; break;
+    case RunAct::HandOver:
+        request.second = [](const people::Actor& to) -> run::Command { return run::HandOver{to}; };
+        break;
+    case RunAct::Interrupt: request.command = run::Interrupt{value(0)}; break;
+    case RunAct::Abandon: request.finish = run::Abandon{value(0)}; break;
+    case RunAct::ChangeRoll:
+    case RunAct::Review:
+    case RunAct::Leave:
+        return refuse("act.not_asked", run.id(), "This is not answered with words.", "Use its own page.");
+    }
+    return request;
+}
+
+}  // namespace taut::app

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include <QStringList>
+
+#include "app/widgets/ask_panel.h"
+#include "core/run/run.h"
+
+namespace taut::app {
+
+/// What can be done to a run besides answering its step.
+enum class RunAct : std::uint8_t {
+    Note,
+    NotApplicable,
+    Correct,
+    Diameter,
+    ChangeRoll,
+    Withdraw,
+    Repeat,
+    HandOver,
+    Interrupt,
+    Review,
+    Abandon,
+    Leave
+};
+/// The button's words, with their mnemonic.
+[[nodiscard]] QString actName(RunAct act);
+/// False when the rules would refuse it whatever was said.
+[[nodiscard]] bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step);
+
+/// What has to be asked for it, in line. Not for ChangeRoll, Review and Leave.
+[[nodiscard]] AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure::Step* step,
+                                             const std::vector<PersonChoice>& people);
+
+/// What is to be sent when it was given: exactly one of these.
+struct ActRequest {
+    std::optional<run::Command> command;
+    WithSecond second;                       ///< with the person and PIN that were given
+    std::optional<run::Command> finish;      ///< ends the run, with the PIN that was given
+    std::optional<std::string> withdrawFor;  ///< the press is withdrawn for this reason
+};
+[[nodiscard]] Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::Step* step,
+                                            const QStringList& values);
+
+}  // namespace taut::app

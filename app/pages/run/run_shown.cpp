@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/run/run_shown.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "core/run/decide.h"
+
+namespace taut::app {
+
+namespace {
+
+QString onRunPage(const char* english) { return QCoreApplication::translate("RunPage", english); }
+
+std::size_t placeIndexOf(const procedure::Plan& plan, const procedure::Step& step)
+{
+    return std::min(step.place, plan.places.size() - 1);
+}
+
+/// The input that made a step stale, as people call it.
+QString staleBecauseOf(const run::Run& run, const run::StepId& step)
+{
+    for (auto event = run.events().rbegin(); event != run.events().rend(); ++event) {
+        const auto* changed = std::get_if<run::InputsChanged>(&event->happening());
+        if (!changed || std::find(changed->stale.begin(), changed->stale.end(), step) == changed->stale.end()) continue;
+        if (changed->what == "diameter") return onRunPage(QT_TRANSLATE_NOOP("RunPage", "The roll's measured diameter"));
+        if (changed->what == "roll") return onRunPage(QT_TRANSLATE_NOOP("RunPage", "The roll"));
+        return dataText(changed->what);
+    }
+    return {};
+}
+
+inputs::Feed feedOf(const run::Run& run)
+{
+    const targets::Target* target = run.targets().find("roll.feed");
+    const targets::Ready* ready = target ? target->ready() : nullptr;
+    const auto* word = ready ? std::get_if<std::string>(&ready->value) : nullptr;
+    return word && *word == "under" ? inputs::Feed::Under : inputs::Feed::Over;
+}
+
+}  // namespace
+
+RunFiles filesOf(const run::Run& run)
+{
+    RunFiles files;
+    files.sources = run.sources();
+    Findings notes;
+    if (auto press = inputs::readPress(files.sources.press.text, files.sources.press.id, notes)) files.press = *press;
+    if (auto job = inputs::readJob(files.sources.job.text, files.sources.job.id, notes)) files.job = *job;
+    if (auto roll = inputs::readRoll(files.sources.roll.text, files.sources.roll.id, notes)) files.roll = *roll;
+    if (auto all = inputs::readSubstrates(files.sources.substrate.text, files.sources.substrate.id, notes))
+        for (const inputs::Substrate& s : *all)
+            if (s.id == files.sources.substrate.id) files.substrateName = s.name;
+    return files;
+}
+
+UnitSystem unitsOf(const run::Run& run) { return run.began().units; }
+
+std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage)
+{
+    std::vector<TautSpan> spans;
+    const procedure::Plan& plan = run.plan();
+    for (std::size_t i = 0; i < plan.stages.size(); ++i) {
+        const run::StageState state = run.stageState(i);
+        spans.push_back({words(plan.stages[i].title, unitsOf(run)), stageStateText(state), state, i == shownStage});
+    }
+    return spans;
+}
+
+QStringList headingOf(const run::Run& run, const RunFiles& files)
+{
+    const run::Sources& s = run.sources();
+    QStringList heading;
+    heading << dataText(files.press ? files.press->name : s.press.id);
+    heading << (files.job && !files.job->title.empty() ? dataText(s.job.id + " " + files.job->title)
+                                                       : dataText(s.job.id));
+    heading << onRunPage(QT_TRANSLATE_NOOP("RunPage", "Roll %1")).arg(QString::fromStdString(s.roll.id));
+    heading << dataText(files.substrateName.empty() ? s.substrate.id : files.substrateName);
+    heading << dataText(run.operatorName());
+    heading << runKindText(run.plan().kind);
+    heading << dataText(run.id());
+    return heading;
+}
+
+const targets::Target* targetOfStep(const run::Run& run, const procedure::Step& step)
+{
+    return step.target.empty() ? nullptr : run.targets().find(step.target);
+}
+
+StepContent stepContentOf(const run::Run& run, const procedure::Step& step, const std::vector<PersonChoice>& people)
+{
+    const procedure::Plan& plan = run.plan();
+    const procedure::PlanPlace& place = plan.places[placeIndexOf(plan, step)];
+    StepContent content;
+    content.step = step;
+    content.standing = run.standing(step.id);
+    if (const targets::Target* target = targetOfStep(run, step)) content.target = *target;
+    content.closed = run::closedBecause(run, step.id);
+    content.units = unitsOf(run);
+    content.stage = words(plan.stages[place.stage].title, content.units);
+    content.place = words(place.title, content.units);
+    for (std::size_t i = 0; i < place.count; ++i)
+        if (plan.steps[place.first + i].id == step.id) content.number = i + 1;
+    content.of = place.count;
+    content.holdStop = place.holdStop;
+    content.held = run.heldStops();
+    content.people = people;
+    if (content.standing.state == run::StepState::Stale) content.staleBecause = staleBecauseOf(run, step.id);
+    return content;
+}
+
+ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const std::string& lit)
+{
+    if (!files.press) return {};
+    std::optional<Length> diameter = run.presentDiameter();
+    if (!diameter && files.roll && files.roll->outerDiameter) diameter = files.roll->outerDiameter->measure();
+    ElevationView view = elevationOf(*files.press, diameter, feedOf(run));
+    view.lit = lit;
+    const auto has = [&](const char* condition) { return run.conditions().contains(condition); };
+    if (has("web_at_rewind") || has("web_joined"))
+        view.threaded = {{"", ""}};
+    else if (run.began().webInPress && !view.spliceAfter.empty())
+        view.threaded = {{view.spliceAfter, ""}};  // the web that was left in the press, up to the splice table
+    view.sidePathsThreaded = has("web_at_rewind") || run.began().webInPress;
+    return view;
+}
+
+QString standingLine(const run::StepStanding& standing, UnitSystem system)
+{
+    if (standing.state == run::StepState::Open || !standing.answer || !standing.answer->value)
+        return standingText(standing);
+    const Quantity& value = *standing.answer->value;
+    const QString shown = value.entered().empty() ? quantityText(value, system) : dataText(value.entered());
+    return onRunPage(QT_TRANSLATE_NOOP("RunPage", "%1, %2")).arg(shown, standingText(standing));
+}
+
+const procedure::Step* firstOfStage(const run::Run& run, std::size_t stage)
+{
+    const procedure::Plan& plan = run.plan();
+    const procedure::Step* first = nullptr;
+    for (const procedure::Step& step : plan.steps) {
+        if (plan.stageOf(step) != stage) continue;
+        if (!first) first = &step;
+        if (run::isOpen(run.standing(step.id).state)) return &step;
+    }
+    return first;
+}
+
+}  // namespace taut::app

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/drawing/elevation.h"
+#include "app/drawing/taut_line.h"
+#include "app/widgets/answer.h"
+#include "core/inputs/inputs.h"
+#include "core/run/run.h"
+
+namespace taut::app {
+
+/// What the run page shows of a run: values made from the run, nothing kept.
+
+/// The files a run was based on, read again for drawing and headings. Kept while their hashes stay the same.
+struct RunFiles {
+    run::Sources sources;
+    std::optional<inputs::Press> press;
+    std::optional<inputs::Job> job;
+    std::optional<inputs::Roll> roll;
+    std::string substrateName;
+    [[nodiscard]] bool isOf(const run::Run& run) const { return sources == run.sources(); }
+};
+[[nodiscard]] RunFiles filesOf(const run::Run& run);
+
+[[nodiscard]] UnitSystem unitsOf(const run::Run& run);
+[[nodiscard]] std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage);
+/// Press, job, roll, operator, kind of run and its id, in the order of a sheet's head.
+[[nodiscard]] QStringList headingOf(const run::Run& run, const RunFiles& files);
+/// The step must be one of the run's plan.
+[[nodiscard]] StepContent stepContentOf(const run::Run& run, const procedure::Step& step,
+                                        const std::vector<PersonChoice>& people);
+/// The target that a step refers to; nullptr when it has none.
+[[nodiscard]] const targets::Target* targetOfStep(const run::Run& run, const procedure::Step& step);
+/// The drawing with the place lit and the web as far as the run's conditions say it is threaded.
+[[nodiscard]] ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const std::string& lit);
+/// "1.39 bar, inside" of an answered reading; the state's word of anything else.
+[[nodiscard]] QString standingLine(const run::StepStanding& standing, UnitSystem system);
+/// The step to show first of a stage: the first open one, else its first.
+[[nodiscard]] const procedure::Step* firstOfStage(const run::Run& run, std::size_t stage);
+
+}  // namespace taut::app

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shell/main_window.h"
+
+#include <QCloseEvent>
+#include <QHBoxLayout>
+#include <QSettings>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "app/pages/history/history_page.h"
+#include "app/pages/run/run_page.h"
+#include "app/pages/start/start_page.h"
+#include "app/shell/sign_in_strip.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+enum Door { kRunDoor, kHistoryDoor };
+constexpr double kTextSizes[] = {1.0, 1.25, 1.5, 2.0};
+
+}  // namespace
+
+MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(parent)
+{
+    m_session = new Session(std::move(options), this);
+    m_doors = new QButtonGroup(this);
+    m_doors->setExclusive(true);
+    m_signIn = new SignInStrip(m_session, this);
+    m_refusal = new FindingStrip(this);
+    m_start = new StartPage(m_session, this);
+    m_run = new RunPage(m_session, this);
+    m_history = new HistoryPage(m_session, this);
+    m_pages = new QStackedWidget(this);
+    m_pages->addWidget(m_start);
+    m_pages->addWidget(m_run);
+    m_pages->addWidget(m_history);
+
+    auto* top = new QHBoxLayout;
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->addLayout(top);
+    column->addWidget(ruledLine(this));
+    column->addWidget(m_refusal);
+    column->addWidget(m_pages, 1);
+    for (const auto& [name, door] : {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor)}) {
+        QPushButton* button = worded(name, "quiet", this);
+        button->setCheckable(true);
+        button->setMinimumHeight(sizes().control);
+        m_doors->addButton(button, door);
+        top->addWidget(button);
+        auto* key = new QShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + int{door})), this);
+        connect(key, &QShortcut::activated, this, [this, d = door] { choose(d); });
+    }
+    auto* light = worded(tr("Light or dark"), "quiet", this);
+    auto* size = worded(tr("Text size"), "quiet", this);
+    top->addWidget(light);
+    top->addWidget(size);
+    top->addStretch(1);
+    top->addWidget(m_signIn);
+    m_doors->button(kRunDoor)->setChecked(true);
+
+    connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);
+    connect(light, &QPushButton::clicked, this, &MainWindow::switchLight);
+    connect(size, &QPushButton::clicked, this, &MainWindow::changeTextSize);
+    connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
+    connect(m_session, &Session::runChanged, this, &MainWindow::showRunDoor);
+    connect(m_session, &Session::runChanged, m_refusal, &FindingStrip::clear);
+    connect(m_session, &Session::actorChanged, m_refusal, &FindingStrip::clear);
+    connect(m_session, &Session::refused, this, [this](const Finding& finding) {
+        // The run page shows its own refusals beside the step they are about.
+        if (m_pages->currentWidget() != m_run) m_refusal->say(finding, UnitSystem::Metric);
+    });
+    connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });
+    connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
+
+    setWindowTitle(tr("Tautweb"));
+    const QSettings settings(QStringLiteral("tautweb"), QStringLiteral("tautweb"));
+    resize(1280, 700);
+    if (!restoreGeometry(settings.value(QStringLiteral("window")).toByteArray())) setWindowState(Qt::WindowMaximized);
+    m_session->open();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    QSettings settings(QStringLiteral("tautweb"), QStringLiteral("tautweb"));
+    settings.setValue(QStringLiteral("window"), saveGeometry());
+    QWidget::closeEvent(event);
+}
+
+void MainWindow::choose(int door)
+{
+    m_doors->button(door)->setChecked(true);
+    if (door == kHistoryDoor)
+        m_pages->setCurrentWidget(m_history);
+    else
+        showRunDoor();
+}
+
+void MainWindow::showRunDoor()
+{
+    if (m_doors->checkedId() != kRunDoor) return;
+    m_pages->setCurrentWidget(m_session->run() != nullptr ? static_cast<QWidget*>(m_run) : m_start);
+}
+
+void MainWindow::switchLight()
+{
+    ThemeChoice choice = themeChoice();
+    choice.dark = !choice.dark;
+    applyTheme(choice);
+}
+
+void MainWindow::changeTextSize()
+{
+    ThemeChoice choice = themeChoice();
+    double next = kTextSizes[0];
+    for (const double size : kTextSizes)
+        if (size > choice.textScale + 0.01) {
+            next = size;
+            break;
+        }
+    choice.textScale = next;
+    applyTheme(choice);
+}
+
+}  // namespace taut::app

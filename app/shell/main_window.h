@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QButtonGroup>
+#include <QStackedWidget>
+#include <QWidget>
+
+#include "app/sessions/session.h"
+#include "app/widgets/controls.h"
+
+namespace taut::app {
+
+class HistoryPage;
+class RunPage;
+class SignInStrip;
+class StartPage;
+
+/// One window: doors at the top, who is signed in, one page below. It shows; the session does.
+class MainWindow : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(Session::Options options, QWidget* parent = nullptr);
+    ~MainWindow() override;
+    [[nodiscard]] Session* session() { return m_session; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void showRunDoor();
+    void choose(int door);
+    void switchLight();
+    void changeTextSize();
+    Session* m_session;
+    QButtonGroup* m_doors;
+    QStackedWidget* m_pages;
+    StartPage* m_start;
+    RunPage* m_run;
+    HistoryPage* m_history;
+    SignInStrip* m_signIn;
+    FindingStrip* m_refusal;
+};
+
+}  // namespace taut::app

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shell/sign_in_strip.h"
+
+#include <QHBoxLayout>
+
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+SignInStrip::SignInStrip(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
+{
+    m_person = new QComboBox(this);
+    m_person->setMinimumHeight(sizes().control);
+    m_person->setMinimumContentsLength(14);
+    named(m_person, tr("Who are you?"));
+    m_pin = new QLineEdit(this);
+    m_pin->setEchoMode(QLineEdit::Password);
+    m_pin->setPlaceholderText(tr("PIN"));
+    m_pin->setMinimumHeight(sizes().control);
+    m_pin->setMaximumWidth(millimetres(40));
+    named(m_pin, tr("Your PIN"));
+    m_in = worded(tr("Sign in"), "answer", this);
+    m_who = new QLabel(this);
+    withRole(m_who, "strong");
+    m_lock = worded(tr("Lock"), "answer", this);
+    m_lock->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_L));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_person);
+    row->addWidget(m_pin);
+    row->addWidget(m_in);
+    row->addWidget(m_who);
+    row->addWidget(m_lock);
+    connect(m_in, &QPushButton::clicked, this, &SignInStrip::signIn);
+    connect(m_pin, &QLineEdit::returnPressed, this, &SignInStrip::signIn);
+    connect(m_lock, &QPushButton::clicked, session, &Session::signOut);
+    connect(session, &Session::opened, this, &SignInStrip::refill);
+    connect(session, &Session::actorChanged, this, &SignInStrip::refill);
+    refill();
+}
+
+void SignInStrip::focusPin() { m_pin->setFocus(); }
+
+void SignInStrip::refill()
+{
+    const bool in = m_session->actor().has_value();
+    for (QWidget* w : std::initializer_list<QWidget*>{m_person, m_pin, m_in}) w->setVisible(!in);
+    for (QWidget* w : std::initializer_list<QWidget*>{m_who, m_lock}) w->setVisible(in);
+    m_pin->clear();
+    if (in) {
+        m_who->setText(tr("%1, %2").arg(dataText(m_session->actor()->name()), roleText(m_session->actor()->role())));
+        return;
+    }
+    const QString before = m_person->currentData().toString();
+    m_person->clear();
+    if (m_session->reader() != nullptr)
+        if (auto people = m_session->reader()->people())
+            for (const people::PersonRecord& p : *people)
+                if (p.active) m_person->addItem(dataText(p.name), QString::fromStdString(p.id.value));
+    if (const int i = m_person->findData(before); i >= 0) m_person->setCurrentIndex(i);
+}
+
+void SignInStrip::signIn()
+{
+    if (m_person->currentIndex() < 0 || m_pin->text().isEmpty()) {
+        m_pin->setFocus();
+        return;
+    }
+    m_session->signIn(m_person->currentData().toString(), m_pin->text());
+}
+
+}  // namespace taut::app

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QWidget>
+
+#include "app/sessions/session.h"
+
+namespace taut::app {
+
+/// Who sits here: choose a name, type the PIN; or who is signed in, and a way to lock.
+class SignInStrip : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SignInStrip(Session* session, QWidget* parent = nullptr);
+    void focusPin();
+
+private:
+    void refill();
+    void signIn();
+    Session* m_session;
+    QComboBox* m_person;
+    QLineEdit* m_pin;
+    QPushButton *m_in, *m_lock;
+    QLabel* m_who;
+};
+
+}  // namespace taut::app

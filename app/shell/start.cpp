@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shell/start.h"
+
+#include <cstdio>
+
+#include <QApplication>
+#include <QCommandLineParser>
+
+#include "app/seams/resources.h"
+#include "app/shell/main_window.h"
+#include "app/text/pseudo.h"
+#include "app/widgets/theme.h"
+#include "core/units/plain.h"
+
+namespace taut::app {
+
+namespace {
+
+constexpr int kWrongInput = 2;
+constexpr int kMachine = 4;
+
+struct Wishes {
+    Session::Options session;
+    ThemeChoice theme;
+    bool pseudo = false;
+};
+
+std::optional<Wishes> wishesOf(const QStringList& arguments)
+{
+    QCommandLineParser parser;
+    const QCommandLineOption logbook(QStringLiteral("logbook"), QStringLiteral("The logbook to open"),
+                                     QStringLiteral("FILE"));
+    const QCommandLineOption demo(QStringLiteral("demo"), QStringLiteral("Open the demo shop in a logbook of its own"));
+    const QCommandLineOption dark(QStringLiteral("dark"), QStringLiteral("Light words on a dark ground"));
+    const QCommandLineOption size(QStringLiteral("text-size"), QStringLiteral("100 to 200"), QStringLiteral("PERCENT"));
+    const QCommandLineOption pseudo(QStringLiteral("pseudo"), QStringLiteral("Wrap every translated word"));
+    const QCommandLineOption delay(QStringLiteral("sync-delay"), QStringLiteral("Testers: how long a write takes"),
+                                   QStringLiteral("MS"));
+    parser.addOptions({logbook, demo, dark, size, pseudo, delay});
+    if (!parser.parse(arguments)) {
+        std::fprintf(stderr, "tautweb: %s\n", qPrintable(parser.errorText()));
+        return std::nullopt;
+    }
+    const auto resources = resourcesFolder();
+    if (!resources) {
+        std::fprintf(stderr, "tautweb: %s\n", sentence(resources.error()).c_str());
+        return std::nullopt;
+    }
+    Wishes wishes;
+    wishes.session.resources = *resources;
+    wishes.session.loadDemo = parser.isSet(demo);
+    // The demo keeps out of the shop's own record.
+    wishes.session.logbook = parser.isSet(logbook) ? std::filesystem::path(parser.value(logbook).toStdString())
+                             : parser.isSet(demo)  ? dataFolder() / "demo.logbook"
+                                                   : usualLogbook();
+    wishes.session.syncDelayMs = parser.value(delay).toInt();
+    wishes.theme.dark = parser.isSet(dark);
+    if (parser.isSet(size)) wishes.theme.textScale = qBound(1.0, parser.value(size).toDouble() / 100, 2.0);
+    wishes.pseudo = parser.isSet(pseudo);
+    return wishes;
+}
+
+}  // namespace
+
+int startWindow(int argc, char** argv)
+{
+    if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY") &&
+        qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        std::fprintf(stderr, "tautweb: there is no display here. tautweb --help lists what works without one.\n");
+        return kMachine;
+    }
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("tautweb"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Tautweb"));
+    const auto wishes = wishesOf(application.arguments());
+    if (!wishes) return kWrongInput;
+    if (wishes->pseudo) setPseudo(true);
+    applyTheme(wishes->theme);
+    MainWindow window(wishes->session);
+    window.show();
+    return QApplication::exec();
+}
+
+}  // namespace taut::app

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/answer.h"
+
+#include <utility>
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "app/text/words.h"
+#include "app/widgets/answer_motion.h"
+#include "app/widgets/answer_reading.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+/// A fact that somebody saw. A vital one is answered by holding the button.
+class ConfirmArea final : public AnswerArea {
+public:
+    ConfirmArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
+    {
+        auto* layout = new QVBoxLayout(foot());
+        layout->setContentsMargins(0, 0, 0, 0);
+        const bool call = content.step.kind == procedure::StepKind::Call;
+        if (content.step.waitSeconds > 0 && !call) addWait(layout);
+        if (content.step.vital && !call) {
+            auto* button = new HoldButton(tr("Yes, I have seen it: hold"), foot());
+            connect(button, &HoldButton::held, this, [this] { answer(m_content, QStringLiteral("yes")); });
+            m_button = button;
+        } else {
+            m_button = worded(call ? tr("&Yes, this stage is done") : tr("&Yes, I have seen it"), "main", foot());
+            connect(m_button, &QPushButton::clicked, this, [this] { answer(m_content, QStringLiteral("yes")); });
+        }
+        m_button->setObjectName(QStringLiteral("answer"));
+        layout->addWidget(m_button);
+    }
+    void enter() override
+    {
+        // A vital fact is never answered by a key that was meant for something else.
+        if (!qobject_cast<HoldButton*>(m_button))
+            m_button->click();
+        else
+            m_button->setFocus();
+    }
+    [[nodiscard]] QWidget* first() const override { return m_button; }
+
+private:
+    void addWait(QVBoxLayout* layout)
+    {
+        m_left = qRound(m_content.step.waitSeconds);
+        auto* label = wrapped({}, "strong", foot());
+        layout->addWidget(label);
+        auto* timer = new QTimer(this);
+        const auto say = [this, label] {
+            label->setText(m_left > 0 ? tr("Watch it: %1 s to go").arg(m_left) : tr("The time is over."));
+        };
+        say();
+        connect(timer, &QTimer::timeout, this, [this, timer, say] {
+            if (--m_left <= 0) timer->stop();
+            say();
+        });
+        timer->start(1000);
+    }
+    StepContent m_content;
+    QPushButton* m_button = nullptr;
+    int m_left = 0;
+};
+
+/// One of a few words, each a large button.
+class ChoiceArea final : public AnswerArea {
+public:
+    ChoiceArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
+    {
+        auto* grid = new QGridLayout(foot());
+        grid->setContentsMargins(0, 0, 0, 0);
+        grid->setSpacing(sizes().gap);
+        const bool many = content.step.choices.size() > 2;
+        for (std::size_t i = 0; i < content.step.choices.size(); ++i) {
+            const procedure::Choice& choice = content.step.choices[i];
+            const QString said = words(Text(choice.say.empty() ? choice.word : choice.say), content.units);
+            auto* button = worded(said, "answer", foot());
+            button->setObjectName(QStringLiteral("choice"));
+            const QString word = QString::fromStdString(choice.word);
+            connect(button, &QPushButton::clicked, this, [this, word] { answer(m_content, word); });
+            const int n = static_cast<int>(i);
+            // Many answers share the height that two may have.
+            if (many) button->setFixedHeight(sizes().control);
+            grid->addWidget(button, n, 0);
+            if (!m_first) m_first = button;
+        }
+    }
+    [[nodiscard]] QWidget* first() const override { return m_first; }
+
+private:
+    StepContent m_content;
+    QPushButton* m_first = nullptr;
+};
+
+/// A tag that a scanner types like a keyboard, or a person reads off.
+class ScanArea final : public AnswerArea {
+public:
+    ScanArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
+    {
+        auto* layout = new QHBoxLayout(foot());
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->setSpacing(sizes().gap);
+        m_field = withRole(new QLineEdit(foot()), "answer");
+        m_field->setObjectName(QStringLiteral("field"));
+        named(m_field, tr("Tag of the roll, scanned or typed"));
+        m_field->setPlaceholderText(tr("Scan, or type what it says"));
+        auto* button = worded(tr("&Enter the tag"), "main", foot());
+        button->setObjectName(QStringLiteral("answer"));
+        connect(button, &QPushButton::clicked, this, &ScanArea::enter);
+        layout->addWidget(m_field, 1);
+        layout->addWidget(button);
+    }
+    void enter() override { answer(m_content, m_field->text()); }
+    [[nodiscard]] QLineEdit* field() const override { return m_field; }
+    [[nodiscard]] QWidget* first() const override { return m_field; }
+
+private:
+    StepContent m_content;
+    QLineEdit* m_field;
+};
+
+/// A maintained stop, put on by somebody with a name.
+class HoldArea final : public AnswerArea {
+public:
+    HoldArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
+    {
+        auto* body = new QVBoxLayout(this);
+        body->setContentsMargins(0, 0, 0, 0);
+        if (!content.holdStop.empty())
+            body->addWidget(wrapped(tr("The stop within reach here: %1").arg(QString::fromStdString(content.holdStop)),
+                                    "strong", this));
+        body->addWidget(wrapped(tr("The stop belongs to the person named. Only that person gives it up."), "", this));
+        auto* layout = new QVBoxLayout(foot());
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->setSpacing(sizes().gap);
+        auto* names = new QHBoxLayout;
+        names->setSpacing(sizes().gap);
+        for (std::size_t i = 0; i < content.people.size() && i < 4; ++i) {
+            auto* button = worded(dataText(content.people[i].name), "", foot());
+            connect(button, &QPushButton::clicked, this,
+                    [this, name = content.people[i].name] { m_field->setText(name); });
+            names->addWidget(button);
+        }
+        names->addStretch(1);
+        layout->addLayout(names);
+        auto* row = new QHBoxLayout;
+        row->setSpacing(sizes().gap);
+        m_field = withRole(new QLineEdit(foot()), "answer");
+        m_field->setObjectName(QStringLiteral("field"));
+        named(m_field, tr("Who holds the stop"));
+        m_field->setPlaceholderText(tr("Who holds it?"));
+        auto* button = worded(tr("This person &holds the stop"), "main", foot());
+        button->setObjectName(QStringLiteral("answer"));
+        connect(button, &QPushButton::clicked, this, &HoldArea::enter);
+        row->addWidget(m_field, 1);
+        row->addWidget(button);
+        layout->addLayout(row);
+    }
+    void enter() override { answer(m_content, m_field->text()); }
+    [[nodiscard]] QLineEdit* field() const override { return m_field; }
+    [[nodiscard]] QWidget* first() const override { return m_field; }
+
+private:
+    StepContent m_content;
+    QLineEdit* m_field = nullptr;
+};
+
+}  // namespace
+
+AnswerArea::AnswerArea(QWidget* parent) : QWidget(parent), m_foot(new QWidget(parent)) {}
+
+void AnswerArea::answer(const StepContent& content, const QString& entered, std::vector<std::string> stated)
+{
+    emit command(run::Answer{content.step.id, entered.toStdString(), std::move(stated)});
+}
+
+AnswerArea* makeAnswerArea(const StepContent& content, QWidget* parent)
+{
+    switch (content.step.kind) {
+    case procedure::StepKind::Confirm:
+    case procedure::StepKind::Call: return new ConfirmArea(content, parent);
+    case procedure::StepKind::Reading: return new ReadingArea(content, parent);
+    case procedure::StepKind::Choice: return new ChoiceArea(content, parent);
+    case procedure::StepKind::Scan: return new ScanArea(content, parent);
+    case procedure::StepKind::Hold: return new HoldArea(content, parent);
+    case procedure::StepKind::Motion: return new MotionArea(content, parent);
+    }
+    return new ConfirmArea(content, parent);
+}
+
+}  // namespace taut::app

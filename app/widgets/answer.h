@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QString>
+#include <QWidget>
+
+#include "core/people/person.h"
+#include "core/run/command.h"
+#include "core/run/run.h"
+
+class QLineEdit;
+
+namespace taut::app {
+
+/// Somebody who may be named or asked for a PIN.
+struct PersonChoice {
+    QString id, name;
+    people::Role role{};
+};
+/// A command that needs a second person who has shown who they are; Session::performWith makes the Actor.
+using WithSecond = std::function<run::Command(const people::Actor&)>;
+
+/// Everything that one step's card shows; a value, made anew from the run whenever the run changed.
+struct StepContent {
+    procedure::Step step;
+    run::StepStanding standing;
+    std::optional<targets::Target> target;
+    std::optional<Finding> closed;  ///< why it cannot be answered now (run::closedBecause)
+    QString stage, place;
+    std::size_t number = 1, of = 1;  ///< of the steps of its place
+    std::string holdStop;            ///< the maintained stop within reach there
+    std::vector<run::HeldStop> held;
+    std::vector<PersonChoice> people;
+    QString staleBecause;  ///< which input changed under the answer
+    UnitSystem units{};
+};
+
+/// How one kind of step is answered. The body scrolls with the card, the foot stays at its lower edge and holds what
+/// answers. Nothing is filled in or ticked beforehand.
+class AnswerArea : public QWidget {
+    Q_OBJECT
+
+public:
+    [[nodiscard]] QWidget* foot() const { return m_foot; }
+    /// What Enter does when nothing else has the key.
+    virtual void enter() {}
+    /// Where digits typed anywhere on the page go; nullptr = nowhere.
+    [[nodiscard]] virtual QLineEdit* field() const { return nullptr; }
+    /// The first thing to touch.
+    [[nodiscard]] virtual QWidget* first() const { return nullptr; }
+
+signals:
+    void command(const taut::run::Command& command);
+    void refused(const taut::Finding& finding);  ///< seen here, before asking: nothing entered is lost
+
+protected:
+    explicit AnswerArea(QWidget* parent);
+    void answer(const StepContent& content, const QString& entered, std::vector<std::string> stated = {});
+
+private:
+    QWidget* m_foot;
+};
+
+/// The area for the step's kind.
+[[nodiscard]] AnswerArea* makeAnswerArea(const StepContent& content, QWidget* parent);
+
+}  // namespace taut::app

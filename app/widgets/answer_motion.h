@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "app/widgets/answer.h"
+
+class QLabel;
+class QPushButton;
+
+namespace taut::app {
+
+class StatementBox;
+
+/// The press will move. Everybody who holds a stop gives it up by name; what must be true of the machine now is said
+/// again, sentence by sentence; then two touches: everyone is clear, and, after it moved, done. Nothing here is held
+/// down, so that nobody takes it for a control.
+class MotionArea final : public AnswerArea {
+    Q_OBJECT
+
+public:
+    static constexpr int kBetweenTouchesMs = 1000;  ///< so that a double touch is not two answers
+    MotionArea(const StepContent& content, QWidget* parent);
+    void enter() override;
+    [[nodiscard]] QWidget* first() const override;
+
+private:
+    void settle();
+    void showSecond(bool second);
+    StepContent m_content;
+    std::vector<std::string> m_states;
+    std::vector<StatementBox*> m_boxes;
+    QLabel* m_notice;
+    QPushButton* m_clear;
+    QPushButton* m_done;
+    QPushButton* m_back;
+};
+
+}  // namespace taut::app

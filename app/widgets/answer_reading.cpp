@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/answer_reading.h"
+
+#include <algorithm>
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/drawing/limit_bar.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/drawn.h"
+#include "app/widgets/number_pad.h"
+#include "app/widgets/theme.h"
+#include "core/units/parse.h"
+#include "core/units/unit.h"
+
+namespace taut::app {
+
+QString withUnit(const QString& typed, const QString& unit)
+{
+    const QString text = typed.trimmed();
+    const bool hasUnit = std::any_of(text.begin(), text.end(), [](QChar c) {
+        return (c.isLetter() && c != QLatin1Char('e') && c != QLatin1Char('E')) || c == QLatin1Char('%') ||
+               c == QLatin1Char('"') || c == QLatin1Char('\'');
+    });
+    return text.isEmpty() || hasUnit || unit.isEmpty() ? text : text + QLatin1Char(' ') + unit;
+}
+
+std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system)
+{
+    constexpr std::size_t kMost = 4;
+    std::vector<std::string> units;
+    const auto add = [&](std::string_view symbol) {
+        if (symbol.empty() || symbol == "1" || units.size() >= kMost) return;
+        if (std::find(units.begin(), units.end(), symbol) == units.end()) units.emplace_back(symbol);
+    };
+    // The word of the panel comes first: it is the unit in which this press speaks of this value.
+    if (findUnit(like.kind(), like.unit()) != nullptr) add(like.unit());
+    add(usualUnit(like.kind(), system, like.si()).symbol);
+    for (const Unit& unit : unitsOf(like.kind()))
+        if (system == UnitSystem::Metric ? unit.metric : unit.us) add(unit.symbol);
+    return units;
+}
+
+ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
+{
+    if (m_content.target) m_ready = m_content.target->ready();
+    auto* body = new QVBoxLayout(this);
+    body->setContentsMargins(0, 0, 0, 0);
+    m_bar = new LimitBarWidget(this);
+    body->addWidget(m_bar);
+
+    auto* left = new QVBoxLayout;
+    left->setSpacing(sizes().gap);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(sizes().gap);
+    m_field = withRole(new QLineEdit(foot()), "number");
+    m_field->setObjectName(QStringLiteral("field"));
+    named(m_field, tr("Reading"));
+    m_field->setMinimumWidth(150);
+    row->addWidget(m_field, 1);
+    addUnits(row);
+    left->addLayout(row);
+    m_hint = wrapped({}, "soft", foot());
+    left->addWidget(m_hint);
+    auto* actions = new QHBoxLayout;
+    actions->setSpacing(sizes().gap);
+    auto* pad = worded(tr("&Number pad"), "answer", foot());
+    pad->setCheckable(true);
+    pad->setObjectName(QStringLiteral("padToggle"));
+    const bool again = m_content.standing.state == run::StepState::Outside;
+    auto* enterButton = worded(again ? tr("&Enter what I read now") : tr("&Enter the reading"), "main", foot());
+    enterButton->setObjectName(QStringLiteral("answer"));
+    actions->addWidget(pad);
+    actions->addWidget(enterButton, 1);
+    left->addStretch(1);
+    left->addLayout(actions);
+
+    m_pad = new NumberPad(m_field, foot());
+    m_pad->hide();
+    auto* layout = new QHBoxLayout(foot());
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(sizes().gap);
+    layout->addLayout(left, 1);
+    layout->addWidget(m_pad);
+
+    connect(pad, &QPushButton::toggled, m_pad, &QWidget::setVisible);
+    connect(enterButton, &QPushButton::clicked, this, &ReadingArea::enter);
+    connect(m_field, &QLineEdit::textChanged, this, &ReadingArea::follow);
+    follow();
+}
+
+QWidget* ReadingArea::first() const { return m_field; }
+
+void ReadingArea::addUnits(QHBoxLayout* row)
+{
+    const Quantity* wanted = m_content.target ? m_content.target->quantity() : nullptr;
+    if (!wanted) return;
+    auto* group = new QButtonGroup(this);
+    for (const std::string& symbol : offeredUnits(*wanted, m_content.units)) {
+        auto* button = worded(dataText(unitText(symbol)), "answer", foot());
+        button->setObjectName(QStringLiteral("unit"));
+        button->setAccessibleName(tr("Unit %1").arg(unitText(symbol)));
+        button->setCheckable(true);
+        group->addButton(button);
+        const QString unit = QString::fromStdString(symbol);
+        if (m_unit.isEmpty()) {
+            m_unit = unit;
+            button->setChecked(true);
+        }
+        connect(button, &QPushButton::clicked, this, [this, unit] {
+            m_unit = unit;
+            follow();
+            m_field->setFocus();
+        });
+        row->addWidget(button);
+    }
+}
+
+QString ReadingArea::entered() const { return withUnit(m_field->text(), m_unit); }
+
+std::optional<Quantity> ReadingArea::reading() const
+{
+    const Quantity* wanted = m_content.target ? m_content.target->quantity() : nullptr;
+    if (!wanted || m_field->text().trimmed().isEmpty()) return std::nullopt;
+    auto parsed = parseQuantity(entered().toStdString(), wanted->kind());
+    if (!parsed) return std::nullopt;
+    return Quantity(parsed->si(), parsed->kind(), parsed->unit(), entered().toStdString());
+}
+
+void ReadingArea::follow()
+{
+    const Quantity* wanted = m_content.target ? m_content.target->quantity() : nullptr;
+    m_bar->setVisible(m_ready && wanted);
+    m_hint->clear();
+    if (m_ready && wanted) {
+        const std::optional<Quantity> now = reading();
+        const double u = now ? verdict::uncertaintyOf(*now, m_ready->instrument)
+                             : (m_ready->instrument ? m_ready->instrument->si() : 0);
+        m_bar->setBar(limitBarOf(m_ready->window, u, *wanted, now, m_content.units));
+        if (!now && !m_field->text().trimmed().isEmpty()) {
+            const auto parsed = parseQuantity(entered().toStdString(), wanted->kind());
+            if (!parsed) m_hint->setText(words(parsed.error(), m_content.units));
+        }
+    } else if (m_field->text().isEmpty()) {
+        m_hint->setText(tr("Type the value with its unit."));
+    }
+    m_hint->setVisible(!m_hint->text().isEmpty());
+}
+
+void ReadingArea::enter()
+{
+    const Quantity* wanted = m_content.target ? m_content.target->quantity() : nullptr;
+    if (wanted) {
+        auto parsed = parseQuantity(entered().toStdString(), wanted->kind());
+        if (!parsed) {
+            Finding finding = parsed.error();
+            finding.subject = m_content.step.id.value;
+            emit refused(finding);
+            m_field->setFocus();
+            return;
+        }
+    }
+    answer(m_content, entered());
+}
+
+}  // namespace taut::app

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "app/widgets/answer.h"
+#include "core/base/result.h"
+
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+
+namespace taut::app {
+
+class LimitBarWidget;
+class NumberPad;
+
+/// A value with its unit: typed, or touched on a number pad. The limit bar follows while typing; what counts is what
+/// was typed, with the unit that was typed or chosen.
+class ReadingArea final : public AnswerArea {
+    Q_OBJECT
+
+public:
+    ReadingArea(const StepContent& content, QWidget* parent);
+    void enter() override;
+    [[nodiscard]] QLineEdit* field() const override { return m_field; }
+    [[nodiscard]] QWidget* first() const override;
+    /// As it will be sent: "1.4 bar". A unit in the field wins over the chosen one.
+    [[nodiscard]] QString entered() const;
+
+private:
+    void addUnits(QHBoxLayout* row);
+    void follow();
+    [[nodiscard]] std::optional<Quantity> reading() const;
+    StepContent m_content;
+    const targets::Ready* m_ready = nullptr;  // into m_content
+    QLineEdit* m_field;
+    LimitBarWidget* m_bar;
+    NumberPad* m_pad;
+    QLabel* m_hint;
+    QString m_unit;
+};
+
+/// Field and unit of a quantity anywhere: the text with the chosen unit when none was typed.
+[[nodiscard]] QString withUnit(const QString& typed, const QString& unit);
+/// The units offered for a kind to people of a system, the usual one for this value first; four at most.
+[[nodiscard]] std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system);
+
+}  // namespace taut::app

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/ask_panel.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+QString valueOf(const QWidget* field)
+{
+    if (const auto* combo = qobject_cast<const QComboBox*>(field)) return combo->currentData().toString();
+    if (const auto* line = qobject_cast<const QLineEdit*>(field)) return line->text().trimmed();
+    return {};
+}
+
+}  // namespace
+
+AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
+{
+    m_title = wrapped({}, "head", this);
+    m_text = wrapped({}, "", this);
+    m_finding = new FindingStrip(this);
+    m_writing = withRole(new QLabel(tr("Writing\u2026"), this), "strong");
+    m_writing->hide();
+    m_foot = new QWidget(this);
+    auto* row = new QHBoxLayout(m_foot);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(sizes().gap);
+    m_back = worded(tr("&Back"), "answer", m_foot);
+    m_back->setObjectName(QStringLiteral("cancel"));
+    m_accept = worded({}, "main", m_foot);
+    m_accept->setObjectName(QStringLiteral("accept"));
+    row->addWidget(m_back);
+    row->addWidget(m_accept, 1);
+    m_layout = new QVBoxLayout(this);
+    m_layout->setContentsMargins(0, 0, 0, 0);
+    m_layout->addWidget(m_title);
+    m_layout->addWidget(m_text);
+    m_layout->addStretch(1);
+    m_layout->addWidget(m_finding);
+    m_layout->addWidget(m_writing);
+    m_layout->addWidget(m_foot);
+    connect(m_accept, &QPushButton::clicked, this, &AskPanel::give);
+    connect(m_back, &QPushButton::clicked, this, &AskPanel::cancelled);
+}
+
+QWidget* AskPanel::makeField(const Field& field)
+{
+    QWidget* made = nullptr;
+    if (field.options.empty()) {
+        auto* line = new QLineEdit(m_fieldsBox);
+        line->setPlaceholderText(field.hint);
+        made = line;
+    } else {
+        auto* combo = new QComboBox(m_fieldsBox);
+        for (const auto& [word, shown] : field.options) combo->addItem(shown, word);
+        combo->setCurrentIndex(-1);
+        combo->setPlaceholderText(tr("Choose"));
+        made = combo;
+    }
+    made->setObjectName(QStringLiteral("value%1").arg(m_fields.size()));
+    named(made, field.label);
+    return made;
+}
+
+void AskPanel::ask(const Question& question)
+{
+    m_question = question;
+    m_title->setText(question.title);
+    m_text->setText(question.text);
+    m_text->setVisible(!question.text.isEmpty());
+    m_accept->setText(question.accept);
+    named(m_accept, question.accept);
+    m_finding->clear();
+    if (m_fieldsBox) {
+        m_fieldsBox->hide();
+        m_fieldsBox->deleteLater();
+    }
+    m_fields.clear();
+    m_person = nullptr;
+    m_pin = nullptr;
+    m_fieldsBox = new QWidget(this);
+    auto* column = new QVBoxLayout(m_fieldsBox);
+    column->setContentsMargins(0, 6, 0, 6);
+    column->setSpacing(4);
+    const auto add = [&](const QString& label, QWidget* field, QBoxLayout* into) {
+        auto* text = new QLabel(label, m_fieldsBox);
+        text->setBuddy(field);
+        into->addWidget(text);
+        into->addWidget(field);
+    };
+    for (const Field& field : question.fields) {
+        QWidget* made = makeField(field);
+        m_fields.push_back(made);
+        add(field.label, made, column);
+    }
+    auto* who = new QHBoxLayout;
+    who->setSpacing(sizes().gap);
+    if (question.person) {
+        m_person = new QComboBox(m_fieldsBox);
+        m_person->setObjectName(QStringLiteral("person"));
+        named(m_person, tr("Person"));
+        for (const PersonChoice& p : question.people)
+            m_person->addItem(tr("%1, %2").arg(p.name, roleText(p.role)), p.id);
+        m_person->setCurrentIndex(-1);
+        m_person->setPlaceholderText(tr("Who?"));
+        auto* one = new QVBoxLayout;
+        add(tr("&Person"), m_person, one);
+        who->addLayout(one, 3);
+    }
+    if (question.person || question.pinOnly) {
+        m_pin = new QLineEdit(m_fieldsBox);
+        m_pin->setObjectName(QStringLiteral("pin"));
+        m_pin->setEchoMode(QLineEdit::Password);
+        named(m_pin, tr("PIN"));
+        auto* one = new QVBoxLayout;
+        add(tr("P&IN"), m_pin, one);
+        who->addLayout(one, 2);
+    }
+    column->addLayout(who);
+    m_layout->insertWidget(2, m_fieldsBox);
+    m_fieldsBox->show();
+}
+
+QWidget* AskPanel::first() const
+{
+    if (!m_fields.empty()) return m_fields.front();
+    if (m_person) return m_person;
+    return m_pin ? static_cast<QWidget*>(m_pin) : m_accept;
+}
+
+void AskPanel::refuse(const Finding& finding, UnitSystem system) { m_finding->say(finding, system); }
+
+void AskPanel::setBusy(bool busy)
+{
+    m_writing->setVisible(busy);
+    m_foot->setEnabled(!busy);
+    if (m_fieldsBox) m_fieldsBox->setEnabled(!busy);
+}
+
+void AskPanel::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape) {
+        emit cancelled();
+    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        if (m_back->hasFocus())
+            emit cancelled();
+        else
+            give();
+    } else {
+        QWidget::keyPressEvent(event);
+        return;
+    }
+    event->accept();
+}
+
+void AskPanel::give()
+{
+    if (!m_foot->isEnabled()) return;
+    QStringList values;
+    for (std::size_t i = 0; i < m_fields.size(); ++i) {
+        values << valueOf(m_fields[i]);
+        // Enter goes on to what is still wanted.
+        if (m_question.fields[i].required && values.back().isEmpty()) {
+            m_fields[i]->setFocus();
+            return;
+        }
+    }
+    if (m_person && m_person->currentIndex() < 0) {
+        m_person->setFocus();
+        return;
+    }
+    if (m_pin && m_pin->text().isEmpty()) {
+        m_pin->setFocus();
+        return;
+    }
+    const QString pin = m_pin ? m_pin->text() : QString();
+    if (m_pin) m_pin->clear();
+    emit given(values, m_person ? m_person->currentData().toString() : QString(), pin);
+}
+
+}  // namespace taut::app

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <utility>
+#include <vector>
+
+#include <QStringList>
+#include <QWidget>
+
+#include "app/widgets/answer.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QVBoxLayout;
+
+namespace taut::app {
+
+class FindingStrip;
+
+/// Asks in line for a few words, a choice, or a person with a PIN: no window opens over the page. Nothing is filled in.
+class AskPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    struct Field {
+        QString label;
+        std::vector<std::pair<QString, QString>> options;  ///< word, shown; none = a line to type
+        bool required = true;
+        QString hint;
+    };
+    struct Question {
+        QString title, text;
+        std::vector<Field> fields;
+        bool person = false;   ///< also asks for a person and their PIN
+        bool pinOnly = false;  ///< asks for the PIN of whoever is signed in
+        std::vector<PersonChoice> people;
+        QString accept;  ///< the button's words
+    };
+    explicit AskPanel(QWidget* parent = nullptr);
+    void ask(const Question& question);
+    [[nodiscard]] QWidget* first() const;
+    void refuse(const Finding& finding, UnitSystem system);
+    void setBusy(bool busy);
+
+signals:
+    /// values: one for each field, in order.
+    void given(const QStringList& values, const QString& personId, const QString& pin);
+    void cancelled();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void give();
+    QWidget* makeField(const Field& field);
+    Question m_question;
+    QLabel *m_title, *m_text;
+    QWidget* m_fieldsBox = nullptr;
+    QVBoxLayout* m_layout;
+    std::vector<QWidget*> m_fields;
+    QComboBox* m_person = nullptr;
+    QLineEdit* m_pin = nullptr;
+    FindingStrip* m_finding;
+    QLabel* m_writing;
+    QWidget* m_foot;
+    QPushButton *m_accept, *m_back;
+};
+
+}  // namespace taut::app

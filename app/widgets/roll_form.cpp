@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/roll_form.h"
+
+#include <utility>
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+#include "core/inputs/inputs.h"
+#include "core/units/parse.h"
+
+namespace taut::app {
+
+namespace {
+
+/// Reads one field into the roll when something stands in it; the first that cannot be read is the refusal.
+template <Kind K>
+void readInto(const QLineEdit* field, inputs::Maybe<K>& into, std::optional<Finding>& refusal)
+{
+    const QString text = field->text().trimmed();
+    if (text.isEmpty()) return;
+    auto parsed = parseQuantity(text.toStdString(), K);
+    if (parsed) {
+        into = Entry<K>(Quantity(parsed->si(), parsed->kind(), parsed->unit(), text.toStdString()));
+    } else if (!refusal) {
+        refusal = parsed.error();
+        refusal->subject = field->accessibleName().toStdString();
+    }
+}
+
+}  // namespace
+
+RollForm::RollForm(QWidget* parent) : QWidget(parent)
+{
+    m_title = wrapped({}, "head", this);
+    m_text = wrapped({}, "", this);
+    auto* body = new QWidget;
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_atHand = new QComboBox(body);
+    m_atHand->setObjectName(QStringLiteral("atHand"));
+    named(m_atHand, tr("A roll at hand"));
+    auto* handLabel = new QLabel(tr("A roll at &hand"), body);
+    handLabel->setBuddy(m_atHand);
+    column->addWidget(handLabel);
+    column->addWidget(m_atHand);
+    m_typed = new QWidget(body);
+    auto* grid = new QGridLayout(m_typed);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(sizes().gap);
+    grid->setVerticalSpacing(2);
+    m_id = addLine(grid, 0, tr("Number on its label"), {});
+    m_substrate = addLine(grid, 1, tr("Material"), {});
+    m_width = addLine(grid, 2, tr("Width"), tr("with its unit"));
+    m_diameter = addLine(grid, 3, tr("Outer diameter"), tr("straight across"));
+    m_core = addLine(grid, 4, tr("Core, inner diameter"), tr("with its unit"));
+    m_wall = addLine(grid, 5, tr("Wall of the core"), tr("if measured"));
+    m_length = addLine(grid, 6, tr("Length"), tr("if known"));
+    m_mass = addLine(grid, 7, tr("Mass"), tr("if weighed"));
+    m_splices = addLine(grid, 8, tr("Splices inside"), tr("a number, if known"));
+    m_winding = new QComboBox(m_typed);
+    m_winding->addItem(tr("face outside"), static_cast<int>(inputs::Winding::FaceOut));
+    m_winding->addItem(tr("face inside"), static_cast<int>(inputs::Winding::FaceIn));
+    m_winding->setCurrentIndex(-1);
+    m_winding->setPlaceholderText(tr("Not known"));
+    named(m_winding, tr("Winding"));
+    auto* windingLabel = new QLabel(tr("Winding"), m_typed);
+    grid->addWidget(windingLabel, 8, 1);
+    grid->addWidget(m_winding, 9, 1);
+    column->addWidget(m_typed);
+    column->addStretch(1);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(body);
+    m_finding = new FindingStrip(this);
+    m_foot = new QWidget(this);
+    auto* row = new QHBoxLayout(m_foot);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(sizes().gap);
+    auto* back = worded(tr("&Back"), "answer", m_foot);
+    back->setObjectName(QStringLiteral("cancel"));
+    auto* accept = worded(tr("&Use this roll"), "main", m_foot);
+    accept->setObjectName(QStringLiteral("accept"));
+    row->addWidget(back);
+    row->addWidget(accept, 1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_title);
+    layout->addWidget(m_text);
+    layout->addWidget(scroll, 1);
+    layout->addWidget(m_finding);
+    layout->addWidget(m_foot);
+    connect(m_atHand, &QComboBox::currentIndexChanged, this, &RollForm::settle);
+    connect(accept, &QPushButton::clicked, this, &RollForm::give);
+    connect(back, &QPushButton::clicked, this, &RollForm::cancelled);
+}
+
+QLineEdit* RollForm::addLine(QGridLayout* grid, int cell, const QString& label, const QString& hint)
+{
+    auto* line = new QLineEdit(m_typed);
+    line->setPlaceholderText(hint);
+    named(line, label);
+    auto* text = new QLabel(label, m_typed);
+    text->setBuddy(line);
+    grid->addWidget(text, cell / 2 * 2, cell % 2);
+    grid->addWidget(line, cell / 2 * 2 + 1, cell % 2);
+    return line;
+}
+
+void RollForm::ask(const QString& title, const QString& text, std::vector<RollAtHand> rolls, UnitSystem system)
+{
+    m_system = system;
+    m_title->setText(title);
+    m_text->setText(text);
+    m_text->setVisible(!text.isEmpty());
+    m_finding->clear();
+    m_rolls = std::move(rolls);
+    m_atHand->clear();
+    m_atHand->addItem(tr("None of these: I type what its label says"));
+    for (const RollAtHand& roll : m_rolls) m_atHand->addItem(roll.name);
+    m_atHand->setCurrentIndex(m_rolls.empty() ? 0 : -1);
+    m_atHand->setPlaceholderText(tr("Choose"));
+    for (QLineEdit* line : {m_id, m_substrate, m_width, m_diameter, m_core, m_wall, m_length, m_mass, m_splices})
+        line->clear();
+    m_winding->setCurrentIndex(-1);
+    settle();
+}
+
+void RollForm::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
+
+void RollForm::setBusy(bool busy)
+{
+    m_foot->setEnabled(!busy);
+    m_typed->setEnabled(!busy);
+    m_atHand->setEnabled(!busy);
+}
+
+QWidget* RollForm::first() const { return m_atHand; }
+
+void RollForm::settle() { m_typed->setVisible(m_atHand->currentIndex() == 0); }
+
+Result<std::string> RollForm::toml() const
+{
+    const int index = m_atHand->currentIndex();
+    if (index > 0) return m_rolls[static_cast<std::size_t>(index - 1)].toml;
+    if (index < 0)
+        return taut::refuse("roll.not_chosen", "roll", "No roll is chosen yet.",
+                            "Choose one at hand, or choose to type what its label says.");
+    inputs::Roll roll;
+    roll.id = m_id->text().trimmed().toStdString();
+    roll.tag = roll.id;
+    roll.substrate = m_substrate->text().trimmed().toStdString();
+    if (roll.id.empty() || roll.substrate.empty())
+        return taut::refuse("roll.unnamed", "roll", "A roll needs its number and its material.",
+                            "Type both as they stand on the label.");
+    std::optional<Finding> refusal;
+    readInto<Kind::Length>(m_width, roll.width, refusal);
+    readInto<Kind::Length>(m_diameter, roll.outerDiameter, refusal);
+    readInto<Kind::Length>(m_core, roll.core, refusal);
+    readInto<Kind::Length>(m_wall, roll.coreWall, refusal);
+    readInto<Kind::Length>(m_length, roll.length, refusal);
+    readInto<Kind::Mass>(m_mass, roll.mass, refusal);
+    if (const QString splices = m_splices->text().trimmed(); !splices.isEmpty()) {
+        bool whole = false;
+        roll.splices = splices.toInt(&whole);
+        if ((!whole || *roll.splices < 0) && !refusal)
+            refusal = taut::refuse("roll.splices", "splices", "The number of splices is not a whole number.",
+                                   "Type a number like 2, or leave it empty when it is not known.");
+    }
+    if (refusal) return *refusal;
+    if (m_winding->currentIndex() >= 0) roll.winding = static_cast<inputs::Winding>(m_winding->currentData().toInt());
+    return inputs::writeRoll(roll);
+}
+
+void RollForm::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape)
+        emit cancelled();
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        give();
+    else
+        return QWidget::keyPressEvent(event);
+    event->accept();
+}
+
+void RollForm::give()
+{
+    if (!m_foot->isEnabled()) return;
+    const auto text = toml();
+    if (text)
+        emit given(*text);
+    else
+        refuse(text.error());
+}
+
+}  // namespace taut::app

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QWidget>
+
+#include "core/base/result.h"
+#include "core/inputs/roll.h"
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace taut::app {
+
+class FindingStrip;
+
+/// A roll that lies there: its file's text and what to call it.
+struct RollAtHand {
+    QString name;
+    std::string toml;
+};
+
+/// The roll that is to be used: one of those at hand, or one whose label and measures are typed. Only what was typed is
+/// written; nothing is guessed.
+class RollForm : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit RollForm(QWidget* parent = nullptr);
+    void ask(const QString& title, const QString& text, std::vector<RollAtHand> rolls, UnitSystem system);
+    void refuse(const Finding& finding);
+    void setBusy(bool busy);
+    [[nodiscard]] QWidget* first() const;
+    /// The text of the chosen or typed roll.
+    [[nodiscard]] Result<std::string> toml() const;
+
+signals:
+    void given(const std::string& rollToml);
+    void cancelled();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QLineEdit* addLine(QGridLayout* grid, int cell, const QString& label, const QString& hint);
+    void give();
+    void settle();
+    std::vector<RollAtHand> m_rolls;
+    UnitSystem m_system{};
+    QLabel *m_title, *m_text;
+    QComboBox *m_atHand, *m_winding;
+    QLineEdit *m_id, *m_substrate, *m_width, *m_diameter, *m_core, *m_wall, *m_length, *m_mass, *m_splices;
+    QWidget *m_typed, *m_foot;
+    FindingStrip* m_finding;
+};
+
+}  // namespace taut::app

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "app/widgets/answer.h"
+
+class QKeyEvent;
+class QLabel;
+class QScrollArea;
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace taut::app {
+
+class AskPanel;
+class FindingStrip;
+class SignalPanel;
+
+/// One step, large: what to do, where, the caution, and how it is answered. It sends the command and waits; the next
+/// step is shown only when the run has changed.
+class StepCard : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit StepCard(QWidget* parent = nullptr);
+    void show(const StepContent& content);
+    [[nodiscard]] const StepContent& content() const { return m_content; }
+    /// While an answer is on its way to the disk nothing here can be touched.
+    void setBusy(bool busy);
+    /// Says why an answer was refused; what was entered stays.
+    void refuse(const Finding& finding);
+    /// Keys that the page did not use: Enter answers, digits go to the field. True when taken.
+    bool takeKey(QKeyEvent* event);
+    void focusAnswer();
+    [[nodiscard]] AnswerArea* area() const { return m_area; }
+
+signals:
+    void command(const taut::run::Command& command);
+    void commandWith(const QString& personId, const QString& pin, const taut::app::WithSecond& make);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void build();
+    void showStanding();
+    void showAnswer();
+    void showOutside();
+    void addLine(const QString& text, const char* role);
+    void askSupervisor(bool ask);
+    StepContent m_content;
+    QLabel *m_where, *m_number, *m_say, *m_control, *m_writing;
+    SignalPanel* m_caution;
+    QWidget* m_linesBox;
+    QVBoxLayout *m_lines, *m_bodyLayout, *m_footLayout;
+    QScrollArea* m_scroll;
+    FindingStrip* m_finding;
+    AnswerArea* m_area = nullptr;
+    QStackedWidget* m_foot;
+    AskPanel* m_supervisor;
+    QWidget* m_askButton = nullptr;
+};
+
+}  // namespace taut::app

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/why_panel.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+WhyPanel::WhyPanel(QWidget* parent) : QWidget(parent), m_lines(new QVBoxLayout(this))
+{
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->setSpacing(4);
+}
+
+void WhyPanel::clear()
+{
+    while (QLayoutItem* item = m_lines->takeAt(0)) {
+        if (QWidget* widget = item->widget()) {
+            // At once: deleted later it would be seen under the next step's lines.
+            widget->hide();
+            widget->deleteLater();
+        }
+        delete item;
+    }
+}
+
+void WhyPanel::line(const QString& head, const QString& text, const char* role)
+{
+    if (text.isEmpty()) return;
+    if (!head.isEmpty()) m_lines->addWidget(wrapped(head, "small", this));
+    m_lines->addWidget(wrapped(text, role, this));
+}
+
+void WhyPanel::show(const procedure::Step& step, const std::optional<targets::Target>& target, UnitSystem system)
+{
+    clear();
+    line({}, words(step.why, system), "");
+    if (target) {
+        if (const targets::Ready* ready = target->ready()) addReady(*target, *ready, system);
+        if (const auto* needs = std::get_if<targets::Needs>(&target->state)) {
+            line({}, words(target->name, system), "strong");
+            QStringList keys;
+            for (const std::string& key : needs->keys) keys << dataText(key);
+            line(tr("It cannot be computed. Missing from the files:"), keys.join(QLatin1Char('\n')), "strong");
+        }
+        if (const auto* cannot = std::get_if<targets::Cannot>(&target->state)) {
+            line({}, words(target->name, system), "strong");
+            line(tr("This cannot be:"), words(cannot->why, system), "strong");
+        }
+    }
+    line(tr("See"), step.see.empty() ? QString() : dataText(step.see));
+    m_lines->addStretch(1);
+}
+
+void WhyPanel::addReady(const targets::Target& target, const targets::Ready& ready, UnitSystem system)
+{
+    line({}, words(target.name, system), "strong");
+    QString value = valueText(ready.value, system);
+    if (ready.uncertainty) value += QStringLiteral(" \u00B1 ") + quantityText(*ready.uncertainty, system);
+    line({}, value, "head");
+    const QString range = rangeText(ready.window.low, ready.window.high, system);
+    if (!range.isEmpty()) {
+        line(tr("Window, by %1").arg(ruleText(ready.window.rule)), range);
+        line({}, words(ready.window.source, system), "small");
+    }
+    line(tr("How it is computed"), dataText(ready.because.symbols));
+    addGiven(ready, system);
+    line(tr("Source"), dataText(ready.because.source));
+    line(tr("Advice"), words(ready.advice, system));
+}
+
+void WhyPanel::addGiven(const targets::Ready& ready, UnitSystem system)
+{
+    if (ready.because.given.empty()) return;
+    auto* box = new QWidget(this);
+    auto* grid = new QGridLayout(box);
+    grid->setContentsMargins(0, 2, 0, 2);
+    grid->setHorizontalSpacing(10);
+    grid->setVerticalSpacing(3);
+    int row = 0;
+    for (const targets::Given& given : ready.because.given) {
+        grid->addWidget(wrapped(dataText(given.symbol), "strong", box), row, 0, Qt::AlignTop);
+        grid->addWidget(wrapped(words(given.name, system), "", box), row, 1, Qt::AlignTop);
+        auto* value = wrapped(valueText(given.value, system), "strong", box);
+        value->setAlignment(Qt::AlignRight | Qt::AlignTop);
+        grid->addWidget(value, row, 2, Qt::AlignTop);
+        grid->addWidget(wrapped(dataText(given.from), "small", box), row + 1, 1, 1, 2, Qt::AlignTop);
+        row += 2;
+    }
+    grid->setColumnStretch(1, 1);
+    m_lines->addWidget(box);
+}
+
+}  // namespace taut::app

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include <QWidget>
+
+#include "core/procedure/plan.h"
+#include "core/targets/target.h"
+
+class QVBoxLayout;
+
+namespace taut::app {
+
+/// Why a value is what it is: the value, its window and whose rule that is, the formula, each input with where it came
+/// from, the source, and advice. For a step without a value: why it is asked.
+class WhyPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WhyPanel(QWidget* parent = nullptr);
+    void show(const procedure::Step& step, const std::optional<targets::Target>& target, UnitSystem system);
+    void clear();
+
+private:
+    void addReady(const targets::Target& target, const targets::Ready& ready, UnitSystem system);
+    void addGiven(const targets::Ready& ready, UnitSystem system);
+    void line(const QString& head, const QString& text, const char* role = "");
+    QVBoxLayout* m_lines;
+};
+
+}  // namespace taut::app
