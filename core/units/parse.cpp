@@ -59,18 +59,20 @@ const Unit* unitNamed(std::span<const Unit> units, std::string_view written)
     return it == units.end() ? nullptr : &*it;
 }
 
+Text inOneOf(Kind kind) { return {"Write it in one of: %1.", {unitList(kind)}}; }
+
 Finding wrongKind(std::string_view text, Kind found, Kind expected, std::string_view written)
 {
     return refuse("quantity.wrong_kind", {},
                   {"\"%1\" is %2; %3 is wanted: %4.",
                    {quoted(text), std::string(kindName(found)), std::string(kindName(expected)), unitList(expected)}},
-                  unitHint(written, expected));
+                  nearUnit(written, expected).value_or("Write it in one of these units."));
 }
 
 Finding noUnit(std::string_view text, Kind expected)
 {
     return refuse("quantity.no_unit", {}, {"\"%1\" has no unit; %2 is wanted.", {quoted(text), kindName(expected)}},
-                  {"Write it in one of: %1.", {unitList(expected)}});
+                  inOneOf(expected));
 }
 
 /// Lengths in feet and inches, and basis weights with their sheet: a number, a word, and more numbers.
@@ -182,7 +184,7 @@ Result<Quantity> parseQuantity(std::string_view text, Kind expected, Bare bare)
     return refuse("quantity.unknown_unit", {},
                   {"\"%1\" in \"%2\" is not a unit that is read here; %3 is wanted.",
                    {quoted(number->rest), quoted(typed), std::string(kindName(expected))}},
-                  unitHint(written, expected));
+                  nearUnit(written, expected).value_or(inOneOf(expected)));
 }
 
 Result<double> parseNumber(std::string_view text)

@@ -177,23 +177,23 @@ std::string unitList(Kind kind)
     return list;
 }
 
-Text unitHint(std::string_view written, Kind expected)
+std::optional<Text> nearUnit(std::string_view written, Kind expected)
 {
     const std::string name = bare(written);
     for (const Foreign& foreign : kForeign) {
         if (foreign.written != name || foreign.kind != expected) continue;
         if (foreign.ours == kSheet)
-            return {"Name the sheet too, like %1, or write it in one of: %2.",
-                    {std::string(kSheet), unitList(expected)}};
-        if (foreign.equation.empty()) return {"Write %1.", {std::string(foreign.ours)}};
-        return {"Write %1 (%2).", {std::string(foreign.ours), std::string(foreign.equation)}};
+            return Text{"Name the sheet too, like %1, or write it in one of: %2.",
+                        {std::string(kSheet), unitList(expected)}};
+        if (foreign.equation.empty()) return Text{"Write %1.", {std::string(foreign.ours)}};
+        return Text{"Write %1 (%2).", {std::string(foreign.ours), std::string(foreign.equation)}};
     }
     for (const Unit& unit : unitsOf(expected))
-        if (bare(unit.symbol) == name && unit.symbol != written) return {"Write %1.", {std::string(unit.symbol)}};
+        if (bare(unit.symbol) == name && unit.symbol != written) return Text{"Write %1.", {std::string(unit.symbol)}};
     for (const Unit& unit : unitsOf(expected))
         if (unit.symbol != written && nearMiss(name, unit.symbol))
-            return {"If %1 is meant, write %1.", {std::string(unit.symbol)}};
-    return {"Write it in one of: %1.", {unitList(expected)}};
+            return Text{"If %1 is meant, write %1.", {std::string(unit.symbol)}};
+    return std::nullopt;
 }
 
 }  // namespace taut

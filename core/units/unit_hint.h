@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -11,8 +12,8 @@ namespace taut {
 
 /// "Pa, kPa, MPa, GPa, bar, mbar, psi, kpsi"
 [[nodiscard]] std::string unitList(Kind kind);
-/// What to write instead of a unit that is not known, or not of the expected kind: the near miss by name ("PSI": psi,
-/// "daN": N, "lb" for a force: lbf), else every unit of the kind.
-[[nodiscard]] Text unitHint(std::string_view written, Kind expected);
+/// What to write instead of a unit that is not known, or not of the expected kind, when it is plain what was meant
+/// ("PSI": psi, "daN": N, "lb" for a force: lbf).
+[[nodiscard]] std::optional<Text> nearUnit(std::string_view written, Kind expected);
 
 }  // namespace taut
