@@ -53,6 +53,10 @@ void RunPage::build()
     m_middle = new QStackedWidget(this);
     for (QWidget* card : std::initializer_list<QWidget*>{m_card, m_ask, m_roll, m_safe, m_review})
         m_middle->addWidget(card);
+    // A card scrolls inside itself: the tallest of them must not push the page off a small screen.
+    m_middle->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    // Rows are as high as their words need at this width, so the width stays.
+    m_list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     m_press = new ElevationWidget(this);
     m_why = new WhyPanel(this);
     auto* reasons = new QScrollArea(this);
