@@ -50,9 +50,10 @@ void StepCard::build()
     m_lines = new QVBoxLayout(m_linesBox);
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->setSpacing(4);
+    // The caution stands first, so that no small screen scrolls it out of sight.
+    m_bodyLayout->addWidget(m_caution);
     m_bodyLayout->addWidget(m_say);
     m_bodyLayout->addWidget(m_control);
-    m_bodyLayout->addWidget(m_caution);
     m_bodyLayout->addWidget(m_linesBox);
     m_bodyLayout->addStretch(1);
     m_scroll = new QScrollArea(this);
