@@ -324,10 +324,12 @@ void paintElevation(QPainter& painter, const QRectF& box, const ElevationView& v
         if (const physics::RollerPlace* roller = rollerOf(view, id))
             paintStationNumber(painter, *roller, number, scale, look);
     if (lit) paintHere(painter, box, *lit, look);
-    painter.setFont(small);
+    // In a narrow drawing the caption is set smaller rather than cut.
+    const QString caption = elevationInWords(view);
+    const double wanted = QFontMetricsF(small).horizontalAdvance(caption) + 4 * u;
+    painter.setFont(scaled(small, std::min(1.0, box.width() / std::max(wanted, 1.0))));
     painter.setPen(look.palette.soft);
-    painter.drawText(QRectF(box.left(), box.bottom() - line - 2 * u, box.width(), line), Qt::AlignCenter,
-                     elevationInWords(view));
+    painter.drawText(QRectF(box.left(), box.bottom() - line - 2 * u, box.width(), line), Qt::AlignCenter, caption);
     painter.restore();
 }
 

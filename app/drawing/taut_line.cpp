@@ -112,6 +112,22 @@ void paintTautRoller(QPainter& painter, const QPointF& top, bool pulls, const Lo
     painter.drawEllipse(c, 2 * look.unit, 2 * look.unit);
 }
 
+/// The largest size at which every name takes two lines at most and no word is wider than its cell.
+double fittingSize(const std::vector<QRectF>& cells, const std::vector<TautSpan>& spans, const Look& look)
+{
+    for (const double size : {1.0, 0.92, 0.84, 0.76, 0.68}) {
+        const QFontMetricsF metrics(scaled(look.font, size, true));
+        bool fits = true;
+        for (std::size_t i = 0; i < spans.size(); ++i) {
+            const double room = cells[i].width() - 12 * look.unit;
+            const QRectF used = metrics.boundingRect(QRectF(0, 0, room, 10000), Qt::TextWordWrap, spans[i].name);
+            fits = fits && used.height() < 2.5 * metrics.height() && used.width() <= room;
+        }
+        if (fits) return size;
+    }
+    return 0.6;
+}
+
 QRectF nameBox(const QRectF& cell, const Look& look)
 {
     const double gap = 6 * look.unit;
@@ -131,8 +147,9 @@ std::vector<QRectF> tautLineCells(const QRectF& box, std::size_t count)
 
 double tautLineHeight(double width, const std::vector<TautSpan>& spans, const Look& look)
 {
-    const QFontMetricsF name(scaled(look.font, 1.0, true)), state(scaled(look.font, 0.86));
     const std::vector<QRectF> cells = tautLineCells({0, 0, width, 10000}, spans.size());
+    const double size = fittingSize(cells, spans, look);
+    const QFontMetricsF name(scaled(look.font, size, true)), state(scaled(look.font, 0.86 * size));
     double most = name.height();
     for (std::size_t i = 0; i < spans.size(); ++i) {
         const QRectF box = nameBox(cells[i], look);
@@ -140,7 +157,7 @@ double tautLineHeight(double width, const std::vector<TautSpan>& spans, const Lo
         const double states = state.boundingRect(box, Qt::TextWordWrap | Qt::AlignHCenter, spans[i].stateWord).height();
         most = std::max(most, names + states);
     }
-    return kWebRoom * look.unit + most + 10 * look.unit;
+    return kWebRoom * look.unit + most + 8 * look.unit;
 }
 
 void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautSpan>& spans, const Look& look)
@@ -162,13 +179,14 @@ void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautS
         const bool pulls = i > 0 && spans[i - 1].state == run::StageState::InWork;
         paintTautRoller(painter, {rollerX(i), y}, pulls, look);
     }
+    const double size = fittingSize(cells, spans, look);
     for (std::size_t i = 0; i < spans.size(); ++i) {
         const QRectF words = nameBox(cells[i], look);
-        painter.setFont(scaled(look.font, 1.0, spans[i].shown));
+        painter.setFont(scaled(look.font, size, spans[i].shown));
         painter.setPen(look.palette.ink);
         QRectF used;
         painter.drawText(words, Qt::TextWordWrap | Qt::AlignHCenter | Qt::AlignTop, spans[i].name, &used);
-        painter.setFont(scaled(look.font, 0.86));
+        painter.setFont(scaled(look.font, 0.86 * size));
         painter.setPen(look.palette.soft);
         painter.drawText(QRectF(words.left(), used.bottom(), words.width(), words.bottom() - used.bottom()),
                          Qt::TextWordWrap | Qt::AlignHCenter | Qt::AlignTop, spans[i].stateWord);

@@ -52,6 +52,9 @@ constexpr Saying kCauses[] = {
 constexpr Saying kValues[] = {
     {"over", QT_TRANSLATE_NOOP("names", "over the top")},
     {"under", QT_TRANSLATE_NOOP("names", "from underneath")},
+    {"face_out", QT_TRANSLATE_NOOP("names", "face outside")},
+    {"face_in", QT_TRANSLATE_NOOP("names", "face inside")},
+    {"unknown", QT_TRANSLATE_NOOP("names", "not known")},
     {"none", QT_TRANSLATE_NOOP("names", "none")},
     {"true_inch", QT_TRANSLATE_NOOP("names", "true inch")},
     {"limited_inch", QT_TRANSLATE_NOOP("names", "limited inch")},

@@ -81,7 +81,7 @@ public:
         auto* grid = new QGridLayout(foot());
         grid->setContentsMargins(0, 0, 0, 0);
         grid->setSpacing(sizes().gap);
-        const bool many = content.step.choices.size() > 2;
+        const bool two = content.step.choices.size() > 2;
         for (std::size_t i = 0; i < content.step.choices.size(); ++i) {
             const procedure::Choice& choice = content.step.choices[i];
             const QString said = words(Text(choice.say.empty() ? choice.word : choice.say), content.units);
@@ -90,9 +90,10 @@ public:
             const QString word = QString::fromStdString(choice.word);
             connect(button, &QPushButton::clicked, this, [this, word] { answer(m_content, word); });
             const int n = static_cast<int>(i);
-            // Many answers share the height that two may have.
-            if (many) button->setFixedHeight(sizes().control);
-            grid->addWidget(button, n, 0);
+            if (two)
+                grid->addWidget(button, n / 2, n % 2);
+            else
+                grid->addWidget(button, n, 0);
             if (!m_first) m_first = button;
         }
     }
@@ -179,6 +180,11 @@ private:
 }  // namespace
 
 AnswerArea::AnswerArea(QWidget* parent) : QWidget(parent), m_foot(new QWidget(parent)) {}
+
+void AnswerArea::addBeside(QPushButton* button)
+{
+    if (m_foot->layout()) m_foot->layout()->addWidget(button);
+}
 
 void AnswerArea::answer(const StepContent& content, const QString& entered, std::vector<std::string> stated)
 {

@@ -14,6 +14,7 @@
 #include "core/run/run.h"
 
 class QLineEdit;
+class QPushButton;
 
 namespace taut::app {
 
@@ -53,6 +54,8 @@ public:
     [[nodiscard]] virtual QLineEdit* field() const { return nullptr; }
     /// The first thing to touch.
     [[nodiscard]] virtual QWidget* first() const { return nullptr; }
+    /// Puts one more button beside those that answer.
+    virtual void addBeside(QPushButton* button);
 
 signals:
     void command(const taut::run::Command& command);

@@ -2,10 +2,13 @@
 #include "app/widgets/answer_motion.h"
 
 #include <algorithm>
+#include <map>
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QStringList>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -21,30 +24,36 @@ MotionArea::MotionArea(const StepContent& content, QWidget* parent) : AnswerArea
     auto* body = new QVBoxLayout(this);
     body->setContentsMargins(0, 0, 0, 0);
     body->setSpacing(6);
-    for (const run::HeldStop& held : content.held) {
+    // A holder gives up everything they hold in one saying.
+    std::map<std::string, QStringList> places;
+    for (const run::HeldStop& held : content.held) places[held.holder] << QString::fromStdString(held.where);
+    for (const auto& [who, where] : places) {
         auto* row = new QHBoxLayout;
-        row->addWidget(
-            wrapped(
-                tr("%1 holds a stop: %2").arg(QString::fromStdString(held.holder), QString::fromStdString(held.where)),
-                "strong", this),
-            1);
-        auto* give = worded(tr("%1 gives it up").arg(QString::fromStdString(held.holder)), "", this);
+        const QString name = QString::fromStdString(who);
+        row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", this), 1);
+        auto* give = worded(tr("%1 is out and gives up").arg(name), "", this);
         give->setObjectName(QStringLiteral("giveUp"));
-        connect(give, &QPushButton::clicked, this,
-                [this, holder = held.holder] { emit command(run::GiveUpStop{holder}); });
+        const std::string holder = who;
+        connect(give, &QPushButton::clicked, this, [this, holder] { emit command(run::GiveUpStop{holder}); });
         row->addWidget(give);
         body->addLayout(row);
     }
     body->addWidget(wrapped(content.held.empty() ? tr("Look now, and say each:")
                                                  : tr("Everybody out. Each gives up their own stop, then:"),
                             "", this));
+    auto* statements = new QGridLayout;
+    statements->setSpacing(4);
+    statements->setColumnStretch(0, 1);
+    statements->setColumnStretch(1, 1);
+    body->addLayout(statements);
     for (const std::string& need : content.step.needs) {
         if (!procedure::isMachineState(need)) continue;
         m_states.push_back(need);
         auto* box = new StatementBox(statementText(need, content.units), this);
         box->setObjectName(QStringLiteral("statement"));
         connect(box, &StatementBox::toggled, this, &MotionArea::settle);
-        body->addWidget(box);
+        const int n = static_cast<int>(m_boxes.size());
+        statements->addWidget(box, n / 2, n % 2);
         m_boxes.push_back(box);
     }
 

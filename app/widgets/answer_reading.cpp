@@ -50,13 +50,10 @@ std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system)
 ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
 {
     if (m_content.target) m_ready = m_content.target->ready();
-    auto* body = new QVBoxLayout(this);
-    body->setContentsMargins(0, 0, 0, 0);
-    m_bar = new LimitBarWidget(this);
-    body->addWidget(m_bar);
-
     auto* left = new QVBoxLayout;
     left->setSpacing(sizes().gap);
+    m_bar = new LimitBarWidget(foot());
+    left->addWidget(m_bar);
     auto* row = new QHBoxLayout;
     row->setSpacing(sizes().gap);
     m_field = withRole(new QLineEdit(foot()), "number");
@@ -68,18 +65,18 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     left->addLayout(row);
     m_hint = wrapped({}, "soft", foot());
     left->addWidget(m_hint);
-    auto* actions = new QHBoxLayout;
-    actions->setSpacing(sizes().gap);
+    m_actions = new QHBoxLayout;
+    m_actions->setSpacing(sizes().gap);
     auto* pad = worded(tr("&Number pad"), "answer", foot());
     pad->setCheckable(true);
     pad->setObjectName(QStringLiteral("padToggle"));
     const bool again = m_content.standing.state == run::StepState::Outside;
     auto* enterButton = worded(again ? tr("&Enter what I read now") : tr("&Enter the reading"), "main", foot());
     enterButton->setObjectName(QStringLiteral("answer"));
-    actions->addWidget(pad);
-    actions->addWidget(enterButton, 1);
+    m_actions->addWidget(pad);
+    m_actions->addWidget(enterButton, 1);
     left->addStretch(1);
-    left->addLayout(actions);
+    left->addLayout(m_actions);
 
     m_pad = new NumberPad(m_field, foot());
     m_pad->hide();
@@ -96,6 +93,8 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
 }
 
 QWidget* ReadingArea::first() const { return m_field; }
+
+void ReadingArea::addBeside(QPushButton* button) { m_actions->insertWidget(1, button); }
 
 void ReadingArea::addUnits(QHBoxLayout* row)
 {
@@ -140,9 +139,12 @@ void ReadingArea::follow()
     m_hint->clear();
     if (m_ready && wanted) {
         const std::optional<Quantity> now = reading();
-        const double u = now ? verdict::uncertaintyOf(*now, m_ready->instrument)
-                             : (m_ready->instrument ? m_ready->instrument->si() : 0);
-        m_bar->setBar(limitBarOf(m_ready->window, u, *wanted, now, m_content.units));
+        // Until something is typed the bar shows what was read last.
+        const std::optional<run::Answered>& last = m_content.standing.answer;
+        const std::optional<Quantity> shown = now || !m_field->text().isEmpty() || !last ? now : last->value;
+        const double u = shown ? verdict::uncertaintyOf(*shown, m_ready->instrument)
+                               : (m_ready->instrument ? m_ready->instrument->si() : 0);
+        m_bar->setBar(limitBarOf(m_ready->window, u, *wanted, shown, m_content.units));
         if (!now && !m_field->text().trimmed().isEmpty()) {
             const auto parsed = parseQuantity(entered().toStdString(), wanted->kind());
             if (!parsed) m_hint->setText(words(parsed.error(), m_content.units));

@@ -25,6 +25,7 @@ public:
     void enter() override;
     [[nodiscard]] QLineEdit* field() const override { return m_field; }
     [[nodiscard]] QWidget* first() const override;
+    void addBeside(QPushButton* button) override;
     /// As it will be sent: "1.4 bar". A unit in the field wins over the chosen one.
     [[nodiscard]] QString entered() const;
 
@@ -38,6 +39,7 @@ private:
     LimitBarWidget* m_bar;
     NumberPad* m_pad;
     QLabel* m_hint;
+    QHBoxLayout* m_actions;
     QString m_unit;
 };
 

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
@@ -48,7 +49,11 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     m_layout->setContentsMargins(0, 0, 0, 0);
     m_layout->addWidget(m_title);
     m_layout->addWidget(m_text);
-    m_layout->addStretch(1);
+    m_scroll = new QScrollArea(this);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_layout->addWidget(m_scroll, 1);
     m_layout->addWidget(m_finding);
     m_layout->addWidget(m_writing);
     m_layout->addWidget(m_foot);
@@ -84,14 +89,10 @@ void AskPanel::ask(const Question& question)
     m_accept->setText(question.accept);
     named(m_accept, question.accept);
     m_finding->clear();
-    if (m_fieldsBox) {
-        m_fieldsBox->hide();
-        m_fieldsBox->deleteLater();
-    }
     m_fields.clear();
     m_person = nullptr;
     m_pin = nullptr;
-    m_fieldsBox = new QWidget(this);
+    m_fieldsBox = new QWidget;
     auto* column = new QVBoxLayout(m_fieldsBox);
     column->setContentsMargins(0, 6, 0, 6);
     column->setSpacing(4);
@@ -130,7 +131,8 @@ void AskPanel::ask(const Question& question)
         who->addLayout(one, 2);
     }
     column->addLayout(who);
-    m_layout->insertWidget(2, m_fieldsBox);
+    column->addStretch(1);
+    m_scroll->setWidget(m_fieldsBox);
     m_fieldsBox->show();
 }
 

@@ -13,6 +13,7 @@ class QComboBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace taut::app {
@@ -59,6 +60,7 @@ private:
     QLabel *m_title, *m_text;
     QWidget* m_fieldsBox = nullptr;
     QVBoxLayout* m_layout;
+    QScrollArea* m_scroll;
     std::vector<QWidget*> m_fields;
     QComboBox* m_person = nullptr;
     QLineEdit* m_pin = nullptr;

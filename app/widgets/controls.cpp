@@ -112,12 +112,12 @@ int StatementBox::heightForWidth(int width) const
     const QFontMetrics metrics(currentLook(1.1).font);
     const int textWidth = qMax(60, width - boxSide() - 28);
     const int text = metrics.boundingRect(0, 0, textWidth, 10000, Qt::TextWordWrap, QCheckBox::text()).height();
-    return qMax(sizes().control, text + 16);
+    return qMax(qRound(sizes().row * 1.2), text + 14);
 }
 
 QSize StatementBox::sizeHint() const { return {420, heightForWidth(420)}; }
 
-QSize StatementBox::minimumSizeHint() const { return {200, sizes().control}; }
+QSize StatementBox::minimumSizeHint() const { return {180, qRound(sizes().row * 1.2)}; }
 
 bool StatementBox::hitButton(const QPoint& point) const { return rect().contains(point); }
 

@@ -160,7 +160,6 @@ Result<std::string> RollForm::toml() const
                             "Choose one at hand, or choose to type what its label says.");
     inputs::Roll roll;
     roll.id = m_id->text().trimmed().toStdString();
-    roll.tag = roll.id;
     roll.substrate = m_substrate->text().trimmed().toStdString();
     if (roll.id.empty() || roll.substrate.empty())
         return taut::refuse("roll.unnamed", "roll", "A roll needs its number and its material.",

@@ -13,6 +13,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QStackedWidget>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
@@ -22,6 +23,14 @@
 #include "app/widgets/theme.h"
 
 namespace taut::app {
+
+namespace {
+
+// A text of more letters, or one in a low card, is set smaller, so that it is seen whole.
+constexpr qsizetype kLongSay = 110;
+constexpr int kLowCard = 480;
+
+}  // namespace
 
 StepCard::StepCard(QWidget* parent) : QWidget(parent)
 {
@@ -70,6 +79,10 @@ void StepCard::build()
     auto* answers = new QWidget(this);
     m_footLayout = new QVBoxLayout(answers);
     m_footLayout->setContentsMargins(0, 0, 0, 0);
+    m_first = worded(tr("Show what comes &first"), "answer", answers);
+    m_first->setObjectName(QStringLiteral("comesFirst"));
+    m_footLayout->addWidget(m_first);
+    connect(m_first, &QPushButton::clicked, this, &StepCard::firstWanted);
     m_supervisor = new AskPanel(this);
     m_foot = new QStackedWidget(this);
     m_foot->addWidget(answers);
@@ -98,12 +111,19 @@ void StepCard::build()
 
 void StepCard::show(const StepContent& content)
 {
+    // A note or a stop given up shows the same step anew: what was typed so far stays.
+    QString typed;
+    if (m_area && m_area->field() && m_content.step.id == content.step.id && m_content.standing.n == content.standing.n)
+        typed = m_area->field()->text();
     m_content = content;
     m_where->setText(tr("%1 \u00B7 %2").arg(content.stage, content.place));
     QString number = tr("Step %1 of %2").arg(content.number).arg(content.of);
     if (content.step.vital) number = tr("%1, vital").arg(number);
     m_number->setText(number);
-    m_say->setText(words(content.step.say, content.units));
+    const QString say = words(content.step.say, content.units);
+    withRole(m_say, say.size() > kLongSay || height() < kLowCard ? "longSay" : "say");
+    m_say->style()->polish(m_say);
+    m_say->setText(say);
     const QString where = whereText(content.step.at);
     m_control->setText(where);
     m_control->setVisible(!where.isEmpty());
@@ -124,14 +144,11 @@ void StepCard::show(const StepContent& content)
         m_area->deleteLater();
         m_area = nullptr;
     }
-    if (m_askButton) {
-        m_askButton->hide();
-        m_askButton->deleteLater();
-        m_askButton = nullptr;
-    }
+    m_first->hide();
     askSupervisor(false);
     showStanding();
     showAnswer();
+    if (m_area && m_area->field()) m_area->field()->setText(typed);
     m_linesBox->setVisible(m_lines->count() > 0);
     m_scroll->verticalScrollBar()->setValue(0);
     setAccessibleName(m_say->text());
@@ -212,6 +229,7 @@ void StepCard::showAnswer()
             addLine(tr("Not yet."), "strong");
             addLine(words(m_content.closed->text, m_content.units), "");
             addLine(words(m_content.closed->remedy, m_content.units), "");
+            m_first->show();
         }
         return;
     }
@@ -225,12 +243,11 @@ void StepCard::showAnswer()
     const bool deviable = m_content.standing.state == run::StepState::Outside && m_content.step.waivable &&
                           m_content.step.kind == procedure::StepKind::Reading;
     if (!deviable) return;
-    auto* ask = worded(tr("Ask a &supervisor to accept it"), "answer", this);
+    auto* ask = worded(tr("Ask a &supervisor"), "answer", m_area->foot());
     ask->setObjectName(QStringLiteral("askSupervisor"));
     connect(ask, &QPushButton::clicked, this, [this] { askSupervisor(true); });
-    m_footLayout->addWidget(ask);
+    m_area->addBeside(ask);
     ask->show();
-    m_askButton = ask;
 }
 
 void StepCard::askSupervisor(bool ask)

@@ -7,6 +7,7 @@
 
 class QKeyEvent;
 class QLabel;
+class QPushButton;
 class QScrollArea;
 class QStackedWidget;
 class QVBoxLayout;
@@ -38,6 +39,7 @@ public:
 signals:
     void command(const taut::run::Command& command);
     void commandWith(const QString& personId, const QString& pin, const taut::app::WithSecond& make);
+    void firstWanted();  ///< this step is closed: show the one that comes first
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -59,7 +61,7 @@ private:
     AnswerArea* m_area = nullptr;
     QStackedWidget* m_foot;
     AskPanel* m_supervisor;
-    QWidget* m_askButton = nullptr;
+    QPushButton* m_first;
 };
 
 }  // namespace taut::app

@@ -74,11 +74,12 @@ QPushButton[role="vital"]:focus { border-color: %ink; }
 QPushButton[role="vital"]:disabled { background: %ground; color: %soft; border: 2px dashed %rule; }
 QPushButton[role="bare"] { background: transparent; border: 0; padding: 0; min-height: 0; }
 QPushButton[role="quiet"] { background: transparent; border-color: transparent; color: %accent; padding: 2px 10px; }
+QPushButton::menu-indicator { image: none; width: 0; }
 QPushButton[role="quiet"]:focus { border-color: %accent; }
 QPushButton[role="quiet"]:checked { background: %wash; border-color: %accent; }
 QPushButton[role="row"] { text-align: left; min-height: %row; }
 QPushButton[role="key"] { font-size: %large; padding: 0; min-width: %control; min-height: %control; }
-QLineEdit, QPlainTextEdit, QComboBox { background: %sheet; color: %ink; border: 2px solid %rule; border-radius: 4px;
+QLineEdit, QPlainTextEdit, QComboBox { background: %sheet; border: 2px solid %rule; border-radius: 4px;
   padding: 2px 10px; min-height: %control; selection-background-color: %accent; selection-color: %onAccent; }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus { border: 4px solid %accent; padding: 0 8px; }
 QLineEdit:disabled, QComboBox:disabled { color: %soft; border-style: dashed; }
@@ -88,12 +89,18 @@ QComboBox::drop-down { width: 40px; border: 0; }
 QComboBox QAbstractItemView { background: %sheet; color: %ink; border: 2px solid %rule; outline: 0; }
 QComboBox QAbstractItemView::item { min-height: %row; }
 QLabel[role="say"] { font-size: %say; }
+QLabel[role="longSay"] { font-size: %longSay; }
 QLabel[role="big"] { font-size: %huge; font-weight: bold; }
 QLabel[role="head"] { font-size: %large; font-weight: bold; }
 QLabel[role="strong"] { font-weight: bold; }
 QLabel[role="soft"] { color: %soft; }
 QLabel[role="small"] { color: %soft; font-size: %small; }
+QFrame#uprightLine { background: %rule; max-width: 1px; min-width: 1px; border: 0; }
 QFrame#ruledLine { background: %rule; max-height: 1px; min-height: 1px; border: 0; }
+QHeaderView::section { background: %ground; color: %ink; border: 0; border-bottom: 2px solid %rule; padding: 4px 8px;
+  font-weight: bold; }
+QTableView { background: transparent; border: 0; selection-background-color: %wash; selection-color: %ink; }
+QTableView::item { padding: 4px 8px; border-bottom: 1px solid %rule; }
 QListView { background: transparent; border: 0; outline: 0; }
 QScrollArea { background: transparent; border: 0; }
 QScrollArea > QWidget > QWidget { background: transparent; }
@@ -113,15 +120,13 @@ QString styleSheet(const Palette& p)
     const Sizes s = sizes();
     // A border and its padding stand outside min-height.
     const auto inner = [](int height) { return px(std::max(height - 8, 8)); };
-    const std::pair<const char*, QString> words[] = {{"%ground", p.ground.name()},   {"%sheet", p.sheet.name()},
-                                                     {"%wash", p.wash.name()},       {"%ink", p.ink.name()},
-                                                     {"%soft", p.soft.name()},       {"%rule", p.rule.name()},
-                                                     {"%accent", p.accent.name()},   {"%onAccent", p.onAccent.name()},
-                                                     {"%control", inner(s.control)}, {"%answer", inner(s.answer)},
-                                                     {"%vital", inner(s.vital)},     {"%row", inner(s.row)},
-                                                     {"%body", points(1.0)},         {"%small", points(0.88)},
-                                                     {"%large", points(1.22)},       {"%say", points(1.75)},
-                                                     {"%huge", points(2.1)}};
+    const std::pair<const char*, QString> words[] = {
+        {"%ground", p.ground.name()}, {"%sheet", p.sheet.name()},       {"%wash", p.wash.name()},
+        {"%ink", p.ink.name()},       {"%soft", p.soft.name()},         {"%rule", p.rule.name()},
+        {"%accent", p.accent.name()}, {"%onAccent", p.onAccent.name()}, {"%control", inner(s.control)},
+        {"%answer", inner(s.answer)}, {"%vital", inner(s.vital)},       {"%row", inner(s.row)},
+        {"%body", points(1.0)},       {"%small", points(0.88)},         {"%large", points(1.22)},
+        {"%say", points(1.75)},       {"%longSay", points(1.36)},       {"%huge", points(2.1)}};
     QString sheet = QString::fromLatin1(kSheet);
     for (const auto& [word, value] : words) sheet.replace(QString::fromLatin1(word), value);
     return sheet;

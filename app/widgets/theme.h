@@ -32,7 +32,7 @@ struct Sizes {
 /// Roles that the style sheet knows; set before the widget is shown.
 /// Buttons: "main" (the one action that goes on), "vital" (the same, larger), "answer" (one of several answers),
 /// "quiet" (a word in a row), "row" (a row of a list), "key" (of a number pad), "bare" (painted by its owner). Labels:
-/// "say", "big", "head", "strong", "soft", "small". Fields: "number", "answer".
+/// "say", "longSay", "big", "head", "strong", "soft", "small". Fields: "number", "answer".
 template <class W>
 W* withRole(W* widget, const char* role)
 {

@@ -12,6 +12,24 @@
 
 namespace taut::app {
 
+namespace {
+
+/// Where an input came from, as people say it: "target:roll.length" is another target, a dotted key stands in a file.
+QString fromText(const std::string& from)
+{
+    const std::size_t colon = from.find(':');
+    const QString what = QString::fromStdString(colon == std::string::npos ? from : from.substr(colon + 1));
+    const std::string_view kind = std::string_view(from).substr(0, colon == std::string::npos ? 0 : colon);
+    if (kind == "target") return WhyPanel::tr("the target %1").arg(what);
+    if (kind == "path") return WhyPanel::tr("the drawn path, %1").arg(what);
+    if (kind == "table") return WhyPanel::tr("the table %1").arg(what);
+    if (kind == "policy") return WhyPanel::tr("this shop's policy %1").arg(what);
+    if (kind == "measured") return WhyPanel::tr("the reading %1").arg(what);
+    return dataText(from);
+}
+
+}  // namespace
+
 WhyPanel::WhyPanel(QWidget* parent) : QWidget(parent), m_lines(new QVBoxLayout(this))
 {
     m_lines->setContentsMargins(0, 0, 0, 0);
@@ -85,15 +103,15 @@ void WhyPanel::addGiven(const targets::Ready& ready, UnitSystem system)
     grid->setVerticalSpacing(3);
     int row = 0;
     for (const targets::Given& given : ready.because.given) {
-        grid->addWidget(wrapped(dataText(given.symbol), "strong", box), row, 0, Qt::AlignTop);
-        grid->addWidget(wrapped(words(given.name, system), "", box), row, 1, Qt::AlignTop);
-        auto* value = wrapped(valueText(given.value, system), "strong", box);
+        grid->addWidget(wrapped(words(given.name, system), "", box), row, 0, Qt::AlignTop);
+        auto* value = new QLabel(valueText(given.value, system), box);
         value->setAlignment(Qt::AlignRight | Qt::AlignTop);
-        grid->addWidget(value, row, 2, Qt::AlignTop);
-        grid->addWidget(wrapped(dataText(given.from), "small", box), row + 1, 1, 1, 2, Qt::AlignTop);
+        grid->addWidget(withRole(value, "strong"), row, 1, Qt::AlignTop);
+        const QString where = tr("%1, from %2").arg(QString::fromStdString(given.symbol), fromText(given.from));
+        grid->addWidget(wrapped(where, "small", box), row + 1, 0, 1, 2, Qt::AlignTop);
         row += 2;
     }
-    grid->setColumnStretch(1, 1);
+    grid->setColumnStretch(0, 1);
     m_lines->addWidget(box);
 }
 

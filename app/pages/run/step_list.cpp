@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QScrollBar>
 #include <QStyledItemDelegate>
+#include <QTextLayout>
 
 #include "app/drawing/marks.h"
 #include "app/pages/run/run_shown.h"
@@ -21,14 +22,14 @@ class StepRow final : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
     {
-        const int width = option.rect.width() > 0 ? option.rect.width() : 280;
+        // The list's width, not the option's: rows are laid out anew when a scroll bar takes some of it.
+        const int width = static_cast<const QListWidget*>(parent())->viewport()->width();
         const bool place = index.data(kIsPlace).toBool();
-        const QFontMetrics say(currentLook(0.96, place).font), state(currentLook(0.84).font);
-        const QString text = index.data(kSay).toString();
-        const int height = say.boundingRect(0, 0, textWidth(width, place), 10000, Qt::TextWordWrap, text).height();
-        return {width, qMax(sizes().row, height + state.height() + 14)};
+        const QFontMetricsF state(currentLook(0.84).font);
+        const int height = qCeil(linesOf(index.data(kSay).toString(), place, width).height + state.height()) + 14;
+        return {width, qMax(sizes().row, height)};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
@@ -49,25 +50,57 @@ public:
             painter->drawRect(option.rect.adjusted(2, 2, -3, -3));
         }
         const double markSide = QFontMetricsF(look.font).height() * 1.15;
-        const int left = option.rect.left() + (place ? 12 : 46);
+        const int left = option.rect.left() + (place ? 12 : qRound(markSide) + 24);
         if (!place)
             paintMark(*painter, QRectF(option.rect.left() + 13, option.rect.top() + 8, markSide, markSide),
                       static_cast<MarkShape>(index.data(kMark).toInt()), look);
         painter->setFont(look.font);
         painter->setPen(look.palette.ink);
-        QRect used;
-        painter->drawText(
-            QRect(left, option.rect.top() + 6, textWidth(option.rect.width(), place), option.rect.height()),
-            Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, index.data(kSay).toString(), &used);
+        const Lines lines = linesOf(index.data(kSay).toString(), place, option.rect.width());
+        double y = option.rect.top() + 6;
+        const double step = QFontMetricsF(look.font).lineSpacing();
+        for (const QString& line : lines.text) {
+            painter->drawText(QRectF(left, y, option.rect.width(), step), Qt::AlignLeft | Qt::AlignTop, line);
+            y += step;
+        }
         painter->setFont(small.font);
         painter->setPen(look.palette.soft);
-        painter->drawText(QRect(left, used.bottom() + 1, textWidth(option.rect.width(), place), 200),
-                          Qt::AlignLeft | Qt::AlignTop, index.data(kState).toString());
+        painter->drawText(QRectF(left, y + 1, textWidth(option.rect.width(), place), 200), Qt::AlignLeft | Qt::AlignTop,
+                          index.data(kState).toString());
         painter->restore();
     }
 
 private:
-    static int textWidth(int width, bool place) { return qMax(60, width - (place ? 20 : 54)); }
+    struct Lines {
+        QStringList text;
+        double height = 0;
+    };
+    /// Two lines at most: the card says the whole of it.
+    static Lines linesOf(const QString& say, bool place, int width)
+    {
+        constexpr int kMostLines = 2;
+        const QFont font = currentLook(0.96, place).font;
+        const QFontMetricsF metrics(font);
+        Lines lines;
+        QTextLayout layout(say, font);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(textWidth(width, place));
+            QString text = say.mid(line.textStart(), line.textLength());
+            const bool last = lines.text.size() + 1 == kMostLines;
+            if (last) text = metrics.elidedText(say.mid(line.textStart()), Qt::ElideRight, textWidth(width, place));
+            lines.text << text;
+            if (last) break;
+        }
+        layout.endLayout();
+        lines.height = static_cast<double>(lines.text.size()) * metrics.lineSpacing();
+        return lines;
+    }
+    static int textWidth(int width, bool place)
+    {
+        const double mark = QFontMetricsF(currentLook(0.96, place).font).height() * 1.15;
+        return qMax(60, width - (place ? 20 : qRound(mark) + 32));
+    }
 };
 
 }  // namespace
@@ -133,6 +166,12 @@ void StepList::show(const run::Run& run, const procedure::StepId& current)
     verticalScrollBar()->setValue(scrolled);
     if (currentItem()) scrollToItem(currentItem());
     m_filling = false;
+}
+
+void StepList::resizeEvent(QResizeEvent* event)
+{
+    QListWidget::resizeEvent(event);
+    scheduleDelayedItemsLayout();
 }
 
 void StepList::choose(QListWidgetItem* item)

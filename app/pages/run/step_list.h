@@ -18,6 +18,9 @@ public:
 signals:
     void stepChosen(const QString& stepId);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void choose(QListWidgetItem* item);
     bool m_filling = false;

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/run/phase_cards.h"
+
+#include <algorithm>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/pages/run/run_shown.h"
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+/// The last event of a kind, with its stamp; nullptr when there is none.
+template <class H>
+const run::Event* lastOf(const run::Run& run)
+{
+    const auto found = std::find_if(run.events().rbegin(), run.events().rend(),
+                                    [](const run::Event& e) { return std::holds_alternative<H>(e.happening()); });
+    return found == run.events().rend() ? nullptr : &*found;
+}
+
+QString interruptionText(const std::string& reason)
+{
+    if (reason == "killed") return MakeSafeCard::tr("The program ended under the run");
+    if (reason == "power") return MakeSafeCard::tr("Power or air was gone");
+    if (reason == "break") return MakeSafeCard::tr("A break, or something else to do");
+    if (reason == "stop_by_other") return MakeSafeCard::tr("Somebody else stopped the press");
+    return dataText(reason);
+}
+
+QVBoxLayout* cardLayout(QWidget* card)
+{
+    auto* layout = new QVBoxLayout(card);
+    layout->setContentsMargins(20, 10, 20, 10);
+    layout->setSpacing(8);
+    return layout;
+}
+
+QLabel* writingLabel(QWidget* parent)
+{
+    auto* label = withRole(new QLabel(MakeSafeCard::tr("Writing\u2026"), parent), "strong");
+    label->hide();
+    return label;
+}
+
+}  // namespace
+
+MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
+{
+    auto* layout = cardLayout(this);
+    layout->addWidget(wrapped(tr("First make the press safe"), "say", this));
+    m_why = wrapped({}, "", this);
+    layout->addWidget(m_why);
+    layout->addWidget(wrapped(tr("Go to the press, look at each of these now, and say it:"), "strong", this));
+    auto* said = new QWidget;
+    auto* list = new QVBoxLayout(said);
+    list->setContentsMargins(0, 0, 0, 0);
+    list->setSpacing(4);
+    for (const char* word : run::kMakeSafe) {
+        auto* box = new StatementBox(makeSafeText(word, m_system), said);
+        box->setObjectName(QStringLiteral("statement"));
+        connect(box, &StatementBox::toggled, this, &MakeSafeCard::settle);
+        list->addWidget(box);
+        m_boxes.push_back(box);
+    }
+    list->addStretch(1);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(said);
+    layout->addWidget(scroll, 1);
+    m_finding = new FindingStrip(this);
+    layout->addWidget(m_finding);
+    m_writing = writingLabel(this);
+    layout->addWidget(m_writing);
+    layout->addWidget(wrapped(tr("This screen moves nothing and stops nothing."), "strong", this));
+    m_go = worded(tr("&Go on with the run"), "main", this);
+    m_go->setObjectName(QStringLiteral("answer"));
+    layout->addWidget(m_go);
+    connect(m_go, &QPushButton::clicked, this, [this] {
+        run::Resume resume;
+        for (const char* word : run::kMakeSafe) resume.stated.emplace_back(word);
+        emit command(resume);
+    });
+    settle();
+}
+
+void MakeSafeCard::show(const run::Run& run)
+{
+    m_system = unitsOf(run);
+    for (StatementBox* box : m_boxes) box->setChecked(false);
+    m_finding->clear();
+    const run::Event* event = lastOf<run::Interrupted>(run);
+    if (!event) return;
+    const run::Stamp& stamp = event->stamp();
+    m_why->setText(tr("The run was interrupted at %1: %2. Where you were is kept.")
+                       .arg(momentText(stamp.utcMs, stamp.offsetMinutes),
+                            interruptionText(std::get<run::Interrupted>(event->happening()).reason)));
+    settle();
+}
+
+void MakeSafeCard::settle()
+{
+    m_go->setEnabled(std::all_of(m_boxes.begin(), m_boxes.end(), [](const StatementBox* b) { return b->isChecked(); }));
+}
+
+void MakeSafeCard::setBusy(bool busy)
+{
+    m_writing->setVisible(busy);
+    for (StatementBox* box : m_boxes) box->setEnabled(!busy);
+    m_go->setEnabled(false);
+    if (!busy) settle();
+}
+
+void MakeSafeCard::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
+
+QWidget* MakeSafeCard::first() const { return m_boxes.front(); }
+
+void MakeSafeCard::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return QWidget::keyPressEvent(event);
+    if (auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget())) button->click();
+    event->accept();
+}
+
+WithdrawnCard::WithdrawnCard(QWidget* parent) : QWidget(parent)
+{
+    auto* layout = cardLayout(this);
+    layout->addWidget(wrapped(tr("This press is withdrawn from use"), "say", this));
+    m_why = wrapped({}, "strong", this);
+    m_how = wrapped({}, "", this);
+    layout->addWidget(m_why);
+    layout->addWidget(m_how);
+    auto* label = new QLabel(tr("What was &done to put it right"), this);
+    m_done = new QLineEdit(this);
+    m_done->setObjectName(QStringLiteral("done"));
+    named(m_done, tr("What was done to put it right"));
+    label->setBuddy(m_done);
+    layout->addWidget(label);
+    layout->addWidget(m_done);
+    layout->addStretch(1);
+    m_finding = new FindingStrip(this);
+    layout->addWidget(m_finding);
+    m_writing = writingLabel(this);
+    layout->addWidget(m_writing);
+    m_give = worded(tr("&Give the press back"), "main", this);
+    m_give->setObjectName(QStringLiteral("answer"));
+    layout->addWidget(m_give);
+    connect(m_give, &QPushButton::clicked, this, [this] {
+        if (m_done->text().trimmed().isEmpty())
+            m_done->setFocus();
+        else
+            emit giveBack(m_done->text().trimmed());
+    });
+    connect(m_done, &QLineEdit::returnPressed, m_give, &QPushButton::click);
+}
+
+void WithdrawnCard::show(const run::Run& run, const PersonChoice& actor)
+{
+    m_system = unitsOf(run);
+    m_finding->clear();
+    const run::Event* event = lastOf<run::Withdrawn>(run);
+    if (!event) return;
+    const run::Stamp& stamp = event->stamp();
+    m_why->setText(tr("%1, by %2, %3")
+                       .arg(QString::fromStdString(std::get<run::Withdrawn>(event->happening()).reason),
+                            QString::fromStdString(stamp.byName), momentText(stamp.utcMs, stamp.offsetMinutes)));
+    const bool may = !actor.id.isEmpty() && people::may(actor.role, people::Act::ReturnPress) &&
+                     actor.id.toStdString() != stamp.by.value;
+    m_how->setText(may ? tr("Look at it, and say what was done before you give it back.")
+                       : tr("A supervisor other than %1 signs in here and gives it back.")
+                             .arg(QString::fromStdString(stamp.byName)));
+    m_done->setEnabled(may);
+    m_give->setEnabled(may);
+}
+
+void WithdrawnCard::setBusy(bool busy)
+{
+    m_writing->setVisible(busy);
+    setEnabled(!busy);
+}
+
+void WithdrawnCard::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
+
+}  // namespace taut::app

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include <QWidget>
+
+#include "app/widgets/answer.h"
+#include "core/run/run.h"
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace taut::app {
+
+class FindingStrip;
+class StatementBox;
+
+/// After an interruption: before anything else the press is made safe, and that is said sentence by sentence.
+class MakeSafeCard : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MakeSafeCard(QWidget* parent = nullptr);
+    void show(const run::Run& run);
+    void setBusy(bool busy);
+    void refuse(const Finding& finding);
+    [[nodiscard]] QWidget* first() const;
+
+signals:
+    void command(const taut::run::Command& command);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void settle();
+    UnitSystem m_system{};
+    QLabel *m_why, *m_writing;
+    std::vector<StatementBox*> m_boxes;
+    FindingStrip* m_finding;
+    QPushButton* m_go;
+};
+
+/// The press is out of use: why, by whom, and what a supervisor says who gives it back.
+class WithdrawnCard : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WithdrawnCard(QWidget* parent = nullptr);
+    void show(const run::Run& run, const PersonChoice& actor);
+    void setBusy(bool busy);
+    void refuse(const Finding& finding);
+
+signals:
+    void giveBack(const QString& done);
+
+private:
+    UnitSystem m_system{};
+    QLabel *m_why, *m_how, *m_writing;
+    QLineEdit* m_done;
+    QPushButton* m_give;
+    FindingStrip* m_finding;
+};
+
+}  // namespace taut::app

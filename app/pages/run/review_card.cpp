@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/run/review_card.h"
+
+#include <QGridLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPainter>
+#include <QPushButton>
+#include <QStyledItemDelegate>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "app/drawing/marks.h"
+#include "app/pages/run/run_shown.h"
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+constexpr int kMarkRole = Qt::UserRole + 1, kStepRole = Qt::UserRole + 2;
+
+/// The state by shape and word, drawn where a table would only show the word.
+class StateCell final : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        const Look look = currentLook();
+        if (option.state & QStyle::State_Selected) painter->fillRect(option.rect, look.palette.wash);
+        const double side = QFontMetricsF(look.font).height() * 1.15;
+        const QRectF mark(option.rect.left() + 6, option.rect.center().y() - side / 2, side, side);
+        painter->setPen(QPen(look.palette.rule, 1));
+        painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+        paintMark(*painter, mark, static_cast<MarkShape>(index.data(kMarkRole).toInt()), look);
+        painter->setFont(look.font);
+        painter->setPen(look.palette.ink);
+        painter->drawText(option.rect.adjusted(qRound(side) + 14, 0, 0, 0),
+                          Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, index.data(Qt::DisplayRole).toString());
+    }
+};
+
+QString answeredText(const run::StepStanding& standing)
+{
+    if (standing.state == run::StepState::NotApplicable) return dataText(standing.skipReason);
+    if (!standing.answer) return {};
+    if (standing.answer->entered == "yes") return ReviewCard::tr("yes");
+    if (standing.answer->entered == "done") return ReviewCard::tr("done");
+    QString said = dataText(standing.answer->entered);
+    if (standing.deviation)
+        said += QLatin1Char(' ') + ReviewCard::tr("accepted by %1: %2")
+                                       .arg(QString::fromStdString(standing.deviation->byName),
+                                            QString::fromStdString(standing.deviation->reason));
+    return said;
+}
+
+}  // namespace
+
+ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
+{
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(20, 10, 20, 10);
+    layout->setSpacing(6);
+    layout->addWidget(wrapped(tr("Look through the run, then sign"), "say", this));
+    m_summary = wrapped({}, "strong", this);
+    layout->addWidget(m_summary);
+    m_table = new QTableWidget(0, 4, this);
+    m_table->setObjectName(QStringLiteral("steps"));
+    m_table->setAccessibleName(tr("Steps of this run"));
+    m_table->setHorizontalHeaderLabels({tr("State"), tr("Step"), tr("Answer"), tr("By, at")});
+    m_table->setItemDelegateForColumn(0, new StateCell(m_table));
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_table->setMinimumHeight(2 * sizes().row);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setShowGrid(false);
+    m_table->setTabKeyNavigation(false);
+    m_table->setWordWrap(true);
+    m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    layout->addWidget(m_table, 1);
+
+    m_remarks = new QLineEdit(this);
+    m_remarks->setObjectName(QStringLiteral("remarks"));
+    named(m_remarks, tr("Remarks"));
+    m_pin = new QLineEdit(this);
+    m_pin->setObjectName(QStringLiteral("pin"));
+    m_pin->setEchoMode(QLineEdit::Password);
+    named(m_pin, tr("Your PIN"));
+    auto* remarksLabel = new QLabel(tr("R&emarks, for whoever comes next"), this);
+    remarksLabel->setBuddy(m_remarks);
+    auto* pinLabel = new QLabel(tr("Your P&IN, again"), this);
+    pinLabel->setBuddy(m_pin);
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(sizes().gap);
+    grid->setVerticalSpacing(2);
+    grid->addWidget(remarksLabel, 0, 0);
+    grid->addWidget(pinLabel, 0, 1);
+    grid->addWidget(m_remarks, 1, 0);
+    grid->addWidget(m_pin, 1, 1);
+    grid->setColumnStretch(0, 3);
+    grid->setColumnStretch(1, 1);
+    layout->addLayout(grid);
+    layout->addWidget(wrapped(tr("This record is sealed with its time and its place in the chain. It does not carry "
+                                 "personal signatures yet."),
+                              "small", this));
+    m_finding = new FindingStrip(this);
+    layout->addWidget(m_finding);
+    m_writing = withRole(new QLabel(tr("Sealing\u2026"), this), "strong");
+    m_writing->hide();
+    layout->addWidget(m_writing);
+    m_sign = worded(tr("&Sign: done as it stands here"), "main", this);
+    m_sign->setObjectName(QStringLiteral("answer"));
+    layout->addWidget(m_sign);
+    connect(m_sign, &QPushButton::clicked, this, &ReviewCard::give);
+    connect(m_table, &QTableWidget::cellActivated, this, [this](int row, int) {
+        if (const QTableWidgetItem* item = m_table->item(row, 0)) emit stepChosen(item->data(kStepRole).toString());
+    });
+}
+
+void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
+{
+    m_system = unitsOf(run);
+    m_finding->clear();
+    m_pin->clear();
+    fill(run);
+    const std::size_t open = run.openSteps().size();
+    const bool may = !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff);
+    const bool running = run.phase() == run::Phase::Running;
+    m_sign->setEnabled(running && open == 0 && may);
+    m_pin->setEnabled(m_sign->isEnabled());
+    m_remarks->setEnabled(m_sign->isEnabled());
+    if (run.phase() == run::Phase::Completed)
+        m_summary->setText(tr("This run is signed."));
+    else if (run.phase() == run::Phase::Abandoned)
+        m_summary->setText(tr("This run was abandoned."));
+    else if (open > 0)
+        m_summary->setText(tr("%1 steps are open: the run cannot be signed yet.").arg(open));
+    else if (!may)
+        m_summary->setText(tr("Whoever signs must be signed in, and their role must allow it."));
+    else
+        m_summary->setText(run.deviations() == 0
+                               ? tr("Nothing is open, and nothing deviates.")
+                               : tr("Nothing is open. Deviations accepted: %1.").arg(run.deviations()));
+}
+
+void ReviewCard::fill(const run::Run& run)
+{
+    const procedure::Plan& plan = run.plan();
+    m_table->setRowCount(static_cast<int>(plan.steps.size()));
+    int row = 0;
+    for (const procedure::Step& step : plan.steps) {
+        const run::StepStanding standing = run.standing(step.id);
+        auto* state = new QTableWidgetItem(standingText(standing));
+        state->setData(kMarkRole, static_cast<int>(markOf(standing)));
+        state->setData(kStepRole, QString::fromStdString(step.id.value));
+        m_table->setItem(row, 0, state);
+        m_table->setItem(row, 1, new QTableWidgetItem(words(step.say, m_system)));
+        m_table->setItem(row, 2, new QTableWidgetItem(answeredText(standing)));
+        const QString by = standing.n == 0 ? QString()
+                                           : tr("%1, %2").arg(QString::fromStdString(standing.byName),
+                                                              clockText(standing.at, standing.offset));
+        m_table->setItem(row, 3, new QTableWidgetItem(by));
+        ++row;
+    }
+    m_table->verticalHeader()->setMinimumSectionSize(sizes().row);
+    spread();
+}
+
+/// The four columns share the width; a long answer wraps, it does not push the others away.
+void ReviewCard::spread()
+{
+    constexpr double kShares[] = {0.16, 0.46, 0.22, 0.16};
+    const int width = m_table->viewport()->width();
+    for (int i = 0; i < 4; ++i) m_table->setColumnWidth(i, static_cast<int>(width * kShares[i]));
+    m_table->resizeRowsToContents();
+}
+
+void ReviewCard::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    spread();
+}
+
+void ReviewCard::setBusy(bool busy)
+{
+    m_writing->setVisible(busy);
+    setEnabled(!busy);
+}
+
+void ReviewCard::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
+
+QWidget* ReviewCard::first() const { return m_sign->isEnabled() ? static_cast<QWidget*>(m_remarks) : m_table; }
+
+void ReviewCard::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return QWidget::keyPressEvent(event);
+    give();
+    event->accept();
+}
+
+void ReviewCard::give()
+{
+    if (!m_sign->isEnabled()) return;
+    if (m_pin->text().isEmpty()) {
+        m_pin->setFocus();
+        return;
+    }
+    const QString pin = m_pin->text();
+    m_pin->clear();
+    emit sign(run::SignOff{m_remarks->text().trimmed().toStdString()}, pin);
+}
+
+}  // namespace taut::app

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "app/widgets/answer.h"
+#include "core/run/run.h"
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTableWidget;
+
+namespace taut::app {
+
+class FindingStrip;
+
+/// The whole run to look through before it is signed: every step with its state, what was answered, by whom and when;
+/// remarks; and the PIN of the person who signs.
+class ReviewCard : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ReviewCard(QWidget* parent = nullptr);
+    void show(const run::Run& run, const PersonChoice& actor);
+    void setBusy(bool busy);
+    void refuse(const Finding& finding);
+    [[nodiscard]] QWidget* first() const;
+
+signals:
+    void sign(const taut::run::Command& command, const QString& pin);
+    void stepChosen(const QString& stepId);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void fill(const run::Run& run);
+    void give();
+    void spread();
+    UnitSystem m_system{};
+    QLabel *m_summary, *m_writing;
+    QTableWidget* m_table;
+    QLineEdit *m_remarks, *m_pin;
+    QPushButton* m_sign;
+    FindingStrip* m_finding;
+};
+
+}  // namespace taut::app

@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/run/run_view.h"
+
+#include <algorithm>
+
+#include <QAction>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QStackedWidget>
+
+#include "app/pages/run/phase_cards.h"
+#include "app/pages/run/review_card.h"
+#include "app/pages/run/step_list.h"
+#include "app/text/words.h"
+#include "app/widgets/drawn.h"
+#include "app/widgets/step_card.h"
+#include "app/widgets/theme.h"
+#include "app/widgets/why_panel.h"
+
+namespace taut::app {
+
+RunView::RunView(QWidget* parent) : QWidget(parent) { build(); }
+
+RunView::~RunView() = default;
+
+const procedure::Step* RunView::step() const { return m_run ? m_run->plan().find(m_step) : nullptr; }
+
+/// True when what happened takes the person on to the next step: an answer to the step shown, or something that opened
+/// others. A note or a stop given up leaves them where they are.
+bool RunView::movesOn(const run::Run& before, const run::Run& after) const
+{
+    if (before.id() != after.id() || !after.plan().find(m_step)) return true;
+    bool moves = false;
+    for (std::size_t i = before.events().size(); i < after.events().size(); ++i) {
+        const run::Happening& h = after.events()[i].happening();
+        const auto* answered = std::get_if<run::Answered>(&h);
+        moves = moves || (answered && !answered->correction && answered->step == m_step) ||
+                std::holds_alternative<run::NotApplicable>(h) || std::holds_alternative<run::Deviated>(h) ||
+                std::holds_alternative<run::InputsChanged>(h) || std::holds_alternative<run::Repeated>(h) ||
+                std::holds_alternative<run::Resumed>(h) || std::holds_alternative<run::HandedOver>(h);
+    }
+    return moves && !run::isOpen(after.standing(m_step).state);
+}
+
+void RunView::show(const run::Run& run)
+{
+    const bool first = !m_run;
+    const bool moves = first || movesOn(*m_run, run);
+    const bool news = first || m_run->events().size() != run.events().size();
+    m_run = run;
+    if (!m_files.isOf(run)) m_files = filesOf(run);
+    if (moves) {
+        const auto next = run.next();
+        m_reviewing = !next;
+        if (next)
+            m_step = *next;
+        else if (!run.plan().find(m_step) && !run.plan().steps.empty())
+            m_step = run.plan().steps.back().id;
+    }
+    if (news && run.openSteps().empty()) m_reviewing = true;
+    m_act.reset();
+    refresh();
+}
+
+void RunView::setActor(const PersonChoice& actor)
+{
+    m_actor = actor;
+    if (m_run) showCard();
+}
+
+void RunView::setPeople(std::vector<PersonChoice> people)
+{
+    m_people = std::move(people);
+    if (m_run) refresh();
+}
+
+void RunView::setRollsAtHand(std::vector<RollAtHand> rolls) { m_rolls = std::move(rolls); }
+
+void RunView::setBusy(bool busy)
+{
+    m_busy = busy;
+    m_card->setBusy(busy);
+    m_safe->setBusy(busy);
+    m_withdrawn->setBusy(busy);
+    m_review->setBusy(busy);
+    m_ask->setBusy(busy);
+    m_rollForm->setBusy(busy);
+    settleActs();
+}
+
+void RunView::refuse(const Finding& finding)
+{
+    QWidget* shown = m_middle->currentWidget();
+    if (m_act && *m_act == RunAct::ChangeRoll)
+        m_rollForm->refuse(finding);
+    else if (m_act)
+        m_ask->refuse(finding, m_run ? unitsOf(*m_run) : UnitSystem::Metric);
+    else if (shown == m_safe)
+        m_safe->refuse(finding);
+    else if (shown == m_withdrawn)
+        m_withdrawn->refuse(finding);
+    else if (shown == m_review)
+        m_review->refuse(finding);
+    else
+        m_card->refuse(finding);
+}
+
+void RunView::refresh()
+{
+    const procedure::Step* current = step();
+    if (!current) return;
+    const std::size_t stage = m_run->plan().stageOf(*current);
+    m_line->setSpans(tautSpansOf(*m_run, stage));
+    m_heading->setText(headingOf(*m_run, m_files).join(QStringLiteral("   \u00B7   ")));
+    m_list->show(*m_run, m_step);
+    m_card->show(stepContentOf(*m_run, *current, m_people));
+    m_card->setBusy(m_busy);
+    const targets::Target* target = targetOfStep(*m_run, *current);
+    m_why->show(*current, target ? std::optional(*target) : std::nullopt, unitsOf(*m_run));
+    m_whyScroll->verticalScrollBar()->setValue(0);
+    m_elevation->setView(elevationOfRun(*m_run, m_files, current->at));
+    settleActs();
+    showCard();
+}
+
+void RunView::showCard()
+{
+    if (!m_run) return;
+    QWidget* card = m_card;
+    if (m_act && *m_act == RunAct::ChangeRoll)
+        card = m_rollForm->parentWidget();
+    else if (m_act)
+        card = m_ask->parentWidget();
+    else if (m_run->phase() == run::Phase::Interrupted)
+        card = m_safe;
+    else if (m_run->phase() == run::Phase::Withdrawn)
+        card = m_withdrawn;
+    else if (m_reviewing || m_run->phase() == run::Phase::Completed || m_run->phase() == run::Phase::Abandoned)
+        card = m_review;
+    if (card == m_safe && m_middle->currentWidget() != m_safe) m_safe->show(*m_run);
+    if (card == m_withdrawn) m_withdrawn->show(*m_run, m_actor);
+    if (card == m_review) m_review->show(*m_run, m_actor);
+    // The whole width for looking through the whole run.
+    m_left->setVisible(card != m_review);
+    m_right->setVisible(card != m_review);
+    m_middle->setCurrentWidget(card);
+    if (card == m_card)
+        m_card->focusAnswer();
+    else if (card == m_safe)
+        m_safe->first()->setFocus();
+    else if (card == m_review)
+        m_review->first()->setFocus();
+}
+
+void RunView::settleActs()
+{
+    const procedure::Step* current = step();
+    for (const auto& [act, button] : m_actButtons)
+        button->setEnabled(m_run && !m_busy && actOffered(act, *m_run, current));
+    for (const auto& [act, action] : m_moreActions)
+        action->setEnabled(m_run && !m_busy && actOffered(act, *m_run, current));
+}
+
+void RunView::showStep(const procedure::StepId& id)
+{
+    if (!m_run || !m_run->plan().find(id)) return;
+    m_step = id;
+    m_reviewing = false;
+    m_act.reset();
+    refresh();
+}
+
+void RunView::showStage(int stage)
+{
+    if (!m_run) return;
+    if (const procedure::Step* first = firstOfStage(*m_run, static_cast<std::size_t>(stage))) showStep(first->id);
+}
+
+void RunView::begin(RunAct act)
+{
+    if (!m_run || m_busy || !actOffered(act, *m_run, step())) return;
+    switch (act) {
+    case RunAct::Leave: emit leave(); return;
+    case RunAct::Review:
+        m_act.reset();
+        m_reviewing = true;
+        break;
+    case RunAct::ChangeRoll:
+        m_act = act;
+        m_rollForm->ask(tr("Change the roll"),
+                        tr("Every target is computed anew for the new roll; answers that it touches are asked again."),
+                        m_rolls, unitsOf(*m_run));
+        break;
+    case RunAct::Note:
+    case RunAct::NotApplicable:
+    case RunAct::Correct:
+    case RunAct::Diameter:
+    case RunAct::Withdraw:
+    case RunAct::Repeat:
+    case RunAct::HandOver:
+    case RunAct::Interrupt:
+    case RunAct::Abandon:
+        m_act = act;
+        m_ask->ask(questionFor(act, *m_run, step(), m_people));
+        break;
+    }
+    showCard();
+    if (m_act) (*m_act == RunAct::ChangeRoll ? m_rollForm->first() : m_ask->first())->setFocus();
+}
+
+void RunView::closePanel()
+{
+    m_act.reset();
+    showCard();
+}
+
+void RunView::answered(const QStringList& values, const QString& person, const QString& pin)
+{
+    if (!m_act || !m_run) return;
+    const auto request = requestFor(*m_act, *m_run, step(), values);
+    if (!request) {
+        m_ask->refuse(request.error(), unitsOf(*m_run));
+        return;
+    }
+    if (request->command) emit command(*request->command);
+    if (request->second) emit commandWith(person, pin, request->second);
+    if (request->finish) emit finish(*request->finish, pin);
+    if (request->withdrawFor)
+        emit withdraw(QString::fromStdString(m_run->sources().press.id), QString::fromStdString(*request->withdrawFor));
+}
+
+void RunView::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fitActs();
+}
+
+void RunView::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) fitActs();
+}
+
+void RunView::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_F2) {
+        if (m_whyScroll->hasFocus())
+            m_card->focusAnswer();
+        else
+            m_whyScroll->setFocus();
+    } else if (event->key() == Qt::Key_Escape && (m_act || m_reviewing)) {
+        m_reviewing = m_reviewing && m_act;
+        closePanel();
+    } else if (m_middle->currentWidget() != m_card || !m_card->takeKey(event)) {
+        return QWidget::keyPressEvent(event);
+    }
+    event->accept();
+}
+
+}  // namespace taut::app

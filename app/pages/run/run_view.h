@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include <QWidget>
+
+#include "app/pages/run/run_acts.h"
+#include "app/pages/run/run_shown.h"
+#include "app/widgets/answer.h"
+#include "app/widgets/roll_form.h"
+#include "core/run/run.h"
+
+class QLabel;
+class QPushButton;
+class QScrollArea;
+class QStackedWidget;
+
+namespace taut::app {
+
+class ElevationWidget;
+class MakeSafeCard;
+class ReviewCard;
+class StepCard;
+class StepList;
+class TautLineWidget;
+class WhyPanel;
+class WithdrawnCard;
+
+/// The run page without anything that changes a run: it shows a run and says what somebody asked for. RunPage binds it
+/// to the session; tests show it runs of their own.
+class RunView : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit RunView(QWidget* parent = nullptr);
+    ~RunView() override;
+
+    void show(const run::Run& run);
+    void setActor(const PersonChoice& actor);
+    void setPeople(std::vector<PersonChoice> people);
+    void setRollsAtHand(std::vector<RollAtHand> rolls);
+    void setBusy(bool busy);
+    void refuse(const Finding& finding);
+    [[nodiscard]] const procedure::StepId& shownStep() const { return m_step; }
+    void showStep(const procedure::StepId& step);
+    void showStage(int stage);
+    void begin(RunAct act);
+
+signals:
+    void command(const taut::run::Command& command);
+    void commandWith(const QString& personId, const QString& pin, const taut::app::WithSecond& make);
+    void finish(const taut::run::Command& command, const QString& pin);
+    void withdraw(const QString& press, const QString& reason);
+    void giveBack(const QString& press, const QString& done);
+    void leave();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void build();
+    QWidget* buildMiddle();
+    QWidget* buildActs();
+    void refresh();
+    void settleActs();
+    void fitActs();
+    void showCard();
+    void closePanel();
+    void answered(const QStringList& values, const QString& person, const QString& pin);
+    [[nodiscard]] const procedure::Step* step() const;
+    [[nodiscard]] bool movesOn(const run::Run& before, const run::Run& after) const;
+
+    std::optional<run::Run> m_run;
+    RunFiles m_files;
+    procedure::StepId m_step;
+    PersonChoice m_actor;
+    std::vector<PersonChoice> m_people;
+    std::vector<RollAtHand> m_rolls;
+    std::optional<RunAct> m_act;  // the panel that is open
+    bool m_busy = false, m_reviewing = false;
+
+    TautLineWidget* m_line;
+    QLabel* m_heading;
+    StepList* m_list;
+    QStackedWidget* m_middle;
+    StepCard* m_card;
+    MakeSafeCard* m_safe;
+    WithdrawnCard* m_withdrawn;
+    ReviewCard* m_review;
+    AskPanel* m_ask;
+    RollForm* m_rollForm;
+    ElevationWidget* m_elevation;
+    WhyPanel* m_why;
+    QScrollArea* m_whyScroll;
+    QWidget *m_left, *m_right;
+    std::vector<std::pair<RunAct, QPushButton*>> m_actButtons;
+    QPushButton* m_more = nullptr;
+    std::map<RunAct, QAction*> m_moreActions;
+};
+
+}  // namespace taut::app

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the run page is laid out; what it does stands in run_view.cpp.
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPainter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "app/pages/run/phase_cards.h"
+#include "app/pages/run/review_card.h"
+#include "app/pages/run/run_view.h"
+#include "app/pages/run/step_list.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/drawn.h"
+#include "app/widgets/step_card.h"
+#include "app/widgets/theme.h"
+#include "app/widgets/why_panel.h"
+
+namespace taut::app {
+
+namespace {
+
+/// A panel with the card's margins, so that it lines up with what it replaces.
+QWidget* framed(QWidget* panel, QWidget* parent)
+{
+    auto* frame = new QWidget(parent);
+    auto* layout = new QVBoxLayout(frame);
+    layout->setContentsMargins(20, 10, 20, 10);
+    panel->setParent(frame);
+    layout->addWidget(panel);
+    return frame;
+}
+
+/// One line that gives way at its end instead of making the page wider.
+class HeadingLabel final : public QLabel {
+public:
+    using QLabel::QLabel;
+    [[nodiscard]] QSize minimumSizeHint() const override { return {60, QLabel::minimumSizeHint().height()}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter(this);
+        painter.setFont(font());
+        painter.setPen(palette().color(foregroundRole()));
+        painter.drawText(contentsRect(), Qt::AlignLeft | Qt::AlignVCenter,
+                         fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
+    }
+};
+
+QWidget* upright(QWidget* parent)
+{
+    auto* line = new QFrame(parent);
+    line->setObjectName(QStringLiteral("uprightLine"));
+    return line;
+}
+
+}  // namespace
+
+void RunView::build()
+{
+    setFocusPolicy(Qt::StrongFocus);
+    m_line = new TautLineWidget(this);
+    m_heading = withRole(new HeadingLabel(this), "soft");
+    m_heading->setTextFormat(Qt::PlainText);
+    m_heading->setContentsMargins(20, 0, 20, 4);
+
+    m_left = new QWidget(this);
+    auto* leftLayout = new QVBoxLayout(m_left);
+    leftLayout->setContentsMargins(0, 0, 0, 0);
+    m_list = new StepList(m_left);
+    leftLayout->addWidget(m_list);
+
+    m_left->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
+
+    m_right = new QWidget(this);
+    m_right->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
+    auto* rightLayout = new QVBoxLayout(m_right);
+    rightLayout->setContentsMargins(12, 8, 12, 0);
+    m_elevation = new ElevationWidget(m_right);
+    m_why = new WhyPanel;
+    m_whyScroll = new QScrollArea(m_right);
+    m_whyScroll->setAccessibleName(tr("Why"));
+    m_whyScroll->setWidgetResizable(true);
+    m_whyScroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_whyScroll->setFocusPolicy(Qt::StrongFocus);
+    m_whyScroll->setWidget(m_why);
+    rightLayout->addWidget(m_elevation);
+    rightLayout->addWidget(ruledLine(m_right));
+    rightLayout->addWidget(withRole(new QLabel(tr("Why (F2)"), m_right), "small"));
+    rightLayout->addWidget(m_whyScroll, 1);
+
+    auto* columns = new QHBoxLayout;
+    columns->setContentsMargins(0, 0, 0, 0);
+    columns->setSpacing(0);
+    columns->addWidget(m_left, 23);
+    columns->addWidget(upright(this));
+    columns->addWidget(buildMiddle(), 50);
+    columns->addWidget(upright(this));
+    columns->addWidget(m_right, 27);
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 6, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(m_line);
+    layout->addWidget(m_heading);
+    layout->addWidget(ruledLine(this));
+    layout->addLayout(columns, 1);
+    layout->addWidget(ruledLine(this));
+    layout->addWidget(buildActs());
+
+    connect(m_line, &TautLineWidget::stageChosen, this, &RunView::showStage);
+    connect(m_list, &StepList::stepChosen, this,
+            [this](const QString& id) { showStep(procedure::StepId{id.toStdString()}); });
+}
+
+QWidget* RunView::buildMiddle()
+{
+    m_middle = new QStackedWidget(this);
+    // A card scrolls inside itself: the tallest of them must not push the page off a small screen.
+    m_middle->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    m_card = new StepCard(m_middle);
+    m_safe = new MakeSafeCard(m_middle);
+    m_withdrawn = new WithdrawnCard(m_middle);
+    m_review = new ReviewCard(m_middle);
+    m_ask = new AskPanel;
+    m_rollForm = new RollForm;
+    m_middle->addWidget(m_card);
+    m_middle->addWidget(m_safe);
+    m_middle->addWidget(m_withdrawn);
+    m_middle->addWidget(m_review);
+    m_middle->addWidget(framed(m_ask, m_middle));
+    m_middle->addWidget(framed(m_rollForm, m_middle));
+
+    connect(m_card, &StepCard::command, this, &RunView::command);
+    connect(m_card, &StepCard::commandWith, this, &RunView::commandWith);
+    connect(m_card, &StepCard::firstWanted, this, [this] {
+        if (const auto next = m_run ? m_run->next() : std::nullopt) showStep(*next);
+    });
+    connect(m_safe, &MakeSafeCard::command, this, &RunView::command);
+    connect(m_withdrawn, &WithdrawnCard::giveBack, this,
+            [this](const QString& done) { emit giveBack(QString::fromStdString(m_run->sources().press.id), done); });
+    connect(m_review, &ReviewCard::sign, this, &RunView::finish);
+    connect(m_review, &ReviewCard::stepChosen, this,
+            [this](const QString& id) { showStep(procedure::StepId{id.toStdString()}); });
+    connect(m_ask, &AskPanel::given, this, &RunView::answered);
+    connect(m_ask, &AskPanel::cancelled, this, &RunView::closePanel);
+    connect(m_rollForm, &RollForm::cancelled, this, &RunView::closePanel);
+    connect(m_rollForm, &RollForm::given, this, [this](const std::string& toml) {
+        emit command(run::ChangeRoll{toml, std::nullopt});
+    });
+    return m_middle;
+}
+
+QWidget* RunView::buildActs()
+{
+    auto* row = new QWidget(this);
+    row->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(12, 2, 12, 4);
+    layout->setSpacing(4);
+    // Withdrawing stands first: it must never be hidden under "More".
+    for (const RunAct act : {RunAct::Withdraw, RunAct::Note, RunAct::NotApplicable, RunAct::Correct, RunAct::Diameter,
+                             RunAct::ChangeRoll}) {
+        QPushButton* button = worded(actName(act), "quiet", row);
+        button->setObjectName(QStringLiteral("act%1").arg(static_cast<int>(act)));
+        connect(button, &QPushButton::clicked, this, [this, act] { begin(act); });
+        layout->addWidget(button);
+        m_actButtons.emplace_back(act, button);
+    }
+    layout->addStretch(1);
+    m_more = worded(tr("Mo&re\u2026"), "quiet", row);
+    m_more->setObjectName(QStringLiteral("more"));
+    auto* menu = new QMenu(m_more);
+    for (const RunAct act :
+         {RunAct::Withdraw, RunAct::Note, RunAct::NotApplicable, RunAct::Correct, RunAct::Diameter, RunAct::ChangeRoll,
+          RunAct::Review, RunAct::Repeat, RunAct::HandOver, RunAct::Interrupt, RunAct::Abandon, RunAct::Leave}) {
+        QAction* action = menu->addAction(actName(act));
+        connect(action, &QAction::triggered, this, [this, act] { begin(act); });
+        m_moreActions[act] = action;
+    }
+    m_more->setMenu(menu);
+    layout->addWidget(m_more);
+    return row;
+}
+
+/// What does not fit beside the others, with large type on a small screen, stands under "More".
+void RunView::fitActs()
+{
+    if (!m_more) return;
+    int room = width() - 24 - m_more->sizeHint().width() - 8;
+    for (const auto& [act, button] : m_actButtons) {
+        room -= button->sizeHint().width() + 4;
+        button->setVisible(room >= 0);
+        m_moreActions[act]->setVisible(room < 0);
+    }
+}
+
+}  // namespace taut::app

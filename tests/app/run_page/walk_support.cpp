@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/app/run_page/walk_support.h"
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+
+#include "app/seams/resources.h"
+#include "core/base/file.h"
+#include "core/units/format.h"
+#include "core/units/unit.h"
+
+namespace taut::app::walk {
+
+namespace {
+
+constexpr std::int64_t kMorning = 1795585263000;  // 2026-11-25 05:41:03 UTC
+constexpr std::int64_t kBetween = 10000;
+
+people::Actor actor(const char* id, const char* name, people::Role role)
+{
+    const auto record = people::makePerson({id}, name, role, "2580", PinCost::Least);
+    REQUIRE(record);
+    const auto signedIn = people::signIn(&*record, "2580");
+    REQUIRE(signedIn);
+    return *signedIn;
+}
+
+std::string text(const std::filesystem::path& file)
+{
+    const auto read = readFile(std::filesystem::path(TAUTWEB_SOURCE_DIR) / "resources" / file);
+    INFO(file.string());
+    REQUIRE(read);
+    return *read;
+}
+
+/// A value in the unit of the press, with enough digits to stay inside its window.
+std::string typed(const Quantity& q, UnitSystem system)
+{
+    const Unit* unit = findUnit(q.kind(), q.unit());
+    if (!unit) unit = &usualUnit(q.kind(), system, q.si());
+    return roundedDecimal(q.si() / unit->toSi, 5, Rounding::Nearest) + " " + std::string(unit->symbol);
+}
+
+}  // namespace
+
+people::Actor operatorOne()
+{
+    static const people::Actor one = actor("p-1", "Ines Falk", people::Role::Operator);
+    return one;
+}
+
+people::Actor supervisor()
+{
+    static const people::Actor one = actor("p-2", "Tom Ried", people::Role::Supervisor);
+    return one;
+}
+
+Walk Walk::begin(const std::string& press, const std::string& job, const std::string& roll, bool webInPress)
+{
+    Findings notes;
+    const std::string jobText = text("demo/jobs/" + job + ".toml");
+    const auto read = inputs::readJob(jobText, job, notes);
+    REQUIRE(read);
+    const std::string substrates = text("substrates.toml");
+    run::Sources sources;
+    sources.press = run::sourceOf(press, 1, text("presses/" + press + ".toml"));
+    sources.job = run::sourceOf(read->id, 1, jobText);
+    sources.substrate = run::sourceOf(read->substrate, 1, substrateAlone(substrates, read->substrate));
+    sources.roll = run::sourceOf(roll, 0, text("demo/rolls/" + roll + ".toml"));
+    sources.procedure = run::sourceOf("cold_start", 1, text("procedures/cold_start.toml"));
+    const run::BasisQuestion question{"full", webInPress, {}};
+    const auto basis = run::basisFor(sources, question);
+    if (!basis) FAIL(basis.error().code << " " << basis.error().subject << " " << basis.error().text.source);
+    const auto event = run::begin(*basis, {"north-2026-11-25-01", "pc", false, question, nullptr},
+                                  {1, kMorning, 60, {}, {}, {}}, operatorOne());
+    REQUIRE(event);
+    return {run::Run::fold(std::vector<run::Event>{*event}), 1};
+}
+
+void Walk::perform(const run::Command& command, const people::Actor& by)
+{
+    ++n;
+    const run::Stamp stamp{n, kMorning + static_cast<std::int64_t>(n) * kBetween, 60, {}, {}, {}};
+    const auto event = run::decide(run, command, stamp, by);
+    if (!event) FAIL(event.error().code << " " << event.error().subject << ": " << event.error().text.source);
+    run = run.after(*event);
+}
+
+run::Answer rightAnswer(const run::Run& run, const procedure::Step& step)
+{
+    const targets::Target* target = step.target.empty() ? nullptr : run.targets().find(step.target);
+    const targets::Ready* ready = target ? target->ready() : nullptr;
+    switch (step.kind) {
+    case procedure::StepKind::Confirm:
+    case procedure::StepKind::Call: return {step.id, "yes", {}};
+    case procedure::StepKind::Motion: {
+        run::Answer answer{step.id, "done", {}};
+        for (const std::string& need : step.needs)
+            if (procedure::isMachineState(need)) answer.stated.push_back(need);
+        return answer;
+    }
+    case procedure::StepKind::Hold: return {step.id, operatorOne().name(), {}};
+    case procedure::StepKind::Scan: {
+        Findings notes;
+        const auto roll = inputs::readRoll(run.sources().roll.text, run.sources().roll.id, notes);
+        return {step.id, roll && !roll->tag.empty() ? roll->tag : run.sources().roll.id, {}};
+    }
+    case procedure::StepKind::Choice: {
+        if (ready)
+            if (const auto* word = std::get_if<std::string>(&ready->value)) return {step.id, *word, {}};
+        for (const procedure::Choice& c : step.choices)
+            if (!c.stops) return {step.id, c.word, {}};
+        return {step.id, "", {}};
+    }
+    case procedure::StepKind::Reading: break;
+    }
+    const UnitSystem units = run.began().units;
+    if (!ready || !target->quantity()) return {step.id, "3 bar", {}};
+    Quantity value = *target->quantity();
+    // The middle of the window is inside however coarse the target itself is.
+    if (ready->window.low && ready->window.high)
+        value = Quantity((ready->window.low->si() + ready->window.high->si()) / 2, value.kind(), value.unit());
+    return {step.id, typed(value, units), {}};
+}
+
+void Walk::answerWell(const procedure::Step& step)
+{
+    const procedure::Step copy = step;
+    if (copy.kind == procedure::StepKind::Motion)
+        while (!run.heldStops().empty()) perform(run::GiveUpStop{run.heldStops().front().holder});
+    perform(rightAnswer(run, copy));
+}
+
+const procedure::Step* Walk::next() const
+{
+    const auto id = run.next();
+    return id ? run.plan().find(*id) : nullptr;
+}
+
+const procedure::Step* Walk::untilStep(const std::function<bool(const procedure::Step&)>& wanted)
+{
+    for (int guard = 0; guard < 400; ++guard) {
+        const procedure::Step* step = next();
+        if (!step || wanted(*step)) return step;
+        answerWell(*step);
+    }
+    FAIL("the run does not come to an end");
+    return nullptr;
+}
+
+const procedure::Step* Walk::until(procedure::StepKind kind, const std::string& id)
+{
+    return untilStep([&](const procedure::Step& s) { return s.kind == kind && (id.empty() || s.id.value == id); });
+}
+
+}  // namespace taut::app::walk
