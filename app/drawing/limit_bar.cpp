@@ -73,18 +73,24 @@ void paintReading(QPainter& painter, const QRectF& box, const LimitBar& bar, con
     painter.drawText(flag.adjusted(mark + 12 * u, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, text);
 }
 
-void paintEnd(QPainter& painter, const QRectF& box, double x, const QString& text, bool low, const LimitBarScale& scale,
+/// Where the number under a mark of the track stands.
+QRectF endLabel(const QRectF& box, double x, const QString& text, const LimitBarScale& scale, const Look& look)
+{
+    const QFontMetricsF metrics(look.font);
+    const double width = metrics.horizontalAdvance(text) + 4 * look.unit;
+    QRectF label(x - width / 2, scale.track.bottom() + 8 * look.unit, width, metrics.height());
+    label.moveLeft(std::clamp(label.left(), box.left(), std::max(box.left(), box.right() - width)));
+    return label;
+}
+
+void paintEnd(QPainter& painter, const QRectF& box, double x, const QString& text, const LimitBarScale& scale,
               const Look& look)
 {
     const double u = look.unit;
     painter.setPen(QPen(look.palette.ink, 2.2 * u));
     painter.drawLine(QPointF(x, scale.track.top() - 3 * u), QPointF(x, scale.track.bottom() + 7 * u));
     painter.setFont(look.font);
-    const double width = QFontMetricsF(look.font).horizontalAdvance(text) + 4 * u;
-    QRectF label(low ? x - width / 2 : x - width / 2, scale.track.bottom() + 8 * u, width,
-                 QFontMetricsF(look.font).height());
-    label.moveLeft(std::clamp(label.left(), box.left(), std::max(box.left(), box.right() - width)));
-    painter.drawText(label, Qt::AlignCenter, text);
+    painter.drawText(endLabel(box, x, text, scale, look), Qt::AlignCenter, text);
 }
 
 }  // namespace
@@ -155,13 +161,13 @@ LimitBarScale limitBarScale(const LimitBar& bar, const QRectF& box, const Look& 
 double limitBarHeight(const Look& look)
 {
     const double u = look.unit;
-    return flagHeight(look) + (10 + kTrack + 8 + 4) * u + 2 * QFontMetricsF(look.font).height();
+    return flagHeight(look) + (10 + kTrack + 8 + 4) * u + QFontMetricsF(look.font).height();
 }
 
 void paintLimitBar(QPainter& painter, const QRectF& box, const LimitBar& bar, const Look& look)
 {
     const LimitBarScale scale = limitBarScale(bar, box, look);
-    const double u = look.unit, line = QFontMetricsF(look.font).height();
+    const double u = look.unit;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(look.palette.rule, 1.5 * u));
@@ -186,20 +192,21 @@ void paintLimitBar(QPainter& painter, const QRectF& box, const LimitBar& bar, co
         painter.setPen(QPen(look.palette.ink, 1.5 * u));
         painter.drawLine(window.topLeft(), window.topRight());
         painter.drawLine(window.bottomLeft(), window.bottomRight());
-        if (bar.low) paintEnd(painter, box, left, bar.lowText, true, scale, look);
-        if (bar.high) paintEnd(painter, box, right, bar.highText, false, scale, look);
+        if (bar.low) paintEnd(painter, box, left, bar.lowText, scale, look);
+        if (bar.high) paintEnd(painter, box, right, bar.highText, scale, look);
     }
     if (bar.aim) {
         const double x = scale.x(*bar.aim), y = scale.track.bottom() + 1 * u;
         painter.setPen(Qt::NoPen);
         painter.setBrush(look.palette.accent);
         painter.drawPolygon(QPolygonF{{x, y - 7 * u}, {x - 6 * u, y + 4 * u}, {x + 6 * u, y + 4 * u}});
-        const double width = QFontMetricsF(look.font).horizontalAdvance(bar.aimText) + 4 * u;
-        QRectF label(x - width / 2, scale.track.bottom() + 8 * u + line, width, line);
-        label.moveLeft(std::clamp(label.left(), box.left(), std::max(box.left(), box.right() - width)));
+        const QRectF label = endLabel(box, x, bar.aimText, scale, look);
+        const bool room = !(bar.low && label.intersects(endLabel(box, scale.x(*bar.low), bar.lowText, scale, look))) &&
+                          !(bar.high && label.intersects(endLabel(box, scale.x(*bar.high), bar.highText, scale, look)));
         painter.setFont(look.font);
         painter.setPen(look.palette.accent);
-        painter.drawText(label, Qt::AlignCenter, bar.aimText);
+        // Too close to a limit there is only the arrow: the step says the number anyway.
+        if (room) painter.drawText(label, Qt::AlignCenter, bar.aimText);
     }
     if (bar.reading) paintReading(painter, box, bar, scale, look);
     painter.restore();

@@ -56,7 +56,7 @@ void paintParted(QPainter& painter, const SpanGeometry& g, const Look& look)
     painter.setPen(QPen(look.palette.ink, 3 * u, Qt::SolidLine, Qt::RoundCap));
     for (const bool left : {true, false}) {
         const double way = left ? 1 : -1;
-        const QPointF start = left ? g.from : g.to, end = start + QPointF(way * w * 0.30, kSag * u);
+        const QPointF start = left ? g.from : g.to, end = start + QPointF(way * w * 0.30, kSag * 0.72 * u);
         QPainterPath path(start);
         path.cubicTo(start + QPointF(way * w * 0.16, 0), end + QPointF(0, -kSag * u * 0.7), end);
         painter.drawPath(path);

@@ -82,6 +82,8 @@ public:
         grid->setContentsMargins(0, 0, 0, 0);
         grid->setSpacing(sizes().gap);
         const bool two = content.step.choices.size() > 2;
+        grid->setColumnStretch(0, 1);
+        if (two) grid->setColumnStretch(1, 1);
         for (std::size_t i = 0; i < content.step.choices.size(); ++i) {
             const procedure::Choice& choice = content.step.choices[i];
             const QString said = words(Text(choice.say.empty() ? choice.word : choice.say), content.units);

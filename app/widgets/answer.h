@@ -59,6 +59,7 @@ public:
 
 signals:
     void command(const taut::run::Command& command);
+    void resized();                              ///< the foot needs another height
     void refused(const taut::Finding& finding);  ///< seen here, before asking: nothing entered is lost
 
 protected:

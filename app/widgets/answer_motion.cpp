@@ -21,48 +21,64 @@ namespace taut::app {
 
 MotionArea::MotionArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
 {
-    auto* body = new QVBoxLayout(this);
-    body->setContentsMargins(0, 0, 0, 0);
-    body->setSpacing(6);
-    // A holder gives up everything they hold in one saying.
+    auto* layout = new QVBoxLayout(foot());
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(6);
+    auto* notice = wrapped(tr("This screen moves nothing and stops nothing."), "strong", foot());
+    notice->setObjectName(QStringLiteral("movesNothing"));
+    layout->addWidget(notice);
+    if (!content.held.empty()) {
+        addHolders(layout);
+    } else {
+        addStatements(layout);
+        addTouches(layout);
+        showSecond(false);
+        settle();
+    }
+}
+
+/// While a stop is held there is nothing else to say: a holder gives up everything they hold in one saying.
+void MotionArea::addHolders(QVBoxLayout* layout)
+{
+    layout->addWidget(wrapped(tr("Everybody out. Then each gives up their own stop:"), "", foot()));
     std::map<std::string, QStringList> places;
-    for (const run::HeldStop& held : content.held) places[held.holder] << QString::fromStdString(held.where);
+    for (const run::HeldStop& held : m_content.held) places[held.holder] << QString::fromStdString(held.where);
     for (const auto& [who, where] : places) {
-        auto* row = new QHBoxLayout;
         const QString name = QString::fromStdString(who);
-        row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", this), 1);
-        auto* give = worded(tr("%1 is out and gives up").arg(name), "", this);
+        auto* row = new QHBoxLayout;
+        row->setSpacing(sizes().gap);
+        row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", foot()), 1);
+        auto* give = worded(tr("%1 is out and gives up").arg(name), "answer", foot());
         give->setObjectName(QStringLiteral("giveUp"));
         const std::string holder = who;
         connect(give, &QPushButton::clicked, this, [this, holder] { emit command(run::GiveUpStop{holder}); });
         row->addWidget(give);
-        body->addLayout(row);
+        layout->addLayout(row);
+        if (!m_firstHolder) m_firstHolder = give;
     }
-    body->addWidget(wrapped(content.held.empty() ? tr("Look now, and say each:")
-                                                 : tr("Everybody out. Each gives up their own stop, then:"),
-                            "", this));
-    auto* statements = new QGridLayout;
-    statements->setSpacing(4);
-    statements->setColumnStretch(0, 1);
-    statements->setColumnStretch(1, 1);
-    body->addLayout(statements);
-    for (const std::string& need : content.step.needs) {
+}
+
+void MotionArea::addStatements(QVBoxLayout* layout)
+{
+    auto* grid = new QGridLayout;
+    grid->setSpacing(4);
+    const int columns = themeChoice().textScale > 1.3 ? 1 : 2;
+    for (int i = 0; i < columns; ++i) grid->setColumnStretch(i, 1);
+    for (const std::string& need : m_content.step.needs) {
         if (!procedure::isMachineState(need)) continue;
         m_states.push_back(need);
-        auto* box = new StatementBox(statementText(need, content.units), this);
+        auto* box = new StatementBox(statementText(need, m_content.units), foot());
         box->setObjectName(QStringLiteral("statement"));
         connect(box, &StatementBox::toggled, this, &MotionArea::settle);
         const int n = static_cast<int>(m_boxes.size());
-        statements->addWidget(box, n / 2, n % 2);
+        grid->addWidget(box, n / columns, n % columns);
         m_boxes.push_back(box);
     }
+    layout->addLayout(grid);
+}
 
-    auto* layout = new QVBoxLayout(foot());
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(6);
-    m_notice = wrapped(tr("This screen moves nothing and stops nothing."), "strong", foot());
-    m_notice->setObjectName(QStringLiteral("movesNothing"));
-    layout->addWidget(m_notice);
+void MotionArea::addTouches(QVBoxLayout* layout)
+{
     m_clear = worded(tr("&Everyone is clear and I am at the control"), "main", foot());
     m_clear->setObjectName(QStringLiteral("clear"));
     auto* row = new QHBoxLayout;
@@ -75,19 +91,16 @@ MotionArea::MotionArea(const StepContent& content, QWidget* parent) : AnswerArea
     row->addWidget(m_done, 1);
     layout->addWidget(m_clear);
     layout->addLayout(row);
-
     connect(m_clear, &QPushButton::clicked, this, [this] { showSecond(true); });
     connect(m_back, &QPushButton::clicked, this, [this] { showSecond(false); });
     connect(m_done, &QPushButton::clicked, this, [this] { answer(m_content, QStringLiteral("done"), m_states); });
-    showSecond(false);
-    settle();
 }
 
 void MotionArea::enter()
 {
-    if (m_done->isVisible())
+    if (m_done && m_done->isVisible())
         m_done->click();
-    else if (m_clear->isEnabled())
+    else if (m_clear && m_clear->isEnabled())
         m_clear->click();
     else if (QWidget* next = first())
         next->setFocus();
@@ -95,6 +108,7 @@ void MotionArea::enter()
 
 QWidget* MotionArea::first() const
 {
+    if (m_firstHolder) return m_firstHolder;
     const auto open =
         std::find_if(m_boxes.begin(), m_boxes.end(), [](const StatementBox* b) { return !b->isChecked(); });
     return open == m_boxes.end() ? static_cast<QWidget*>(m_clear) : *open;
@@ -102,8 +116,8 @@ QWidget* MotionArea::first() const
 
 void MotionArea::settle()
 {
-    const bool all = std::all_of(m_boxes.begin(), m_boxes.end(), [](const StatementBox* b) { return b->isChecked(); });
-    m_clear->setEnabled(all && m_content.held.empty());
+    m_clear->setEnabled(
+        std::all_of(m_boxes.begin(), m_boxes.end(), [](const StatementBox* b) { return b->isChecked(); }));
 }
 
 void MotionArea::showSecond(bool second)

@@ -5,16 +5,16 @@
 
 #include "app/widgets/answer.h"
 
-class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace taut::app {
 
 class StatementBox;
 
-/// The press will move. Everybody who holds a stop gives it up by name; what must be true of the machine now is said
-/// again, sentence by sentence; then two touches: everyone is clear, and, after it moved, done. Nothing here is held
-/// down, so that nobody takes it for a control.
+/// The press will move. First everybody who holds a stop gives it up by name; then what must be true of the machine is
+/// said anew, sentence by sentence; then two touches: everyone is clear, and, after it moved, done. Nothing here is
+/// held down, so that nobody takes it for a control.
 class MotionArea final : public AnswerArea {
     Q_OBJECT
 
@@ -25,15 +25,16 @@ public:
     [[nodiscard]] QWidget* first() const override;
 
 private:
+    void addHolders(QVBoxLayout* layout);
+    void addStatements(QVBoxLayout* layout);
+    void addTouches(QVBoxLayout* layout);
     void settle();
     void showSecond(bool second);
     StepContent m_content;
     std::vector<std::string> m_states;
     std::vector<StatementBox*> m_boxes;
-    QLabel* m_notice;
-    QPushButton* m_clear;
-    QPushButton* m_done;
-    QPushButton* m_back;
+    QPushButton* m_firstHolder = nullptr;
+    QPushButton *m_clear = nullptr, *m_done = nullptr, *m_back = nullptr;
 };
 
 }  // namespace taut::app

@@ -2,6 +2,7 @@
 #include "app/widgets/answer_reading.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -21,6 +22,17 @@
 
 namespace taut::app {
 
+namespace {
+
+/// A count is typed without a unit; everything else must have one.
+Result<Quantity> parsedAs(const Quantity& like, const QString& entered)
+{
+    const Bare bare = like.kind() == Kind::Count ? Bare::Accept : Bare::Refuse;
+    return parseQuantity(entered.toStdString(), like.kind(), bare);
+}
+
+}  // namespace
+
 QString withUnit(const QString& typed, const QString& unit)
 {
     const QString text = typed.trimmed();
@@ -33,7 +45,7 @@ QString withUnit(const QString& typed, const QString& unit)
 
 std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system)
 {
-    constexpr std::size_t kMost = 4;
+    constexpr std::size_t kMost = 3;
     std::vector<std::string> units;
     const auto add = [&](std::string_view symbol) {
         if (symbol.empty() || symbol == "1" || units.size() >= kMost) return;
@@ -42,8 +54,13 @@ std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system)
     // The word of the panel comes first: it is the unit in which this press speaks of this value.
     if (findUnit(like.kind(), like.unit()) != nullptr) add(like.unit());
     add(usualUnit(like.kind(), system, like.si()).symbol);
-    for (const Unit& unit : unitsOf(like.kind()))
-        if (system == UnitSystem::Metric ? unit.metric : unit.us) add(unit.symbol);
+    // Others only where the number stays one that people say: nobody sets a brake in pascals.
+    constexpr double kLeast = 0.01, kMostValue = 9999;
+    for (const Unit& unit : unitsOf(like.kind())) {
+        const double value = std::abs(like.si() / unit.toSi);
+        const bool sayable = like.si() == 0 || (value >= kLeast && value <= kMostValue);
+        if (sayable && (system == UnitSystem::Metric ? unit.metric : unit.us)) add(unit.symbol);
+    }
     return units;
 }
 
@@ -53,25 +70,30 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     auto* left = new QVBoxLayout;
     left->setSpacing(sizes().gap);
     m_bar = new LimitBarWidget(foot());
-    left->addWidget(m_bar);
-    auto* row = new QHBoxLayout;
+    // With the number pad open the units stand under the field.
+    auto* row = new QBoxLayout(QBoxLayout::LeftToRight);
     row->setSpacing(sizes().gap);
     m_field = withRole(new QLineEdit(foot()), "number");
     m_field->setObjectName(QStringLiteral("field"));
     named(m_field, tr("Reading"));
     m_field->setMinimumWidth(150);
     row->addWidget(m_field, 1);
-    addUnits(row);
+    auto* units = new QHBoxLayout;
+    units->setSpacing(sizes().gap);
+    addUnits(units);
+    row->addLayout(units);
     left->addLayout(row);
     m_hint = wrapped({}, "soft", foot());
     left->addWidget(m_hint);
-    m_actions = new QHBoxLayout;
+    // Large type has no room for three buttons side by side.
+    const bool stacked = themeChoice().textScale > 1.3;
+    m_actions = new QBoxLayout(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_actions->setSpacing(sizes().gap);
     auto* pad = worded(tr("&Number pad"), "answer", foot());
     pad->setCheckable(true);
     pad->setObjectName(QStringLiteral("padToggle"));
     const bool again = m_content.standing.state == run::StepState::Outside;
-    auto* enterButton = worded(again ? tr("&Enter what I read now") : tr("&Enter the reading"), "main", foot());
+    auto* enterButton = worded(again ? tr("&Enter it again") : tr("&Enter the reading"), "main", foot());
     enterButton->setObjectName(QStringLiteral("answer"));
     m_actions->addWidget(pad);
     m_actions->addWidget(enterButton, 1);
@@ -80,13 +102,21 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
 
     m_pad = new NumberPad(m_field, foot());
     m_pad->hide();
-    auto* layout = new QHBoxLayout(foot());
+    auto* below = new QBoxLayout(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    below->setSpacing(sizes().gap);
+    below->addLayout(left, 1);
+    below->addWidget(m_pad);
+    auto* layout = new QVBoxLayout(foot());
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(sizes().gap);
-    layout->addLayout(left, 1);
-    layout->addWidget(m_pad);
+    layout->setSpacing(6);
+    layout->addWidget(m_bar);
+    layout->addLayout(below);
 
-    connect(pad, &QPushButton::toggled, m_pad, &QWidget::setVisible);
+    connect(pad, &QPushButton::toggled, this, [this, row](bool open) {
+        m_pad->setVisible(open);
+        row->setDirection(open ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+        emit resized();
+    });
     connect(enterButton, &QPushButton::clicked, this, &ReadingArea::enter);
     connect(m_field, &QLineEdit::textChanged, this, &ReadingArea::follow);
     follow();
@@ -102,7 +132,7 @@ void ReadingArea::addUnits(QHBoxLayout* row)
     if (!wanted) return;
     auto* group = new QButtonGroup(this);
     for (const std::string& symbol : offeredUnits(*wanted, m_content.units)) {
-        auto* button = worded(dataText(unitText(symbol)), "answer", foot());
+        auto* button = worded(dataText(unitText(symbol)), "", foot());
         button->setObjectName(QStringLiteral("unit"));
         button->setAccessibleName(tr("Unit %1").arg(unitText(symbol)));
         button->setCheckable(true);
@@ -127,7 +157,7 @@ std::optional<Quantity> ReadingArea::reading() const
 {
     const Quantity* wanted = m_content.target ? m_content.target->quantity() : nullptr;
     if (!wanted || m_field->text().trimmed().isEmpty()) return std::nullopt;
-    auto parsed = parseQuantity(entered().toStdString(), wanted->kind());
+    auto parsed = parsedAs(*wanted, entered());
     if (!parsed) return std::nullopt;
     return Quantity(parsed->si(), parsed->kind(), parsed->unit(), entered().toStdString());
 }
@@ -146,7 +176,7 @@ void ReadingArea::follow()
                                : (m_ready->instrument ? m_ready->instrument->si() : 0);
         m_bar->setBar(limitBarOf(m_ready->window, u, *wanted, shown, m_content.units));
         if (!now && !m_field->text().trimmed().isEmpty()) {
-            const auto parsed = parseQuantity(entered().toStdString(), wanted->kind());
+            const auto parsed = parsedAs(*wanted, entered());
             if (!parsed) m_hint->setText(words(parsed.error(), m_content.units));
         }
     } else if (m_field->text().isEmpty()) {
@@ -159,7 +189,7 @@ void ReadingArea::enter()
 {
     const Quantity* wanted = m_content.target ? m_content.target->quantity() : nullptr;
     if (wanted) {
-        auto parsed = parseQuantity(entered().toStdString(), wanted->kind());
+        auto parsed = parsedAs(*wanted, entered());
         if (!parsed) {
             Finding finding = parsed.error();
             finding.subject = m_content.step.id.value;

@@ -6,6 +6,7 @@
 #include "app/widgets/answer.h"
 #include "core/base/result.h"
 
+class QBoxLayout;
 class QHBoxLayout;
 class QLabel;
 class QPushButton;
@@ -39,13 +40,13 @@ private:
     LimitBarWidget* m_bar;
     NumberPad* m_pad;
     QLabel* m_hint;
-    QHBoxLayout* m_actions;
+    QBoxLayout* m_actions;
     QString m_unit;
 };
 
 /// Field and unit of a quantity anywhere: the text with the chosen unit when none was typed.
 [[nodiscard]] QString withUnit(const QString& typed, const QString& unit);
-/// The units offered for a kind to people of a system, the usual one for this value first; four at most.
+/// The units offered for a kind to people of a system, the usual one for this value first; three at most.
 [[nodiscard]] std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system);
 
 }  // namespace taut::app

@@ -30,8 +30,6 @@ QString valueOf(const QWidget* field)
 
 AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
 {
-    m_title = wrapped({}, "head", this);
-    m_text = wrapped({}, "", this);
     m_finding = new FindingStrip(this);
     m_writing = withRole(new QLabel(tr("Writing\u2026"), this), "strong");
     m_writing->hide();
@@ -47,8 +45,6 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     row->addWidget(m_accept, 1);
     m_layout = new QVBoxLayout(this);
     m_layout->setContentsMargins(0, 0, 0, 0);
-    m_layout->addWidget(m_title);
-    m_layout->addWidget(m_text);
     m_scroll = new QScrollArea(this);
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -83,9 +79,6 @@ QWidget* AskPanel::makeField(const Field& field)
 void AskPanel::ask(const Question& question)
 {
     m_question = question;
-    m_title->setText(question.title);
-    m_text->setText(question.text);
-    m_text->setVisible(!question.text.isEmpty());
     m_accept->setText(question.accept);
     named(m_accept, question.accept);
     m_finding->clear();
@@ -96,6 +89,8 @@ void AskPanel::ask(const Question& question)
     auto* column = new QVBoxLayout(m_fieldsBox);
     column->setContentsMargins(0, 6, 0, 6);
     column->setSpacing(4);
+    column->addWidget(wrapped(question.title, "head", m_fieldsBox));
+    if (!question.text.isEmpty()) column->addWidget(wrapped(question.text, "", m_fieldsBox));
     const auto add = [&](const QString& label, QWidget* field, QBoxLayout* into) {
         auto* text = new QLabel(label, m_fieldsBox);
         text->setBuddy(field);

@@ -57,7 +57,6 @@ private:
     void give();
     QWidget* makeField(const Field& field);
     Question m_question;
-    QLabel *m_title, *m_text;
     QWidget* m_fieldsBox = nullptr;
     QVBoxLayout* m_layout;
     QScrollArea* m_scroll;

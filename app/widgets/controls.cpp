@@ -84,8 +84,7 @@ QLabel* wrapped(const QString& text, const char* role, QWidget* parent)
 
 QPushButton* worded(const QString& text, const char* role, QWidget* parent)
 {
-    auto* button = new QPushButton(text, parent);
-    button->setAutoDefault(false);
+    auto* button = new WordButton(text, parent);
     QString name = text;
     button->setAccessibleName(name.remove(QLatin1Char('&')));
     return withRole(button, role);
@@ -95,6 +94,71 @@ void named(QWidget* field, const QString& name)
 {
     QString plain = name;
     field->setAccessibleName(plain.remove(QLatin1Char('&')));
+}
+
+WordButton::WordButton(const QString& text, QWidget* parent) : QPushButton(text, parent)
+{
+    setAutoDefault(false);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+}
+
+int WordButton::sidePadding() const
+{
+    // As the style sheet has it: border and padding on both sides.
+    const QVariant role = property("role");
+    if (role == QLatin1String("quiet")) return 24;
+    return role == QLatin1String("key") ? 8 : 40;
+}
+
+int WordButton::plainHeight() const { return QPushButton::sizeHint().height(); }
+
+QSize WordButton::sizeHint() const
+{
+    ensurePolished();
+    const int words = fontMetrics().size(Qt::TextShowMnemonic | Qt::TextSingleLine, text()).width();
+    constexpr int kSlack = 4;  // a word wrapped for half a pixel looks broken
+    return {words + sidePadding() + kSlack, plainHeight()};
+}
+
+QSize WordButton::minimumSizeHint() const
+{
+    ensurePolished();
+    int longest = 0;
+    QString plain = text();
+    const QStringList all = plain.remove(QLatin1Char('&')).split(QLatin1Char(' '));
+    for (const QString& word : all) longest = qMax(longest, fontMetrics().horizontalAdvance(word));
+    return {longest + sidePadding(), plainHeight()};
+}
+
+int WordButton::heightForWidth(int width) const
+{
+    ensurePolished();
+    const QRect room(0, 0, qMax(20, width - sidePadding()), 10000);
+    const int words = fontMetrics().boundingRect(room, Qt::TextWordWrap | Qt::TextShowMnemonic, text()).height();
+    return qMax(plainHeight(), words + 16);
+}
+
+void WordButton::paintEvent(QPaintEvent*)
+{
+    QStylePainter painter(this);
+    QStyleOptionButton option;
+    initStyleOption(&option);
+    option.text.clear();
+    painter.drawControl(QStyle::CE_PushButton, option);
+    const Palette& p = currentLook().palette;
+    const QString role = property("role").toString();
+    const bool filled = role == QLatin1String("main") || role == QLatin1String("vital");
+    QColor ink = role == QLatin1String("quiet") ? p.accent : filled ? p.onAccent : p.ink;
+    if (!isEnabled()) ink = p.soft;
+    painter.setFont(font());
+    painter.setPen(ink);
+    const bool left = role == QLatin1String("row");
+    const int side = sidePadding() / 2;
+    painter.drawText(
+        rect().adjusted(side, 0, -side, 0),
+        Qt::TextWordWrap | Qt::TextShowMnemonic | Qt::AlignVCenter | (left ? Qt::AlignLeft : Qt::AlignHCenter), text());
 }
 
 StatementBox::StatementBox(const QString& sentence, QWidget* parent) : QCheckBox(sentence, parent)
@@ -148,7 +212,7 @@ void StatementBox::paintEvent(QPaintEvent*)
     }
 }
 
-HoldButton::HoldButton(const QString& text, QWidget* parent) : QPushButton(text, parent)
+HoldButton::HoldButton(const QString& text, QWidget* parent) : WordButton(text, parent)
 {
     withRole(this, "vital");
     setAutoDefault(false);
@@ -228,7 +292,7 @@ void HoldButton::focusOutEvent(QFocusEvent* event)
 
 void HoldButton::paintEvent(QPaintEvent* event)
 {
-    QPushButton::paintEvent(event);
+    WordButton::paintEvent(event);
     if (m_elapsed == 0) return;
     // A bar along the foot that fills while the button is held.
     const Look look = currentLook();
@@ -243,10 +307,12 @@ SignalPanel::SignalPanel(QWidget* parent) : QWidget(parent)
     auto* word = new SignalWordPanel(this);
     m_word = word;
     m_text = wrapped({}, "strong", this);
-    auto* layout = new QHBoxLayout(this);
+    // Large type has no room beside the word.
+    const bool below = themeChoice().textScale > 1.3;
+    auto* layout = new QBoxLayout(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(sizes().gap);
-    layout->addWidget(m_word, 0, Qt::AlignTop);
+    layout->setSpacing(below ? 4 : sizes().gap);
+    layout->addWidget(m_word, 0, Qt::AlignTop | Qt::AlignLeft);
     layout->addWidget(m_text, 1);
     hide();
 }

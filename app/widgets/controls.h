@@ -16,6 +16,25 @@ namespace taut::app {
 
 /// A label that wraps and takes the height it needs.
 [[nodiscard]] QLabel* wrapped(const QString& text, const char* role, QWidget* parent);
+/// A button whose words wrap rather than being cut, with large type or long answers.
+class WordButton : public QPushButton {
+    Q_OBJECT
+
+public:
+    explicit WordButton(const QString& text, QWidget* parent = nullptr);
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    [[nodiscard]] int sidePadding() const;
+    [[nodiscard]] int plainHeight() const;
+};
+
 /// A button with a word; the name for assistive technology is the word without its mnemonic.
 [[nodiscard]] QPushButton* worded(const QString& text, const char* role, QWidget* parent);
 /// A label bound to its field, above it, and the field named by it.
@@ -42,7 +61,7 @@ private:
 
 /// A button that answers only after it was held down for 0.8 s, by finger, mouse, Space or Enter: for facts nobody may
 /// wave through. Assistive technology, which cannot hold, presses it twice. Never used where the press moves.
-class HoldButton : public QPushButton {
+class HoldButton : public WordButton {
     Q_OBJECT
 
 public:

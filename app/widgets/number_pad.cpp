@@ -20,7 +20,7 @@ NumberPad::NumberPad(QLineEdit* field, QWidget* parent) : QWidget(parent), m_fie
     static constexpr const char* kKeys[4][4] = {
         {"7", "8", "9", "/"}, {"4", "5", "6", "-"}, {"1", "2", "3", " "}, {"0", ".", "", ""}};
     const auto add = [&](const QString& face, const QString& name, int row, int column, int wide) {
-        auto* key = worded(face, "key", this);
+        auto* key = worded(face, face.size() > 1 ? "" : "key", this);
         key->setFocusPolicy(Qt::NoFocus);
         key->setAccessibleName(name);
         grid->addWidget(key, row, column, 1, wide);

@@ -12,7 +12,6 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QStackedWidget>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -54,7 +53,6 @@ void StepCard::build()
     m_say = wrapped({}, "say", body);
     m_say->setObjectName(QStringLiteral("say"));
     m_caution = new SignalPanel(body);
-    m_control = wrapped({}, "soft", body);
     m_linesBox = new QWidget(body);
     m_lines = new QVBoxLayout(m_linesBox);
     m_lines->setContentsMargins(0, 0, 0, 0);
@@ -62,7 +60,6 @@ void StepCard::build()
     // The caution stands first, so that no small screen scrolls it out of sight.
     m_bodyLayout->addWidget(m_caution);
     m_bodyLayout->addWidget(m_say);
-    m_bodyLayout->addWidget(m_control);
     m_bodyLayout->addWidget(m_linesBox);
     m_bodyLayout->addStretch(1);
     m_scroll = new QScrollArea(this);
@@ -76,21 +73,23 @@ void StepCard::build()
     m_writing->setObjectName(QStringLiteral("writing"));
     withRole(m_writing, "strong");
     m_writing->hide();
-    auto* answers = new QWidget(this);
-    m_footLayout = new QVBoxLayout(answers);
+    m_foot = new QWidget(this);
+    auto* footLayout = new QVBoxLayout(m_foot);
+    footLayout->setContentsMargins(0, 0, 0, 0);
+    m_answers = new QWidget(m_foot);
+    m_answers->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    m_footLayout = new QVBoxLayout(m_answers);
     m_footLayout->setContentsMargins(0, 0, 0, 0);
-    m_first = worded(tr("Show what comes &first"), "answer", answers);
+    m_supervisor = new AskPanel(m_foot);
+    m_supervisor->hide();
+    footLayout->addWidget(m_answers);
+    footLayout->addWidget(m_supervisor);
+    m_first = worded(tr("Show what comes &first"), "answer", m_answers);
     m_first->setObjectName(QStringLiteral("comesFirst"));
     m_footLayout->addWidget(m_first);
     connect(m_first, &QPushButton::clicked, this, &StepCard::firstWanted);
-    m_supervisor = new AskPanel(this);
-    m_foot = new QStackedWidget(this);
-    m_foot->addWidget(answers);
-    m_foot->addWidget(m_supervisor);
-    m_foot->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
-
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 10, 20, 10);
+    layout->setContentsMargins(20, 8, 20, 8);
     layout->setSpacing(8);
     layout->addLayout(head);
     layout->addWidget(m_scroll, 1);
@@ -116,7 +115,9 @@ void StepCard::show(const StepContent& content)
     if (m_area && m_area->field() && m_content.step.id == content.step.id && m_content.standing.n == content.standing.n)
         typed = m_area->field()->text();
     m_content = content;
-    m_where->setText(tr("%1 \u00B7 %2").arg(content.stage, content.place));
+    const QString where = whereText(content.step.at);
+    m_where->setText(where.isEmpty() ? tr("%1 \u00B7 %2").arg(content.stage, content.place)
+                                     : tr("%1 \u00B7 %2 \u00B7 %3").arg(content.stage, content.place, where));
     QString number = tr("Step %1 of %2").arg(content.number).arg(content.of);
     if (content.step.vital) number = tr("%1, vital").arg(number);
     m_number->setText(number);
@@ -124,9 +125,6 @@ void StepCard::show(const StepContent& content)
     withRole(m_say, say.size() > kLongSay || height() < kLowCard ? "longSay" : "say");
     m_say->style()->polish(m_say);
     m_say->setText(say);
-    const QString where = whereText(content.step.at);
-    m_control->setText(where);
-    m_control->setVisible(!where.isEmpty());
     m_caution->setCaution(content.step.signal, words(content.step.caution, content.units));
     m_finding->clear();
 
@@ -150,6 +148,7 @@ void StepCard::show(const StepContent& content)
     showAnswer();
     if (m_area && m_area->field()) m_area->field()->setText(typed);
     m_linesBox->setVisible(m_lines->count() > 0);
+    placeFoot();
     m_scroll->verticalScrollBar()->setValue(0);
     setAccessibleName(m_say->text());
 }
@@ -172,6 +171,13 @@ void StepCard::showStanding()
     if (s.state == run::StepState::Reconfirm)
         addLine(tr("Look again and say it again: it was answered before the run was interrupted or handed over."),
                 "strong");
+    if (s.state == run::StepState::NotApplicable)
+        addLine(tr("Does not apply: %1").arg(QString::fromStdString(s.skipReason)), "strong");
+    if (s.deviation)
+        addLine(tr("Accepted as a deviation by %1: %2")
+                    .arg(QString::fromStdString(s.deviation->byName), QString::fromStdString(s.deviation->reason)),
+                "strong");
+    if (s.state == run::StepState::Outside) showOutside();
     if (s.answer) {
         const QString entered = s.answer->entered == "yes"    ? tr("yes")
                                 : s.answer->entered == "done" ? tr("done")
@@ -181,13 +187,6 @@ void StepCard::showStanding()
         if (s.answer->value) said += QLatin1Char(' ') + tr("It is %1.").arg(verdictText(s.answer->judgement));
         addLine(said, "");
     }
-    if (s.state == run::StepState::NotApplicable)
-        addLine(tr("Does not apply: %1").arg(QString::fromStdString(s.skipReason)), "strong");
-    if (s.deviation)
-        addLine(tr("Accepted as a deviation by %1: %2")
-                    .arg(QString::fromStdString(s.deviation->byName), QString::fromStdString(s.deviation->reason)),
-                "strong");
-    if (s.state == run::StepState::Outside) showOutside();
 }
 
 void StepCard::showOutside()
@@ -240,6 +239,7 @@ void StepCard::showAnswer()
     m_area->foot()->show();
     connect(m_area, &AnswerArea::command, this, &StepCard::command);
     connect(m_area, &AnswerArea::refused, this, &StepCard::refuse);
+    connect(m_area, &AnswerArea::resized, this, &StepCard::placeFoot, Qt::QueuedConnection);
     const bool deviable = m_content.standing.state == run::StepState::Outside && m_content.step.waivable &&
                           m_content.step.kind == procedure::StepKind::Reading;
     if (!deviable) return;
@@ -252,15 +252,18 @@ void StepCard::showAnswer()
 
 void StepCard::askSupervisor(bool ask)
 {
-    m_foot->setCurrentIndex(ask ? 1 : 0);
-    // The hidden page must not hold the foot open.
-    for (int i = 0; i < m_foot->count(); ++i)
-        m_foot->widget(i)->setSizePolicy(QSizePolicy::Preferred,
-                                         i == m_foot->currentIndex() ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    m_answers->setVisible(!ask);
+    m_supervisor->setVisible(ask);
+    m_scroll->setVisible(!ask);
+    if (!m_pinned && ask) pinFoot(true);
+    static_cast<QVBoxLayout*>(layout())->setStretchFactor(m_foot, ask ? 1 : 0);
     if (!ask) return;
     AskPanel::Question question;
     question.title = tr("Accept this value as a deviation");
-    question.text = tr("For this step, this value and this window only. It is printed on the sheet.");
+    const auto& read = m_content.standing.answer;
+    question.text = tr("%1, %2. For this step, this value and this window only. It is printed on the sheet.")
+                        .arg(read ? QString::fromStdString(read->entered) : QString(),
+                             read ? verdictText(read->judgement) : QString());
     question.fields = {{tr("Why it may &stay as it is"), {}, true, {}}};
     question.person = true;
     question.accept = tr("&Accept the deviation");
@@ -287,9 +290,35 @@ void StepCard::focusAnswer()
         setFocus();
 }
 
+/// What answers stays at the lower edge, unless that would leave no room for what is asked: then it scrolls with it.
+void StepCard::placeFoot()
+{
+    constexpr int kLeastBody = 150;
+    if (m_supervisor->isVisibleTo(this)) return;
+    m_foot->layout()->activate();
+    const int wanted = m_foot->hasHeightForWidth() ? m_foot->heightForWidth(width() - 40) : m_foot->sizeHint().height();
+    pinFoot(wanted <= height() - kLeastBody);
+}
+
+void StepCard::pinFoot(bool pinned)
+{
+    if (pinned == m_pinned) return;
+    m_pinned = pinned;
+    if (pinned)
+        static_cast<QVBoxLayout*>(layout())->addWidget(m_foot);
+    else
+        m_bodyLayout->addWidget(m_foot);
+}
+
+void StepCard::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeFoot();
+}
+
 bool StepCard::takeKey(QKeyEvent* event)
 {
-    if (!m_area || !m_foot->isEnabled() || m_foot->currentIndex() != 0) return false;
+    if (!m_area || !m_foot->isEnabled() || m_supervisor->isVisibleTo(this)) return false;
     QWidget* focus = QApplication::focusWidget();
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         auto* button = qobject_cast<QAbstractButton*>(focus);

@@ -9,7 +9,6 @@ class QKeyEvent;
 class QLabel;
 class QPushButton;
 class QScrollArea;
-class QStackedWidget;
 class QVBoxLayout;
 
 namespace taut::app {
@@ -43,6 +42,7 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
@@ -51,15 +51,18 @@ private:
     void showOutside();
     void addLine(const QString& text, const char* role);
     void askSupervisor(bool ask);
+    void placeFoot();
+    void pinFoot(bool pinned);
     StepContent m_content;
-    QLabel *m_where, *m_number, *m_say, *m_control, *m_writing;
+    QLabel *m_where, *m_number, *m_say, *m_writing;
     SignalPanel* m_caution;
     QWidget* m_linesBox;
     QVBoxLayout *m_lines, *m_bodyLayout, *m_footLayout;
     QScrollArea* m_scroll;
     FindingStrip* m_finding;
     AnswerArea* m_area = nullptr;
-    QStackedWidget* m_foot;
+    QWidget *m_foot, *m_answers;
+    bool m_pinned = true;
     AskPanel* m_supervisor;
     QPushButton* m_first;
 };

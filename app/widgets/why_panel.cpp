@@ -18,14 +18,16 @@ namespace {
 QString fromText(const std::string& from)
 {
     const std::size_t colon = from.find(':');
-    const QString what = QString::fromStdString(colon == std::string::npos ? from : from.substr(colon + 1));
+    QString what = QString::fromStdString(colon == std::string::npos ? from : from.substr(colon + 1));
+    // A dotted key may be parted behind a dot, so that it never makes the panel wider than it is.
+    what.replace(QLatin1Char('.'), QStringLiteral(".\u200B")).replace(QLatin1Char('_'), QStringLiteral("_\u200B"));
     const std::string_view kind = std::string_view(from).substr(0, colon == std::string::npos ? 0 : colon);
     if (kind == "target") return WhyPanel::tr("the target %1").arg(what);
     if (kind == "path") return WhyPanel::tr("the drawn path, %1").arg(what);
     if (kind == "table") return WhyPanel::tr("the table %1").arg(what);
     if (kind == "policy") return WhyPanel::tr("this shop's policy %1").arg(what);
     if (kind == "measured") return WhyPanel::tr("the reading %1").arg(what);
-    return dataText(from);
+    return dataText(what);
 }
 
 }  // namespace
@@ -104,9 +106,12 @@ void WhyPanel::addGiven(const targets::Ready& ready, UnitSystem system)
     int row = 0;
     for (const targets::Given& given : ready.because.given) {
         grid->addWidget(wrapped(words(given.name, system), "", box), row, 0, Qt::AlignTop);
-        auto* value = new QLabel(valueText(given.value, system), box);
-        value->setAlignment(Qt::AlignRight | Qt::AlignTop);
-        grid->addWidget(withRole(value, "strong"), row, 1, Qt::AlignTop);
+        auto* value = wrapped(valueText(given.value, system), "strong", box);
+        // Large type has no room beside the name.
+        const bool below = themeChoice().textScale > 1.3;
+        value->setAlignment(below ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignRight | Qt::AlignTop);
+        value->setWordWrap(below);
+        grid->addWidget(value, below ? ++row : row, below ? 0 : 1, Qt::AlignTop);
         const QString where = tr("%1, from %2").arg(QString::fromStdString(given.symbol), fromText(given.from));
         grid->addWidget(wrapped(where, "small", box), row + 1, 0, 1, 2, Qt::AlignTop);
         row += 2;

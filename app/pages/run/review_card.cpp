@@ -85,6 +85,7 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_table->setTabKeyNavigation(false);
     m_table->setWordWrap(true);
     m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_table->viewport()->installEventFilter(this);
     layout->addWidget(m_table, 1);
 
     m_remarks = new QLineEdit(this);
@@ -105,20 +106,21 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     grid->addWidget(pinLabel, 0, 1);
     grid->addWidget(m_remarks, 1, 0);
     grid->addWidget(m_pin, 1, 1);
-    grid->setColumnStretch(0, 3);
-    grid->setColumnStretch(1, 1);
-    layout->addLayout(grid);
-    layout->addWidget(wrapped(tr("This record is sealed with its time and its place in the chain. It does not carry "
-                                 "personal signatures yet."),
-                              "small", this));
+    m_sign = worded(tr("&Sign: done as it stands here"), "main", this);
+    m_sign->setObjectName(QStringLiteral("answer"));
+    grid->addWidget(m_sign, 0, 2, 2, 1);
+    grid->setColumnStretch(0, 4);
+    grid->setColumnStretch(1, 2);
+    grid->setColumnStretch(2, 4);
     m_finding = new FindingStrip(this);
     layout->addWidget(m_finding);
     m_writing = withRole(new QLabel(tr("Sealing\u2026"), this), "strong");
     m_writing->hide();
     layout->addWidget(m_writing);
-    m_sign = worded(tr("&Sign: done as it stands here"), "main", this);
-    m_sign->setObjectName(QStringLiteral("answer"));
-    layout->addWidget(m_sign);
+    layout->addLayout(grid);
+    layout->addWidget(wrapped(tr("This record is sealed with its time and its place in the chain. It does not carry "
+                                 "personal signatures yet."),
+                              "small", this));
     connect(m_sign, &QPushButton::clicked, this, &ReviewCard::give);
     connect(m_table, &QTableWidget::cellActivated, this, [this](int row, int) {
         if (const QTableWidgetItem* item = m_table->item(row, 0)) emit stepChosen(item->data(kStepRole).toString());
@@ -183,10 +185,10 @@ void ReviewCard::spread()
     m_table->resizeRowsToContents();
 }
 
-void ReviewCard::resizeEvent(QResizeEvent* event)
+bool ReviewCard::eventFilter(QObject* watched, QEvent* event)
 {
-    QWidget::resizeEvent(event);
-    spread();
+    if (watched == m_table->viewport() && event->type() == QEvent::Resize) spread();
+    return QWidget::eventFilter(watched, event);
 }
 
 void ReviewCard::setBusy(bool busy)

@@ -31,7 +31,8 @@ const procedure::Step* RunView::step() const { return m_run ? m_run->plan().find
 /// others. A note or a stop given up leaves them where they are.
 bool RunView::movesOn(const run::Run& before, const run::Run& after) const
 {
-    if (before.id() != after.id() || !after.plan().find(m_step)) return true;
+    const bool another = before.id() != after.id() || after.events().size() < before.events().size();
+    if (another || !after.plan().find(m_step)) return true;
     bool moves = false;
     for (std::size_t i = before.events().size(); i < after.events().size(); ++i) {
         const run::Happening& h = after.events()[i].happening();

@@ -69,16 +69,22 @@ void RunView::build()
     m_heading->setContentsMargins(20, 0, 20, 4);
 
     m_left = new QWidget(this);
-    auto* leftLayout = new QVBoxLayout(m_left);
+    auto* leftLayout = new QHBoxLayout(m_left);
     leftLayout->setContentsMargins(0, 0, 0, 0);
+    leftLayout->setSpacing(0);
     m_list = new StepList(m_left);
     leftLayout->addWidget(m_list);
-
+    leftLayout->addWidget(upright(m_left));
     m_left->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
 
     m_right = new QWidget(this);
     m_right->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
-    auto* rightLayout = new QVBoxLayout(m_right);
+    auto* rightOuter = new QHBoxLayout(m_right);
+    rightOuter->setContentsMargins(0, 0, 0, 0);
+    rightOuter->setSpacing(0);
+    rightOuter->addWidget(upright(m_right));
+    auto* rightLayout = new QVBoxLayout;
+    rightOuter->addLayout(rightLayout);
     rightLayout->setContentsMargins(12, 8, 12, 0);
     m_elevation = new ElevationWidget(m_right);
     m_why = new WhyPanel;
@@ -97,9 +103,7 @@ void RunView::build()
     columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(0);
     columns->addWidget(m_left, 23);
-    columns->addWidget(upright(this));
     columns->addWidget(buildMiddle(), 50);
-    columns->addWidget(upright(this));
     columns->addWidget(m_right, 27);
 
     auto* layout = new QVBoxLayout(this);

@@ -65,8 +65,9 @@ public:
         }
         painter->setFont(small.font);
         painter->setPen(look.palette.soft);
-        painter->drawText(QRectF(left, y + 1, textWidth(option.rect.width(), place), 200), Qt::AlignLeft | Qt::AlignTop,
-                          index.data(kState).toString());
+        const int room = textWidth(option.rect.width(), place);
+        painter->drawText(QRectF(left, y + 1, room, 200), Qt::AlignLeft | Qt::AlignTop,
+                          QFontMetricsF(small.font).elidedText(index.data(kState).toString(), Qt::ElideRight, room));
         painter->restore();
     }
 

@@ -39,6 +39,7 @@ std::string typed(const Quantity& q, UnitSystem system)
 {
     const Unit* unit = findUnit(q.kind(), q.unit());
     if (!unit) unit = &usualUnit(q.kind(), system, q.si());
+    if (q.kind() == Kind::Count) return roundedDecimal(q.si(), 0, Rounding::Nearest);
     return roundedDecimal(q.si() / unit->toSi, 5, Rounding::Nearest) + " " + std::string(unit->symbol);
 }
 
