@@ -2,6 +2,7 @@
 #include "app/widgets/controls.h"
 
 #include <algorithm>
+#include <utility>
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -222,8 +223,9 @@ HoldButton::HoldButton(const QString& text, QWidget* parent) : WordButton(text, 
     connect(&m_tick, &QTimer::timeout, this, &HoldButton::advance);
     connect(this, &QPushButton::clicked, this, [this] {
         // Only assistive technology gets here: finger and key are taken below.
-        if (m_armed) emit held();
-        m_armed = !m_armed;
+        constexpr int kArmedMs = 5000;
+        if (std::exchange(m_armed, !m_armed)) emit held();
+        if (m_armed) QTimer::singleShot(kArmedMs, this, [this] { m_armed = false; });
     });
 }
 

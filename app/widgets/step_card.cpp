@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include <QAbstractButton>
-#include <QApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -77,7 +76,6 @@ void StepCard::build()
     auto* footLayout = new QVBoxLayout(m_foot);
     footLayout->setContentsMargins(0, 0, 0, 0);
     m_answers = new QWidget(m_foot);
-    m_answers->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     m_footLayout = new QVBoxLayout(m_answers);
     m_footLayout->setContentsMargins(0, 0, 0, 0);
     m_supervisor = new AskPanel(m_foot);
@@ -319,13 +317,13 @@ void StepCard::resizeEvent(QResizeEvent* event)
 bool StepCard::takeKey(QKeyEvent* event)
 {
     if (!m_area || !m_foot->isEnabled() || m_supervisor->isVisibleTo(this)) return false;
-    QWidget* focus = QApplication::focusWidget();
+    QWidget* focus = window()->focusWidget();
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         auto* button = qobject_cast<QAbstractButton*>(focus);
-        if (button && (isAncestorOf(button)))
-            button->click();
-        else
+        if (!button || !isAncestorOf(button))
             m_area->enter();
+        else if (!qobject_cast<HoldButton*>(button))  // holding is its own business
+            button->click();
         return true;
     }
     QLineEdit* field = m_area->field();

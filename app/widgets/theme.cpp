@@ -56,7 +56,7 @@ QString px(int value) { return QString::number(value) + QStringLiteral("px"); }
 
 /// One sheet for everything; %words are filled below.
 const char* const kSheet = R"(
-* { font-family: "DejaVu Sans"; font-size: %body; }
+* { font-family: "DejaVu Sans"; font-size: %body; outline: 0; }
 QToolTip { background: %ink; color: %ground; border: 0; padding: 6px; }
 QPushButton { background: %sheet; color: %ink; border: 2px solid %rule; border-radius: 4px; padding: 2px 16px;
   min-height: %control; }

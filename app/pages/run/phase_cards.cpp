@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include <QAbstractButton>
-#include <QApplication>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -132,7 +131,7 @@ QWidget* MakeSafeCard::first() const { return m_boxes.front(); }
 void MakeSafeCard::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return QWidget::keyPressEvent(event);
-    if (auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget())) button->click();
+    if (auto* button = qobject_cast<QAbstractButton*>(window()->focusWidget())) button->click();
     event->accept();
 }
 

@@ -238,6 +238,13 @@ void RunView::resizeEvent(QResizeEvent* event)
     fitActs();
 }
 
+/// A hidden page cannot take the focus: it is given when the page comes up.
+void RunView::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    showCard();
+}
+
 void RunView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
