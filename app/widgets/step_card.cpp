@@ -65,6 +65,9 @@ void StepCard::build()
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
+    // What answers has its height first; what is asked scrolls in the rest.
+    m_scroll->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    m_scroll->setMinimumHeight(60);
     m_scroll->setWidget(body);
 
     m_finding = new FindingStrip(this);
@@ -153,7 +156,10 @@ void StepCard::show(const StepContent& content)
 
 void StepCard::addLine(const QString& text, const char* role)
 {
-    if (!text.isEmpty()) m_lines->addWidget(wrapped(text, role, m_linesBox));
+    if (text.isEmpty()) return;
+    QLabel* line = wrapped(text, role, m_linesBox);
+    m_lines->addWidget(line);
+    line->show();  // at once: a layout would show it only after the next round of events
 }
 
 void StepCard::showStanding()
