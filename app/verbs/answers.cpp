@@ -26,13 +26,13 @@ const std::vector<Act>& acts()
                                         {"note", {"step", "text"}},
                                         {"hold_stop", {"holder", "where"}},
                                         {"give_up_stop", {"holder"}},
-                                        {"change_roll", {"roll"}},
+                                        {"change_roll", {"roll", "at"}},
                                         {"diameter", {"diameter"}},
-                                        {"repeat_stage", {"stage", "cause"}},
-                                        {"interrupt", {"reason"}},
+                                        {"repeat_stage", {"stage", "cause", "at"}},
+                                        {"interrupt", {"reason", "at"}},
                                         {"resume", {"stated"}},
                                         {"kill", {}},
-                                        {"hand_over", {"to"}}};
+                                        {"hand_over", {"to", "at"}}};
     return kActs;
 }
 
@@ -120,7 +120,7 @@ private:
 
 bool says(const AnswerEntry& entry, std::string_view key)
 {
-    const std::array<std::pair<std::string_view, const std::string*>, 13> texts{{{"step", &entry.step},
+    const std::array<std::pair<std::string_view, const std::string*>, 14> texts{{{"step", &entry.step},
                                                                                  {"entered", &entry.entered},
                                                                                  {"reason", &entry.reason},
                                                                                  {"supervisor", &entry.supervisor},
@@ -128,6 +128,7 @@ bool says(const AnswerEntry& entry, std::string_view key)
                                                                                  {"holder", &entry.holder},
                                                                                  {"where", &entry.where},
                                                                                  {"roll", &entry.roll},
+                                                                                 {"at", &entry.at},
                                                                                  {"diameter", &entry.diameter},
                                                                                  {"stage", &entry.stage},
                                                                                  {"cause", &entry.cause},
@@ -166,12 +167,13 @@ void readEntry(const Toml& table, std::string_view file, Findings& notes, std::v
     std::string notApplicable;
     reader.text("act", entry.act);
     for (const auto& [key, member] :
-         std::array<std::pair<std::string_view, std::string*>, 14>{{{"step", &entry.step},
+         std::array<std::pair<std::string_view, std::string*>, 15>{{{"step", &entry.step},
                                                                     {"entered", &entry.entered},
                                                                     {"by", &entry.by},
                                                                     {"reason", &entry.reason},
                                                                     {"supervisor", &entry.supervisor},
                                                                     {"roll", &entry.roll},
+                                                                    {"at", &entry.at},
                                                                     {"diameter", &entry.diameter},
                                                                     {"stage", &entry.stage},
                                                                     {"cause", &entry.cause},
@@ -182,6 +184,7 @@ void readEntry(const Toml& table, std::string_view file, Findings& notes, std::v
                                                                     {"not_applicable", &notApplicable}}})
         reader.text(key, *member);
     reader.texts("stated", entry.stated);
+    reader.flag("again", entry.again);
     reader.seconds("took", entry.seconds);
     if (!notApplicable.empty()) {
         entry.act = "skip";

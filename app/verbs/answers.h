@@ -17,6 +17,8 @@ struct AnswerEntry {
     std::string act = "answer";
     std::string step, entered, by;
     std::vector<std::string> stated;
+    bool again = false;                   ///< answer: the step was answered before and came out outside
+    std::string at;                       ///< change_roll, repeat_stage, interrupt, hand_over: the step that was next
     std::string reason, supervisor;       ///< skip, deviation, correct, interrupt
     std::string roll, diameter;           ///< change_roll, diameter
     std::string stage, cause;             ///< repeat_stage

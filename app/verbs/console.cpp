@@ -16,22 +16,25 @@ struct Meaning {
     std::string_view code;
     Exit exit;
 };
-constexpr std::array<Meaning, 21> kMeanings{{
+constexpr std::array<Meaning, 24> kMeanings{{
     {"gate.", Exit::Refused},
     {"answer.", Exit::Refused},
     {"run.", Exit::Refused},
+    {"press.", Exit::Refused},
+    {"person.", Exit::Refused},
     {"role.", Exit::Refused},
     {"sign_in.", Exit::Refused},
     {"sign_off.", Exit::Refused},
     {"demo.", Exit::Refused},
     {"file.unwritable", Exit::Machine},
     {"folder.", Exit::Machine},
-    {"logbook.pen_held", Exit::Machine},
-    {"logbook.folder_read_only", Exit::Machine},
-    {"logbook.unwritable", Exit::Machine},
-    {"logbook.write_failed", Exit::Machine},
-    {"logbook.disk_full", Exit::Machine},
-    {"logbook.busy", Exit::Machine},
+    {"logbook.", Exit::Machine},
+    {"logbook.missing", Exit::WrongInput},
+    {"logbook.not_", Exit::WrongInput},
+    {"logbook.practice", Exit::WrongInput},
+    {"logbook.older_schema", Exit::WrongInput},
+    {"logbook.newer_schema", Exit::WrongInput},
+    {"logbook.broken", Exit::WrongInput},
     {"resources.missing", Exit::Machine},
     {"font.", Exit::Machine},
     {"print.", Exit::Machine},

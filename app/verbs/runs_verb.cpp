@@ -80,12 +80,10 @@ std::string shownTime(std::int64_t utcMs)
     return text;
 }
 
-Exit list(const records::Reader& reader, const Options& options, const Console& console)
+Exit list(const records::Reader& reader, const records::RunQuery& query, const Options& options, const Console& console)
 {
     const bool json = options.json();
-    const auto query = queryOf(options);
-    if (!query) return refused(console, json, query.error());
-    const auto page = reader.runs(*query, options.value("--after"));
+    const auto page = reader.runs(query, options.value("--after"));
     if (!page) return refused(console, json, page.error());
     if (json) {
         Json all = Json::array();
@@ -144,9 +142,11 @@ Exit one(const records::Reader& reader, const Options& options, const Console& c
 
 Exit run(const Options& options, const Console& console)
 {
+    const auto query = queryOf(options);
+    if (!query) return refused(console, options.json(), query.error());
     const auto reader = logbook::openReader(logbookOf(options));
     if (!reader) return refused(console, options.json(), reader.error());
-    return options.words().empty() ? list(**reader, options, console) : one(**reader, options, console);
+    return options.words().empty() ? list(**reader, *query, options, console) : one(**reader, options, console);
 }
 
 }  // namespace

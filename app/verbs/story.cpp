@@ -231,6 +231,11 @@ Storyteller::Outcome Storyteller::play(const AnswerEntry& entry, const Answers& 
 {
     m_clock.advance(entry.seconds * 1000LL);
     const std::string by = entry.by.empty() ? m_by : entry.by;
+    if (!entry.at.empty())
+        if (const std::string next = nextName(open.run(), {}); next != entry.at)
+            return refuse("demo.missing_answer", next,
+                          {"This step is next, while %1 was to be done at %2.", {whereOf(answers, entry), entry.at}},
+                          "Put its answer before that line.");
     if (!entry.step.empty()) {
         const StepId step{entry.step};
         if (open.run().plan().find(step) == nullptr)
@@ -245,6 +250,11 @@ Storyteller::Outcome Storyteller::play(const AnswerEntry& entry, const Answers& 
                            {whereOf(answers, entry), entry.step}},
                           "Put its answer before that line.");
     }
+    if (entry.again && open.run().standing(StepId{entry.step}).state != run::StepState::Outside)
+        return refuse("demo.missing_answer", entry.step,
+                      {"%1 takes this reading again, and there is none before it that came out outside.",
+                       {whereOf(answers, entry)}},
+                      "Put the first reading before that line, or take `again` out of it.");
     const std::string stoppedAt = entry.step.empty() ? nextName(open.run(), entry.act) : entry.step;
     if (entry.act == "kill") {
         const auto who = actor(by);

@@ -33,7 +33,11 @@ Exit run(const Options& options, const Console& console)
     auto anchors = anchorsIn(options);
     if (!anchors) return refused(console, json, anchors.error());
     auto verified = logbook::verify(file, {});
-    if (!verified) return refused(console, json, verified.error());
+    if (!verified) {
+        const Exit exit = refused(console, json, verified.error());
+        // A file too damaged to be walked is the answer to the question, not a wrong question.
+        return verified.error().code == "logbook.broken" ? Exit::NotInOrder : exit;
+    }
     Findings findings = verified->findings;
     for (Held& held : *anchors) {
         const auto one = logbook::verify(file, {held.anchor});

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+#include <fstream>
+#include <set>
+
+#include "core/base/file.h"
+#include "core/units/plain.h"
+#include "tests/app/verbs/verbs_support.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::test;
+
+namespace {
+
+std::size_t verdicts(const run::Run& run, verdict::Verdict wanted)
+{
+    std::size_t n = 0;
+    for (const run::Event& event : run.events())
+        if (const auto* answered = std::get_if<run::Answered>(&event.happening()))
+            if (answered->value && answered->judgement.verdict == wanted) ++n;
+    return n;
+}
+
+template <class T>
+std::size_t happened(const run::Run& run)
+{
+    std::size_t n = 0;
+    for (const run::Event& event : run.events()) n += std::holds_alternative<T>(event.happening()) ? 1U : 0U;
+    return n;
+}
+
+bool endsAnswered(const verbs::Answers& answers) { return answers.ends == "signed"; }
+
+}  // namespace
+
+TEST_CASE("the demo of each press signs a run in which everything happens that can come between")
+{
+    for (const char* press : {"north", "south"}) {
+        Stage stage;
+        const auto told = stage.tell(answersOf(press));
+        if (!told) FAIL(press << ": " << sentence(told.error()));
+        INFO(press);
+        CHECK(told->run.phase() == run::Phase::Completed);
+        CHECK(told->run.openSteps().empty());
+        CHECK(told->run.deviations() == 1);
+        CHECK(happened<run::Deviated>(told->run) == 1);
+        CHECK(verdicts(told->run, verdict::Verdict::Near) >= 1);
+        CHECK(verdicts(told->run, verdict::Verdict::Outside) >= 2);  // one read again, one accepted
+        CHECK(happened<run::InputsChanged>(told->run) == 1);
+        CHECK(happened<run::Repeated>(told->run) == 1);
+        CHECK(happened<run::HandedOver>(told->run) == 1);
+        std::set<std::string> people;
+        for (const run::Event& event : told->run.events()) people.insert(event.stamp().by.value);
+        CHECK(people.size() >= 2);
+    }
+}
+
+TEST_CASE("a clean run is clean, the next roll continues it, and a given up run says why")
+{
+    Stage stage;
+    const auto clean = stage.tell(answersOf("clean"));
+    if (!clean) FAIL(sentence(clean.error()));
+    CHECK(clean->run.deviations() == 0);
+    CHECK(verdicts(clean->run, verdict::Verdict::Outside) == 0);
+    const auto next = stage.tell(answersOf("next_roll"), clean->runId);
+    if (!next) FAIL(sentence(next.error()));
+    CHECK(next->run.began().parent == clean->runId);
+    CHECK(next->run.began().kind == "next_roll");
+    CHECK(next->run.plan().steps.size() < clean->run.plan().steps.size() / 2);
+    const auto given = stage.tell(answersOf("abandoned"));
+    if (!given) FAIL(sentence(given.error()));
+    CHECK(given->run.phase() == run::Phase::Abandoned);
+    CHECK_FALSE(given->run.openSteps().empty());
+}
+
+TEST_CASE("taking any one line out of a demo stops it at that step")
+{
+    const auto& [name, parent] = GENERATE(
+        table<const char*, const char*>({{"north", ""}, {"south", ""}, {"clean", ""}, {"next_roll", "clean"}}));
+    const verbs::Answers whole = answersOf(name);
+    REQUIRE(endsAnswered(whole));
+    for (std::size_t gone = 0; gone < whole.entries.size(); ++gone) {
+        Stage stage;
+        std::string parentId;
+        if (*parent != '\0') {
+            const auto before = stage.tell(answersOf(parent));
+            if (!before) FAIL(sentence(before.error()));
+            parentId = before->runId;
+        }
+        verbs::Answers cut = whole;
+        const verbs::AnswerEntry left = cut.entries[gone];
+        cut.entries.erase(cut.entries.begin() + static_cast<std::ptrdiff_t>(gone));
+        const auto told = stage.tell(cut, parentId);
+        INFO(name << " line " << left.line << " " << left.act << " " << left.step);
+        REQUIRE_FALSE(told);
+        INFO(sentence(told.error()));
+        // An answer or a deviation names its own step; what belongs to no step stops at one that needed it.
+        if (!left.step.empty())
+            CHECK(told.error().subject == left.step);
+        else
+            CHECK_FALSE(told.error().subject.empty());
+    }
+}
+
+TEST_CASE("the demo as a process leaves a logbook, a sheet and its story, twice in one folder")
+{
+    Folder folder;
+    for (int time = 1; time <= 2; ++time) {
+        const Ran ran = runProgram({"demo", "--out", folder.path().string(), "--json"});
+        INFO(ran.err);
+        REQUIRE(ran.exit == 0);
+        CHECK(ran.err.empty());
+        const Json json = ran.json();
+        CHECK(json["state"].text() == "completed");
+        CHECK(json["verdict"].text() == "with_deviations");
+        CHECK(json["deviations"].integer() == 1);
+        CHECK(json["steps"].integer() > 50);
+        CHECK(json["link"].text().size() == 64);
+        CHECK(std::filesystem::file_size(json["sheet"].text()) > 20000);
+        CHECK(std::filesystem::file_size(json["logbook"].text()) > 20000);
+        CHECK(runInside({"verify", json["logbook"].text()}).exit == 0);
+    }
+    const Ran plain = runProgram({"demo", "--out", folder.path().string(), "--press", "south"});
+    CHECK(plain.exit == 0);
+    for (const char* words :
+         {"safety", "hand_over", "done", "outside the window", "accepted the deviation", "sheet", "logbook"})
+        CHECK(plain.out.find(words) != std::string::npos);
+}
+
+TEST_CASE("a demo with a line missing or wrong ends with that step's name and exit 3")
+{
+    Folder folder;
+    const std::string whole = *readFile(answersFile("north"));
+    const std::string entry = "[[answer]]\nstep = \"safety.people.dress\"\nentered = \"yes\"\n";
+    REQUIRE(whole.find(entry) != std::string::npos);
+    for (const std::string& instead :
+         {std::string(), std::string("[[answer]]\nstep = \"safety.people.dress\"\nentered = \"maybe\"\n")}) {
+        std::string text = whole;
+        text.replace(text.find(entry), entry.size(), instead);
+        std::ofstream(folder / "a.toml") << text;
+        const Ran ran = runProgram({"demo", "--out", folder / "out", "--answers", folder / "a.toml", "--json"});
+        INFO(ran.err);
+        CHECK(ran.exit == 3);
+        CHECK(ran.err.find("safety.people.dress") != std::string::npos);
+        CHECK(ran.json()["findings"].items()[0]["subject"].text() == "safety.people.dress");
+    }
+}
+
+TEST_CASE("a demo that ends early is not signed and names the first open step")
+{
+    Stage stage;
+    verbs::Answers answers = answersOf("clean");
+    answers.entries.resize(3);
+    const auto told = stage.tell(answers);
+    REQUIRE_FALSE(told);
+    CHECK(told.error().code == "gate.open_steps");
+    CHECK(told.error().subject == answersOf("clean").entries[3].step);
+}
+
+TEST_CASE("a folder that cannot be written gives one sentence and exit 4")
+{
+    // Below /proc nobody can make a file, the superuser included.
+    for (const char* where : {"/proc/tautweb", "/dev/null/tautweb", "/proc"}) {
+        const Ran ran = runProgram({"demo", "--out", where});
+        INFO(where << ": " << ran.err);
+        CHECK(ran.exit == 4);
+        CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
+        CHECK(ran.err.find(where) != std::string::npos);
+    }
+}
+
+TEST_CASE("a demo that is killed in the middle goes on after it was made safe")
+{
+    Stage stage;
+    verbs::Answers answers = answersOf("clean");
+    const auto at = std::find_if(answers.entries.begin(), answers.entries.end(),
+                                 [](const auto& entry) { return entry.step == "power_up.switch_on.air_clear"; });
+    REQUIRE(at != answers.entries.end());
+    verbs::AnswerEntry kill, resume, again;
+    kill.act = "kill";
+    resume.act = "resume";
+    resume.stated = {std::begin(run::kMakeSafe), std::end(run::kMakeSafe)};
+    again = *(at - 1);
+    const auto index = at - answers.entries.begin();
+    // The last answered step is said again.
+    answers.entries.insert(answers.entries.begin() + index, {kill, resume, again});
+    const auto told = stage.tell(answers);
+    if (!told) FAIL(sentence(told.error()));
+    CHECK(happened<run::Interrupted>(told->run) == 1);
+    CHECK(happened<run::Resumed>(told->run) == 1);
+}

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+#include <fstream>
+
+#include "core/base/crypto.h"
+#include "core/base/file.h"
+#include "core/units/plain.h"
+#include "tests/app/verbs/verbs_support.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::test;
+
+namespace {
+
+/// A logbook with a clean run, its next roll and one that was given up; the pen laid down.
+struct Shop {
+    Folder folder;
+    std::string file, first, second, third;
+    Shop()
+    {
+        Stage stage;
+        const auto tell = [&](const char* name, const std::string& parent) {
+            const auto told = stage.tell(answersOf(name), parent);
+            if (!told) FAIL(sentence(told.error()));
+            return told->runId;
+        };
+        first = tell("clean", "");
+        second = tell("next_roll", first);
+        third = tell("abandoned", "");
+        stage.writer.reset();
+        file = folder / "shop.logbook";
+        std::filesystem::copy_file(stage.folder / "demo.logbook", file);
+    }
+};
+Shop& shop()
+{
+    static Shop one;
+    return one;
+}
+
+}  // namespace
+
+TEST_CASE("runs lists newest first, page by page, with every column")
+{
+    const Ran all = runProgram({"runs", "--logbook", shop().file, "--json"});
+    INFO(all.err);
+    CHECK(all.exit == 0);
+    const Json listed = all.json();
+    const Json::Array& runs = listed["runs"].items();
+    REQUIRE(runs.size() == 3);
+    CHECK(runs[0]["run"].text() == shop().third);
+    CHECK(runs[0]["state"].text() == "abandoned");
+    CHECK(runs[2]["verdict"].text() == "clean");
+    for (const char* key : {"seq", "run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state",
+                            "verdict", "deviations", "reviewed_by"})
+        CHECK(runs[0].has(key));
+    CHECK(listed["next"].isNull());
+
+    const Json page = runInside({"runs", "--logbook", shop().file, "--limit", "2", "--json"}).json();
+    CHECK(page["runs"].items().size() == 2);
+    const Json rest = runInside({"runs", "--logbook", shop().file, "--after", page["next"].text(), "--json"}).json();
+    REQUIRE(rest["runs"].items().size() == 1);
+    CHECK(rest["runs"].items()[0]["run"].text() == shop().first);
+}
+
+TEST_CASE("runs narrows by press, state and day")
+{
+    const auto count = [](std::vector<std::string> more) {
+        std::vector<std::string> args{"runs", "--logbook", shop().file, "--json"};
+        args.insert(args.end(), more.begin(), more.end());
+        return runInside(args).json()["runs"].items().size();
+    };
+    CHECK(count({"--press", "north"}) == 2);
+    CHECK(count({"--press", "south"}) == 1);
+    CHECK(count({"--state", "abandoned"}) == 1);
+    CHECK(count({"--state", "open"}) == 0);
+    CHECK(count({"--since", "2025-11-24"}) == 3);
+    CHECK(count({"--since", "2025-11-28"}) == 0);
+    CHECK(count({"--until", "2025-11-23"}) == 0);
+    CHECK(runInside({"runs", "--logbook", shop().file, "--state", "lost"}).exit == 2);
+    CHECK(runInside({"runs", "--logbook", shop().file, "--limit", "many"}).exit == 2);
+}
+
+TEST_CASE("a run's JSON is its sealed bytes, unchanged")
+{
+    const Ran ran = runProgram({"runs", shop().first, "--logbook", shop().file, "--json"});
+    CHECK(ran.exit == 0);
+    // Read from outside: the sqlite3 command line knows nothing of us.
+    const Ran sql = runTool("sqlite3", {shop().file, "select hex(document), hex(previous_link), hex(link) from "
+                                                     "sealed_runs where run_id = '" +
+                                                         shop().first + "'"});
+    REQUIRE(sql.exit == 0);
+    const std::string stored = sql.out.substr(0, sql.out.find('|'));
+    std::string upper = hex(bytesOf(ran.out));
+    std::transform(upper.begin(), upper.end(), upper.begin(), [](unsigned char c) { return std::toupper(c); });
+    CHECK(upper == stored);
+    CHECK(ran.json()["kind"].text() == "run");
+    const Ran none = runInside({"runs", "no-such-run", "--logbook", shop().file});
+    CHECK(none.exit == 2);
+}
+
+TEST_CASE("a logbook that is missing or foreign is refused with a sentence")
+{
+    Folder folder;
+    CHECK(runInside({"runs", "--logbook", folder / "none.logbook"}).exit == 2);
+    std::ofstream(folder / "text.logbook") << "not a logbook";
+    const Ran foreign = runProgram({"runs", "--logbook", folder / "text.logbook"});
+    CHECK(foreign.exit == 2);
+    CHECK(foreign.err.find("text.logbook") != std::string::npos);
+}
+
+TEST_CASE("verify holds anchors against the chain and names the first thing that was changed")
+{
+    const Json whole = runInside({"verify", shop().file, "--json"}).json();
+    CHECK(whole["in_order"].boolean());
+    const std::string anchor = std::to_string(whole["count"].integer()) + ':' + whole["link"].text();
+    const Ran held = runProgram({"verify", shop().file, "--anchor", anchor.substr(0, anchor.find(':') + 33), "--json"});
+    CHECK(held.exit == 0);
+    CHECK(held.json()["anchors"].items()[0]["holds"].boolean());
+
+    std::string other = anchor;
+    other.back() = other.back() == '0' ? '1' : '0';
+    const Ran wrong = runInside({"verify", shop().file, "--anchor", anchor, "--anchor", other, "--json"});
+    CHECK(wrong.exit == 1);
+    const Json json = wrong.json();
+    CHECK(json["anchors"].items()[0]["holds"].boolean());
+    CHECK_FALSE(json["anchors"].items()[1]["holds"].boolean(true));
+    CHECK_FALSE(json["findings"].items().empty());
+    CHECK(runInside({"verify", shop().file, "--anchor", "5:xyz"}).exit == 2);
+
+    Folder folder;
+    std::filesystem::copy_file(shop().file, folder / "t.logbook");
+    std::string bytes = *readFile(folder / "t.logbook", 1U << 28U);
+    // A piece of the sealed document itself, from its middle: the same words in an index prove nothing.
+    const std::string document = runInside({"runs", shop().first, "--logbook", shop().file, "--json"}).out;
+    std::size_t at = std::string::npos;
+    for (std::size_t from = document.size() / 2; at == std::string::npos && from + 60 < document.size(); from += 20)
+        at = bytes.find(document.substr(from, 60));
+    REQUIRE(at != std::string::npos);
+    bytes[at + 30] = bytes[at + 30] == '0' ? '1' : '0';
+    std::ofstream(folder / "t.logbook", std::ios::binary) << bytes;
+    const Ran changed = runInside({"verify", folder / "t.logbook", "--json"});
+    CHECK(changed.exit == 1);
+    CHECK(changed.json()["findings"].items()[0]["subject"].text().find("seal ") == 0);
+    CHECK_FALSE(changed.json()["in_order"].boolean(true));
+}
+
+TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, without any environment")
+{
+    Folder folder;
+    const Ran sheet = runProgram({"sheet", shop().first, "--logbook", shop().file, "--json"}, folder.path());
+    INFO(sheet.err);
+    CHECK(sheet.exit == 0);
+    CHECK(sheet.err.empty());
+    CHECK(sheet.json()["sheet"].text() == shop().first + ".pdf");
+    CHECK(sheet.json()["pages"].integer() > 2);
+    CHECK(std::filesystem::exists(folder / (shop().first + ".pdf")));
+    CHECK(runProgram({"sheet", shop().second, "--blank", "--logbook", shop().file, "--out", folder / "b.pdf"}).exit ==
+          0);
+    CHECK(runProgram({"sheet", "--blank", "--press", "south", "--job", "J-2103", "--roll", "R0043", "--paper", "letter",
+                      "--out", folder / "c.pdf"})
+              .exit == 0);
+    CHECK(runTool("pdftotext", {folder / "b.pdf", "-"}).out.find("Blank set-up sheet") != std::string::npos);
+    CHECK(runTool("pdfinfo", {folder / "c.pdf"}).out.find("612 x 792") != std::string::npos);
+    const Ran nowhere = runProgram({"sheet", shop().first, "--logbook", shop().file, "--out", "/proc/none/x.pdf"});
+    CHECK(nowhere.exit == 4);
+    CHECK(runInside({"sheet", "no-such-run", "--logbook", shop().file}).exit == 2);
+    CHECK(runInside({"sheet"}).exit == 2);
+}
+
+TEST_CASE("inputs may be named by the ids that a logbook keeps")
+{
+    const Ran ran = runInside({"targets", "--press", "north", "--job", "J-2101", "--roll",
+                               (resources() / "demo/rolls/R0041.toml").string(), "--logbook", shop().file, "--json"});
+    INFO(ran.err);
+    CHECK(ran.exit == 0);
+    CHECK(ran.out == runInside({"targets", "--press", "north", "--job", "J-2101", "--roll", "R0041", "--json"}).out);
+}
