@@ -16,6 +16,12 @@ namespace {
 
 constexpr double kChartHeight = 36;      // mm
 constexpr double kElevationHeight = 38;  // mm at most
+constexpr double kTightShare = 0.6;      // of its height that a drawing keeps when room is short
+
+double roomFor(const Type& type, double millimetres)
+{
+    return type.mm(millimetres) * (1 - type.tightness() * (1 - kTightShare));
+}
 
 }  // namespace
 
@@ -23,7 +29,7 @@ std::vector<Strip> strips(Type& type, const report::Elevation& elevation, double
 {
     const ElevationView view = elevationOf(elevation);
     const Look look = type.look(kSmall);
-    const double height = std::min(elevationHeight(view, width, look), type.mm(kElevationHeight));
+    const double height = std::min(elevationHeight(view, width, look), roomFor(type, kElevationHeight));
     Strip strip;
     strip.height = height;
     strip.draw = [=](QPainter& painter, QPointF at) {
@@ -37,7 +43,7 @@ std::vector<Strip> strips(Type& type, const report::Chart& chart, double width)
     std::vector<Strip> all = strips(type, report::Heading{chart.caption}, width);
     const Look look = type.look(kSmall);
     const UnitSystem system = type.system();
-    const double height = type.mm(kChartHeight), drawn = std::min(width, type.mm(120));
+    const double height = roomFor(type, kChartHeight), drawn = std::min(width, type.mm(120));
     Strip strip;
     strip.height = height;
     strip.name = words(chart.caption, system);

@@ -86,6 +86,24 @@ private:
     bool m_columns = false, m_newPage = false;
 };
 
+std::vector<Band> bandsOf(Type& type, const report::Report& report, double width)
+{
+    BandBuilder builder(type, width);
+    for (const report::Section& section : report.sections) builder.add(section);
+    return builder.take();
+}
+
+/// Whether everything before the first page break stands on the first page.
+bool setUpFits(const std::vector<Band>& bands, const std::vector<Page>& pages)
+{
+    std::size_t strips = 0;
+    for (const Band& band : bands) {
+        if (band.newPage) break;
+        for (const Stack& stack : band.stacks) strips += stack.strips.size();
+    }
+    return pages.front().size() >= strips;
+}
+
 /// What stands above and below every page.
 struct Frame {
     SetText title, subtitle, again;
@@ -157,16 +175,22 @@ Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& rep
     if (auto font = checkFont(); !font) return font.error();
     Type type(device, report.units);
     const QSizeF page(device.width(), device.height());
-    const Frame frame = frameOf(type, report, page.width());
-    BandBuilder builder(type, page.width());
-    for (const report::Section& section : report.sections) builder.add(section);
-    std::vector<Band> bands = builder.take();
+    Frame frame = frameOf(type, report, page.width());
     // The head of the first page is taller than that of the others: a strip in its place makes up the difference.
     const double body = page.height() - frame.nextHead - type.mm(kFootHeight);
     Strip taller;
     taller.height = std::max(0.0, frame.firstHead - frame.nextHead - type.mm(kSectionGap));
-    bands.insert(bands.begin(), Band{{Stack{0, page.width(), {taller}}}, false});
-    const auto pages = fillPages(bands, body, type.mm(kSectionGap), [&](const QString& what) { type.tooLarge(what); });
+    std::vector<Band> bands;
+    std::vector<Page> pages;
+    for (const double tightness : {0.0, 0.34, 0.67, 1.0}) {
+        type.setTightness(tightness);
+        type.forgetOverflow();
+        frame = frameOf(type, report, page.width());
+        bands = bandsOf(type, report, page.width());
+        bands.insert(bands.begin(), Band{{Stack{0, page.width(), {taller}}}, false});
+        pages = fillPages(bands, body, type.mm(kSectionGap), [&](const QString& what) { type.tooLarge(what); });
+        if (setUpFits(bands, pages)) break;
+    }
 
     QPainter painter;
     if (!painter.begin(&device)) return failed();

@@ -28,10 +28,10 @@ struct SetCell {
     bool ruled = false;
 };
 
-double pointsOf(report::Size size)
+double pointsOf(const Type& type, report::Size size)
 {
     switch (size) {
-    case report::Size::Large: return kLarge;
+    case report::Size::Large: return kLarge - type.tightness() * (kLarge - kBody);
     case report::Size::Small: return kFine;
     case report::Size::Normal: break;
     }
@@ -54,7 +54,7 @@ struct Wish {
 std::vector<Wish> wishesOf(const Type& type, const report::Table& table)
 {
     std::vector<Wish> wishes(table.columns.size());
-    const double points = pointsOf(table.size);
+    const double points = pointsOf(type, table.size);
     const auto want = [&](std::size_t i, const QString& text, const QFont& font, double beside) {
         wishes[i].least = std::max(wishes[i].least, beside + type.longestWord(text, font));
         wishes[i].most = std::max(wishes[i].most, beside + type.widthOf(text, font));
@@ -167,7 +167,7 @@ Strip acrossStrip(Type& type, const Cell& cell, double width)
 Strip rowStrip(Type& type, const report::Table& table, const std::vector<Cell>& row, const Grid& grid, double width)
 {
     std::vector<SetCell> cells;
-    const double points = pointsOf(table.size);
+    const double points = pointsOf(type, table.size);
     const double markSide = markSideOf(type, points);
     double height = 0;
     for (std::size_t i = 0; i < row.size() && i < table.columns.size(); ++i) {

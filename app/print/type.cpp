@@ -73,7 +73,7 @@ SetText Type::set(const QString& text, const QFont& font, double width, Qt::Alig
     for (int i = 0; i < first.lineCount(); ++i) {
         const QTextLine line = first.lineAt(i);
         QString one = text.mid(line.textStart(), line.textLength());
-        while (i + 1 < first.lineCount() && one.endsWith(QLatin1Char(' '))) one.chop(1);
+        while (one.endsWith(QLatin1Char(' '))) one.chop(1);
         one.remove(QChar::LineSeparator);
         lines += (i == 0 ? QString() : QString(QChar::LineSeparator)) + one;
     }

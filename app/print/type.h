@@ -53,13 +53,19 @@ public:
     [[nodiscard]] Look look(double points) const;
     [[nodiscard]] QPen rule(double millimetres) const;
 
+    /// From 0, roomy, to 1: drawings lower and settings smaller, so that the first page holds what belongs on it.
+    void setTightness(double tightness) { m_tightness = tightness; }
+    [[nodiscard]] double tightness() const { return m_tightness; }
+
     void tooLarge(const QString& what) { m_overflow.push_back(what.toStdString()); }
+    void forgetOverflow() { m_overflow.clear(); }
     [[nodiscard]] const std::vector<std::string>& overflow() const { return m_overflow; }
 
 private:
     const QPaintDevice& m_device;
     UnitSystem m_system;
     double m_perMm;
+    double m_tightness = 0;
     std::vector<std::string> m_overflow;
 };
 

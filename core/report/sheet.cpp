@@ -105,19 +105,26 @@ void addSetUp(const Ground& ground, const Settings& settings, std::vector<Sectio
     sections.emplace_back(settings.ofJob);
     auto drawn = charts(ground);
     drawn.resize(std::min(drawn.size(), kChartsOnFirstPage));
-    for (std::size_t i = 0; i < drawn.size(); ++i) {
-        const bool alone = drawn.size() == 1;
-        sections.emplace_back(Beside{i == 0 ? Beside::What::Begin : Beside::What::Next, alone ? 60 : 50});
-        sections.emplace_back(std::move(drawn[i]));
+    const auto table = stations(ground);
+    const std::vector<Caution> warned = cautions(ground);
+    const auto put = [&](const auto& all) {
+        for (const auto& one : all) sections.emplace_back(one);
+    };
+    if (drawn.size() == 2) {
+        sections.emplace_back(Beside{Beside::What::Begin, 50});
+        sections.emplace_back(std::move(drawn[0]));
+        sections.emplace_back(Beside{Beside::What::Next, 50});
+        sections.emplace_back(std::move(drawn[1]));
+        drawn.clear();
     }
-    if (!drawn.empty()) sections.emplace_back(Beside{Beside::What::End, 100});
-    auto table = stations(ground);
-    sections.emplace_back(Beside{Beside::What::Begin, table ? 62 : 100});
-    if (table) {
-        sections.emplace_back(std::move(*table));
-        sections.emplace_back(Beside{Beside::What::Next, 38});
-    }
-    for (Caution& caution : cautions(ground)) sections.emplace_back(std::move(caution));
+    // One drawing stands beside the stations, two above them.
+    sections.emplace_back(Beside{Beside::What::Begin, drawn.empty() ? 62 : 45});
+    put(drawn);
+    if (!drawn.empty()) sections.emplace_back(Beside{Beside::What::Next, 55});
+    if (table) sections.emplace_back(*table);
+    if (drawn.empty())
+        sections.emplace_back(Beside{table ? Beside::What::Next : Beside::What::Begin, table ? 38 : 100});
+    put(warned);
     sections.emplace_back(Beside{Beside::What::End, 100});
     if (Table checks = notInside(settings.ofPress); !checks.rows.empty()) {
         checks.caption = "Checks of this press that were not plainly inside";

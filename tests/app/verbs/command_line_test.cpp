@@ -47,6 +47,17 @@ TEST_CASE("a wrong word is refused with exit 2, one sentence and the nearest rig
     }
 }
 
+TEST_CASE("the window needs a display and says so with exit 4")
+{
+    for (const std::vector<std::string>& args : {std::vector<std::string>{}, {"--demo"}}) {
+        const Ran ran = runProgram(args);
+        INFO(ran.err);
+        CHECK(ran.exit == 4);
+        CHECK(ran.err.find("--help") != std::string::npos);
+        CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
+    }
+}
+
 TEST_CASE("a refusal with --json prints its findings as one object")
 {
     const Ran ran = runInside({"targets", "--pres", "north", "--json"});
