@@ -95,6 +95,19 @@ TEST_CASE("the same text keeps its edition and a new text gets the next")
     CHECK((*presses)[0].source.edition == 2);
     CHECK((*presses)[0].source.text == "a = 2\n");
     CHECK((*presses)[1].source.text == "b = \"é '\"\n");
+    const records::Reader& reader = shop.writer->reader();
+    const auto read = reader.definitions("press");
+    REQUIRE(read);
+    REQUIRE(read->size() == 2);
+    CHECK((*read)[0] == (*presses)[0].source);
+    // A record names the edition it used by hash, also when there is a newer one.
+    const auto older = reader.definition("press", hex(sha256("a = 1\n")));
+    REQUIRE(older);
+    REQUIRE(*older);
+    CHECK((*older)->edition == 1);
+    CHECK((*older)->text == "a = 1\n");
+    CHECK_FALSE(reader.definition("press", hex(sha256("never kept")))->has_value());
+    CHECK_FALSE(reader.definition("substrate", hex(sha256("a = 1\n")))->has_value());
     CHECK(shop.writer->reader().anchor()->count == 2 + 4);
     CHECK(verify(shop.file(), {})->findings.empty());
 }

@@ -71,6 +71,15 @@ TEST_CASE("the instrument's own uncertainty comes before the last digit, and a c
     CHECK(uncertaintyOf(Quantity(1.4e5, Kind::Pressure, "bar"), std::nullopt) == 0);
 }
 
+TEST_CASE("a count is exact: three wraps where three are wanted are inside")
+{
+    const Quantity three(3, Kind::Count, "1", "3");
+    CHECK(uncertaintyOf(three, std::nullopt) == 0);
+    targets::Window window;
+    window.low = Quantity(3, Kind::Count);
+    CHECK(judge(three, uncertaintyOf(three, std::nullopt), window).verdict == Verdict::Inside);
+}
+
 // The slips by name are common practice, no source.
 TEST_CASE("a usual slip is recognised by its window")
 {
