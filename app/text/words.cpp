@@ -35,6 +35,11 @@ QString argument(const TextArg& arg, UnitSystem system)
 {
     if (const auto* text = std::get_if<std::string>(&arg)) return fromUtf8(*text);
     if (const auto* whole = std::get_if<std::int64_t>(&arg)) return QString::number(*whole);
+    if (const auto* texts = std::get_if<std::vector<Text>>(&arg)) {
+        QStringList all;
+        for (const Text& text : *texts) all << words(text, system);
+        return all.join(QStringLiteral(", "));
+    }
     const auto& m = std::get<Magnitude>(arg);
     return joined(quantityWords(Quantity(m.si, m.kind, m.unit), system));
 }

@@ -11,8 +11,10 @@
 
 namespace taut {
 
-/// An argument of a Text: words (never translated: a name, a file, a key), a whole number, or a quantity.
-using TextArg = std::variant<std::string, std::int64_t, Magnitude>;
+struct Text;
+/// An argument of a Text: words (never translated: a name, a file, a key), a whole number, a quantity, or other Texts,
+/// which are said in turn, set off by commas.
+using TextArg = std::variant<std::string, std::int64_t, Magnitude, std::vector<Text>>;
 
 /// What core says: an English source with %1, %2 ... and its arguments. The program's text room turns it into a
 /// sentence of a person's language and units; units/plain.h into English for files. Programs branch on codes, not on

@@ -240,10 +240,10 @@ std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key,
     } else if (bare) {
         written = shortest(*bare);
     } else {
-        wrongType(
-            key, value,
-            {"Write %1 as a text with its unit, like \"%2\".",
-             {kindName(kinds.front()), "12 " + std::string(usualUnit(kinds.front(), UnitSystem::Metric, 1).symbol)}});
+        wrongType(key, value,
+                  {"Write %1 as a text with its unit, like \"%2\".",
+                   {std::vector<Text>{kindName(kinds.front())},
+                    "12 " + std::string(usualUnit(kinds.front(), UnitSystem::Metric, 1).symbol)}});
         return std::nullopt;
     }
     // A number alone is a share only where nothing else can be meant.
@@ -255,8 +255,8 @@ std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key,
         if (!why || (why->code == "quantity.wrong_kind" && q.error().code != "quantity.wrong_kind")) why = q.error();
     }
     if (why->code == "quantity.wrong_kind" && kinds.size() > 1) {
-        std::string expected;
-        for (const Kind kind : kinds) expected += (expected.empty() ? "" : ", ") + std::string(kindName(kind));
+        std::vector<Text> expected;
+        for (const Kind kind : kinds) expected.emplace_back(kindName(kind));
         why->text = {"\"%1\" is not of a kind that can stand here; expected is one of: %2.", {written, expected}};
     }
     if (why->remedy.empty()) why->remedy = kCheckUnit;

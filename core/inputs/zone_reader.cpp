@@ -92,11 +92,11 @@ void checkAgreement(KeyReader& keys, Zone& zone, const Setting& range)
     const Kind kind = settingOf(zone.torquePerSetting->kind());
     const auto differs = [&](const std::optional<Quantity>& q) { return q && q->kind() != kind; };
     if (!differs(zone.zeroSetting) && !differs(range.least) && !differs(range.most)) return;
-    keys.complain(
-        "torque_per_setting",
-        refuse("input.settings_differ", {},
-               {"The torque is given per %1, which is not what the zone's setting is given in.", {kindName(kind)}},
-               "Give torque_per_setting, zero_setting and the range in the same kind of unit."));
+    keys.complain("torque_per_setting",
+                  refuse("input.settings_differ", {},
+                         {"The torque is given per %1, which is not what the zone's setting is given in.",
+                          {std::vector<Text>{kindName(kind)}}},
+                         "Give torque_per_setting, zero_setting and the range in the same kind of unit."));
     zone.torquePerSetting.reset();
     zone.zeroSetting.reset();
 }

@@ -8,7 +8,6 @@
 #include "core/run/parts.h"
 #include "core/run/words.h"
 #include "core/units/parse.h"
-#include "core/units/plain.h"
 
 namespace taut::run {
 
@@ -46,12 +45,11 @@ Result<Answered> moved(const Step& step, Answered answer)
     if (answer.entered != "done")
         return refuse("answer.not_done", step.id.value, "A movement is answered when it is done.",
                       "Answer done after the press has moved and stands again, or leave the step open.");
-    std::vector<std::string> missing;
+    std::vector<Text> missing;
     for (const std::string& need : step.needs)
-        if (procedure::isMachineState(need) && !contains(answer.stated, need))
-            missing.push_back(plain(conditionSaid(need)));
+        if (procedure::isMachineState(need) && !contains(answer.stated, need)) missing.push_back(conditionSaid(need));
     if (!missing.empty())
-        return refuse("answer.not_stated", step.id.value, Text("Not said for this movement: %1.", {joined(missing)}),
+        return refuse("answer.not_stated", step.id.value, Text("Not said for this movement: %1.", {missing}),
                       "Look at each of these now, at the press, and say it before anything moves.");
     return answer;
 }

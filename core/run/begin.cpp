@@ -65,9 +65,10 @@ std::vector<Carried> carriedBy(const Run& parent, const std::string& kind)
 Result<Event> begin(const Basis& basis, const Beginning& beginning, const Stamp& stamp, const people::Actor& actor)
 {
     if (!people::may(actor.role(), people::Act::AnswerStep))
-        return refuse("gate.role", beginning.runId,
-                      Text("A %1 may not begin a run.", {std::string(people::roleWord(actor.role()))}),
-                      "Let somebody begin it whose role allows it.");
+        return refuse(
+            "gate.role", beginning.runId,
+            Text("The role %1 does not allow a run to be begun.", {std::vector<Text>{people::roleWord(actor.role())}}),
+            "Let somebody begin it whose role allows it.");
     Began began;
     began.runId = beginning.runId;
     began.workplace = beginning.workplace;

@@ -8,7 +8,6 @@
 #include "core/run/event_maker.h"
 #include "core/run/parts.h"
 #include "core/run/words.h"
-#include "core/units/plain.h"
 
 namespace taut::run {
 
@@ -25,7 +24,7 @@ Finding noReason(std::string subject, Text why)
 
 Finding roleGate(std::string subject, const char* role)
 {
-    return refuse("gate.role", std::move(subject), Text("A %1 may not do this.", {std::string(role)}),
+    return refuse("gate.role", std::move(subject), Text("The role %1 does not allow this.", {std::vector<Text>{role}}),
                   "Let somebody do it whose role allows it.");
 }
 
@@ -248,13 +247,13 @@ struct Deciding {
     }
     Outcome operator()(const Resume& c) const
     {
-        std::string missing;
+        std::vector<Text> missing;
         std::vector<std::string> said;
         for (const char* word : kMakeSafe) {
             if (std::find(c.stated.begin(), c.stated.end(), word) != c.stated.end())
                 said.emplace_back(word);
             else
-                missing += (missing.empty() ? "" : ", ") + plain(makeSafeSaid(word));
+                missing.push_back(makeSafeSaid(word));
         }
         if (!missing.empty())
             return refuse("gate.make_safe", run.id(), Text("Before the run goes on, not yet said: %1.", {missing}),

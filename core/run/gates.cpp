@@ -126,7 +126,7 @@ Text wayTo(const Run& run, const std::string& condition)
         return Text("What was said no longer holds. Say it again: %1", {wordsOf(*again)});
     if (past != nullptr)
         return Text("It was so and has ended since. Do this stage again, with its cause: %1",
-                    {run.plan().stages[run.plan().stageOf(*past)].id});
+                    {std::vector<Text>{run.plan().stages[run.plan().stageOf(*past)].title}});
     return Text("No step of this kind of run gives it. Abandon this run and begin a full set-up.");
 }
 

@@ -26,7 +26,7 @@ std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step
     return place.holdStop.empty() ? plain(place.title) : place.holdStop;
 }
 
-std::string wordsOf(const procedure::Step& step) { return plain(step.say); }
+std::vector<Text> wordsOf(const procedure::Step& step) { return {step.say}; }
 
 const targets::Target* targetOf(const targets::Targets& targets, const procedure::Step& step)
 {

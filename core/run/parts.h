@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/procedure/plan.h"
 #include "core/targets/target.h"
@@ -22,8 +23,8 @@ inline constexpr const char* kLockedOut = "locked_out";
 [[nodiscard]] std::string_view baseOf(const procedure::StepId& id);
 /// Where a stop is held for this step: the maintained stop of its place, else the place.
 [[nodiscard]] std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step);
-/// The step's words, English, for messages.
-[[nodiscard]] std::string wordsOf(const procedure::Step& step);
+/// The step's words, as an argument of a message about it.
+[[nodiscard]] std::vector<Text> wordsOf(const procedure::Step& step);
 /// The step's target, nullptr when it has none or this press has no such target.
 [[nodiscard]] const targets::Target* targetOf(const targets::Targets& targets, const procedure::Step& step);
 /// Why this press cannot deliver the step's target, nullptr when it can.

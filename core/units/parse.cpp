@@ -59,19 +59,21 @@ const Unit* unitNamed(std::span<const Unit> units, std::string_view written)
     return it == units.end() ? nullptr : &*it;
 }
 
+/// What is wanted, as an argument that is said in the reader's language.
+std::vector<Text> said(Kind kind) { return {kindName(kind)}; }
+
 Text inOneOf(Kind kind) { return {"Write it in one of: %1.", {unitList(kind)}}; }
 
 Finding wrongKind(std::string_view text, Kind found, Kind expected, std::string_view written)
 {
     return refuse("quantity.wrong_kind", {},
-                  {"\"%1\" is %2; %3 is wanted: %4.",
-                   {quoted(text), std::string(kindName(found)), std::string(kindName(expected)), unitList(expected)}},
+                  {"\"%1\" is %2; %3 is wanted: %4.", {quoted(text), said(found), said(expected), unitList(expected)}},
                   nearUnit(written, expected).value_or("Write it in one of these units."));
 }
 
 Finding noUnit(std::string_view text, Kind expected)
 {
-    return refuse("quantity.no_unit", {}, {"\"%1\" has no unit; %2 is wanted.", {quoted(text), kindName(expected)}},
+    return refuse("quantity.no_unit", {}, {"\"%1\" has no unit; %2 is wanted.", {quoted(text), said(expected)}},
                   inOneOf(expected));
 }
 
@@ -183,7 +185,7 @@ Result<Quantity> parseQuantity(std::string_view text, Kind expected, Bare bare)
     if (const Unit* other = unitNamed(allUnits(), written)) return wrongKind(typed, other->kind, expected, written);
     return refuse("quantity.unknown_unit", {},
                   {"\"%1\" in \"%2\" is not a unit that is read here; %3 is wanted.",
-                   {quoted(number->rest), quoted(typed), std::string(kindName(expected))}},
+                   {quoted(number->rest), quoted(typed), said(expected)}},
                   nearUnit(written, expected).value_or(inOneOf(expected)));
 }
 

@@ -43,6 +43,11 @@ std::string argText(const TextArg& arg, UnitSystem system)
 {
     if (const auto* words = std::get_if<std::string>(&arg)) return *words;
     if (const auto* whole = std::get_if<std::int64_t>(&arg)) return std::to_string(*whole);
+    if (const auto* texts = std::get_if<std::vector<Text>>(&arg)) {
+        std::string all;
+        for (const Text& text : *texts) all += (all.empty() ? "" : ", ") + plain(text, system);
+        return all;
+    }
     const auto& magnitude = std::get<Magnitude>(arg);
     return format(Quantity(magnitude.si, magnitude.kind, magnitude.unit), system);
 }
@@ -51,6 +56,11 @@ Json argJson(const TextArg& arg)
 {
     if (const auto* words = std::get_if<std::string>(&arg)) return *words;
     if (const auto* whole = std::get_if<std::int64_t>(&arg)) return *whole;
+    if (const auto* texts = std::get_if<std::vector<Text>>(&arg)) {
+        Json all = Json::array();
+        for (const Text& text : *texts) all.add(textJson(text));
+        return all;
+    }
     const auto& magnitude = std::get<Magnitude>(arg);
     return Json::object().set("si", magnitude.si).set("kind", kindWord(magnitude.kind)).set("unit", magnitude.unit);
 }
@@ -59,6 +69,11 @@ TextArg argFrom(const Json& json)
 {
     if (json.isString()) return json.text();
     if (json.isNumber()) return json.integer();
+    if (json.isArray()) {
+        std::vector<Text> texts;
+        for (const Json& text : json.items()) texts.push_back(textFrom(text));
+        return texts;
+    }
     Magnitude magnitude{json["si"].number(), Kind::Count, json["unit"].text()};
     static_cast<void>(kindFromWord(json["kind"].text(), magnitude.kind));
     return magnitude;

@@ -157,7 +157,7 @@ TEST_CASE("what a movement gave and something ended since is had by doing its st
     walk.upTo("tension.settings.strain");
     const Finding closed = why(walk, "tension.settings.strain");
     CHECK(closed.code == "gate.needs");
-    CHECK(has(said(closed), "Do this stage again, with its cause: threading"));
+    CHECK(has(said(closed), "Do this stage again, with its cause: Threading"));
 }
 
 // 29 CFR 1910.147 and the printing letters on inch-stop-lock-clean (from memory): hands go in only under a stop that

@@ -92,6 +92,15 @@ TEST_CASE("a text as JSON has its source and its arguments")
           Text{"whole %1", {Magnitude{3, Kind::Count, ""}}});
 }
 
+TEST_CASE("texts as an argument are said in turn, and survive JSON")
+{
+    const Text inner{"%1 is not held", {"the roll"}};
+    const Text text{"Not yet said: %1. Go on.", {std::vector<Text>{"Nobody is in the press", inner}}};
+    CHECK(plain(text) == "Not yet said: Nobody is in the press, the roll is not held. Go on.");
+    CHECK(textFrom(textJson(text)) == text);
+    CHECK(plain(Text{"None: %1.", {std::vector<Text>{}}}) == "None: .");
+}
+
 TEST_CASE("every kind has a word and a name of its own")
 {
     std::set<std::string> words;
