@@ -6,6 +6,7 @@
 #include <utility>
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include "app/text/words.h"
 #include "core/run/words.h"
@@ -190,6 +191,22 @@ QString valueText(const targets::TargetValue& value, UnitSystem system)
     const auto& word = std::get<std::string>(value);
     const QString known = sayingOf(kValues, word);
     return known.isEmpty() ? dataText(word) : known;
+}
+
+QString targetValue(const targets::Target& target, UnitSystem system)
+{
+    if (const targets::Ready* ready = target.ready()) return valueText(ready->value, system);
+    const auto* needs = std::get_if<targets::Needs>(&target.state);
+    if (needs == nullptr) return said(QT_TRANSLATE_NOOP("names", "cannot"));
+    QStringList keys;
+    for (const std::string& key : needs->keys) keys << dataText(key);
+    return said(QT_TRANSLATE_NOOP("names", "needs %1")).arg(keys.join(QStringLiteral(", ")));
+}
+
+QString targetWindow(const targets::Target& target, UnitSystem system)
+{
+    const targets::Ready* ready = target.ready();
+    return ready == nullptr ? QString() : rangeText(ready->window.low, ready->window.high, system);
 }
 
 }  // namespace taut::app

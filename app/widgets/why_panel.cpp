@@ -3,6 +3,8 @@
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QScrollBar>
+#include <QStringList>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
@@ -32,8 +34,13 @@ QString fromText(const std::string& from)
 
 }  // namespace
 
-WhyPanel::WhyPanel(QWidget* parent) : QWidget(parent), m_lines(new QVBoxLayout(this))
+WhyPanel::WhyPanel(QWidget* parent) : QScrollArea(parent), m_body(new QWidget), m_lines(new QVBoxLayout(m_body))
 {
+    setAccessibleName(tr("Why"));
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::StrongFocus);
+    setWidget(m_body);
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->setSpacing(4);
 }
@@ -53,43 +60,65 @@ void WhyPanel::clear()
 void WhyPanel::line(const QString& head, const QString& text, const char* role)
 {
     if (text.isEmpty()) return;
-    if (!head.isEmpty()) m_lines->addWidget(wrapped(head, "small", this));
-    m_lines->addWidget(wrapped(text, role, this));
+    if (!head.isEmpty()) m_lines->addWidget(wrapped(head, "small", m_body));
+    m_lines->addWidget(wrapped(text, role, m_body));
 }
 
 void WhyPanel::show(const procedure::Step& step, const std::optional<targets::Target>& target, UnitSystem system)
 {
     clear();
     line({}, words(step.why, system), "");
-    if (target) {
-        if (const targets::Ready* ready = target->ready()) addReady(*target, *ready, system);
-        if (const auto* needs = std::get_if<targets::Needs>(&target->state)) {
-            line({}, words(target->name, system), "strong");
-            QStringList keys;
-            for (const std::string& key : needs->keys) keys << dataText(key);
-            line(tr("It cannot be computed. Missing from the files:"), keys.join(QLatin1Char('\n')), "strong");
-        }
-        if (const auto* cannot = std::get_if<targets::Cannot>(&target->state)) {
-            line({}, words(target->name, system), "strong");
-            line(tr("This cannot be:"), words(cannot->why, system), "strong");
-        }
-    }
+    if (target) addTarget(*target, system);
     line(tr("See"), step.see.empty() ? QString() : dataText(step.see));
-    m_lines->addStretch(1);
+    done();
 }
 
-void WhyPanel::addReady(const targets::Target& target, const targets::Ready& ready, UnitSystem system)
+void WhyPanel::show(const targets::Target& target, UnitSystem system)
+{
+    clear();
+    addTarget(target, system);
+    done();
+}
+
+void WhyPanel::say(const QString& sentence)
+{
+    clear();
+    line({}, sentence, "soft");
+    done();
+}
+
+void WhyPanel::done()
+{
+    m_lines->addStretch(1);
+    verticalScrollBar()->setValue(0);
+}
+
+void WhyPanel::addTarget(const targets::Target& target, UnitSystem system)
 {
     line({}, words(target.name, system), "strong");
+    if (const targets::Ready* ready = target.ready()) addReady(*ready, system);
+    if (const auto* needs = std::get_if<targets::Needs>(&target.state)) {
+        QStringList keys;
+        for (const std::string& key : needs->keys) keys << dataText(key);
+        line(tr("It cannot be computed. Missing from the files:"), keys.join(QLatin1Char('\n')), "strong");
+    }
+    if (const auto* cannot = std::get_if<targets::Cannot>(&target.state))
+        line(tr("This cannot be:"), words(cannot->why, system), "strong");
+}
+
+void WhyPanel::addReady(const targets::Ready& ready, UnitSystem system)
+{
     QString value = valueText(ready.value, system);
     if (ready.uncertainty) value += QStringLiteral(" \u00B1 ") + quantityText(*ready.uncertainty, system);
     line({}, value, "head");
     const QString range = rangeText(ready.window.low, ready.window.high, system);
     if (!range.isEmpty()) {
         line(tr("Window, by %1").arg(ruleText(ready.window.rule)), range);
-        line({}, words(ready.window.source, system), "small");
     }
-    line(tr("How it is computed"), dataText(ready.because.symbols));
+    line({}, words(ready.window.source, system), "small");
+    if (!ready.because.symbols.empty())
+        line(tr("How it is computed, formula %1").arg(dataText(ready.because.formula)),
+             dataText(ready.because.symbols));
     addGiven(ready, system);
     line(tr("Source"), dataText(ready.because.source));
     line(tr("Advice"), words(ready.advice, system));
@@ -98,7 +127,7 @@ void WhyPanel::addReady(const targets::Target& target, const targets::Ready& rea
 void WhyPanel::addGiven(const targets::Ready& ready, UnitSystem system)
 {
     if (ready.because.given.empty()) return;
-    auto* box = new QWidget(this);
+    auto* box = new QWidget(m_body);
     auto* grid = new QGridLayout(box);
     grid->setContentsMargins(0, 2, 0, 2);
     grid->setHorizontalSpacing(10);
@@ -112,7 +141,7 @@ void WhyPanel::addGiven(const targets::Ready& ready, UnitSystem system)
         value->setAlignment(below ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignRight | Qt::AlignTop);
         value->setWordWrap(below);
         grid->addWidget(value, below ? ++row : row, below ? 0 : 1, Qt::AlignTop);
-        const QString where = tr("%1, from %2").arg(QString::fromStdString(given.symbol), fromText(given.from));
+        const QString where = tr("%1, from %2").arg(dataText(given.symbol), fromText(given.from));
         grid->addWidget(wrapped(where, "small", box), row + 1, 0, 1, 2, Qt::AlignTop);
         row += 2;
     }

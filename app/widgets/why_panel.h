@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include <QWidget>
+#include <QScrollArea>
 
 #include "core/procedure/plan.h"
 #include "core/targets/target.h"
@@ -13,19 +13,25 @@ class QVBoxLayout;
 namespace taut::app {
 
 /// Why a value is what it is: the value, its window and whose rule that is, the formula, each input with where it came
-/// from, the source, and advice. For a step without a value: why it is asked.
-class WhyPanel : public QWidget {
+/// from, the source, and advice. For a step without a value: why it is asked. It scrolls by itself, by keys too.
+class WhyPanel : public QScrollArea {
     Q_OBJECT
 
 public:
     explicit WhyPanel(QWidget* parent = nullptr);
     void show(const procedure::Step& step, const std::optional<targets::Target>& target, UnitSystem system);
-    void clear();
+    void show(const targets::Target& target, UnitSystem system);
+    /// One sentence instead.
+    void say(const QString& sentence);
 
 private:
-    void addReady(const targets::Target& target, const targets::Ready& ready, UnitSystem system);
+    void clear();
+    void addTarget(const targets::Target& target, UnitSystem system);
+    void addReady(const targets::Ready& ready, UnitSystem system);
     void addGiven(const targets::Ready& ready, UnitSystem system);
     void line(const QString& head, const QString& text, const char* role = "");
+    void done();
+    QWidget* m_body;
     QVBoxLayout* m_lines;
 };
 

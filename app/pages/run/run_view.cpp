@@ -6,8 +6,6 @@
 #include <QAction>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <QStackedWidget>
 
 #include "app/pages/run/phase_cards.h"
@@ -120,7 +118,6 @@ void RunView::refresh()
     m_card->setBusy(m_busy);
     const targets::Target* target = targetOfStep(*m_run, *current);
     m_why->show(*current, target ? std::optional(*target) : std::nullopt, unitsOf(*m_run));
-    m_whyScroll->verticalScrollBar()->setValue(0);
     m_elevation->setView(elevationOfRun(*m_run, m_files, current->at));
     settleActs();
     showCard();
@@ -254,10 +251,10 @@ void RunView::changeEvent(QEvent* event)
 void RunView::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_F2) {
-        if (m_whyScroll->hasFocus())
+        if (m_why->hasFocus())
             m_card->focusAnswer();
         else
-            m_whyScroll->setFocus();
+            m_why->setFocus();
     } else if (event->key() == Qt::Key_Escape && (m_act || m_reviewing)) {
         m_reviewing = m_reviewing && m_act;
         closePanel();

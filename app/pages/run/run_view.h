@@ -16,7 +16,6 @@
 
 class QLabel;
 class QPushButton;
-class QScrollArea;
 class QStackedWidget;
 
 namespace taut::app {
@@ -98,7 +97,6 @@ private:
     RollForm* m_rollForm;
     ElevationWidget* m_elevation;
     WhyPanel* m_why;
-    QScrollArea* m_whyScroll;
     QWidget *m_left, *m_right;
     std::vector<std::pair<RunAct, QPushButton*>> m_actButtons;
     QPushButton* m_more = nullptr;

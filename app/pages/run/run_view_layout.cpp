@@ -5,7 +5,6 @@
 #include <QMenu>
 #include <QPainter>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -87,17 +86,11 @@ void RunView::build()
     rightOuter->addLayout(rightLayout);
     rightLayout->setContentsMargins(12, 8, 12, 0);
     m_elevation = new ElevationWidget(m_right);
-    m_why = new WhyPanel;
-    m_whyScroll = new QScrollArea(m_right);
-    m_whyScroll->setAccessibleName(tr("Why"));
-    m_whyScroll->setWidgetResizable(true);
-    m_whyScroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_whyScroll->setFocusPolicy(Qt::StrongFocus);
-    m_whyScroll->setWidget(m_why);
+    m_why = new WhyPanel(m_right);
     rightLayout->addWidget(m_elevation);
     rightLayout->addWidget(ruledLine(m_right));
     rightLayout->addWidget(withRole(new QLabel(tr("Why (F2)"), m_right), "small"));
-    rightLayout->addWidget(m_whyScroll, 1);
+    rightLayout->addWidget(m_why, 1);
 
     auto* columns = new QHBoxLayout;
     columns->setContentsMargins(0, 0, 0, 0);

@@ -8,10 +8,11 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
-#include "app/text/why.h"
+#include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/why_panel.h"
 
 namespace taut::app {
 
@@ -67,9 +68,7 @@ TargetList::TargetList(QWidget* parent) : QWidget(parent)
     m_list->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     m_list->header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
     m_list->header()->setStretchLastSection(false);
-    m_why = new QTextBrowser(this);
-    m_why->setAccessibleName(tr("Why"));
-    m_why->setOpenLinks(false);
+    m_why = new WhyPanel(this);
     auto* split = new QSplitter(Qt::Vertical, this);
     split->addWidget(m_list);
     split->addWidget(m_why);
@@ -113,7 +112,7 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
         const QString family = familyOf(t.id);
         if (families.count(family) == 0) continue;
         auto* item = new QTreeWidgetItem(families[family],
-                                         {targetName(t, system), targetValue(t, system), targetWindow(t, system)});
+                                         {words(t.name, system), targetValue(t, system), targetWindow(t, system)});
         item->setData(0, Qt::UserRole, QString::fromStdString(t.id));
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         item->setToolTip(0, item->text(0));
@@ -130,7 +129,7 @@ void TargetList::showNothing(const QString& why)
     m_list->clear();
     m_troubles->setText(why);
     m_troubles->setVisible(true);
-    m_why->clear();
+    explain();
 }
 
 void TargetList::explain()
@@ -138,9 +137,9 @@ void TargetList::explain()
     const QTreeWidgetItem* item = m_list->currentItem();
     const std::string id = item ? item->data(0, Qt::UserRole).toString().toStdString() : std::string();
     if (const targets::Target* t = m_targets.find(id))
-        m_why->setHtml(whyHtml(*t, m_system));
+        m_why->show(*t, m_system);
     else
-        m_why->setPlainText(tr("Choose a line to see why it is what it is."));
+        m_why->say(tr("Choose a line to see why it is what it is."));
 }
 
 }  // namespace taut::app

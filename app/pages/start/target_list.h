@@ -2,13 +2,14 @@
 #pragma once
 
 #include <QLabel>
-#include <QTextBrowser>
 #include <QTreeWidget>
 #include <QWidget>
 
 #include "core/targets/target.h"
 
 namespace taut::app {
+
+class WhyPanel;
 
 /// What follows from the inputs: first everything that cannot work, in large sentences, then every target by family
 /// with its window, and for the chosen one why it is what it is.
@@ -27,7 +28,7 @@ private:
     void explain();
     QLabel* m_troubles;
     QTreeWidget* m_list;
-    QTextBrowser* m_why;
+    WhyPanel* m_why;
     targets::Targets m_targets;
     UnitSystem m_system{};
 };
