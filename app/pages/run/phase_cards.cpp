@@ -32,7 +32,7 @@ const run::Event* lastOf(const run::Run& run)
 
 QString interruptionText(const std::string& reason)
 {
-    if (reason == "killed") return MakeSafeCard::tr("The program ended under the run");
+    if (reason == "ended_without_sign_off") return MakeSafeCard::tr("The program ended under the run");
     if (reason == "power") return MakeSafeCard::tr("Power or air was gone");
     if (reason == "break") return MakeSafeCard::tr("A break, or something else to do");
     if (reason == "stop_by_other") return MakeSafeCard::tr("Somebody else stopped the press");

@@ -25,22 +25,23 @@ RunView::~RunView() = default;
 
 const procedure::Step* RunView::step() const { return m_run ? m_run->plan().find(m_step) : nullptr; }
 
-/// True when what happened takes the person on to the next step: an answer to the step shown, or something that opened
-/// others. A note or a stop given up leaves them where they are.
+/// True when what happened takes the person on to what comes next: an answer to the step shown that closes it, or
+/// something that opened others, which may come before it. A note or a stop given up leaves them where they are.
 bool RunView::movesOn(const run::Run& before, const run::Run& after) const
 {
     const bool another = before.id() != after.id() || after.events().size() < before.events().size();
     if (another || !after.plan().find(m_step)) return true;
-    bool moves = false;
+    bool closes = false, opens = false;
     for (std::size_t i = before.events().size(); i < after.events().size(); ++i) {
         const run::Happening& h = after.events()[i].happening();
         const auto* answered = std::get_if<run::Answered>(&h);
-        moves = moves || (answered && !answered->correction && answered->step == m_step) ||
-                std::holds_alternative<run::NotApplicable>(h) || std::holds_alternative<run::Deviated>(h) ||
-                std::holds_alternative<run::InputsChanged>(h) || std::holds_alternative<run::Repeated>(h) ||
+        const auto* changed = std::get_if<run::InputsChanged>(&h);
+        closes = closes || (answered && !answered->correction && answered->step == m_step) ||
+                 std::holds_alternative<run::NotApplicable>(h) || std::holds_alternative<run::Deviated>(h);
+        opens = opens || (changed && !changed->stale.empty()) || std::holds_alternative<run::Repeated>(h) ||
                 std::holds_alternative<run::Resumed>(h) || std::holds_alternative<run::HandedOver>(h);
     }
-    return moves && !run::isOpen(after.standing(m_step).state);
+    return opens || (closes && !run::isOpen(after.standing(m_step).state));
 }
 
 void RunView::show(const run::Run& run)

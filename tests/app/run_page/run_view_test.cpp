@@ -305,6 +305,35 @@ TEST_CASE("after an interruption four statements come first, none of them ticked
     CHECK(page.sent<run::Resume>().stated.size() == 4);
 }
 
+TEST_CASE("after an interruption the page says which one it was, and goes on with what is to be said again")
+{
+    Walk w = north();
+    w.until(K::Scan);
+    w.perform(run::Interrupt{"ended_without_sign_off"});
+    Page page(w);  // opened on it, as after a start of the program
+    QString all;
+    for (const auto* label : page.visible<MakeSafeCard>()->findChildren<QLabel*>()) all += label->text();
+    CHECK(all.contains(QStringLiteral("The program ended under the run")));
+    run::Resume resume;
+    for (const char* word : run::kMakeSafe) resume.stated.emplace_back(word);
+    w.perform(resume);
+    page.view.show(w.run);
+    REQUIRE(w.next());
+    CHECK(w.run.stateOf(w.next()->id) == run::StepState::Reconfirm);
+    CHECK(page.view.shownStep() == w.next()->id);
+}
+
+TEST_CASE("a changed roll takes the page to the first step that it opened")
+{
+    Walk w = north();
+    w.untilStep([&](const procedure::Step& s) { return w.run.plan().stageOf(s) == 4; });
+    Page page(w);
+    w.perform(run::ChangeRoll{Walk::begin("north", "quince-jelly", "R0047").run.sources().roll.text, std::nullopt});
+    page.view.show(w.run);
+    CHECK(page.view.shownStep() == w.next()->id);
+    CHECK(w.run.stateOf(page.view.shownStep()) == run::StepState::Stale);
+}
+
 TEST_CASE("a withdrawn press is given back only by a supervisor other than who withdrew it")
 {
     Walk w = north();
