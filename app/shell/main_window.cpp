@@ -11,6 +11,7 @@
 #include "app/pages/run/run_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/shell/sign_in_strip.h"
+#include "app/widgets/screen_keys.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
@@ -55,8 +56,17 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     }
     auto* light = worded(tr("Light or dark"), "quiet", this);
     auto* size = worded(tr("Text size"), "quiet", this);
+    auto* keys = worded(tr("Keys"), "quiet", this);
+    keys->setObjectName(QStringLiteral("keys"));
+    keys->setAccessibleName(tr("Keys on the screen"));
+    keys->setCheckable(true);
+    // It is there for whoever has no keyboard, and must not take the focus from the field that is to be typed into.
+    keys->setFocusPolicy(Qt::NoFocus);
+    keys->setMinimumHeight(sizes().control);
+    m_keys = new ScreenKeys(this);
     top->addWidget(light);
     top->addWidget(size);
+    top->addWidget(keys);
     top->addStretch(1);
     top->addWidget(m_signIn);
     m_doors->button(kRunDoor)->setChecked(true);
@@ -64,6 +74,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);
     connect(light, &QPushButton::clicked, this, &MainWindow::switchLight);
     connect(size, &QPushButton::clicked, this, &MainWindow::changeTextSize);
+    connect(keys, &QPushButton::toggled, m_keys, &ScreenKeys::setWanted);
+    connect(m_keys, &ScreenKeys::wantedChanged, keys, &QPushButton::setChecked);
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
     connect(m_session, &Session::runChanged, this, &MainWindow::showRunDoor);
     connect(m_session, &Session::runChanged, m_refusal, &FindingStrip::clear);

@@ -12,6 +12,7 @@ namespace taut::app {
 
 class HistoryPage;
 class RunPage;
+class ScreenKeys;
 class SignInStrip;
 class StartPage;
 
@@ -40,6 +41,7 @@ private:
     HistoryPage* m_history;
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;
+    ScreenKeys* m_keys;
 };
 
 }  // namespace taut::app
