@@ -38,7 +38,10 @@ SignInStrip::SignInStrip(Session* session, QWidget* parent) : QWidget(parent), m
     connect(m_pin, &QLineEdit::returnPressed, this, &SignInStrip::signIn);
     connect(m_lock, &QPushButton::clicked, session, &Session::signOut);
     connect(session, &Session::opened, this, &SignInStrip::refill);
-    connect(session, &Session::actorChanged, this, &SignInStrip::refill);
+    connect(session, &Session::actorChanged, this, [this] {
+        refill();
+        if (!m_session->actor()) focusPin();  // whoever comes next types at once
+    });
     refill();
 }
 

@@ -145,6 +145,8 @@ void RunView::showCard()
     m_left->setVisible(card != m_review);
     m_right->setVisible(card != m_review);
     m_middle->setCurrentWidget(card);
+    // While nobody is signed in the focus belongs to the PIN.
+    if (m_actor.id.isEmpty()) return;
     if (card == m_card)
         m_card->focusAnswer();
     else if (card == m_safe)
