@@ -18,7 +18,6 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
-#include "core/base/file.h"
 #include "tests/app/run_page/walk_support.h"
 
 namespace taut::app::hands {
@@ -50,24 +49,22 @@ const DemoPerson& person(const char* id)
 }
 
 /// A press of the tests, kept in the logbook as a supervisor would keep it.
-void keepPress(const std::filesystem::path& logbook, const std::string& file)
+void keepPress(const std::filesystem::path& logbook, const std::string& text)
 {
     const SystemClock clock;
     RandomIds ids;
     auto writer = logbook::Writer::open(logbook, clock, ids, {false, "test", 0});
     REQUIRE(writer);
     REQUIRE(fillWithDemoShop(**writer, resources()));
-    const auto text = readFile(file);
-    REQUIRE(text);
     const auto supervisor = (*writer)->signIn("p-1", person("p-1").pin);
     REQUIRE(supervisor);
     Findings notes;
-    const auto press = inputs::readPress(*text, file, notes);
+    const auto press = inputs::readPress(text, "press", notes);
     REQUIRE(press);
-    REQUIRE((*writer)->keepDefinition("press", press->id, *text, *supervisor));
+    REQUIRE((*writer)->keepDefinition("press", press->id, text, *supervisor));
 }
 
-std::unique_ptr<MainWindow> openWindow(const QTemporaryDir& folder, const std::string& pressFile)
+std::unique_ptr<MainWindow> openWindow(const QTemporaryDir& folder, const std::string& pressText)
 {
     // The window remembers its place; these windows have one of their own.
     qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());
@@ -76,7 +73,7 @@ std::unique_ptr<MainWindow> openWindow(const QTemporaryDir& folder, const std::s
     options.logbook = std::filesystem::path(folder.path().toStdString()) / "shop.logbook";
     options.resources = resources();
     options.loadDemo = true;
-    if (!pressFile.empty()) keepPress(options.logbook, pressFile);
+    if (!pressText.empty()) keepPress(options.logbook, pressText);
     auto window = std::make_unique<MainWindow>(options);
     window->setWindowState(Qt::WindowNoState);
     window->resize(kSmallScreen);
@@ -111,7 +108,7 @@ std::string rightAnswer(const run::Run& run, const procedure::Step& step, const 
     return walk::rightAnswer(run, step).entered;
 }
 
-Crew::Crew(Way way, const std::string& pressFile) : hand(nullptr, way), m_window(openWindow(m_folder, pressFile))
+Crew::Crew(Way way, const std::string& pressText) : hand(nullptr, way), m_window(openWindow(m_folder, pressText))
 {
     hand = Hand(m_window.get(), way);
 }
@@ -142,7 +139,10 @@ void Crew::signIn(const char* id)
             hand.key(Qt::Key_L, Qt::ControlModifier);
         else
             hand.press(hand.mustWorded(QStringLiteral("Lock")));
-        settle();
+        REQUIRE(until([&] { return !session().actor() && !session().busy(); }));
+        auto* focus = qobject_cast<QLineEdit*>(hand.window()->focusWidget());
+        REQUIRE(focus);
+        CHECK(focus->accessibleName() == QStringLiteral("Your PIN"));
     }
     hand.choose(listNamed(hand.window(), "Who are you?"), name(id));
     QLineEdit* field = nullptr;

@@ -25,8 +25,8 @@ inline const Choice kSouth{"south", "J-2103", "R0048", "full", {}, true};
 /// and its syncs.
 class Crew {
 public:
-    /// press: a profile that the demo shop does not have, "" = none; kept under its own id before the window opens.
-    explicit Crew(Way way, const std::string& pressFile = {});
+    /// pressText: a profile that the demo shop does not have, "" = none; kept under its own id before the window opens.
+    explicit Crew(Way way, const std::string& pressText = {});
     ~Crew();
     Hand hand;
 
