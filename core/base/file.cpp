@@ -107,8 +107,15 @@ bool writeBeside(const fs::path& beside, const fs::path& target, std::string_vie
 
 Result<std::string> readFile(const fs::path& path, std::size_t most)
 {
-    const Descriptor file(openAgain(path.c_str(), O_RDONLY));
+    // Not waiting for a writer: a pipe is refused below, and O_NONBLOCK changes nothing for a file.
+    const Descriptor file(openAgain(path.c_str(), O_RDONLY | O_NONBLOCK));
     if (!file.ok()) return unreadable(path, errno);
+    struct stat kind {};
+    if (::fstat(file.get(), &kind) != 0) return unreadable(path, errno);
+    if (S_ISDIR(kind.st_mode)) return unreadable(path, EISDIR);
+    if (!S_ISREG(kind.st_mode))
+        return refuse("file.unreadable", path.string(), {"%1 is a pipe or a device, not a file.", {path.string()}},
+                      "Save what it holds as a file, and choose that.");
     std::string bytes;
     for (;;) {
         constexpr std::size_t kStep = 65536;
@@ -133,7 +140,12 @@ Result<Done> writeFile(const fs::path& path, std::string_view bytes)
     std::error_code none;
     // A link stays a link: what it points to is replaced.
     const fs::path target = fs::is_symlink(path, none) ? fs::weakly_canonical(path, none) : path;
-    if (fs::is_directory(target, none)) return unwritable(path, EISDIR);
+    const fs::file_status there = fs::status(target, none);
+    if (fs::is_directory(there)) return unwritable(path, EISDIR);
+    // Renaming over a device or a pipe would put a plain file in its place.
+    if (fs::exists(there) && !fs::is_regular_file(there))
+        return refuse("file.unwritable", path.string(), {"%1 is a pipe or a device, not a file.", {path.string()}},
+                      "Choose the name of a file.");
     const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
     const fs::path beside = folder / ("." + target.filename().string() + "." + hex(randomBytes(6)));
 

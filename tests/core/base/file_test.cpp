@@ -64,6 +64,24 @@ TEST_CASE("a missing file and a folder are refused by name")
     CHECK(readFile(folder.path / "a" / "b").error().code == "file.missing");
 }
 
+TEST_CASE("a pipe is neither waited for nor replaced, a device neither read nor replaced")
+{
+    const Folder folder;
+    const fs::path pipe = folder.path / "pipe";
+    REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
+    for (const fs::path& file : {pipe, fs::path("/dev/zero")}) {
+        const auto read = readFile(file);
+        REQUIRE_FALSE(read);
+        CHECK(read.error().code == "file.unreadable");
+        CHECK_FALSE(read.error().remedy.empty());
+    }
+    const auto written = writeFile(pipe, "x");
+    REQUIRE_FALSE(written);
+    CHECK(written.error().code == "file.unwritable");
+    CHECK(fs::is_fifo(pipe));
+    CHECK(folder.count() == 1);
+}
+
 TEST_CASE("a file larger than the caller wants is refused, one just as large is read")
 {
     const Folder folder;
