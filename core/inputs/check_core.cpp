@@ -4,6 +4,7 @@
 
 #include "core/inputs/cross_check.h"
 #include "core/inputs/fits.h"
+#include "core/inputs/sane.h"
 #include "core/inputs/usual_cores.h"
 
 namespace taut::inputs {
@@ -170,10 +171,9 @@ void checkDiameter(const Inputs& inputs, Findings& out)
             if (looksLikeCircumference(inputs, outside, out)) return;
             const Maybe<Kind::Length> stated = statedLength(roll);
             if (roll.opened && stated)
-                out.push_back(
-                    note("input.tag_from_full_roll", "roll.length",
-                         {"The roll was opened before; the %1 stated is of the full roll.", {arg(roll.length)}},
-                         "The diameters count. Measure the roll's diameter as it is now."));
+                out.push_back(note("input.tag_from_full_roll", "roll.length",
+                                   {"The roll was opened before; the %1 stated is of the full roll.", {arg(stated)}},
+                                   "The diameters count. Measure the roll's diameter as it is now."));
             else if (!roll.opened)
                 checkLength(inputs, outside, out);
         }
@@ -184,6 +184,34 @@ void checkDiameter(const Inputs& inputs, Findings& out)
                              {"The roll is %1 across; the unwind takes %2 at most.",
                               {arg(roll.outerDiameter), arg(inputs.press->unwind->largestDiameter)}},
                              "Take a smaller roll, or have this one rewound into two."));
+}
+
+bool isRollDiameter(Length diameter) noexcept
+{
+    return diameter.si() >= sane::kRollDiameter.least && diameter.si() <= sane::kRollDiameter.most;
+}
+
+void checkMeasured(const Inputs& inputs, Length present, Findings& out)
+{
+    const Roll& roll = *inputs.roll;
+    const std::string unit = roll.outerDiameter ? roll.outerDiameter->quantity().unit() : std::string();
+    const auto spoken = [&](double si) { return Magnitude{si, Kind::Length, unit}; };
+    if (!isRollDiameter(present)) {
+        out.push_back(
+            refuse("input.diameter_absurd", "roll.outer_diameter",
+                   {"A roll cannot measure %1 across: between %2 and %3 can be believed.",
+                    {spoken(present.si()), spoken(sane::kRollDiameter.least), spoken(sane::kRollDiameter.most)}},
+                   "Measure straight across the roll's face, and type the figure with its unit."));
+        return;
+    }
+    const double across = present.si() / std::numbers::pi;
+    const auto girthOf = [&](double diameter) { return std::abs(across / diameter - 1) <= kCircumferenceFit; };
+    if (!roll.outerDiameter || !girthOf(roll.outerDiameter->si())) return;
+    out.push_back(warn("input.diameter_looks_like_circumference", "roll.outer_diameter",
+                       {"%1 is what this roll measures round: its file says %2 across.",
+                        {spoken(present.si()), roll.outerDiameter->quantity().magnitude()}},
+                       {"Measure straight across the roll's face. If %1 is the way round, the diameter is %2.",
+                        {spoken(present.si()), spoken(across)}}));
 }
 
 }  // namespace taut::inputs

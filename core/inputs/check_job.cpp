@@ -34,6 +34,12 @@ void checkRewinds(const Press& press, const Job& job, Findings& out)
                                  {"The job is wound on cores of %1 inside; %2 holds %3 to %4.",
                                   {arg(job.rewindCore), rewind.id, arg(m.gripsLeast), arg(m.gripsMost)}},
                                  "Wind on a core that the shaft holds, and rewind the finished rolls elsewhere."));
+        if (job.rewindDiameter && job.rewindCore && rewind.coreWall &&
+            job.rewindDiameter->si() <= job.rewindCore->si() + 2 * rewind.coreWall->si())
+            out.push_back(refuse("input.finished_roll_below_core", "job.rewind_diameter",
+                                 {"Finished rolls are said to be %1 across, no more than a core of %2 on %3.",
+                                  {arg(job.rewindDiameter), arg(job.rewindCore), rewind.id}},
+                                 "Enter the largest diameter that the customer takes, core included."));
         if (job.rewindDiameter && rewind.largestDiameter && job.rewindDiameter->si() > rewind.largestDiameter->si())
             out.push_back(warn("input.finished_roll_too_large", "job.rewind_diameter",
                                {"Finished rolls may be %1 across; %2 winds %3 at most.",
@@ -132,15 +138,31 @@ void checkWeb(const Inputs& inputs, Findings& out)
     }
 }
 
-Findings crossCheck(const Inputs& inputs)
+Findings crossCheck(const Inputs& inputs, std::optional<Length> presentDiameter)
 {
     Findings out;
     checkTag(inputs, out);
     checkRoll(inputs, out);
     checkCore(inputs, out);
-    checkDiameter(inputs, out);
+    checkFrame(inputs, out);
     checkJob(inputs, out);
-    checkWeb(inputs, out);
+    if (!presentDiameter || !inputs.roll) {
+        checkDiameter(inputs, out);
+        checkWeb(inputs, out);
+        return out;
+    }
+    checkMeasured(inputs, *presentDiameter, out);
+    if (!isRollDiameter(*presentDiameter)) return out;
+    Roll now = *inputs.roll;
+    const std::string unit = now.outerDiameter ? now.outerDiameter->quantity().unit() : std::string();
+    now.outerDiameter = Entry<Kind::Length>(Quantity(*presentDiameter, Kind::Length, unit));
+    // What label and tag say of the length is of the roll before anything was taken off it.
+    now.length.reset();
+    now.tag.clear();
+    Inputs measured = inputs;
+    measured.roll = std::make_shared<const Roll>(std::move(now));
+    checkDiameter(measured, out);
+    checkWeb(measured, out);
     return out;
 }
 

@@ -38,6 +38,10 @@ void checkTag(const Inputs& inputs, Findings& out)
                            "What was entered by hand counts. Scan the tag again if it should be readable."));
         return;
     }
+    if (!tag->serial.empty() && !roll.id.empty() && tag->serial != roll.id)
+        out.push_back(warn("input.tag_of_another_roll", "roll.tag",
+                           {"The tag is that of roll %1; entered is roll %2.", {tag->serial, roll.id}},
+                           "See which roll hangs there, and take its own tag: two tags are easily swapped."));
     compare("roll.width", roll.width, tag->width, kTagMillimetre, out);
     compare("roll.core", roll.core, tag->core, kTagMillimetre, out);
     if (!roll.opened && tag->length)

@@ -13,6 +13,10 @@ void checkRoll(const Inputs& inputs, Findings& out);
 /// Core and diameter: as typed, and against the unwind.
 void checkCore(const Inputs& inputs, Findings& out);
 void checkDiameter(const Inputs& inputs, Findings& out);
+/// The diameter measured now, in place of the one in the roll's file: whether it can be, and the girth typed for it.
+void checkMeasured(const Inputs& inputs, Length present, Findings& out);
+/// What the press file says of frame, unwind and zones, against itself.
+void checkFrame(const Inputs& inputs, Findings& out);
 /// The roll's tag against what was entered.
 void checkTag(const Inputs& inputs, Findings& out);
 /// What the job asks of the press: width, speed, stations, rewinds.

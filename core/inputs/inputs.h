@@ -45,7 +45,10 @@ struct Inputs {
 /// What does not fit together before anybody lifts a roll: roll wider than the press, roll of another substrate, width
 /// against job, core against mandrel and adapters, diameter and mass against the unwind, winding unknown, tag against
 /// geometry, circumference typed as diameter, core typed by its outside or nominally, condition, missing adapter.
-[[nodiscard]] Findings crossCheck(const Inputs& inputs);
+/// presentDiameter: the roll as it was measured now; it takes the place of the diameter in its file.
+[[nodiscard]] Findings crossCheck(const Inputs& inputs, std::optional<Length> presentDiameter = {});
+/// Whether a roll may measure this across at all; what lies beyond is a slip, and nothing is computed from it.
+[[nodiscard]] bool isRollDiameter(Length diameter) noexcept;
 
 /// The fixed list of facts (formats §4) that hold for these inputs; those of an item in a repetition are itemFacts.
 [[nodiscard]] std::vector<std::string> factsOf(const Inputs& inputs, bool webInPress);

@@ -35,53 +35,29 @@ bool isLowerSnake(std::string_view word)
                        [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_'; });
 }
 
-std::size_t distance(std::string_view a, std::string_view b)
+/// More than this many bytes no label carries.
+constexpr std::size_t kLongestId = 100;
+
+/// Without tabs, line ends and other characters that a list or a sheet cannot show.
+bool isPrintable(std::string_view word)
 {
-    std::vector<std::size_t> row(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::size_t diagonal = row[0];
-        row[0] = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t above = row[j];
-            row[j] = std::min({above + 1, row[j - 1] + 1, diagonal + (a[i - 1] == b[j - 1] ? 0U : 1U)});
-            diagonal = above;
-        }
-    }
-    return row[b.size()];
+    return std::none_of(word.begin(), word.end(),
+                        [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; });
+}
+
+/// The unit that was typed, or a finer one where the limit would be said as nought in it: a gram typed in kilograms.
+std::string sayableUnit(const Quantity& typed, double si)
+{
+    constexpr double kLeast = 0.01, kMost = 1000;
+    const Unit* unit = findUnit(typed.kind(), typed.unit());
+    if (unit == nullptr || si == 0 || std::abs(si / unit->toSi) >= kLeast) return typed.unit();
+    for (const Unit& finer : unitsOf(typed.kind()))
+        if (const double value = std::abs(si / finer.toSi); value >= kLeast && value <= kMost)
+            return std::string(finer.symbol);
+    return typed.unit();
 }
 
 }  // namespace
-
-void FileNotes::add(int line, int column, std::string_view key, Finding finding)
-{
-    finding.subject = m_file + ':' + std::to_string(line) + ':' + std::to_string(column);
-    if (!key.empty()) finding.subject += ' ' + std::string(key);
-    m_all.push_back({line, column, std::move(finding)});
-}
-
-void FileNotes::moveTo(Findings& notes)
-{
-    std::stable_sort(m_all.begin(), m_all.end(), [](const Placed& a, const Placed& b) {
-        return a.line != b.line ? a.line < b.line : a.column < b.column;
-    });
-    for (Placed& p : m_all) notes.push_back(std::move(p.finding));
-    m_all.clear();
-}
-
-std::string nearest(std::string_view word, std::span<const std::string> known)
-{
-    std::string best;
-    std::size_t least = std::max<std::size_t>(2, word.size() / 3) + 1;
-    for (const std::string& k : known) {
-        const std::size_t d = distance(word, k);
-        if (d < least && d < k.size()) {
-            least = d;
-            best = k;
-        }
-    }
-    return best;
-}
 
 KeyReader::KeyReader(FileNotes& notes, const Toml& table, std::string path)
     : m_notes(&notes),
@@ -146,12 +122,13 @@ std::string KeyReader::id(std::string_view key, bool lower)
         return {};
     }
     const std::string found = text(key);
-    const bool fits = !found.empty() && found.find('.') == std::string::npos && (!lower || isLowerSnake(found));
+    const bool fits = !found.empty() && found.size() <= kLongestId && found.find('.') == std::string::npos &&
+                      isPrintable(found) && (!lower || isLowerSnake(found));
     if (fits) return found;
     if (m_table->find(key)->text() != nullptr)
         complain(key, refuse("input.bad_id", {}, {"\"%1\" cannot be used as a name that others refer to.", {found}},
                              lower ? Text("Use lower case letters, digits and _ only.")
-                                   : Text("Use any text that is not empty and has no dot in it.")));
+                                   : Text("Use a short text on one line that is not empty and has no dot in it.")));
     return {};
 }
 
@@ -269,7 +246,7 @@ bool KeyReader::believable(const Quantity& q, const Toml& at, std::string_view k
     const double si = q.si();
     const bool tooSmall = si < sane.least || (si == 0 && !sane.zero);
     if (std::isfinite(si) && !tooSmall && si <= sane.most) return true;
-    const auto limit = [&](double end) { return Magnitude{end, q.kind(), q.unit()}; };
+    const auto limit = [&](double end) { return Magnitude{end, q.kind(), sayableUnit(q, end)}; };
     if (si < 0 && sane.least >= 0)
         m_notes->add(at.line, at.column, dotted(key),
                      refuse("input.negative", {}, {"\"%1\" is below nought, which cannot be here.", {q.entered()}},
@@ -356,9 +333,21 @@ std::vector<std::string> KeyReader::keys() const
 
 void KeyReader::done()
 {
+    // A file that names a hundred unknown keys is not the file that was meant: the rest is one sentence.
+    constexpr std::size_t kMostNamed = 100;
     if (m_ignoreRest) return;
+    std::size_t unknown = 0;
     for (const auto& [key, value] : *m_table->table()) {
         if (std::find(m_asked.begin(), m_asked.end(), key) != m_asked.end()) continue;
+        if (++unknown > kMostNamed) {
+            m_notes->add(value.line, value.column, dotted(key),
+                         {"input.unknown_key",
+                          m_notes->newer ? Severity::Note : Severity::Stop,
+                          {},
+                          "Here and below stand more keys that are not known.",
+                          "Check that this is the file you meant."});
+            break;
+        }
         if (m_notes->newer) {
             m_notes->add(value.line, value.column, dotted(key),
                          {"input.unknown_key",

@@ -275,6 +275,12 @@ Stated Book::yesNo(std::string id, Text name, bool value, std::string source, st
                 Ready{value, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
 }
 
+bool Book::isNoted(const Text& text) const
+{
+    return std::any_of(m_targets.findings.begin(), m_targets.findings.end(),
+                       [&](const Finding& f) { return f.text == text; });
+}
+
 Term Book::target(std::string_view id) const
 {
     for (const Target& t : m_all)

@@ -98,6 +98,8 @@ public:
     Stated yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because);
     Stated lacking(std::string id, Text name, Shape shape, const Term& lack);
     void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
+    /// Whether a finding says just this.
+    [[nodiscard]] bool isNoted(const Text& text) const;
     void schedule(Schedule s) { m_targets.schedules.push_back(std::move(s)); }
     /// A target already stated, as a term; missing key "target:ID" when there is none (asserted by tests).
     [[nodiscard]] Term target(std::string_view id) const;

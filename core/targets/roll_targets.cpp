@@ -8,6 +8,9 @@ namespace taut::targets {
 
 namespace {
 
+/// A label that says so much more than the diameters is that of the roll when it was full (policy).
+constexpr double kFullRoll = 0.15;
+
 /// How well a length by geometry is known: the wound caliper's tolerance, from the substrate's data or the usual five
 /// percent.
 std::optional<Quantity> lengthUncertainty(const Book& book, const Stated& length)
@@ -39,8 +42,12 @@ void stateLength(Book& book)
     Stated massed = book.formula("roll.length_by_mass", "Web on the roll, by its mass", "R4", weighed, unit);
     massed.advice("Good when the roll was weighed; the core's mass must be taken off.");
 
-    // What the label says holds for a roll that nobody has opened; after that geometry wins (practice).
-    const bool tagHolds = roll.length && !roll.opened && !book.measuredDiameter();
+    // What the label says holds for a roll that nobody has opened; after that geometry wins (practice). A roll much
+    // smaller than its label makes it was opened, whether that was said or not: counting on the label runs it out.
+    const Quantity* computedLength = geometric.ready() ? std::get_if<Quantity>(&geometric.ready()->value) : nullptr;
+    const bool wasFull =
+        roll.length && computedLength != nullptr && roll.length->si() > (1 + kFullRoll) * computedLength->si();
+    const bool tagHolds = roll.length && !roll.opened && !book.measuredDiameter() && !wasFull;
     const Text name = "Web on the roll";
     if (tagHolds) {
         book.value("roll.length", name, "stated", term(roll.length, "roll.length"), "roll tag or delivery note")
@@ -63,9 +70,11 @@ void stateLength(Book& book)
             Text("The label says %1, the diameters say %2: %3 apart; the caliper is known to %4.",
                  {stated.magnitude(), computed.magnitude(), Magnitude{apart, Kind::Share, "%"},
                   Magnitude{tolerance, Kind::Share, "%"}}),
-            !tagHolds ? Text("The diameters are used: this roll was opened or measured again.")
-            : fits    ? Text("None needed; the label is used.")
-                      : Text("The label is used. Measure the diameter again, and ask whether the roll was opened.")});
+            !tagHolds && wasFull && !roll.opened && !book.measuredDiameter()
+                ? Text("The diameters are used. Measure the diameter again, and ask whether the roll was opened.")
+            : !tagHolds ? Text("The diameters are used: this roll was opened or measured again.")
+            : fits      ? Text("None needed; the label is used.")
+                        : Text("The label is used. Measure the diameter again, and ask whether the roll was opened.")});
     }
     Term knownLength = tagHolds ? term(roll.length, "roll.length") : missing("roll.length");
     book.formula("roll.caliper", "Caliper as wound", "R1.caliper",

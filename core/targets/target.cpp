@@ -40,8 +40,11 @@ const Schedule* Targets::schedule(std::string_view id) const
 
 Targets computeTargets(const inputs::Inputs& in, std::optional<Length> presentDiameter)
 {
+    Findings found = inputs::crossCheck(in, presentDiameter);
+    // A slip of the hand stops, and the roll's file counts until it is mended.
+    if (presentDiameter && !inputs::isRollDiameter(*presentDiameter)) presentDiameter.reset();
     Book book(in, presentDiameter);
-    for (Finding& f : inputs::crossCheck(in)) book.note(std::move(f));
+    for (Finding& f : found) book.note(std::move(f));
     stateRoll(book);
     stateJob(book);
     stateCoreAndLift(book);

@@ -48,7 +48,8 @@ void statePathLengths(Book& book)
     Term lackTerm = pathLack(book);
     if (!lackTerm.cannot && press.rollers.empty()) lackTerm.missing = {"press.web.roller"};
     book.lacking("thread.main.length", name, Shape::Quantity, lackTerm);
-    if (lackTerm.cannot) book.note(*lackTerm.cannot);
+    // Rollers that cannot be threaded were named when the inputs were checked against each other: not said twice.
+    if (lackTerm.cannot && !book.isNoted(lackTerm.cannot->text)) book.note(*lackTerm.cannot);
 }
 
 Term pull(const Book& book)

@@ -244,3 +244,54 @@ TEST_CASE("every pattern that a procedure may name is a target of some demo inpu
     CHECK(seen.count("tension.unwind.rest") == 1);
     CHECK(seen.count("tension.rewind_1.zero") == 1);
 }
+
+TEST_CASE("a measured diameter that cannot be stops, and the roll's file counts until it is mended")
+{
+    const inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    const Targets file = targets::computeTargets(in);
+    for (const double absurd : {-1.0, 0.0, 50.0, 1e308}) {
+        CAPTURE(absurd);
+        const Targets t = targets::computeTargets(in, Length::si(absurd));
+        CHECK(stops(t.findings));
+        CHECK(t.all == file.all);
+        CHECK(t.schedules == file.schedules);
+    }
+}
+
+TEST_CASE("a roll measured smaller than its core stops")
+{
+    const Targets t = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"), Length::si(0.06));
+    CHECK(stops(t.findings));
+    REQUIRE_FALSE(t.findings.empty());
+    CHECK(t.findings.front().code == "input.diameter_below_core");
+}
+
+TEST_CASE("a label that tells of the full roll is not counted on, whether the opening was said or not")
+{
+    inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    inputs::Roll partUsed = *in.roll;
+    partUsed.outerDiameter = Entry<Kind::Length>(Quantity(0.33, Kind::Length, "mm"));
+    in.roll = std::make_shared<const inputs::Roll>(partUsed);
+    const Targets t = targets::computeTargets(in);
+    // pi (0.33^2 - 0.1022^2) / (4 * 140e-6), formula R1 (public note, S1)
+    CHECK(si(t, "roll.length") == Approx(552.332).margin(0.001));
+    const targets::Target* covered = t.find("job.covered");
+    REQUIRE(covered != nullptr);
+    CHECK(std::get<bool>(covered->ready()->value) == false);
+    // Within a caliper's reach the label of an unopened roll still holds.
+    CHECK(si(targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041")), "roll.length") == 1360);
+}
+
+TEST_CASE("a path that cannot be threaded is said once")
+{
+    inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    inputs::Press press = *in.press;
+    for (inputs::Roller& r : press.rollers)
+        if (r.id == "infeed") r.counterClockwise = true;
+    in.press = std::make_shared<const inputs::Press>(press);
+    const Targets t = targets::computeTargets(in);
+    CHECK(stops(t.findings));
+    CHECK(std::count_if(t.findings.begin(), t.findings.end(), [](const Finding& f) {
+              return f.text.source.find("around roller") != std::string::npos;
+          }) == 1);
+}

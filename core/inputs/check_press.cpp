@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/inputs/cross_check.h"
+
+namespace taut::inputs {
+
+namespace {
+
+/// The centreline lies between the frames, and so do both edges of the widest web: else every distance across the press
+/// would be one that nobody can measure.
+void checkCentreline(const Press& press, Findings& out)
+{
+    if (!press.centreline || !press.betweenFrames) return;
+    const double centre = press.centreline->si(), other = press.betweenFrames->si();
+    if (centre >= other) {
+        out.push_back(refuse("input.centreline_outside", "press.centreline",
+                             {"The centreline is said to lie %1 from the frame face, but the other face is %2 away.",
+                              {arg(press.centreline), arg(press.betweenFrames)}},
+                             "Measure from the inner face that measure_from names to the middle of the web."));
+        return;
+    }
+    if (!press.webMost) return;
+    const double half = press.webMost->si() / 2;
+    if (centre - half < 0 || centre + half > other)
+        out.push_back(
+            refuse("input.web_into_frame", "press.web_width.most",
+                   {"A web of %1 about a centreline at %2 would run into the frame: %3 lie between the faces.",
+                    {arg(press.webMost), arg(press.centreline), arg(press.betweenFrames)}},
+                   "Check the greatest width, the centreline and the distance between the frames."));
+}
+
+/// The rollers that unwind and rewinds name are of that kind: the web's path begins and ends at them.
+void checkShafts(const Press& press, Findings& out)
+{
+    const auto kindOf = [&](const std::string& id) -> const Roller* {
+        const auto found =
+            std::find_if(press.rollers.begin(), press.rollers.end(), [&](const Roller& r) { return r.id == id; });
+        return found == press.rollers.end() ? nullptr : &*found;
+    };
+    const auto wrong = [&](const Roller& roller, const std::string& wanted) {
+        out.push_back(refuse(
+            "input.shaft_kind", "press.web.roller." + roller.id + ".kind",
+            {"Roller %1 is of the kind %2; where it is named, only %3 can stand.", {roller.id, roller.kind, wanted}},
+            "Correct its kind, or name another roller there."));
+    };
+    if (press.unwind)
+        if (const Roller* r = kindOf(press.unwind->roller); r != nullptr && r->kind != "unwind") wrong(*r, "unwind");
+    for (const Rewind& rewind : press.rewinds)
+        if (const Roller* r = kindOf(rewind.roller); r != nullptr && r->kind != "rewind" && r->kind != "waste_rewind")
+            wrong(*r, rewind.waste ? "waste_rewind" : "rewind");
+}
+
+void checkZones(const Press& press, Findings& out)
+{
+    for (const Zone& zone : press.zones)
+        if (!zone.from.empty() && zone.from == zone.to)
+            out.push_back(refuse("input.zone_without_web", "press.zone." + zone.id + ".to",
+                                 {"Zone %1 begins and ends at roller %2: no web lies between.", {zone.id, zone.to}},
+                                 "Name the roller where this zone's tension ends."));
+}
+
+}  // namespace
+
+void checkFrame(const Inputs& inputs, Findings& out)
+{
+    if (!inputs.press) return;
+    checkCentreline(*inputs.press, out);
+    checkShafts(*inputs.press, out);
+    checkZones(*inputs.press, out);
+}
+
+}  // namespace taut::inputs
