@@ -27,6 +27,24 @@ void noteAll(Reader reader, const std::string& text, const std::string& file, Fi
     if (const auto read = reader(text, file, notes); !read) notes.push_back(read.error());
 }
 
+/// What does not fit together within one file: a path that cannot be threaded, a roll no larger than its core.
+template <class T>
+void crossCheckAlone(const Result<T>& read, std::shared_ptr<const T> inputs::Inputs::*member, const std::string& file,
+                     Findings& notes)
+{
+    if (!read) {
+        notes.push_back(read.error());
+        return;
+    }
+    inputs::Inputs alone;
+    alone.*member = std::make_shared<const T>(*read);
+    for (Finding& finding : inputs::crossCheck(alone)) {
+        if (finding.severity == Severity::Note) continue;
+        finding.subject = file + ' ' + finding.subject;
+        notes.push_back(std::move(finding));
+    }
+}
+
 Result<Checked> checked(const std::string& file)
 {
     const auto text = readFile(file);
@@ -34,13 +52,13 @@ Result<Checked> checked(const std::string& file)
     Checked all{file, inputs::whatIs(*text), {}};
     if (all.is.empty()) all.is = isPeopleFile(*text) ? "people" : "";
     if (all.is == "press")
-        noteAll(inputs::readPress, *text, file, all.findings);
+        crossCheckAlone(inputs::readPress(*text, file, all.findings), &inputs::Inputs::press, file, all.findings);
     else if (all.is == "job")
         noteAll(inputs::readJob, *text, file, all.findings);
     else if (all.is == "substrates")
         noteAll(inputs::readSubstrates, *text, file, all.findings);
     else if (all.is == "roll")
-        noteAll(inputs::readRoll, *text, file, all.findings);
+        crossCheckAlone(inputs::readRoll(*text, file, all.findings), &inputs::Inputs::roll, file, all.findings);
     else if (all.is == "procedure")
         noteAll(procedure::readProcedure, *text, file, all.findings);
     else if (all.is == "answers")

@@ -176,7 +176,8 @@ Exit run(const Options& options, const Console& console)
     if (!told->happened.empty()) console.out << "\nOn the way:\n";
     for (const std::string& line : told->happened) console.out << "  " << line << '\n';
     console.out << "\nrun " << told->runId << ' ' << state << ", " << told->run.plan().steps.size() << " steps, "
-                << told->run.deviations() << ", sealed as number " << told->seal.seq
+                << told->run.deviations() << (told->run.deviations() == 1 ? " deviation" : " deviations")
+                << ", sealed as number " << told->seal.seq
                 << "\nThe times in it are told: a demo plays an hour in a moment.\n\n"
                 << "sheet    " << sheet.string() << "\nlogbook  " << logbookFile.string() << '\n';
     return Exit::Done;

@@ -190,9 +190,9 @@ Result<Circumstances> circumstances(const Options& options)
             finding.subject = "--diameter";
             return finding;
         }
-        if (diameter->si() <= 0)
-            return refuse("input.out_of_range", "--diameter", {"A diameter of %1 cannot be.", {said}},
-                          "Give the diameter of the roll as it lies there.");
+        if (!inputs::isRollDiameter(diameter->as<Kind::Length>()))
+            return refuse("input.out_of_range", "--diameter", {"A roll cannot measure %1 across.", {said}},
+                          "Measure straight across the roll's face, and give the figure with its unit.");
         all.presentDiameter = diameter->as<Kind::Length>();
     }
     if (const std::string said = options.value("--web-in-press"); !said.empty()) {
