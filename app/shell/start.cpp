@@ -38,7 +38,7 @@ std::optional<Wishes> wishesOf(const QStringList& arguments)
                                    QStringLiteral("MS"));
     parser.addOptions({logbook, demo, dark, size, pseudo, delay});
     if (!parser.parse(arguments)) {
-        std::fprintf(stderr, "tautweb: %s\n", qPrintable(parser.errorText()));
+        std::fprintf(stderr, "tautweb: %s tautweb --help lists what there is.\n", qPrintable(parser.errorText()));
         return std::nullopt;
     }
     const auto resources = resourcesFolder();
@@ -64,6 +64,10 @@ std::optional<Wishes> wishesOf(const QStringList& arguments)
 
 int startWindow(int argc, char** argv)
 {
+    QStringList arguments;
+    for (int i = 0; i < argc; ++i) arguments << QString::fromLocal8Bit(argv[i]);
+    const auto wishes = wishesOf(arguments);
+    if (!wishes) return kWrongInput;
     if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY") &&
         qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
         std::fprintf(stderr, "tautweb: there is no display here. tautweb --help lists what works without one.\n");
@@ -72,8 +76,6 @@ int startWindow(int argc, char** argv)
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("tautweb"));
     QApplication::setApplicationDisplayName(QStringLiteral("Tautweb"));
-    const auto wishes = wishesOf(application.arguments());
-    if (!wishes) return kWrongInput;
     if (wishes->pseudo) setPseudo(true);
     applyTheme(wishes->theme);
     MainWindow window(wishes->session);

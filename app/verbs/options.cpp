@@ -98,6 +98,11 @@ Result<Options> readOptions(const VerbSpec& spec, std::span<const std::string> a
         if (!option->value.empty() && value.empty())
             return refuse("option.no_value", name, {"%1 needs a value: %2.", {name, std::string(option->value)}},
                           {"Write %1 and the value after it.", {name}});
+        if (!option->value.empty() && !option->often && options.has(option->name) &&
+            options.value(option->name) != value)
+            return refuse("option.given_twice", name,
+                          {"%1 is given twice: %2 and %3.", {name, options.value(option->name), value}},
+                          {"Write %1 once.", {name}});
         options.m_given.emplace_back(option->name, value);
     }
     if (options.has("--help")) return options;

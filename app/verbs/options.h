@@ -16,6 +16,7 @@ struct OptionSpec {
     std::string_view name;
     std::string_view value;
     std::string_view help;
+    bool often = false;  ///< may be given more than once
 };
 /// How a verb is called.
 struct VerbSpec {

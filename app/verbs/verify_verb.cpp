@@ -83,7 +83,8 @@ Verb verifyVerb()
     return {{"verify",
              "LOGBOOK",
              "recomputes the chain of a logbook and compares it with printed sheets",
-             {{"--anchor", "COUNT:LINK", "from the foot of a sheet, at least 32 digits of the link; may be repeated"}},
+             {{"--anchor", "COUNT:LINK", "from the foot of a sheet, at least 32 digits of the link; may be repeated",
+               true}},
              1,
              1},
             run};

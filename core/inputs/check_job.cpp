@@ -120,6 +120,9 @@ void checkWeb(const Inputs& inputs, Findings& out)
     std::optional<Length> diameter;
     std::optional<Feed> feed = press.printFeed;
     if (inputs.roll && inputs.roll->outerDiameter) diameter = inputs.roll->outerDiameter->measure();
+    // With no roll named, the largest one that this unwind takes must clear every roller.
+    if (!inputs.roll && press.unwind && press.unwind->largestDiameter)
+        diameter = press.unwind->largestDiameter->measure();
     if (inputs.roll) feed = feedFor(press, *inputs.roll).value_or(feed.value_or(Feed::Over));
     // A roll that the unwind cannot take is refused for that, not for the web's way round it.
     if (diameter && press.unwind && press.unwind->largestDiameter &&

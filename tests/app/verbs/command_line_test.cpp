@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <sys/stat.h>
+
 #include <catch2/catch.hpp>
 #include <fstream>
 
 #include "app/verbs/console.h"
 #include "app/verbs/verbs.h"
+#include "core/base/file.h"
 #include "tests/app/verbs/verbs_support.h"
 
 using namespace taut;
@@ -37,6 +40,10 @@ TEST_CASE("a wrong word is refused with exit 2, one sentence and the nearest rig
           Row{{"targets", "--press"}, "--press"},
           Row{{"targets", "--press", "nort", "--job", "x", "--roll", "y"}, "north"}, Row{{"targets", "spare"}, "spare"},
           Row{{"verify"}, "LOGBOOK"}, Row{{"demo", "--press", "sout"}, "south"},
+          Row{{"targets", "--press", "north", "--press", "south"}, "twice"},
+          Row{{"targets", "--press", "north", "--job", "J-2101", "--roll", "R0041", "--diameter", "1e308 m"},
+              "1e308 m"},
+          Row{{"targets", "--press", "north", "--job", "J-2101", "--roll", "R0041", "--diameter", "-5 mm"}, "-5 mm"},
           Row{{"sheet", "x", "--paper", "a3"}, "letter"}, Row{{"runs", "--since", "yesterday"}, "yesterday"}}) {
         const Ran ran = runInside(row.args);
         INFO(ran.err);
@@ -56,6 +63,53 @@ TEST_CASE("the window needs a display and says so with exit 4")
         CHECK(ran.err.find("--help") != std::string::npos);
         CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
     }
+}
+
+TEST_CASE("the window's options are judged before it looks for a display")
+{
+    const Ran ran = runProgram({"--dakr"});
+    INFO(ran.err);
+    CHECK(ran.exit == 2);
+    CHECK(ran.err.find("dakr") != std::string::npos);
+    CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
+}
+
+TEST_CASE("check finds what cannot be within one file")
+{
+    const Folder folder;
+    const auto bent = [&](const std::string& file, const std::string& from, const std::string& to) {
+        std::string text = *readFile(resources() / file);
+        const std::size_t at = text.find(from);
+        REQUIRE(at != std::string::npos);
+        text.replace(at, from.size(), to);
+        REQUIRE(writeFile(folder / "bent.toml", text));
+        return runInside({"check", folder / "bent.toml"});
+    };
+    struct Row {
+        const char *file, *from, *to, *says;
+    };
+    for (const Row& row :
+         {Row{"demo/rolls/R0041.toml", "500 mm", "90 mm", "roll.outer_diameter"},
+          Row{"presses/north.toml", "[\"1460 mm\", \"220 mm\"]", "[\"770 mm\", \"220 mm\"]", "overlap"},
+          Row{"presses/north.toml", "centreline = \"215 mm\"", "centreline = \"900 mm\"", "press.centreline"}}) {
+        const Ran ran = bent(row.file, row.from, row.to);
+        INFO(ran.out);
+        CHECK(ran.exit == 1);
+        CHECK(ran.out.find("wrong") == 0);
+        CHECK(ran.out.find(row.says) != std::string::npos);
+    }
+}
+
+TEST_CASE("a sheet does not take the place of a pipe or a device")
+{
+    const Folder folder;
+    const std::filesystem::path pipe = folder.path() / "pipe";
+    REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
+    const Ran ran = runProgram(
+        {"sheet", "--blank", "--press", "north", "--job", "J-2101", "--roll", "R0041", "--out", pipe.string()});
+    INFO(ran.err);
+    CHECK(ran.exit == 4);
+    CHECK(std::filesystem::is_fifo(pipe));
 }
 
 TEST_CASE("a refusal with --json prints its findings as one object")

@@ -123,8 +123,8 @@ TEST_CASE("the demo as a process leaves a logbook, a sheet and its story, twice 
     }
     const Ran plain = runProgram({"demo", "--out", folder.path().string(), "--press", "south"});
     CHECK(plain.exit == 0);
-    for (const char* words :
-         {"safety", "hand_over", "done", "outside the window", "accepted the deviation", "sheet", "logbook"})
+    for (const char* words : {"safety", "hand_over", "done", "outside the window", "accepted the deviation",
+                              "1 deviation,", "sheet", "logbook"})
         CHECK(plain.out.find(words) != std::string::npos);
 }
 
