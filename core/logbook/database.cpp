@@ -108,6 +108,12 @@ Finding findingOf(const SQLite::Exception& error, const fs::path& file)
     if (extended == SQLITE_READONLY_DIRECTORY)
         return refuse("logbook.folder_read_only", name, {"The folder of %1 may not be written in.", {name}},
                       "Choose a folder that you may write in, or have its owner allow writing.");
+    if (extended == SQLITE_READONLY_DBMOVED)
+        return refuse("logbook.moved", name,
+                      {"%1 is no longer there: it was moved, renamed or deleted while it was open. Nothing was "
+                       "recorded.",
+                       {name}},
+                      "Put the same file back under this name, then do the last thing again.");
     if (code == SQLITE_READONLY)
         return refuse("logbook.read_only", name, {"%1 may be read but not written.", {name}},
                       "Have its owner allow writing, or open it for reading.");

@@ -147,6 +147,20 @@ TEST_CASE("practice and production never open each other's logbook")
     CHECK(verify(shop.file(), {})->findings.empty());
 }
 
+TEST_CASE("a logbook taken away while it is open is missed by name, and put back it goes on")
+{
+    Shop shop;
+    shop.enrol();
+    const people::Actor matteo = shop.actor("p-1");
+    fs::rename(shop.file(), shop.folder / "elsewhere");
+    const auto kept = shop.writer->keepDefinition("job", "J-1", "text", matteo);
+    REQUIRE_FALSE(kept);
+    CHECK(kept.error().code == "logbook.moved");
+    CHECK_FALSE(kept.error().remedy.empty());
+    fs::rename(shop.folder / "elsewhere", shop.file());
+    CHECK(shop.writer->keepDefinition("job", "J-1", "text", matteo));
+}
+
 TEST_CASE("a read-only folder and a read-only file are read and verified but not written")
 {
     Shop shop;
