@@ -35,7 +35,12 @@ public:
         Keys keys(table, m_file, "procedure", m_newer, m_lint);
         procedure.id = id(keys, "procedure");
         procedure.title = keys.text("title", true);
-        procedure.edition = static_cast<int>(keys.whole("edition", true).value_or(0));
+        constexpr std::int64_t kMostEditions = 1'000'000;
+        const auto edition = keys.whole("edition", true);
+        if (edition && (*edition < 1 || *edition > kMostEditions))
+            keys.wrong("lint.bad_edition", {"The edition is %1; editions are counted from 1.", {*edition}},
+                       "Give it the number after that of the last edition.");
+        procedure.edition = edition && *edition <= kMostEditions ? static_cast<int>(*edition) : 0;
         procedure.revised = keys.text("revised", true);
         procedure.language = keys.text("language", true);
         procedure.purpose = keys.text("purpose", true);

@@ -35,6 +35,8 @@ const Spoil kSpoils[] = {
     {"lint.unknown_key", "vital = true", "vitl = true"},
     {"lint.unknown_key", "purpose =", "purposes = \"x\"\npurpose ="},
     {"lint.missing_key", "say = \"Tape it\"", "#"},
+    {"lint.bad_edition", "edition = 1", "edition = 0"},
+    {"lint.bad_edition", "edition = 1", "edition = 9000000000"},
     {"lint.missing_key", "revised = \"2026-11-25\"", "#"},
     {"lint.missing_key", "stops = true, remedy = \"Mend it\"", "stops = true"},
     {"lint.wrong_type", "edition = 1", "edition = \"1\""},
