@@ -195,7 +195,8 @@ void checkMeasured(const Inputs& inputs, Length present, Findings& out)
 {
     const Roll& roll = *inputs.roll;
     const std::string unit = roll.outerDiameter ? roll.outerDiameter->quantity().unit() : std::string();
-    const auto spoken = [&](double si) { return Magnitude{si, Kind::Length, unit}; };
+    // A slip of many digits is said in metres.
+    const auto spoken = [&](double si) { return Magnitude{si, Kind::Length, std::abs(si) > 100 ? "m" : unit}; };
     if (!isRollDiameter(present)) {
         out.push_back(
             refuse("input.diameter_absurd", "roll.outer_diameter",

@@ -63,6 +63,7 @@ TEST_CASE("a measured diameter that no roll has stops by its figure, and what ca
         CHECK(found[0].code == "input.diameter_absurd");
         CHECK(found[0].severity == Severity::Stop);
         CHECK(says(found[0], "3000 mm"));
+        CHECK_FALSE(says(found[0], "inf"));
     }
 }
 
