@@ -21,7 +21,17 @@ namespace {
 enum Door { kRunDoor, kHistoryDoor };
 constexpr double kTextSizes[] = {1.0, 1.25, 1.5, 2.0};
 
+QSettings settings() { return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb")); }
+
 }  // namespace
+
+ThemeChoice keptTheme()
+{
+    ThemeChoice choice;
+    choice.dark = settings().value(QStringLiteral("dark"), choice.dark).toBool();
+    choice.textScale = settings().value(QStringLiteral("text_scale"), choice.textScale).toDouble();
+    return choice;
+}
 
 MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(parent)
 {
@@ -55,7 +65,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
         connect(key, &QShortcut::activated, this, [this, d = door] { choose(d); });
     }
     auto* light = worded(tr("Light or dark"), "quiet", this);
-    auto* size = worded(tr("Text size"), "quiet", this);
+    m_size = worded(QString(), "quiet", this);
+    saySize();
     auto* keys = worded(tr("Keys"), "quiet", this);
     keys->setObjectName(QStringLiteral("keys"));
     keys->setAccessibleName(tr("Keys on the screen"));
@@ -65,7 +76,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     keys->setMinimumHeight(sizes().control);
     m_keys = new ScreenKeys(this);
     top->addWidget(light);
-    top->addWidget(size);
+    top->addWidget(m_size);
     top->addWidget(keys);
     top->addStretch(1);
     top->addWidget(m_signIn);
@@ -73,7 +84,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
 
     connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);
     connect(light, &QPushButton::clicked, this, &MainWindow::switchLight);
-    connect(size, &QPushButton::clicked, this, &MainWindow::changeTextSize);
+    connect(m_size, &QPushButton::clicked, this, &MainWindow::changeTextSize);
     connect(keys, &QPushButton::toggled, m_keys, &ScreenKeys::setWanted);
     connect(m_keys, &ScreenKeys::wantedChanged, keys, &QPushButton::setChecked);
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
@@ -88,9 +99,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
 
     setWindowTitle(tr("Tautweb"));
-    const QSettings settings(QStringLiteral("tautweb"), QStringLiteral("tautweb"));
     resize(1280, 700);
-    if (!restoreGeometry(settings.value(QStringLiteral("window")).toByteArray())) setWindowState(Qt::WindowMaximized);
+    if (!restoreGeometry(settings().value(QStringLiteral("window")).toByteArray())) setWindowState(Qt::WindowMaximized);
     m_session->open();
 }
 
@@ -98,8 +108,7 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    QSettings settings(QStringLiteral("tautweb"), QStringLiteral("tautweb"));
-    settings.setValue(QStringLiteral("window"), saveGeometry());
+    settings().setValue(QStringLiteral("window"), saveGeometry());
     QWidget::closeEvent(event);
 }
 
@@ -122,7 +131,7 @@ void MainWindow::switchLight()
 {
     ThemeChoice choice = themeChoice();
     choice.dark = !choice.dark;
-    applyTheme(choice);
+    wear(choice);
 }
 
 void MainWindow::changeTextSize()
@@ -135,7 +144,22 @@ void MainWindow::changeTextSize()
             break;
         }
     choice.textScale = next;
+    wear(choice);
+    saySize();
+}
+
+void MainWindow::wear(const ThemeChoice& choice)
+{
     applyTheme(choice);
+    settings().setValue(QStringLiteral("dark"), choice.dark);
+    settings().setValue(QStringLiteral("text_scale"), choice.textScale);
+}
+
+void MainWindow::saySize()
+{
+    const QString words = tr("Text size %1 %").arg(qRound(themeChoice().textScale * 100));
+    m_size->setText(words);
+    named(m_size, words);
 }
 
 }  // namespace taut::app

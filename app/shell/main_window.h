@@ -7,6 +7,7 @@
 
 #include "app/sessions/session.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
 
 namespace taut::app {
 
@@ -15,6 +16,9 @@ class RunPage;
 class ScreenKeys;
 class SignInStrip;
 class StartPage;
+
+/// Light or dark and the size of type as they were left; nothing kept = light, 100 %.
+[[nodiscard]] ThemeChoice keptTheme();
 
 /// One window: doors at the top, who is signed in, one page below. It shows; the session does.
 class MainWindow : public QWidget {
@@ -33,8 +37,11 @@ private:
     void choose(int door);
     void switchLight();
     void changeTextSize();
+    void wear(const ThemeChoice& choice);
+    void saySize();
     Session* m_session;
     QButtonGroup* m_doors;
+    QPushButton* m_size;
     QStackedWidget* m_pages;
     StartPage* m_start;
     RunPage* m_run;

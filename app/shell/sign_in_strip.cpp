@@ -12,7 +12,7 @@ namespace taut::app {
 
 SignInStrip::SignInStrip(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
 {
-    m_person = new QComboBox(this);
+    m_person = new PickList(this);
     m_person->setMinimumHeight(sizes().control);
     m_person->setMinimumContentsLength(14);
     named(m_person, tr("Who are you?"));
@@ -22,10 +22,10 @@ SignInStrip::SignInStrip(Session* session, QWidget* parent) : QWidget(parent), m
     m_pin->setMinimumHeight(sizes().control);
     m_pin->setMaximumWidth(millimetres(40));
     named(m_pin, tr("Your PIN"));
-    m_in = worded(tr("Sign in"), "answer", this);
+    m_in = worded(tr("Sign in"), "", this);
     m_who = new QLabel(this);
     withRole(m_who, "strong");
-    m_lock = worded(tr("Lock"), "answer", this);
+    m_lock = worded(tr("Lock"), "", this);
     m_lock->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_L));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
@@ -40,7 +40,14 @@ SignInStrip::SignInStrip(Session* session, QWidget* parent) : QWidget(parent), m
     connect(session, &Session::opened, this, &SignInStrip::refill);
     connect(session, &Session::actorChanged, this, [this] {
         refill();
-        if (!m_session->actor()) focusPin();  // whoever comes next types at once
+        // Whoever comes next types at once.
+        if (!m_session->actor()) focusPin();
+    });
+    connect(session, &Session::refused, this, [this] {
+        if (m_session->actor()) return;
+        // A wrong PIN is typed anew, not mended blindly.
+        m_pin->clear();
+        focusPin();
     });
     refill();
 }

@@ -54,7 +54,8 @@ std::optional<Wishes> wishesOf(const QStringList& arguments)
                              : parser.isSet(demo)  ? dataFolder() / "demo.logbook"
                                                    : usualLogbook();
     wishes.session.syncDelayMs = parser.value(delay).toInt();
-    wishes.theme.dark = parser.isSet(dark);
+    wishes.theme = keptTheme();
+    if (parser.isSet(dark)) wishes.theme.dark = true;
     if (parser.isSet(size)) wishes.theme.textScale = qBound(1.0, parser.value(size).toDouble() / 100, 2.0);
     wishes.pseudo = parser.isSet(pseudo);
     return wishes;

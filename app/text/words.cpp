@@ -134,6 +134,11 @@ QString momentText(qint64 utcMs, int offsetMinutes)
     return whole(at.toString(QStringLiteral("yyyy-MM-dd HH:mm")));
 }
 
+QString momentHereText(qint64 utcMs)
+{
+    return momentText(utcMs, QDateTime::fromMSecsSinceEpoch(utcMs).offsetFromUtc() / 60);
+}
+
 QString clockText(qint64 utcMs, int offsetMinutes)
 {
     const QDateTime at = QDateTime::fromMSecsSinceEpoch(utcMs, Qt::OffsetFromUTC, offsetMinutes * 60);

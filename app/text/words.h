@@ -40,6 +40,8 @@ struct QuantityWords {
 
 /// "2026-11-25 06:41" where it happened, and "06:41".
 [[nodiscard]] QString momentText(qint64 utcMs, int offsetMinutes);
+/// The same in the time of this PC, for what is kept without the place's own.
+[[nodiscard]] QString momentHereText(qint64 utcMs);
 [[nodiscard]] QString clockText(qint64 utcMs, int offsetMinutes);
 
 }  // namespace taut::app

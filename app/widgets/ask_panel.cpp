@@ -65,7 +65,7 @@ QWidget* AskPanel::makeField(const Field& field)
         line->setPlaceholderText(field.hint);
         made = line;
     } else {
-        auto* combo = new QComboBox(m_fieldsBox);
+        auto* combo = new PickList(m_fieldsBox);
         for (const auto& [word, shown] : field.options) combo->addItem(shown, word);
         combo->setCurrentIndex(-1);
         combo->setPlaceholderText(tr("Choose"));
@@ -105,7 +105,7 @@ void AskPanel::ask(const Question& question)
     auto* who = new QHBoxLayout;
     who->setSpacing(sizes().gap);
     if (question.person) {
-        m_person = new QComboBox(m_fieldsBox);
+        m_person = new PickList(m_fieldsBox);
         m_person->setObjectName(QStringLiteral("person"));
         named(m_person, tr("Person"));
         for (const PersonChoice& p : question.people)

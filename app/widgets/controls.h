@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -39,6 +40,18 @@ private:
 [[nodiscard]] QPushButton* worded(const QString& text, const char* role, QWidget* parent);
 /// A label bound to its field, above it, and the field named by it.
 void named(QWidget* field, const QString& name);
+
+/// A list to choose from: it shows that it opens, and a wheel turned over it on the way past does not change it.
+class PickList : public QComboBox {
+    Q_OBJECT
+
+public:
+    explicit PickList(QWidget* parent = nullptr);
+
+protected:
+    void wheelEvent(QWheelEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+};
 
 /// A statement that somebody affirms: a large box and a sentence that wraps. Never ticked by the program.
 class StatementBox : public QCheckBox {

@@ -47,7 +47,7 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     auto* body = new QWidget;
     auto* column = new QVBoxLayout(body);
     column->setContentsMargins(0, 0, 0, 0);
-    m_atHand = new QComboBox(body);
+    m_atHand = new PickList(body);
     m_atHand->setObjectName(QStringLiteral("atHand"));
     named(m_atHand, tr("A roll at hand"));
     auto* handLabel = new QLabel(tr("A roll at &hand"), body);
@@ -68,7 +68,7 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     m_length = addLine(grid, 6, tr("Length"), tr("if known"));
     m_mass = addLine(grid, 7, tr("Mass"), tr("if weighed"));
     m_splices = addLine(grid, 8, tr("Splices inside"), tr("a number, if known"));
-    m_winding = new QComboBox(m_typed);
+    m_winding = new PickList(m_typed);
     m_winding->addItem(tr("face outside"), static_cast<int>(inputs::Winding::FaceOut));
     m_winding->addItem(tr("face inside"), static_cast<int>(inputs::Winding::FaceIn));
     m_winding->setCurrentIndex(-1);

@@ -101,6 +101,7 @@ QHeaderView::section { background: %ground; color: %ink; border: 0; border-botto
   font-weight: bold; }
 QTableView { background: transparent; border: 0; selection-background-color: %wash; selection-color: %ink; }
 QTableView::item { padding: 4px 8px; border-bottom: 1px solid %rule; }
+QTreeView, QGraphicsView { background: transparent; border: 0; }
 QListView { background: transparent; border: 0; outline: 0; }
 QScrollArea { background: transparent; border: 0; }
 QScrollArea > QWidget > QWidget { background: transparent; }

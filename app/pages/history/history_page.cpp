@@ -2,17 +2,18 @@
 #include "app/pages/history/history_page.h"
 
 #include <QFileDialog>
+#include <QGraphicsScene>
+#include <QGraphicsView>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
 #include <QPrinterInfo>
-#include <QSplitter>
 #include <QVBoxLayout>
 
 #include "app/print/print.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
 #include "core/records/texts.h"
 #include "core/seal/document.h"
@@ -23,11 +24,20 @@ namespace {
 
 constexpr std::size_t kPage = 50;
 
+/// The same shapes as for a run's steps.
+MarkShape stateMark(const records::RunRow& row)
+{
+    if (row.state == "open") return MarkShape::DashedBox;
+    if (row.state == "abandoned") return MarkShape::DashBox;
+    return row.deviations == 0 ? MarkShape::Tick : MarkShape::Knot;
+}
+
 QString stateWords(const records::RunRow& row)
 {
     if (row.state == "open") return HistoryPage::tr("open");
     const QString state = row.state == "abandoned" ? HistoryPage::tr("abandoned") : HistoryPage::tr("signed");
     if (row.deviations == 0) return state;
+    if (row.deviations == 1) return HistoryPage::tr("%1, 1 deviation").arg(state);
     return HistoryPage::tr("%1, %2 deviations").arg(state).arg(row.deviations);
 }
 
@@ -40,16 +50,14 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_filter->setPlaceholderText(tr("Job, roll or run"));
     m_filter->setClearButtonEnabled(true);
     named(m_filter, tr("Find runs by job, roll or run"));
-    m_list = new QTreeWidget(this);
-    m_list->setRootIsDecorated(false);
-    m_list->setUniformRowHeights(true);
-    m_list->setAllColumnsShowFocus(true);
+    m_list = new RowList(this);
     m_list->setAccessibleName(tr("Runs"));
-    m_list->setHeaderLabels({tr("Begun"), tr("Run"), tr("Job"), tr("Roll"), tr("Operator"), tr("State")});
-    m_list->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_more = worded(tr("Older runs"), "quiet", this);
-    m_save = worded(tr("Save as PDF"), "answer", this);
-    m_print = worded(tr("Print"), "answer", this);
+    m_back = worded(tr("Page back"), "quiet", this);
+    m_on = worded(tr("Page on"), "quiet", this);
+    m_save = worded(tr("Save as PDF"), "", this);
+    m_print = worded(tr("Print"), "", this);
+    m_page = withRole(new QLabel(this), "soft");
     m_said = wrapped(QString(), "soft", this);
 
     m_printer = std::make_unique<QPrinter>(QPrinter::ScreenResolution);
@@ -59,51 +67,50 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_preview->setViewMode(QPrintPreviewWidget::SinglePageView);
     m_preview->setAccessibleName(tr("The sheet of the chosen run"));
 
-    auto* left = new QWidget(this);
-    auto* column = new QVBoxLayout(left);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(m_filter);
-    column->addWidget(m_list, 1);
-    column->addWidget(m_more);
-    auto* right = new QWidget(this);
-    auto* sheet = new QVBoxLayout(right);
-    sheet->setContentsMargins(0, 0, 0, 0);
+    m_preview->setFocusPolicy(Qt::NoFocus);
+    if (auto* paper = m_preview->findChild<QGraphicsView*>()) {
+        paper->setAccessibleName(m_preview->accessibleName());
+        // The sheet lies on the window's own ground.
+        paper->scene()->setBackgroundBrush(Qt::NoBrush);
+    }
+
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_filter);
+    left->addWidget(m_list, 1);
+    left->addWidget(m_more);
     auto* buttons = new QHBoxLayout;
-    auto* back = worded(tr("Page back"), "quiet", right);
-    auto* on = worded(tr("Page on"), "quiet", right);
-    buttons->addWidget(back);
-    buttons->addWidget(on);
+    buttons->addWidget(m_back);
+    buttons->addWidget(m_page);
+    buttons->addWidget(m_on);
     buttons->addStretch(1);
     buttons->addWidget(m_save);
     buttons->addWidget(m_print);
-    sheet->addLayout(buttons);
-    sheet->addWidget(m_said);
-    sheet->addWidget(m_preview, 1);
-    auto* split = new QSplitter(this);
-    split->addWidget(left);
-    split->addWidget(right);
-    split->setStretchFactor(0, 2);
-    split->setStretchFactor(1, 3);
-    split->setChildrenCollapsible(false);
-    auto* whole = new QVBoxLayout(this);
-    whole->addWidget(split);
+    auto* right = new QVBoxLayout;
+    right->addLayout(buttons);
+    right->addWidget(m_said);
+    right->addWidget(m_preview, 1);
+    auto* halves = new QHBoxLayout(this);
+    halves->addLayout(left, 2);
+    halves->addSpacing(sizes().gap);
+    halves->addLayout(right, 3);
 
     m_soon.setSingleShot(true);
     m_soon.setInterval(150);
     connect(&m_soon, &QTimer::timeout, this, &HistoryPage::refill);
     connect(m_filter, &QLineEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
-    connect(m_list, &QTreeWidget::currentItemChanged, this, &HistoryPage::openCurrent);
+    connect(m_list, &QListWidget::currentItemChanged, this, &HistoryPage::openCurrent);
     connect(m_more, &QPushButton::clicked, this, &HistoryPage::more);
     connect(m_save, &QPushButton::clicked, this, &HistoryPage::savePdf);
     connect(m_print, &QPushButton::clicked, this, &HistoryPage::printOnPaper);
-    connect(back, &QPushButton::clicked, this, [this] { m_preview->setCurrentPage(m_preview->currentPage() - 1); });
-    connect(on, &QPushButton::clicked, this, [this] { m_preview->setCurrentPage(m_preview->currentPage() + 1); });
+    connect(m_back, &QPushButton::clicked, this, [this] { turn(-1); });
+    connect(m_on, &QPushButton::clicked, this, [this] { turn(1); });
+    connect(m_preview, &QPrintPreviewWidget::previewChanged, this, &HistoryPage::settlePages);
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter* printer) {
         if (m_report) static_cast<void>(print::paintReport(*printer, *m_report));
     });
     connect(session, &Session::opened, this, &HistoryPage::refill);
     connect(session, &Session::sealed, this, [this] { refill(); });
-    say(tr("Choose a run to see its sheet."));
+    openCurrent();
 }
 
 void HistoryPage::showEvent(QShowEvent* event)
@@ -120,12 +127,32 @@ void HistoryPage::say(const QString& sentence)
     m_print->setEnabled(m_report.has_value());
 }
 
+void HistoryPage::turn(int pages)
+{
+    m_preview->setCurrentPage(m_preview->currentPage() + pages);
+    settlePages();
+}
+
+void HistoryPage::settlePages()
+{
+    const int pages = m_report ? m_preview->pageCount() : 0, at = m_preview->currentPage();
+    m_back->setEnabled(pages > 0 && at > 1);
+    m_on->setEnabled(at < pages);
+    m_page->setText(pages > 0 ? tr("%1 of %2").arg(at).arg(pages) : QString());
+    m_preview->setVisible(m_report.has_value());
+}
+
 void HistoryPage::refill()
 {
     m_next.clear();
-    const QSignalBlocker quiet(m_list);
-    m_list->clear();
-    more();
+    const QString before = m_list->chosen();
+    {
+        const QSignalBlocker quiet(m_list);
+        m_list->clear();
+        more();
+        if (!m_list->choose(before)) m_list->choose(m_list->first());
+    }
+    if (m_list->chosen() != before || !m_report) openCurrent();
 }
 
 void HistoryPage::more()
@@ -146,14 +173,19 @@ void HistoryPage::more()
 
 void HistoryPage::addRow(const records::RunRow& row)
 {
-    auto* item = new QTreeWidgetItem(m_list, {momentText(row.begunMs, 0), dataText(row.run), dataText(row.job),
-                                              dataText(row.roll), dataText(row.operatorName), stateWords(row)});
-    item->setData(0, Qt::UserRole, QString::fromStdString(row.run));
+    const QString title = tr("%1 \u00B7 Roll %2").arg(dataText(row.job), dataText(row.roll));
+    const QString more =
+        tr("%1 \u00B7 %2 \u00B7 %3").arg(momentHereText(row.begunMs), dataText(row.operatorName), dataText(row.run));
+    m_list->add({QString::fromStdString(row.run), title, stateWords(row), more, stateMark(row)});
 }
 
 void HistoryPage::openCurrent()
 {
-    if (const QTreeWidgetItem* item = m_list->currentItem()) open(item->data(0, Qt::UserRole).toString().toStdString());
+    if (const QString run = m_list->chosen(); !run.isEmpty()) return open(run.toStdString());
+    m_report.reset();
+    say(m_filter->text().trimmed().isEmpty() ? tr("No run has been begun in this logbook yet.")
+                                             : tr("No run of this logbook has that in it."));
+    settlePages();
 }
 
 void HistoryPage::open(const std::string& runId)
@@ -163,8 +195,10 @@ void HistoryPage::open(const std::string& runId)
     if (reader == nullptr) return;
     const auto seal = reader->sealOfRun(runId);
     if (!seal) {
-        say(words(seal.error(), UnitSystem::Metric));
-        m_preview->updatePreview();
+        say(seal.error().code == "records.no_seal"
+                ? tr("This run is still open. Its sheet is made when it is signed or abandoned.")
+                : words(seal.error(), UnitSystem::Metric));
+        settlePages();
         return;
     }
     const auto document = seal::read(seal->document);
@@ -174,7 +208,10 @@ void HistoryPage::open(const std::string& runId)
                            : Result<report::Report>(document.error());
     if (report) m_report = *std::move(report);
     say(m_report ? QString() : words(report.error(), UnitSystem::Metric));
+    m_preview->setVisible(m_report.has_value());
+    m_preview->setCurrentPage(1);
     m_preview->updatePreview();
+    settlePages();
 }
 
 void HistoryPage::savePdf()

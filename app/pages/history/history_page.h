@@ -9,7 +9,6 @@
 #include <QPrinter>
 #include <QPushButton>
 #include <QTimer>
-#include <QTreeWidget>
 #include <QWidget>
 
 #include "app/sessions/session.h"
@@ -18,6 +17,8 @@
 class QPrintPreviewWidget;
 
 namespace taut::app {
+
+class RowList;
 
 /// The runs of this logbook, newest first, and the chosen one as its sheet: what is seen here is what is printed.
 class HistoryPage : public QWidget {
@@ -39,11 +40,13 @@ private:
     void savePdf();
     void printOnPaper();
     void say(const QString& sentence);
+    void turn(int pages);
+    void settlePages();
     Session* m_session;
     QLineEdit* m_filter;
-    QTreeWidget* m_list;
-    QPushButton *m_more, *m_save, *m_print;
-    QLabel* m_said;
+    RowList* m_list;
+    QPushButton *m_more, *m_back, *m_on, *m_save, *m_print;
+    QLabel *m_page, *m_said;
     QPrintPreviewWidget* m_preview;
     std::unique_ptr<QPrinter> m_printer;
     std::optional<report::Report> m_report;

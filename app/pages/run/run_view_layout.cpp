@@ -3,7 +3,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QPainter>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -33,23 +32,6 @@ QWidget* framed(QWidget* panel, QWidget* parent)
     return frame;
 }
 
-/// One line that gives way at its end instead of making the page wider.
-class HeadingLabel final : public QLabel {
-public:
-    using QLabel::QLabel;
-    [[nodiscard]] QSize minimumSizeHint() const override { return {60, QLabel::minimumSizeHint().height()}; }
-
-protected:
-    void paintEvent(QPaintEvent*) override
-    {
-        QPainter painter(this);
-        painter.setFont(font());
-        painter.setPen(palette().color(foregroundRole()));
-        painter.drawText(contentsRect(), Qt::AlignLeft | Qt::AlignVCenter,
-                         fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
-    }
-};
-
 QWidget* upright(QWidget* parent)
 {
     auto* line = new QFrame(parent);
@@ -62,9 +44,9 @@ QWidget* upright(QWidget* parent)
 void RunView::build()
 {
     setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("The run"));
     m_line = new TautLineWidget(this);
-    m_heading = withRole(new HeadingLabel(this), "soft");
-    m_heading->setTextFormat(Qt::PlainText);
+    m_heading = wrapped({}, "soft", this);
     m_heading->setContentsMargins(20, 0, 20, 4);
 
     m_left = new QWidget(this);

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/start/choice_panel.h"
 
+#include <QEvent>
 #include <QFileDialog>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
-#include <QWheelEvent>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -21,30 +21,6 @@ namespace taut::app {
 namespace {
 
 constexpr const char* kKinds[] = {"full", "next_roll", "re_web", "restart"};
-
-/// A list that a wheel turned over it on the way past does not change.
-class StillList : public QComboBox {
-public:
-    using QComboBox::QComboBox;
-
-protected:
-    void wheelEvent(QWheelEvent* event) override { event->ignore(); }
-};
-
-/// A list that is easy to hit, under its name.
-QComboBox* listUnder(const QString& name, QVBoxLayout* column, QWidget* parent)
-{
-    auto* box = new StillList(parent);
-    box->setMinimumHeight(sizes().control);
-    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    box->setMinimumContentsLength(18);
-    auto* label = new QLabel(name, parent);
-    label->setBuddy(box);
-    named(box, name);
-    column->addWidget(label);
-    column->addWidget(box);
-    return box;
-}
 
 /// "north · North press": the id by which people know it and what it is called.
 QString entry(const run::Source& source, const char* key)
@@ -85,46 +61,34 @@ std::vector<std::pair<QString, QString>> entries(const std::vector<logbook::Defi
 
 ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
 {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
-    m_press = listUnder(tr("Press"), column, this);
-    m_job = listUnder(tr("Job"), column, this);
-    m_substrate = listUnder(tr("Substrate"), column, this);
-    m_roll = listUnder(tr("Roll"), column, this);
-    auto* file = worded(tr("Another roll, from a file"), "quiet", this);
-    column->addWidget(file);
-    auto* label = new QLabel(tr("Diameter of the roll, if you measured it"), this);
-    m_diameter = new QLineEdit(this);
-    m_diameter->setMinimumHeight(sizes().control);
-    m_diameter->setPlaceholderText(tr("for example 480 mm or 18 3/4 in"));
-    label->setBuddy(m_diameter);
-    named(m_diameter, label->text());
-    column->addWidget(label);
-    column->addWidget(m_diameter);
-    m_kind = listUnder(tr("Kind of run"), column, this);
+    m_grid = new QGridLayout(this);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(sizes().gap);
+    m_grid->setVerticalSpacing(4);
+    // In the order in which they are gone through; only somebody at the press can say whether a web is in it.
+    m_press = addList(tr("Press"), Room::Half);
+    m_kind = addList(tr("Kind of run"), Room::Half);
     for (const char* kind : kKinds) m_kind->addItem(runKindText(kind), QString::fromLatin1(kind));
-    m_parentRow = new QWidget(this);
-    auto* parentColumn = new QVBoxLayout(m_parentRow);
-    parentColumn->setContentsMargins(0, 0, 0, 0);
-    m_parent = listUnder(tr("It goes on from"), parentColumn, m_parentRow);
-    column->addWidget(m_parentRow);
-    m_parentRow->hide();
-
-    auto* web = new QWidget(this);
-    auto* row = new QGridLayout(web);
-    row->setContentsMargins(0, 6, 0, 0);
+    m_parent = addList(tr("It goes on from"), Room::Whole);
+    m_parentCell = m_cells.back().widget;
+    m_parentCell->hide();
     m_web = new QButtonGroup(this);
     int id = 0;
     for (const QString& text : {tr("A web is in the press"), tr("The press is empty")}) {
-        QPushButton* button = worded(text, "answer", web);
+        QPushButton* button = worded(text, "", this);
         button->setCheckable(true);
-        button->setMinimumHeight(sizes().control);
-        m_web->addButton(button, id);
-        row->addWidget(button, 0, id++);
+        m_web->addButton(button, id++);
+        m_cells.push_back({button, Room::Half});
     }
-    column->addWidget(web);
-    column->addStretch(1);
+    m_job = addList(tr("Job"), Room::Whole);
+    m_substrate = addList(tr("Substrate"), Room::Whole);
+    m_roll = addList(tr("Roll"), Room::Half);
+    m_diameter = new QLineEdit;
+    m_diameter->setPlaceholderText(tr("480 mm or 18 3/4 in"));
+    addCell(tr("Its diameter, if measured"), m_diameter, Room::Half);
+    QPushButton* file = worded(tr("Another roll, from a file"), "quiet", this);
+    m_cells.push_back({file, Room::Half});
+    arrange();
 
     for (QComboBox* box : {m_press, m_job, m_substrate, m_roll, m_kind, m_parent})
         connect(box, &QComboBox::currentIndexChanged, this, &ChoicePanel::changed);
@@ -138,13 +102,75 @@ ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m
         }
     });
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {
-        m_parentRow->setVisible(m_kind->currentIndex() > 0);
+        m_parentCell->setVisible(m_kind->currentIndex() > 0);
         fillRuns();
     });
     connect(m_press, &QComboBox::currentIndexChanged, this, &ChoicePanel::fillRuns);
     connect(m_diameter, &QLineEdit::textChanged, this, &ChoicePanel::changed);
     connect(m_web, &QButtonGroup::idToggled, this, &ChoicePanel::changed);
     connect(file, &QPushButton::clicked, this, &ChoicePanel::openRollFile);
+}
+
+/// A field that is easy to hit, under its name.
+void ChoicePanel::addCell(const QString& name, QWidget* field, Room room)
+{
+    auto* cell = new QWidget(this);
+    auto* column = new QVBoxLayout(cell);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    auto* label = wrapped(name, "", cell);
+    label->setBuddy(field);
+    named(field, name);
+    column->addWidget(label);
+    column->addWidget(field);
+    m_cells.push_back({cell, room});
+}
+
+QComboBox* ChoicePanel::addList(const QString& name, Room room)
+{
+    auto* box = new PickList(this);
+    addCell(name, box, room);
+    return box;
+}
+
+/// Two columns where there is room for their words, else one.
+void ChoicePanel::arrange()
+{
+    constexpr int kLetters = 50;
+    const bool two = width() > kLetters * fontMetrics().averageCharWidth();
+    if (m_columns == (two ? 2 : 1)) return;
+    m_columns = two ? 2 : 1;
+    for (const Cell& cell : m_cells) m_grid->removeWidget(cell.widget);
+    int row = 0, column = 0;
+    for (const Cell& cell : m_cells) {
+        const bool half = two && cell.room == Room::Half;
+        if (!half && column > 0) {
+            ++row;
+            column = 0;
+        }
+        m_grid->addWidget(cell.widget, row, column, 1, two && !half ? 2 : 1);
+        if (half && column == 0) {
+            column = 1;
+        } else {
+            ++row;
+            column = 0;
+        }
+    }
+    for (int i = 0; i < 2; ++i) m_grid->setColumnStretch(i, i < m_columns ? 1 : 0);
+    for (int i = 0; i < m_grid->rowCount(); ++i) m_grid->setRowStretch(i, 0);
+    m_grid->setRowStretch(row + 1, 1);
+}
+
+void ChoicePanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void ChoicePanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) arrange();
 }
 
 void ChoicePanel::refill()

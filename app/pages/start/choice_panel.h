@@ -12,6 +12,8 @@
 #include "app/seams/resources.h"
 #include "app/sessions/session.h"
 
+class QGridLayout;
+
 namespace taut::app {
 
 /// Press, job, substrate, roll, kind of run, and whether a web is in the press: what a run begins from. Nothing that
@@ -35,7 +37,15 @@ signals:
     void changed();
     void troubled(const taut::Finding& finding);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
 private:
+    enum class Room : std::uint8_t { Half, Whole };  ///< of the panel's width
+    void addCell(const QString& name, QWidget* field, Room room);
+    QComboBox* addList(const QString& name, Room room);
+    void arrange();
     void fillRuns();
     void openRollFile();
     [[nodiscard]] const run::Source* chosen(const std::vector<logbook::Definition>& all, const QComboBox* box) const;
@@ -43,7 +53,14 @@ private:
     QComboBox *m_press, *m_job, *m_substrate, *m_roll, *m_kind, *m_parent;
     QLineEdit* m_diameter;
     QButtonGroup* m_web;
-    QWidget* m_parentRow;
+    struct Cell {
+        QWidget* widget;
+        Room room;
+    };
+    QGridLayout* m_grid;
+    std::vector<Cell> m_cells;
+    int m_columns = 0;
+    QWidget* m_parentCell;
     std::vector<logbook::Definition> m_presses, m_jobs, m_substrates, m_procedures;
     std::vector<InputFile> m_rolls;
 };

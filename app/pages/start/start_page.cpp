@@ -19,7 +19,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_targets = new TargetList(this);
     m_begin = worded(tr("Begin the run"), "main", this);
     m_begin->setMinimumHeight(sizes().answer);
-    m_whyNot = wrapped(QString(), "soft", this);
+    m_whyNot = wrapped(QString(), "strong", this);
     m_whyNot->setAccessibleName(tr("Why a run cannot begin yet"));
 
     auto* scroll = new QScrollArea(this);
@@ -29,7 +29,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     scroll->setWidget(m_choice);
     scroll->setFocusPolicy(Qt::NoFocus);
     auto* left = new QVBoxLayout;
-    left->addWidget(withRole(new QLabel(tr("What is to run, and on which press"), this), "head"));
+    left->addWidget(wrapped(tr("What is to run, and on which press"), "head", this));
     left->addWidget(scroll, 1);
     left->addWidget(m_whyNot);
     left->addWidget(m_begin);
@@ -69,7 +69,7 @@ void StartPage::addWithdrawal(const records::Withdrawal& withdrawal)
     auto* row = new QHBoxLayout(box);
     row->setContentsMargins(0, 0, 0, 0);
     auto* sentence = wrapped(tr("%1 is withdrawn from use since %2 by %3: %4")
-                                 .arg(dataText(withdrawal.press), momentText(withdrawal.atMs, 0),
+                                 .arg(dataText(withdrawal.press), momentHereText(withdrawal.atMs),
                                       dataText(withdrawal.byName), dataText(withdrawal.reason)),
                              "strong", box);
     row->addWidget(sentence, 1);

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/start/target_list.h"
 
-#include <map>
-
 #include <QCoreApplication>
-#include <QHeaderView>
 #include <QSplitter>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
 
@@ -43,10 +41,12 @@ constexpr Family kFamilies[] = {
     {"ink.", QT_TRANSLATE_NOOP("families", "Hand-over to inking")},
 };
 
+QString familyName(const Family& family) { return QCoreApplication::translate("families", family.name); }
+
 QString familyOf(const std::string& id)
 {
     for (const Family& f : kFamilies)
-        if (id.rfind(f.prefix, 0) == 0) return QCoreApplication::translate("families", f.name);
+        if (id.rfind(f.prefix, 0) == 0) return familyName(f);
     return QCoreApplication::translate("families", "Other");
 }
 
@@ -57,34 +57,26 @@ TargetList::TargetList(QWidget* parent) : QWidget(parent)
     m_troubles = wrapped(QString(), "strong", this);
     m_troubles->setTextFormat(Qt::PlainText);
     m_troubles->setAccessibleName(tr("What does not fit"));
-    m_list = new QTreeWidget(this);
-    m_list->setColumnCount(3);
-    m_list->setHeaderLabels({tr("What follows from this"), tr("Value"), tr("Limits")});
-    m_list->setRootIsDecorated(true);
-    m_list->setUniformRowHeights(true);
-    m_list->setAlternatingRowColors(false);
-    m_list->setAccessibleName(tr("Targets"));
-    m_list->header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    m_list->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    m_list->header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
-    m_list->header()->setStretchLastSection(false);
+    m_list = new RowList(this);
+    m_list->setAccessibleName(tr("What follows from this"));
     m_why = new WhyPanel(this);
-    auto* split = new QSplitter(Qt::Vertical, this);
-    split->addWidget(m_list);
-    split->addWidget(m_why);
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 2);
-    split->setChildrenCollapsible(false);
+    m_split = new QSplitter(Qt::Vertical, this);
+    m_split->setHandleWidth(sizes().gap);
+    m_split->addWidget(m_list);
+    m_split->addWidget(m_why);
+    m_split->setStretchFactor(0, 3);
+    m_split->setStretchFactor(1, 2);
+    m_split->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_troubles);
-    column->addWidget(split, 1);
-    connect(m_list, &QTreeWidget::currentItemChanged, this, [this] { explain(); });
+    column->addWidget(m_split, 1);
+    connect(m_list, &QListWidget::currentItemChanged, this, [this] { explain(); });
 }
 
 void TargetList::show(const targets::Targets& targets, UnitSystem system)
 {
-    const QString before = m_list->currentItem() ? m_list->currentItem()->data(0, Qt::UserRole).toString() : QString();
+    const QString before = m_list->chosen();
     m_targets = targets;
     m_system = system;
 
@@ -97,30 +89,31 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
     m_troubles->setText(troubles.join(QStringLiteral("\n")));
     m_troubles->setVisible(!troubles.isEmpty());
 
+    const QSignalBlocker quiet(m_list);
     m_list->clear();
-    std::map<QString, QTreeWidgetItem*> families;
+    QStringList shown;
     for (const Family& f : kFamilies) {
-        const QString name = QCoreApplication::translate("families", f.name);
-        if (families.count(name) != 0) continue;
-        auto* item = new QTreeWidgetItem(m_list, {name});
-        item->setFirstColumnSpanned(true);
-        item->setExpanded(true);
-        families[name] = item;
+        if (shown.contains(familyName(f))) continue;
+        shown << familyName(f);
+        addFamily(familyName(f));
     }
-    QTreeWidgetItem* chosen = nullptr;
-    for (const targets::Target& t : targets.all) {
-        const QString family = familyOf(t.id);
-        if (families.count(family) == 0) continue;
-        auto* item = new QTreeWidgetItem(families[family],
-                                         {words(t.name, system), targetValue(t, system), targetWindow(t, system)});
-        item->setData(0, Qt::UserRole, QString::fromStdString(t.id));
-        item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
-        item->setToolTip(0, item->text(0));
-        if (QString::fromStdString(t.id) == before) chosen = item;
-    }
-    for (const auto& [name, item] : families) item->setHidden(item->childCount() == 0);
-    if (chosen != nullptr) m_list->setCurrentItem(chosen);
+    addFamily(QCoreApplication::translate("families", "Other"));
+    if (!m_list->choose(before)) m_list->choose(m_list->first());
     explain();
+}
+
+void TargetList::addFamily(const QString& family)
+{
+    bool headed = false;
+    for (const targets::Target& t : m_targets.all) {
+        if (familyOf(t.id) != family) continue;
+        if (!headed) m_list->add({{}, family, {}, {}, MarkShape::None});
+        headed = true;
+        QString more = targetWindow(t, m_system);
+        if (!t.ready()) more = targetValue(t, m_system);
+        m_list->add({QString::fromStdString(t.id), words(t.name, m_system),
+                     t.ready() ? targetValue(t, m_system) : QStringLiteral("\u2013"), more, MarkShape::None});
+    }
 }
 
 void TargetList::showNothing(const QString& why)
@@ -132,10 +125,23 @@ void TargetList::showNothing(const QString& why)
     explain();
 }
 
+/// Beside each other where there is room for both, else one below the other.
+void TargetList::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    constexpr int kLetters = 110;
+    const bool wide = width() > kLetters * fontMetrics().averageCharWidth();
+    const Qt::Orientation now = wide ? Qt::Horizontal : Qt::Vertical;
+    if (m_split->orientation() == now && m_placed) return;
+    m_placed = true;
+    m_split->setOrientation(now);
+    const int room = wide ? width() : height();
+    m_split->setSizes({room * 3 / 5, room * 2 / 5});
+}
+
 void TargetList::explain()
 {
-    const QTreeWidgetItem* item = m_list->currentItem();
-    const std::string id = item ? item->data(0, Qt::UserRole).toString().toStdString() : std::string();
+    const std::string id = m_list->chosen().toStdString();
     if (const targets::Target* t = m_targets.find(id))
         m_why->show(*t, m_system);
     else

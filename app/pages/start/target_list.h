@@ -2,13 +2,15 @@
 #pragma once
 
 #include <QLabel>
-#include <QTreeWidget>
 #include <QWidget>
 
 #include "core/targets/target.h"
 
+class QSplitter;
+
 namespace taut::app {
 
+class RowList;
 class WhyPanel;
 
 /// What follows from the inputs: first everything that cannot work, in large sentences, then every target by family
@@ -24,10 +26,16 @@ public:
     /// The sentences shown above the list.
     [[nodiscard]] QString troubles() const { return m_troubles->text(); }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void addFamily(const QString& family);
     void explain();
     QLabel* m_troubles;
-    QTreeWidget* m_list;
+    QSplitter* m_split;
+    bool m_placed = false;
+    RowList* m_list;
     WhyPanel* m_why;
     targets::Targets m_targets;
     UnitSystem m_system{};

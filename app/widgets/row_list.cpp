@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/row_list.h"
+
+#include <QEvent>
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+enum Part { kId = Qt::UserRole, kText, kValue, kMore, kMark };
+constexpr int kSide = 10, kAbove = 6, kBetween = 16;
+
+class RowPainter final : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
+    {
+        const int width = static_cast<const QListWidget*>(parent())->viewport()->width();
+        const Places p = placesOf(index, width);
+        return {width, qMax(sizes().row, qCeil(p.bottom) + kAbove)};
+    }
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        const bool head = isHead(index);
+        const Look look = currentLook(1.0, head), strong = currentLook(1.0, true), small = currentLook(0.88);
+        painter->save();
+        if (option.state & QStyle::State_Selected) {
+            painter->fillRect(option.rect, look.palette.wash);
+            painter->fillRect(QRect(option.rect.topLeft(), QSize(5, option.rect.height())), look.palette.accent);
+        }
+        painter->setPen(QPen(look.palette.rule, head ? 1.5 : 0.5));
+        painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+        if ((option.state & QStyle::State_HasFocus) && !head) {
+            painter->setPen(QPen(look.palette.accent, 2, Qt::DotLine));
+            painter->drawRect(option.rect.adjusted(2, 2, -3, -3));
+        }
+        Places p = placesOf(index, option.rect.width());
+        // One line stands in the middle of a row that is higher than it.
+        const double down =
+            head ? option.rect.height() - p.bottom - kAbove : qMax(0.0, (option.rect.height() - p.bottom - kAbove) / 2);
+        painter->translate(option.rect.left(), option.rect.top() + down);
+        if (const auto mark = static_cast<MarkShape>(index.data(kMark).toInt()); mark != MarkShape::None)
+            paintMark(*painter, p.mark, mark, look);
+        painter->setPen(look.palette.ink);
+        painter->setFont(look.font);
+        painter->drawText(p.text, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(kText).toString());
+        painter->setFont(strong.font);
+        painter->drawText(p.value, Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap, index.data(kValue).toString());
+        painter->setFont(small.font);
+        painter->setPen(look.palette.soft);
+        painter->drawText(p.more, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(kMore).toString());
+        painter->restore();
+    }
+
+private:
+    struct Places {
+        QRectF mark, text, value, more;
+        double bottom = 0;
+    };
+    static bool isHead(const QModelIndex& index) { return index.data(kId).toString().isEmpty(); }
+    static QSizeF room(const QFont& font, const QString& text, double width)
+    {
+        return QFontMetricsF(font).boundingRect(QRectF(0, 0, qMax(40.0, width), 10000), Qt::TextWordWrap, text).size();
+    }
+
+    static Places placesOf(const QModelIndex& index, int width)
+    {
+        const QFont font = currentLook(1.0, isHead(index)).font, strong = currentLook(1.0, true).font;
+        const QString value = index.data(kValue).toString(), more = index.data(kMore).toString();
+        Places p;
+        double left = kSide;
+        if (static_cast<MarkShape>(index.data(kMark).toInt()) != MarkShape::None) {
+            const double side = QFontMetricsF(font).height() * 1.15;
+            p.mark = QRectF(left, kAbove, side, side);
+            left += side + kSide;
+        }
+        const double whole = width - left - kSide;
+        const double least = QFontMetricsF(strong).horizontalAdvance(value);
+        const bool beside = least <= whole * 0.5;
+        const double right = value.isEmpty() ? 0 : beside ? least + 2 : whole;
+        const double textWidth = value.isEmpty() || !beside ? whole : whole - right - kBetween;
+        const double textHeight = room(font, index.data(kText).toString(), textWidth).height();
+        p.text = QRectF(left, kAbove, textWidth, textHeight);
+        double y = kAbove + textHeight;
+        if (!value.isEmpty()) {
+            const double height = room(strong, value, right).height();
+            p.value = QRectF(left + whole - right, beside ? kAbove : y, right, height);
+            y = qMax(y, p.value.bottom());
+        }
+        if (!more.isEmpty()) {
+            p.more = QRectF(left, y + 2, whole, room(currentLook(0.88).font, more, whole).height());
+            y = p.more.bottom();
+        }
+        p.bottom = y;
+        return p;
+    }
+};
+
+}  // namespace
+
+RowList::RowList(QWidget* parent) : QListWidget(parent)
+{
+    setItemDelegate(new RowPainter(this));
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setResizeMode(QListView::Adjust);
+}
+
+void RowList::add(const Row& row)
+{
+    auto* item = new QListWidgetItem(this);
+    item->setData(kId, row.id);
+    item->setData(kText, row.text);
+    item->setData(kValue, row.value);
+    item->setData(kMore, row.more);
+    item->setData(kMark, static_cast<int>(row.mark));
+    QStringList all{row.text, row.value, row.more};
+    all.removeAll(QString());
+    // For assistive technology, which sees no columns.
+    item->setText(all.join(QStringLiteral(", ")));
+    if (row.id.isEmpty()) item->setFlags(Qt::ItemIsEnabled);
+}
+
+QString RowList::chosen() const { return currentItem() ? currentItem()->data(kId).toString() : QString(); }
+
+bool RowList::choose(const QString& id)
+{
+    for (int i = 0; i < count(); ++i)
+        if (!id.isEmpty() && item(i)->data(kId).toString() == id) {
+            setCurrentRow(i);
+            return true;
+        }
+    return false;
+}
+
+QString RowList::first() const
+{
+    for (int i = 0; i < count(); ++i)
+        if (const QString id = item(i)->data(kId).toString(); !id.isEmpty()) return id;
+    return {};
+}
+
+void RowList::resizeEvent(QResizeEvent* event)
+{
+    QListWidget::resizeEvent(event);
+    scheduleDelayedItemsLayout();
+}
+
+void RowList::changeEvent(QEvent* event)
+{
+    QListWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) scheduleDelayedItemsLayout();
+}
+
+}  // namespace taut::app

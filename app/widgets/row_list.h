@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QListWidget>
+
+#include "app/drawing/marks.h"
+
+namespace taut::app {
+
+/// A list that is read from where one stands: each row says one thing in large type, what it comes to at the right, and
+/// more below in small type. Rows are never lower than a finger is wide, and wrap rather than being cut.
+class RowList : public QListWidget {
+    Q_OBJECT
+
+public:
+    struct Row {
+        QString id;  ///< what chosen() gives; "" for a headline, which cannot be chosen
+        QString text, value, more;
+        MarkShape mark = MarkShape::None;
+    };
+    explicit RowList(QWidget* parent = nullptr);
+    void add(const Row& row);
+    /// The id of the row that is chosen; "" when none is.
+    [[nodiscard]] QString chosen() const;
+    /// False when no such row is there.
+    bool choose(const QString& id);
+    /// The first row that can be chosen; "" when there is none.
+    [[nodiscard]] QString first() const;
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+};
+
+}  // namespace taut::app
