@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QDateTime>
+#include <QFile>
+#include <QFileDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPrintPreviewWidget>
+#include <QPrinterInfo>
+#include <QScrollBar>
+#include <QTimer>
+
+#include "app/pages/history/history_page.h"
+#include "app/verbs/verbs.h"
+#include "app/widgets/row_list.h"
+#include "tests/app/shop.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::shop;
+
+namespace {
+
+/// A logbook with one signed run, one deviation in it; made by the demo's own answers.
+Session::Options signedRun(const QTemporaryDir& folder)
+{
+    applyTheme({});
+    std::ostringstream said, wrong;
+    const std::vector<std::string> command{"demo", "--out", folder.path().toStdString()};
+    const auto exit = verbs::runCommand(command, verbs::Console{said, wrong});
+    INFO(wrong.str());
+    REQUIRE(exit == verbs::Exit::Done);
+    Session::Options options = optionsIn(folder);
+    options.logbook = std::filesystem::path(folder.path().toStdString()) / "demo.logbook";
+    options.loadDemo = false;
+    return options;
+}
+
+struct Past {
+    QTemporaryDir folder;
+    Session session;
+    HistoryPage page;
+
+    Past() : session(signedRun(folder)), page(&session)
+    {
+        open(session);
+        page.resize(1342, 640);
+        page.show();
+        settle();
+    }
+    void settle() { QTest::qWait(300); }
+    [[nodiscard]] RowList* list() const { return visible<RowList>(page); }
+    void find(const char* text)
+    {
+        auto* field = called<QLineEdit>(page, "Find runs by job, roll or run");
+        REQUIRE(field);
+        field->setText(QString::fromLatin1(text));
+        settle();
+    }
+    [[nodiscard]] QAbstractButton* button(const char* name) const
+    {
+        auto* b = called<QAbstractButton>(page, name);
+        INFO(name);
+        REQUIRE(b);
+        return b;
+    }
+    [[nodiscard]] QString said() const
+    {
+        QString all;
+        for (const auto* label : page.findChildren<QLabel*>())
+            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
+        return all;
+    }
+};
+
+}  // namespace
+
+TEST_CASE("the newest run is open when the history is, as the sheet that would be printed")
+{
+    Past p;
+    REQUIRE(p.list()->count() == 1);
+    CHECK(p.list()->chosen().startsWith(QStringLiteral("north-")));
+    CHECK(p.list()->item(0)->text().contains(QStringLiteral("signed, 1 deviation")));
+    auto* sheet = visible<QPrintPreviewWidget>(p.page);
+    REQUIRE(sheet);
+    CHECK(sheet->pageCount() >= 2);
+    CHECK(p.button("Save as PDF")->isEnabled());
+    CHECK_FALSE(p.button("Page back")->isEnabled());
+    QTest::mouseClick(p.button("Page on"), Qt::LeftButton);
+    CHECK(sheet->currentPage() == 2);
+    CHECK(p.said().contains(QStringLiteral("2 of %1").arg(sheet->pageCount())));
+    CHECK(p.button("Page back")->isEnabled());
+    for (int i = 0; i < 10; ++i) QTest::mouseClick(p.button("Page on"), Qt::LeftButton);
+    CHECK(sheet->currentPage() == sheet->pageCount());
+    CHECK_FALSE(p.button("Page on")->isEnabled());
+}
+
+TEST_CASE("runs are found by job, roll and run, and what is not there is said")
+{
+    Past p;
+    for (const char* text : {"J-2101", "R0047", "north-", "  R0047  "}) {
+        p.find(text);
+        CAPTURE(text);
+        CHECK(p.list()->count() == 1);
+    }
+    p.find("R9999");
+    CHECK(p.list()->count() == 0);
+    CHECK(p.said().contains(QStringLiteral("No run of this logbook has that in it")));
+    CHECK_FALSE(p.button("Save as PDF")->isEnabled());
+    CHECK_FALSE(p.button("Print")->isEnabled());
+    CHECK(visible<QPrintPreviewWidget>(p.page) == nullptr);
+    p.find("");
+    CHECK(p.list()->count() == 1);
+    CHECK(p.button("Save as PDF")->isEnabled());
+}
+
+TEST_CASE("a run that is still open is listed and says that it has no sheet yet")
+{
+    Past p;
+    signIn(p.session, "p-2");
+    begin(p.session);
+    p.page.refill();
+    REQUIRE(p.list()->count() == 2);
+    REQUIRE(p.list()->choose(QString::fromStdString(p.session.run()->id())));
+    p.settle();
+    CHECK(p.said().contains(QStringLiteral("still open")));
+    CHECK_FALSE(p.button("Print")->isEnabled());
+    CHECK(visible<QPrintPreviewWidget>(p.page) == nullptr);
+}
+
+TEST_CASE("the sheet is saved as a PDF where it was asked for")
+{
+    Past p;
+    const QString file = p.folder.path() + QStringLiteral("/kept.pdf");
+    QTimer answers;
+    int tries = 0;
+    QObject::connect(&answers, &QTimer::timeout, [&] {
+        auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+        if (!dialog) return;
+        if (++tries > 20) return static_cast<QDialog*>(dialog)->reject();
+        if (auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))) name->setText(file);
+        static_cast<QDialog*>(dialog)->accept();
+    });
+    answers.start(300);
+    QTest::mouseClick(p.button("Save as PDF"), Qt::LeftButton);
+    CAPTURE(p.said().toStdString());
+    QFile saved(file);
+    REQUIRE(saved.open(QIODevice::ReadOnly));
+    CHECK(saved.read(5) == QByteArray("%PDF-"));
+    CHECK(p.said().contains(QStringLiteral("kept.pdf")));
+}
+
+TEST_CASE("without a printer the page says what to do instead")
+{
+    if (!QPrinterInfo::availablePrinterNames().isEmpty())
+        return;  // a desk with a printer: nothing is printed by a test
+    Past p;
+    QTest::mouseClick(p.button("Print"), Qt::LeftButton);
+    CHECK(p.said().contains(QStringLiteral("No printer is set up")));
+    CHECK(p.button("Save as PDF")->isEnabled());
+}
+
+TEST_CASE("a run's moment is shown in the time of this PC")
+{
+    Past p;
+    const auto page = p.session.reader()->runs({}, "");
+    REQUIRE(page);
+    const QString begun =
+        QDateTime::fromMSecsSinceEpoch(page->rows.front().begunMs).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
+    CHECK(p.list()->item(0)->text().contains(begun));
+}
+
+TEST_CASE("the history shows no sideways scroll bar and cuts no row on the promised screens")
+{
+    for (const double scale : {1.0, 2.0}) {
+        Past p;
+        applyTheme({false, scale, 1.0});
+        p.settle();
+        CAPTURE(scale);
+        CHECK(p.page.minimumSizeHint().width() <= 1342);
+        for (const QScrollBar* bar : p.list()->findChildren<QScrollBar*>())
+            if (bar->isVisible()) CHECK(bar->orientation() == Qt::Vertical);
+        CHECK(p.list()->visualItemRect(p.list()->item(0)).height() >= sizes().row);
+    }
+    applyTheme({});
+}

@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include <set>
+
+#include <QAbstractButton>
+#include <QAccessible>
+#include <QApplication>
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+
+#include "app/pages/history/history_page.h"
+#include "app/pages/run/run_page.h"
+#include "app/pages/start/start_page.h"
+#include "app/shell/main_window.h"
+#include "app/widgets/controls.h"
+#include "tests/app/shop.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::shop;
+
+namespace {
+
+struct Window {
+    QTemporaryDir folder;
+    MainWindow window;
+
+    explicit Window(double scale = 1.0) : window(prepared(folder, scale))
+    {
+        window.setWindowState(Qt::WindowNoState);
+        window.resize(1366, 740);
+        window.show();
+        window.activateWindow();
+        until([&] { return session().isOpen() && !session().busy(); }, "the logbook is open");
+    }
+    static Session::Options prepared(const QTemporaryDir& folder, double scale)
+    {
+        qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());  // nobody's settings are read or written
+        applyTheme({false, scale, 1.0});
+        return optionsIn(folder);
+    }
+    Session& session() { return *window.session(); }
+    void type(const char* pin)
+    {
+        auto* field = called<QLineEdit>(window, "Your PIN");
+        REQUIRE(field);
+        QTest::keyClicks(field, QString::fromLatin1(pin));
+        QTest::keyClick(field, Qt::Key_Return);
+    }
+    void click(const char* name)
+    {
+        auto* button = called<QAbstractButton>(window, name);
+        INFO(name);
+        REQUIRE(button);
+        QTest::mouseClick(button, Qt::LeftButton);
+    }
+    [[nodiscard]] const FindingStrip* refusal() const
+    {
+        for (const auto* strip : window.findChildren<FindingStrip*>())
+            if (strip->isVisible()) return strip;
+        return nullptr;
+    }
+};
+
+/// Goes round by Tab and tells which widgets had the focus.
+std::set<QWidget*> roundByTab(QWidget& window)
+{
+    std::set<QWidget*> seen;
+    for (int i = 0; i < 200; ++i) {
+        QTest::keyClick(&window, Qt::Key_Tab);
+        QWidget* now = window.focusWidget();
+        if (!now || !seen.insert(now).second) break;
+    }
+    return seen;
+}
+
+void everyControlIsReachedAndNamed(QWidget& window)
+{
+    const std::set<QWidget*> reached = roundByTab(window);
+    int controls = 0;
+    for (QWidget* w : window.findChildren<QWidget*>()) {
+        if (!w->isVisible() || !w->isEnabled() || !(w->focusPolicy() & Qt::TabFocus)) continue;
+        if (w->objectName().startsWith(QLatin1String("qt_")) || w->focusProxy()) continue;
+        ++controls;
+        CAPTURE(w->metaObject()->className(), w->accessibleName().toStdString(), w->objectName().toStdString());
+        CHECK(reached.count(w) == 1);
+        QAccessibleInterface* access = QAccessible::queryAccessibleInterface(w);
+        REQUIRE(access);
+        CHECK_FALSE(access->text(QAccessible::Name).isEmpty());
+        if (qobject_cast<QAbstractButton*>(w) || qobject_cast<QLineEdit*>(w) || qobject_cast<QComboBox*>(w))
+            CHECK(w->height() >= 44);
+    }
+    CHECK(controls > 5);
+}
+
+}  // namespace
+
+TEST_CASE("the window opens on the start page with the cursor in the PIN")
+{
+    Window w;
+    CHECK(visible<StartPage>(w.window));
+    CHECK(w.window.focusWidget() == called<QLineEdit>(w.window, "Your PIN"));
+    CHECK(called<QComboBox>(w.window, "Who are you?")->count() == 4);
+}
+
+TEST_CASE("a wrong PIN signs nobody in, says so, and a right one takes the refusal away")
+{
+    Window w;
+    w.type("0000");
+    until([&] { return w.refusal() != nullptr; }, "it is refused");
+    CHECK_FALSE(w.session().actor());
+    CHECK(called<QLineEdit>(w.window, "Your PIN")->text().isEmpty());
+    CHECK(w.window.focusWidget() == called<QLineEdit>(w.window, "Your PIN"));
+    w.type("4417");
+    until([&] { return w.session().actor().has_value() && !w.session().busy(); }, "signed in");
+    CHECK(w.refusal() == nullptr);
+    CHECK(called<QLineEdit>(w.window, "Your PIN") == nullptr);
+    QString all;
+    for (const auto* label : w.window.findChildren<QLabel*>()) all += label->text() + QLatin1Char('\n');
+    CHECK(all.contains(QStringLiteral("Matteo Quill, supervisor")));
+}
+
+TEST_CASE("an empty PIN asks for it and reaches nobody")
+{
+    Window w;
+    w.click("Sign in");
+    CHECK_FALSE(w.session().busy());
+    CHECK(w.window.focusWidget() == called<QLineEdit>(w.window, "Your PIN"));
+}
+
+TEST_CASE("somebody whom the logbook does not know is refused with a sentence")
+{
+    Window w;
+    w.session().signIn(QStringLiteral("p-77"), QStringLiteral("4417"));
+    until([&] { return w.refusal() != nullptr; }, "it is refused");
+    CHECK_FALSE(w.session().actor());
+    CHECK_FALSE(w.refusal()->text().isEmpty());
+}
+
+TEST_CASE("locking puts the cursor back into the PIN, so that the next person types at once")
+{
+    Window w;
+    w.type("4417");
+    until([&] { return w.session().actor().has_value() && !w.session().busy(); }, "signed in");
+    QTest::keyClick(&w.window, Qt::Key_L, Qt::ControlModifier);
+    until([&] { return !w.session().actor() && !w.session().busy(); }, "locked");
+    CHECK(w.window.focusWidget() == called<QLineEdit>(w.window, "Your PIN"));
+    CHECK(called<QComboBox>(w.window, "Who are you?")->currentText() == QStringLiteral("Matteo Quill"));
+}
+
+TEST_CASE("the doors are opened by mouse and by Alt and a number, and a run stands behind the first")
+{
+    Window w;
+    w.click("History");
+    CHECK(visible<HistoryPage>(w.window));
+    QTest::keyClick(&w.window, Qt::Key_1, Qt::AltModifier);
+    CHECK(visible<StartPage>(w.window));
+    QTest::keyClick(&w.window, Qt::Key_2, Qt::AltModifier);
+    CHECK(visible<HistoryPage>(w.window));
+    w.click("Run");
+    signIn(w.session(), "p-2");
+    begin(w.session());
+    CHECK(visible<RunPage>(w.window));
+    w.click("History");
+    CHECK(visible<RunPage>(w.window) == nullptr);
+    w.click("Run");
+    CHECK(visible<RunPage>(w.window));
+    w.session().leaveRun();
+    until([&] { return w.session().run() == nullptr && !w.session().busy(); }, "left");
+    CHECK(visible<StartPage>(w.window));
+}
+
+TEST_CASE("light, dark and the size of type change at once and are kept for the next start")
+{
+    Window w;
+    w.click("Light or dark");
+    CHECK(themeChoice().dark);
+    w.click("Text size 100 %");
+    CHECK(themeChoice().textScale == Approx(1.25));
+    CHECK(called<QAbstractButton>(w.window, "Text size 125 %"));
+    CHECK(keptTheme().dark);
+    CHECK(keptTheme().textScale == Approx(1.25));
+    w.click("Light or dark");
+    CHECK_FALSE(keptTheme().dark);
+    applyTheme({});
+}
+
+TEST_CASE("every control of every page is reached by Tab, has a name, and is high enough for a finger")
+{
+    Window w;
+    SECTION("before signing in") {}
+    SECTION("the start page") { signIn(w.session(), "p-2"); }
+    SECTION("the history")
+    {
+        signIn(w.session(), "p-2");
+        w.click("History");
+    }
+    SECTION("a run")
+    {
+        signIn(w.session(), "p-2");
+        begin(w.session());
+    }
+    QTest::qWait(300);
+    everyControlIsReachedAndNamed(w.window);
+}
+
+TEST_CASE("with large type the window is no wider than the small screen")
+{
+    Window w(2.0);
+    QTest::qWait(300);
+    CHECK(w.window.minimumSizeHint().width() <= 1366);
+    CHECK(w.window.minimumSizeHint().height() <= 740);
+    signIn(w.session(), "p-2");
+    CHECK(w.window.minimumSizeHint().width() <= 1366);
+    begin(w.session());
+    QTest::qWait(300);
+    CHECK(w.window.minimumSizeHint().width() <= 1366);
+    CHECK(w.window.minimumSizeHint().height() <= 740);
+    applyTheme({});
+}
+
+TEST_CASE("a logbook that is none is refused with a sentence, and nothing can be begun")
+{
+    QTemporaryDir folder;
+    Session::Options options = Window::prepared(folder, 1.0);
+    QFile file(QString::fromStdString(options.logbook.string()));
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("this is a letter, no logbook\n");
+    file.close();
+    MainWindow window(options);
+    window.show();
+    const auto refused = [&] {
+        for (const auto* strip : window.findChildren<FindingStrip*>())
+            if (strip->isVisible()) return true;
+        return false;
+    };
+    until(refused, "it is refused");
+    CHECK_FALSE(window.session()->isOpen());
+    CHECK_FALSE(called<QAbstractButton>(window, "Begin the run")->isEnabled());
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    CHECK(file.readAll() == QByteArray("this is a letter, no logbook\n"));
+}

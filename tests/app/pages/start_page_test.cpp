@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <tuple>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollBar>
+
+#include "app/pages/start/start_page.h"
+#include "app/widgets/row_list.h"
+#include "app/widgets/why_panel.h"
+#include "tests/app/shop.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::shop;
+
+namespace {
+
+/// The start page on a logbook of its own, nobody signed in.
+struct Start {
+    QTemporaryDir folder;
+    Session session;
+    StartPage page;
+
+    explicit Start(double scale = 1.0, QSize size = {1342, 640}) : session(themed(folder, scale)), page(&session)
+    {
+        open(session);
+        page.resize(size);
+        page.show();
+        settle();
+    }
+    static Session::Options themed(const QTemporaryDir& folder, double scale)
+    {
+        applyTheme({false, scale, 1.0});
+        return optionsIn(folder);
+    }
+    void settle() { QTest::qWait(200); }
+    [[nodiscard]] QComboBox* list(const char* name) const
+    {
+        auto* box = called<QComboBox>(page, name);
+        INFO(name);
+        REQUIRE(box);
+        return box;
+    }
+    void choose(const char* name, const char* id)
+    {
+        QComboBox* box = list(name);
+        INFO(name << " " << id);
+        REQUIRE(box->findData(QString::fromLatin1(id)) >= 0);
+        box->setCurrentIndex(box->findData(QString::fromLatin1(id)));
+        settle();
+    }
+    void say(const char* button)
+    {
+        auto* b = called<QAbstractButton>(page, button);
+        INFO(button);
+        REQUIRE(b);
+        QTest::mouseClick(b, Qt::LeftButton);
+        settle();
+    }
+    [[nodiscard]] bool mayBegin() const { return called<QAbstractButton>(page, "Begin the run")->isEnabled(); }
+    [[nodiscard]] QString reason() const
+    {
+        const auto* label = called<QLabel>(page, "Why a run cannot begin yet");
+        return label ? label->text() : QString();
+    }
+    [[nodiscard]] QString troubles() const
+    {
+        const auto* label = called<QLabel>(page, "What does not fit");
+        return label ? label->text() : QString();
+    }
+};
+
+}  // namespace
+
+TEST_CASE("a run cannot begin before somebody signed in, looked into the press and may do it, and the page says why")
+{
+    Start s;
+    CHECK_FALSE(s.mayBegin());
+    CHECK(s.reason().startsWith(QStringLiteral("Sign in first")));
+    signIn(s.session, "p-2");
+    s.settle();
+    CHECK_FALSE(s.mayBegin());
+    CHECK(s.reason().contains(QStringLiteral("whether a web is in it")));
+    s.say("A web is in the press");
+    CHECK(s.reason().isEmpty());
+    CHECK(s.mayBegin());
+    s.session.signOut();
+    until([&] { return !s.session.actor() && !s.session.busy(); }, "signed out");
+    CHECK_FALSE(s.mayBegin());
+    CHECK(s.reason().startsWith(QStringLiteral("Sign in first")));
+}
+
+TEST_CASE("beginning makes a run of what was chosen, and of nothing else")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    s.choose("Press", "south");
+    s.choose("Job", "J-2103");
+    s.choose("Roll", "R0048");
+    s.say("The press is empty");
+    CAPTURE(s.reason().toStdString(), s.troubles().toStdString());
+    REQUIRE(s.mayBegin());
+    s.say("Begin the run");
+    until([&] { return s.session.run() != nullptr; }, "the run has begun");
+    const run::Run& run = *s.session.run();
+    CHECK(run.sources().press.id == "south");
+    CHECK(run.sources().job.id == "J-2103");
+    CHECK(run.sources().roll.id == "R0048");
+    CHECK_FALSE(run.began().webInPress);
+    CHECK(run.operatorId() == "p-2");
+}
+
+TEST_CASE("a press that cannot do the job says so before anybody lifts a roll")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    s.say("A web is in the press");
+    s.choose("Press", "south");
+    s.choose("Job", "J-2104");
+    s.choose("Roll", "R0049");
+    CHECK_FALSE(s.mayBegin());
+    CHECK(s.troubles().contains(QStringLiteral("sensor does not see it")));
+    s.choose("Job", "J-2103");
+    s.choose("Roll", "R0048");
+    CAPTURE(s.troubles().toStdString());
+    CHECK(s.mayBegin());
+}
+
+TEST_CASE("choosing a job chooses its substrate, and another one may still be chosen")
+{
+    Start s;
+    s.choose("Job", "J-2104");
+    const QString own = s.list("Substrate")->currentData().toString();
+    CHECK(own == QStringLiteral("pet-36"));
+    s.choose("Substrate", "paper-label-80");
+    CHECK(s.list("Substrate")->currentData().toString() == QStringLiteral("paper-label-80"));
+}
+
+// The four rolls of the demo shop that do not fit, each for its own reason, said before anybody lifts one.
+TEST_CASE("a roll that cannot work is named before a run can begin")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    s.say("A web is in the press");
+    REQUIRE(s.mayBegin());
+    int stopped = 0;
+    for (int i = 0; i < s.list("Roll")->count(); ++i) {
+        s.list("Roll")->setCurrentIndex(i);
+        s.settle();
+        CAPTURE(s.list("Roll")->currentText().toStdString(), s.troubles().toStdString(), s.reason().toStdString());
+        CHECK(s.mayBegin() == s.reason().isEmpty());
+        if (s.mayBegin()) continue;
+        ++stopped;
+        CHECK_FALSE(s.troubles().isEmpty());
+        CHECK(s.reason().contains(QStringLiteral("cannot work")));
+    }
+    CHECK(stopped >= 1);
+}
+
+TEST_CASE("a diameter that cannot be read holds the run, with a sentence, and stays as typed")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    s.say("A web is in the press");
+    auto* field = called<QLineEdit>(s.page, "Its diameter, if measured");
+    REQUIRE(field);
+    for (const char* wrong : {"20 psi", "twelve", "1.234,5 mm", "480"}) {
+        field->setText(QString::fromLatin1(wrong));
+        s.settle();
+        CAPTURE(wrong, s.reason().toStdString());
+        CHECK_FALSE(s.mayBegin());
+        CHECK_FALSE(s.reason().isEmpty());
+        CHECK(field->text() == QString::fromLatin1(wrong));
+    }
+    field->setText(QStringLiteral("480 mm"));
+    s.settle();
+    CHECK(s.mayBegin());
+}
+
+TEST_CASE("a measured diameter changes the targets at once")
+{
+    Start s;
+    const auto wraps = [&] {
+        const auto* list = visible<RowList>(s.page);
+        for (int i = 0; i < list->count(); ++i)
+            if (list->item(i)->text().startsWith(QStringLiteral("Wraps on the roll"))) return list->item(i)->text();
+        return QString();
+    };
+    const QString before = wraps();
+    CHECK_FALSE(before.isEmpty());
+    called<QLineEdit>(s.page, "Its diameter, if measured")->setText(QStringLiteral("300 mm"));
+    s.settle();
+    CHECK_FALSE(wraps().isEmpty());
+    CHECK(wraps() != before);
+}
+
+TEST_CASE("every target of the list says why, and the first one at once")
+{
+    Start s;
+    auto* list = visible<RowList>(s.page);
+    const auto* why = visible<WhyPanel>(s.page);
+    REQUIRE(list);
+    REQUIRE(why);
+    const auto lines = [&] {
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QApplication::processEvents();
+        QStringList all;
+        for (const auto* label : why->findChildren<QLabel*>())
+            if (label->isVisible()) all << label->text();
+        return all;
+    };
+    CHECK_FALSE(list->chosen().isEmpty());
+    CHECK(lines().size() >= 2);
+    int targets = 0;
+    for (int i = 0; i < list->count(); ++i) {
+        if (!(list->item(i)->flags() & Qt::ItemIsSelectable)) continue;
+        list->setCurrentRow(i);
+        ++targets;
+        const QStringList now = lines();
+        CAPTURE(list->item(i)->text().toStdString(), now.join(QLatin1Char('|')).toStdString());
+        CHECK(now.size() >= 2);
+        CHECK(std::any_of(now.begin(), now.end(),
+                          [&](const QString& line) { return list->item(i)->text().startsWith(line); }));
+    }
+    CHECK(targets > 40);
+}
+
+TEST_CASE("a run that goes on from another needs one that was signed on this press")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    s.say("A web is in the press");
+    CHECK(called<QComboBox>(s.page, "It goes on from") == nullptr);
+    s.choose("Kind of run", "next_roll");
+    CHECK(called<QComboBox>(s.page, "It goes on from"));
+    CHECK_FALSE(s.mayBegin());
+    CHECK(s.reason().contains(QStringLiteral("signed on this press")));
+    s.choose("Kind of run", "full");
+    CHECK(s.mayBegin());
+}
+
+TEST_CASE("a withdrawn press begins no run; another supervisor gives it back with what was put right")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    s.say("A web is in the press");
+    s.session.withdraw(QStringLiteral("north"), QStringLiteral("The infeed guard does not close"));
+    until([&] { return !s.session.withdrawals().empty() && !s.session.busy(); }, "withdrawn");
+    s.settle();
+    CHECK_FALSE(s.mayBegin());
+    CHECK(s.reason().contains(QStringLiteral("withdrawn")));
+    CHECK(called<QLineEdit>(s.page, "What was put right") == nullptr);  // an operator does not give back
+    signIn(s.session, "p-1");
+    s.settle();
+    auto* done = called<QLineEdit>(s.page, "What was put right");
+    REQUIRE(done);
+    QTest::keyClicks(done, QStringLiteral("hinge bent back and tried"));
+    s.say("Give it back to use");
+    until([&] { return s.session.withdrawals().empty() && !s.session.busy(); }, "given back");
+    s.settle();
+    CHECK(s.mayBegin());
+}
+
+TEST_CASE("an open run stands first and is gone on with by whoever signs in")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    begin(s.session);
+    s.session.leaveRun();
+    until([&] { return s.session.run() == nullptr && !s.session.busy(); }, "left");
+    s.settle();
+    auto* on = called<QAbstractButton>(s.page, "Go on with it");
+    REQUIRE(on);
+    REQUIRE(on->isEnabled());
+    QTest::mouseClick(on, Qt::LeftButton);
+    until([&] { return s.session.run() != nullptr; }, "resumed");
+}
+
+TEST_CASE("on the promised screens the start page cuts no word, and every choice that is asked for is in sight")
+{
+    for (const auto& [scale, size] : {std::tuple(1.0, QSize(1342, 640)), {1.0, QSize(1896, 950)}}) {
+        Start s(scale, size);
+        CAPTURE(size.width());
+        CHECK(s.page.minimumSizeHint().width() <= size.width());
+        CHECK(s.page.minimumSizeHint().height() <= size.height());
+        for (const char* name : {"A web is in the press", "The press is empty"}) {
+            auto* button = called<QAbstractButton>(s.page, name);
+            REQUIRE(button);
+            CHECK(button->visibleRegion().boundingRect().height() >= 44);
+        }
+        for (const QScrollBar* bar : s.page.findChildren<QScrollBar*>())
+            if (bar->isVisible()) CHECK(bar->orientation() == Qt::Vertical);
+    }
+    Start large(2.0, {1342, 640});
+    CHECK(large.page.minimumSizeHint().width() <= 1342);
+    CHECK(large.page.minimumSizeHint().height() <= 640);
+    for (const char* name : {"A web is in the press", "The press is empty"})
+        CHECK(called<QAbstractButton>(large.page, name)->visibleRegion().boundingRect().height() >= 44);
+    applyTheme({});
+}
