@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -11,6 +12,7 @@
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 
 #include "app/seams/demo_shop.h"
 #include "app/seams/resources.h"
@@ -26,6 +28,19 @@ inline void until(const std::function<bool()>& holds, const char* what)
 {
     INFO("waiting until " << what);
     REQUIRE(QTest::qWaitFor(holds, kPatience));
+}
+
+/// Until a page has done what it put off while somebody types, however slow the machine is.
+inline void settled(const QObject& page)
+{
+    QTest::qWait(20);
+    until(
+        [&] {
+            const auto timers = page.findChildren<QTimer*>();
+            return std::none_of(timers.begin(), timers.end(), [](const QTimer* t) { return t->isActive(); });
+        },
+        "nothing is put off");
+    QTest::qWait(20);
 }
 
 /// Where a session of the demo shop is to live.

@@ -51,7 +51,7 @@ private:
     std::unique_ptr<QPrinter> m_printer;
     std::optional<report::Report> m_report;
     std::string m_next;
-    QTimer m_soon;
+    QTimer m_soon{this};
 };
 
 }  // namespace taut::app

@@ -36,7 +36,7 @@ private:
     TargetList* m_targets;
     QPushButton* m_begin;
     QLabel* m_whyNot;
-    QTimer m_soon;
+    QTimer m_soon{this};
     bool m_stops = false;
 };
 

@@ -55,7 +55,7 @@ struct Past {
         page.show();
         settle();
     }
-    void settle() { QTest::qWait(300); }
+    void settle() const { settled(page); }
     [[nodiscard]] RowList* list() const { return visible<RowList>(page); }
     void find(const char* text)
     {

@@ -40,7 +40,7 @@ struct Start {
         applyTheme({false, scale, 1.0});
         return optionsIn(folder);
     }
-    void settle() { QTest::qWait(200); }
+    void settle() const { settled(page); }
     [[nodiscard]] QComboBox* list(const char* name) const
     {
         auto* box = called<QComboBox>(page, name);

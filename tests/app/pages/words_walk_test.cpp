@@ -18,8 +18,10 @@
 #include <QTableWidget>
 #include <QTimer>
 
+#include "app/pages/history/history_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
+#include "app/pages/start/start_page.h"
 #include "app/shell/main_window.h"
 #include "app/text/pseudo.h"
 #include "app/text/words.h"
@@ -112,7 +114,10 @@ TEST_CASE("in the pseudo language no page of the window shows a word outside the
     Session& session = *window.session();
     until([&] { return session.isOpen() && !session.busy(); }, "the logbook is open");
     const auto look = [&](const char* page) {
-        QTest::qWait(250);
+        for (const auto* one : {static_cast<const QWidget*>(visible<StartPage>(window)),
+                                static_cast<const QWidget*>(visible<HistoryPage>(window))})
+            if (one) settled(*one);
+        QTest::qWait(60);
         CHECK(nothingOutside(window, page) > 15);
     };
     CHECK(outsideBrackets(window.windowTitle()).isEmpty());
