@@ -115,6 +115,7 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     connect(pad, &QPushButton::toggled, this, [this, row](bool open) {
         m_pad->setVisible(open);
         row->setDirection(open ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+        m_field->setFocus();
         emit resized();
     });
     connect(enterButton, &QPushButton::clicked, this, &ReadingArea::enter);

@@ -152,7 +152,9 @@ void AskPanel::keyPressEvent(QKeyEvent* event)
     if (event->key() == Qt::Key_Escape) {
         emit cancelled();
     } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (m_back->hasFocus())
+        if (event->isAutoRepeat())
+            event->accept();  // one touch of the key, one thing given
+        else if (m_back->hasFocus())
             emit cancelled();
         else
             give();

@@ -4,12 +4,15 @@
 #include <algorithm>
 #include <utility>
 
+#include <QApplication>
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QStyleOption>
 #include <QStylePainter>
+#include <QStyledItemDelegate>
 #include <QVBoxLayout>
 #include <QWheelEvent>
 
@@ -96,14 +99,39 @@ void named(QWidget* field, const QString& name)
 {
     QString plain = name;
     field->setAccessibleName(plain.remove(QLatin1Char('&')));
+    // Only this delegate gives the rows of an open list the height that the style sheet asks for.
+    if (auto* list = qobject_cast<QComboBox*>(field)) list->setItemDelegate(new QStyledItemDelegate(list));
 }
 
 WordButton::WordButton(const QString& text, QWidget* parent) : QPushButton(text, parent)
 {
+    static int made = 0;
+    m_number = ++made;
     setAutoDefault(false);
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
+}
+
+void WordButton::mousePressEvent(QMouseEvent* event)
+{
+    struct Touch {
+        int button = 0;
+        quint64 at = 0;
+        QPoint where;
+    };
+    static Touch last;
+    constexpr int kSamePlace = 24;
+    const Touch now{m_number, event->timestamp(), event->globalPosition().toPoint()};
+    const bool second = last.button != now.button &&
+                        now.at - last.at < static_cast<quint64>(QApplication::doubleClickInterval()) &&
+                        (now.where - last.where).manhattanLength() < kSamePlace;
+    last = now;
+    // Keys are typed fast, and stay where they are.
+    if (second && property("role") != QLatin1String("key"))
+        event->accept();
+    else
+        QPushButton::mousePressEvent(event);
 }
 
 int WordButton::sidePadding() const

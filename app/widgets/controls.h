@@ -17,7 +17,8 @@ namespace taut::app {
 
 /// A label that wraps and takes the height it needs.
 [[nodiscard]] QLabel* wrapped(const QString& text, const char* role, QWidget* parent);
-/// A button whose words wrap rather than being cut, with large type or long answers.
+/// A button whose words wrap rather than being cut, with large type or long answers. The second touch of a double one
+/// is not taken by the button that has just come up under the finger.
 class WordButton : public QPushButton {
     Q_OBJECT
 
@@ -30,15 +31,17 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
 
 private:
+    int m_number;  // of all buttons that ever were: an address may come again
     [[nodiscard]] int sidePadding() const;
     [[nodiscard]] int plainHeight() const;
 };
 
 /// A button with a word; the name for assistive technology is the word without its mnemonic.
 [[nodiscard]] QPushButton* worded(const QString& text, const char* role, QWidget* parent);
-/// A label bound to its field, above it, and the field named by it.
+/// Names a field for assistive technology, as its label does for the eye; a list also gets rows that a finger can hit.
 void named(QWidget* field, const QString& name);
 
 /// A list to choose from: it shows that it opens, and a wheel turned over it on the way past does not change it.

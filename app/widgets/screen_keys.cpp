@@ -108,12 +108,15 @@ void ScreenKeys::press(int key, const QString& text)
     }
 }
 
-/// Comes up for the field that has the focus, where it does not cover it, and goes with it.
+/// Comes up for the field that has the focus, where it does not cover it.
 void ScreenKeys::follow()
 {
     QWidget* focus = parentWidget()->window()->focusWidget();
     auto* field = qobject_cast<QLineEdit*>(focus);
+    const bool had = m_field;
     m_field = field && parentWidget()->isAncestorOf(field) && !field->isReadOnly() ? field : nullptr;
+    // They go with the field: the next step's caution must not come up behind them.
+    if (m_wanted && had && !m_field) return setWanted(false);
     setVisible(m_wanted && m_field && m_field->isVisible());
     if (!isVisible()) return;
     const int height = qMin(layout()->minimumSize().height(), parentWidget()->height());

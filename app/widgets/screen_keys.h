@@ -19,7 +19,7 @@ class ScreenKeys : public QWidget {
 public:
     /// Lies over its parent; hidden until it is asked for.
     explicit ScreenKeys(QWidget* parent);
-    /// Whether it comes up while a field has the focus.
+    /// Asks for it, for the field that has the focus or the next one that gets it, until the focus leaves all fields.
     void setWanted(bool wanted);
     [[nodiscard]] bool isWanted() const { return m_wanted; }
 

@@ -8,10 +8,12 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QStyle>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
@@ -243,7 +245,18 @@ void StepCard::showAnswer()
     m_area->foot()->show();
     connect(m_area, &AnswerArea::command, this, &StepCard::command);
     connect(m_area, &AnswerArea::refused, this, &StepCard::refuse);
-    connect(m_area, &AnswerArea::resized, this, &StepCard::placeFoot, Qt::QueuedConnection);
+    connect(
+        m_area, &AnswerArea::resized, this,
+        [this] {
+            placeFoot();
+            // Whoever opened the pad has read the step: the pad is seen whole, with what enters the value.
+            if (!m_pinned)
+                QTimer::singleShot(0, this, [this] {
+                    QScrollBar* bar = m_scroll->verticalScrollBar();
+                    bar->setValue(bar->maximum());
+                });
+        },
+        Qt::QueuedConnection);
     const bool deviable = m_content.standing.state == run::StepState::Outside && m_content.step.waivable &&
                           m_content.step.kind == procedure::StepKind::Reading;
     if (!deviable) return;
@@ -308,10 +321,15 @@ void StepCard::pinFoot(bool pinned)
 {
     if (pinned == m_pinned) return;
     m_pinned = pinned;
+    // Moved, a widget loses the focus, and Enter would go to whatever comes next on the page.
+    QWidget* focus = window()->focusWidget();
+    const QPointer<QWidget> kept = focus && m_foot->isAncestorOf(focus) ? focus : nullptr;
     if (pinned)
         static_cast<QVBoxLayout*>(layout())->addWidget(m_foot);
     else
         m_bodyLayout->addWidget(m_foot);
+    m_foot->show();
+    if (kept) kept->setFocus();
 }
 
 void StepCard::resizeEvent(QResizeEvent* event)
@@ -325,6 +343,8 @@ bool StepCard::takeKey(QKeyEvent* event)
     if (!m_area || !m_foot->isEnabled() || m_supervisor->isVisibleTo(this)) return false;
     QWidget* focus = window()->focusWidget();
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        // A key that lies under something must not answer step after step.
+        if (event->isAutoRepeat()) return true;
         auto* button = qobject_cast<QAbstractButton*>(focus);
         if (!button || !isAncestorOf(button))
             m_area->enter();

@@ -131,6 +131,7 @@ QWidget* MakeSafeCard::first() const { return m_boxes.front(); }
 void MakeSafeCard::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return QWidget::keyPressEvent(event);
+    if (event->isAutoRepeat()) return event->accept();
     if (auto* button = qobject_cast<QAbstractButton*>(window()->focusWidget())) button->click();
     event->accept();
 }

@@ -204,6 +204,7 @@ QWidget* ReviewCard::first() const { return m_sign->isEnabled() ? static_cast<QW
 void ReviewCard::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return QWidget::keyPressEvent(event);
+    if (event->isAutoRepeat()) return event->accept();
     give();
     event->accept();
 }

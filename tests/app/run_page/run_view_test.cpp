@@ -131,6 +131,25 @@ TEST_CASE("a note leaves the person at their step, with what they typed")
     CHECK(page.visible<QLineEdit>("field")->text() == QStringLiteral("half a tag"));
 }
 
+TEST_CASE("on a small screen the number pad is seen whole with what enters the value, and the field keeps the focus")
+{
+    Walk w = north();
+    w.until(K::Reading);
+    Page page(w, {1342, 628});  // what 1366 x 768 leaves to the page
+    page.view.window()->activateWindow();
+    page.click("padToggle");
+    for (int i = 0; i < 5; ++i) QApplication::processEvents();
+    auto* enter = page.visible<QAbstractButton>("answer");
+    REQUIRE(enter);
+    CHECK(enter->visibleRegion().boundingRect() == enter->rect());
+    for (QAbstractButton* key : page.view.findChildren<QAbstractButton*>())
+        if (key->isVisible() && key->property("types").isValid()) {
+            CAPTURE(key->text().toStdString());
+            CHECK(key->visibleRegion().boundingRect() == key->rect());
+        }
+    CHECK(page.view.window()->focusWidget() == page.visible<QLineEdit>("field"));
+}
+
 TEST_CASE("the taut line tells every stage's state and leads to it")
 {
     Walk w = north();

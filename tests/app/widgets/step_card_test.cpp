@@ -63,6 +63,54 @@ TEST_CASE("a fact is answered by one touch or by Enter")
     }
 }
 
+TEST_CASE("a key that lies under something answers one step, not one after the other")
+{
+    StepCard card;
+    QSignalSpy commands(&card, &StepCard::command);
+    card.show(stepOf(K::Confirm));
+    static_cast<QWidget&>(card).show();
+    for (int i = 0; i < 5; ++i) {
+        QKeyEvent again(QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier, QStringLiteral("\r"), true);
+        QApplication::sendEvent(&card, &again);
+    }
+    CHECK(commands.isEmpty());
+    QTest::keyClick(&card, Qt::Key_Return);
+    CHECK(commands.size() == 1);
+}
+
+TEST_CASE("the second half of a double touch does not answer the step that came up under the finger")
+{
+    const auto touch = [](QWidget* button, const QPoint& global, quint64 at) {
+        for (const QEvent::Type type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
+            const QPointF local = button->mapFromGlobal(global);
+            QMouseEvent event(type, local, QPointF(global), Qt::LeftButton,
+                              type == QEvent::MouseButtonPress ? Qt::LeftButton : Qt::NoButton, Qt::NoModifier);
+            event.setTimestamp(at);
+            QApplication::sendEvent(button, &event);
+        }
+    };
+    StepCard card;
+    QSignalSpy commands(&card, &StepCard::command);
+    const StepContent order = stepOf(K::Confirm);
+    StepContent next = order;
+    next.step.id = {"safety.prepare.next"};
+    card.show(order);
+    card.resize(700, 520);
+    static_cast<QWidget&>(card).show();
+    auto* first = child<QAbstractButton>(card, "answer");
+    const QPoint place = first->mapToGlobal(first->rect().center());
+    constexpr quint64 kFirst = 50'000'000;
+    touch(first, place, kFirst);
+    REQUIRE(commands.size() == 1);
+    card.show(next);
+    QApplication::processEvents();
+    auto* second = child<QAbstractButton>(card, "answer");
+    touch(second, place, kFirst + 150);
+    CHECK(commands.size() == 1);
+    touch(second, place, kFirst + 3000);
+    CHECK(commands.size() == 2);
+}
+
 TEST_CASE("a vital fact is answered only by holding, with finger or key")
 {
     Shown s(stepOf(K::Confirm, true));
