@@ -79,7 +79,10 @@ struct Applied {
             if (hold != nullptr && plan.stageOf(*hold) != plan.stageOf(step)) hold = nullptr;
             if (step.kind == StepKind::Hold) hold = &step;
             if (hold == nullptr || !step.hands || !isOpen(run.stateOf(step.id))) continue;
-            StepStanding& s = run.m_standing[hold->id];
+            // Looked up, never made: a step that has a standing has begun its stage.
+            const auto found = run.m_standing.find(hold->id);
+            if (found == run.m_standing.end()) continue;
+            StepStanding& s = found->second;
             if (s.state == StepState::Answered && heldBefore(trimmed(s.answer->entered)))
                 s.state = StepState::Reconfirm;
         }

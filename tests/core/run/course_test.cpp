@@ -40,6 +40,18 @@ TEST_CASE("an interrupted run goes on only when it is made safe, and the refusal
     CHECK(walk.run().phase() == Phase::Running);
 }
 
+TEST_CASE("an interruption begins no stage: what was not begun before is not begun after")
+{
+    Walk walk;
+    walk.upTo("safety.walk.clear");
+    walk.must(Interrupt{"power"});
+    walk.must(Resume{kSafe, false});
+    CHECK(walk.run().stageState(0) == StageState::InWork);
+    for (std::size_t i = 1; i < walk.run().plan().stages.size(); ++i)
+        CHECK(walk.run().stageState(i) == StageState::NotBegun);
+    CHECK(walk.refolded().stageState(1) == StageState::NotBegun);
+}
+
 TEST_CASE("while a run is interrupted only resuming, abandoning, withdrawing and noting are possible")
 {
     Walk walk;
