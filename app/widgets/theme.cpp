@@ -85,9 +85,10 @@ QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus { border: 4px solid %acce
 QLineEdit:disabled, QComboBox:disabled { color: %soft; border-style: dashed; }
 QLineEdit[role="number"] { font-size: %huge; min-height: %answer; }
 QLineEdit[role="answer"] { font-size: %large; min-height: %answer; }
+QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { width: 40px; border: 0; }
 QComboBox QAbstractItemView { background: %sheet; color: %ink; border: 2px solid %rule; outline: 0; }
-QComboBox QAbstractItemView::item { min-height: %row; }
+QComboBox QAbstractItemView::item { min-height: %row; padding: 4px 8px; }
 QLabel[role="say"] { font-size: %say; }
 QLabel[role="longSay"] { font-size: %longSay; }
 QLabel[role="big"] { font-size: %huge; font-weight: bold; }

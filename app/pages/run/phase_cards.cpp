@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <QAbstractButton>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -64,17 +65,23 @@ MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
     layout->addWidget(m_why);
     layout->addWidget(wrapped(tr("Go to the press, look at each of these now, and say it:"), "strong", this));
     auto* said = new QWidget;
-    auto* list = new QVBoxLayout(said);
-    list->setContentsMargins(0, 0, 0, 0);
+    auto* column = new QVBoxLayout(said);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* list = new QGridLayout;
     list->setSpacing(4);
+    column->addLayout(list);
+    column->addStretch(1);
+    // Side by side they are all in sight on a small screen.
+    const int columns = themeChoice().textScale > 1.3 ? 1 : 2;
+    int n = 0;
     for (const char* word : run::kMakeSafe) {
         auto* box = new StatementBox(makeSafeText(word, m_system), said);
         box->setObjectName(QStringLiteral("statement"));
         connect(box, &StatementBox::toggled, this, &MakeSafeCard::settle);
-        list->addWidget(box);
+        list->addWidget(box, n / columns, n % columns);
+        ++n;
         m_boxes.push_back(box);
     }
-    list->addStretch(1);
     auto* scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -318,6 +318,7 @@ TEST_CASE("after an interruption four statements come first, none of them ticked
     CHECK_FALSE(page.visible<QAbstractButton>("answer")->isEnabled());
     for (StatementBox* box : boxes) {
         CHECK_FALSE(box->isChecked());
+        CHECK(box->visibleRegion().boundingRect() == box->rect());
         QTest::mouseClick(box, Qt::LeftButton);
     }
     page.click("answer");
