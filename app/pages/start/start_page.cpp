@@ -16,8 +16,9 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_top = new QVBoxLayout(m_topBox);
     m_top->setContentsMargins(0, 0, 0, 0);
     m_choice = new ChoicePanel(session, this);
-    m_targets = new TargetList(this);
+    // Made in this order, so that the Tab key leads from what is chosen to what begins, and then to the list.
     m_begin = worded(tr("Begin the run"), "main", this);
+    m_targets = new TargetList(this);
     m_begin->setMinimumHeight(sizes().answer);
     m_whyNot = wrapped(QString(), "strong", this);
     m_whyNot->setAccessibleName(tr("Why a run cannot begin yet"));
