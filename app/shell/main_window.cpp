@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/main_window.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QSettings>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -98,6 +100,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
 
+    qApp->installEventFilter(this);
     setWindowTitle(tr("Tautweb"));
     resize(1280, 700);
     if (!restoreGeometry(settings().value(QStringLiteral("window")).toByteArray())) setWindowState(Qt::WindowMaximized);
@@ -110,6 +113,22 @@ void MainWindow::closeEvent(QCloseEvent* event)
 {
     settings().setValue(QStringLiteral("window"), saveGeometry());
     QWidget::closeEvent(event);
+}
+
+/// A key that is held repeats itself, and a busy machine does not always say so: it looks as if it were let go and
+/// pressed at the same moment. Held on one card, it must not tick or answer what comes up on the next.
+bool MainWindow::eventFilter(QObject* watched, QEvent* event)
+{
+    constexpr quint64 kNoHand = 2;  // ms
+    if (!watched->isWindowType() || (event->type() != QEvent::KeyPress && event->type() != QEvent::KeyRelease))
+        return QWidget::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (event->type() == QEvent::KeyRelease) {
+        m_letGo = key->key();
+        m_letGoAt = key->timestamp();
+        return false;
+    }
+    return key->key() == m_letGo && key->timestamp() > 0 && key->timestamp() - m_letGoAt <= kNoHand;
 }
 
 void MainWindow::choose(int door)

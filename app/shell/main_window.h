@@ -31,6 +31,7 @@ public:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void showRunDoor();
@@ -49,6 +50,8 @@ private:
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;
     ScreenKeys* m_keys;
+    int m_letGo = 0;        // the key that was let go last
+    quint64 m_letGoAt = 0;  // and when
 };
 
 }  // namespace taut::app

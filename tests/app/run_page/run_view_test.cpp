@@ -315,6 +315,7 @@ TEST_CASE("after an interruption four statements come first, none of them ticked
     REQUIRE(card);
     const auto boxes = card->findChildren<StatementBox*>();
     REQUIRE(boxes.size() == 4);
+    for (int i = 0; i < 3; ++i) QApplication::processEvents();
     CHECK_FALSE(page.visible<QAbstractButton>("answer")->isEnabled());
     for (StatementBox* box : boxes) {
         CHECK_FALSE(box->isChecked());

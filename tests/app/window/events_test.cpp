@@ -4,9 +4,12 @@
 #include <catch2/catch.hpp>
 
 #include <QAbstractButton>
+#include <QApplication>
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QSignalSpy>
+#include <QWindow>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -210,6 +213,33 @@ TEST_CASE("a press is withdrawn by whoever sees what is wrong and given back by 
     CHECK(crew.run().phase() == run::Phase::Running);
     CHECK(crew.run().stateOf(crew.next().id) == run::StepState::Reconfirm);
     crew.answerWell();
+}
+
+TEST_CASE("a key still held from the step before ticks nothing on the next card, told or not that it repeats")
+{
+    Crew crew(Way::Keys);
+    crew.signIn("p-2");
+    crew.begin(kNorth);
+    crew.skipTo("power_up.tests.stop_test");
+    auto* box = crew.hand.must<QAbstractButton>("statement");
+    REQUIRE(crew.hand.window()->focusWidget() == box);
+    const auto send = [&](QEvent::Type type, quint64 at, bool told) {
+        QKeyEvent event(type, Qt::Key_Space, Qt::NoModifier, QStringLiteral(" "), told);
+        event.setTimestamp(at);
+        QApplication::sendEvent(crew.hand.window()->windowHandle(), &event);
+    };
+    quint64 at = 50'000'000;
+    for (const bool told : {true, false})
+        for (int i = 0; i < 5; ++i) {
+            at += 40;
+            send(QEvent::KeyRelease, at, told);
+            send(QEvent::KeyPress, at, told);
+        }
+    send(QEvent::KeyRelease, at + 40, false);
+    CHECK_FALSE(box->isChecked());
+    send(QEvent::KeyPress, at + 400, false);
+    send(QEvent::KeyRelease, at + 480, false);
+    CHECK(box->isChecked());
 }
 
 TEST_CASE("nobody, whatever their role, can finish a run with a step open that nobody may waive")

@@ -13,6 +13,7 @@
 #include <QPointer>
 #include <QScrollArea>
 #include <QTest>
+#include <QThread>
 #include <QTimer>
 #include <QWheelEvent>
 #include <QWindow>
@@ -95,7 +96,10 @@ QPoint Hand::uncovered(QWidget* target)
         QScrollArea* area = nullptr;
         for (QWidget* up = target->parentWidget(); up && !area; up = up->parentWidget())
             area = qobject_cast<QScrollArea*>(up);
-        if (!area) break;
+        if (!area) {
+            pass(20);  // a card that has just come up is still being laid out
+            continue;
+        }
         const QPoint over = area->mapTo(m_window, area->rect().center());
         wheel(m_window, over, middle.y() > over.y() ? -120 : 120);
         pass(1);
@@ -113,6 +117,7 @@ void Hand::clickAt(QWidget* target, const QPoint& at)
 void Hand::key(int key, Qt::KeyboardModifiers held)
 {
     QTest::keyClick(m_window->windowHandle(), static_cast<Qt::Key>(key), held);
+    pass(4);  // no hand presses the same key again at the moment at which it lets go
 }
 
 void Hand::reach(QWidget* target)
@@ -202,7 +207,10 @@ void Hand::type(QLineEdit* field, const QString& text)
         reach(field);
         key(Qt::Key_A, Qt::ControlModifier);
         key(Qt::Key_Delete);
-        for (const QChar sign : text) QTest::keyClick(m_window->windowHandle(), sign.toLatin1());
+        for (const QChar sign : text) {
+            QTest::keyClick(m_window->windowHandle(), sign.toLatin1());
+            pass(4);
+        }
     }
     CHECK(field->text() == text);
 }
@@ -235,10 +243,11 @@ void Hand::take(QAbstractButton* button, const QString& entry)
 {
     // A menu runs a loop of its own until something is taken: what follows is sent from within.
     bool taken = false;
+    int looks = 0;
     auto* timer = new QTimer(m_window);
     QObject::connect(timer, &QTimer::timeout, m_window, [&, timer] {
         auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
-        if (!menu) return;
+        if (!menu || ++looks < 5) return;  // seen long enough to lie where it stays
         timer->stop();
         QAction* action = nullptr;
         for (QAction* one : menu->actions())
@@ -253,8 +262,10 @@ void Hand::take(QAbstractButton* button, const QString& entry)
                               menu->actionGeometry(action).center());
             return;
         }
-        for (int i = 0; i < 40 && menu->activeAction() != action; ++i)
+        for (int i = 0; i < 40 && menu->activeAction() != action; ++i) {
+            QThread::msleep(4);
             QTest::keyClick(menu->windowHandle(), Qt::Key_Down);
+        }
         QTest::keyClick(menu->windowHandle(), Qt::Key_Return);
     });
     timer->start(30);

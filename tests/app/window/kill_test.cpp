@@ -22,7 +22,6 @@ using K = procedure::StepKind;
 namespace {
 
 constexpr int kSyncMs = 400;
-constexpr int kHoldMs = 1000;
 
 QString underscored(QString words) { return words.replace(QLatin1Char(' '), QLatin1Char('_')); }
 
@@ -96,7 +95,7 @@ struct Somebody {
             program.order(QStringLiteral("type ") + underscored(QString::fromStdString(entered)));
             break;
         }
-        program.order(step.vital && step.kind == K::Confirm ? QStringLiteral("hold answer %1").arg(kHoldMs)
+        program.order(step.vital && step.kind == K::Confirm ? QStringLiteral("hold answer")
                                                             : QStringLiteral("click answer"));
     }
     /// Answers what is shown and waits until the screen has gone on.

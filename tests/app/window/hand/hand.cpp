@@ -6,7 +6,7 @@
 //
 //   see                what is shown now, as one line of JSON
 //   click NAME         the button, box or field of this name or of these words
-//   hold NAME MS       the same, held down so long
+//   hold NAME          the same, held down until it is taken
 //   choose LIST ENTRY  an entry of a list; names and entries hold '_' for a space
 //   size WIDTH HEIGHT  of the window
 //   key CODE           a key (Qt::Key) to whatever has the focus
@@ -22,14 +22,24 @@
 #include <QJsonObject>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSocketNotifier>
 #include <QTest>
+#include <QThread>
 #include <QTimer>
 #include <QWindow>
 
 namespace {
+
+/// No hand presses the same key again at the moment at which it lets go.
+template <class Key>
+void pressKey(QWidget* window, Key key)
+{
+    QThread::msleep(4);
+    QTest::keyClick(window->windowHandle(), key);
+}
 
 QString plain(QString words) { return words.remove(QLatin1Char('&')); }
 
@@ -94,8 +104,7 @@ private:
             return did(true);
         }
         if (what == QLatin1String("type")) {
-            for (const QChar sign : parts.join(QLatin1Char(' ')))
-                QTest::keyClick(window->windowHandle(), sign.toLatin1());
+            for (const QChar sign : parts.join(QLatin1Char(' '))) pressKey(window, sign.toLatin1());
             return did(true);
         }
         QWidget* target = find(window, parts.value(0));
@@ -106,7 +115,7 @@ private:
             if (wanted < 0) return did(false);
             list->setFocus();
             for (int i = 0; i <= list->count() && list->currentIndex() != wanted; ++i)
-                QTest::keyClick(window->windowHandle(), list->currentIndex() < wanted ? Qt::Key_Down : Qt::Key_Up);
+                pressKey(window, list->currentIndex() < wanted ? Qt::Key_Down : Qt::Key_Up);
             return did(list->currentIndex() == wanted);
         }
         for (QWidget* up = target->parentWidget(); up; up = up->parentWidget())
@@ -119,9 +128,14 @@ private:
             return did(true);
         }
         QTest::mousePress(window->windowHandle(), Qt::LeftButton, Qt::NoModifier, at);
-        QTimer::singleShot(parts.value(1).toInt(), window, [window, at] {
+        // As a person does: until the button says that it took it.
+        auto* look = new QTimer(window);
+        connect(look, &QTimer::timeout, window, [window, at, look, held = QPointer<QWidget>(target)] {
+            if (held && held->isEnabled() && held->isVisible()) return;
+            look->deleteLater();
             QTest::mouseRelease(window->windowHandle(), Qt::LeftButton, Qt::NoModifier, at);
         });
+        look->start(20);
         did(true);
     }
     static QWidget* find(QWidget* window, const QString& name)
