@@ -246,7 +246,7 @@ TEST_CASE("a run that goes on from another needs one that was signed on this pre
     CHECK(s.mayBegin());
 }
 
-TEST_CASE("a withdrawn press begins no run; another supervisor gives it back with what was put right")
+TEST_CASE("a withdrawn press begins no run until another supervisor gives it back with what was put right")
 {
     Start s;
     signIn(s.session, "p-2");
