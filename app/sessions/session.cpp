@@ -114,6 +114,21 @@ struct Session::Impl {
         outcome.refusal = std::move(why);
         return outcome;
     }
+    /// One command to the open run: what every screen asks for, with or without a second person.
+    [[nodiscard]] static Outcome carriedOut(Alive& a, const run::Command& command)
+    {
+        if (auto done = a.run->perform(command, *a.actor); !done) return refusedWith(done.error());
+        Outcome outcome;
+        // Whoever a run was handed to is the one who sits here now.
+        if (const auto* over = std::get_if<run::HandOver>(&command)) {
+            a.actor = over->to;
+            outcome.actorChanged = true;
+        }
+        outcome.runChanged = true;
+        outcome.withdrawalsChanged =
+            std::holds_alternative<run::Withdraw>(command) || std::holds_alternative<run::Return>(command);
+        return outcome;
+    }
     /// Withdrawing and giving back write into every open run of the press: the one open here looks again.
     [[nodiscard]] static Outcome afterPressChanged(Alive& a)
     {
@@ -240,18 +255,7 @@ void Session::perform(const run::Command& command)
 {
     m_impl->post([command](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
-        auto done = a.run->perform(command, *a.actor);
-        if (!done) return Impl::refusedWith(done.error());
-        Impl::Outcome outcome;
-        // Whoever a run was handed to is the one who sits here now.
-        if (const auto* over = std::get_if<run::HandOver>(&command)) {
-            a.actor = over->to;
-            outcome.actorChanged = true;
-        }
-        outcome.runChanged = true;
-        outcome.withdrawalsChanged =
-            std::holds_alternative<run::Withdraw>(command) || std::holds_alternative<run::Return>(command);
-        return outcome;
+        return Impl::carriedOut(a, command);
     });
 }
 
@@ -262,16 +266,7 @@ void Session::performWith(const QString& personId, const QString& pin, WithSecon
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
         auto second = a.writer->signIn(id, secret);
         if (!second) return Impl::refusedWith(second.error());
-        const run::Command command = make(*second);
-        auto done = a.run->perform(command, *a.actor);
-        if (!done) return Impl::refusedWith(done.error());
-        Impl::Outcome outcome;
-        if (const auto* over = std::get_if<run::HandOver>(&command)) {
-            a.actor = over->to;
-            outcome.actorChanged = true;
-        }
-        outcome.runChanged = true;
-        return outcome;
+        return Impl::carriedOut(a, make(*second));
     });
 }
 
