@@ -2,19 +2,18 @@
 #include "app/widgets/answer_motion.h"
 
 #include <algorithm>
-#include <map>
 
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QStringList>
 #include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/held_stops.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
@@ -37,25 +36,15 @@ MotionArea::MotionArea(const StepContent& content, QWidget* parent) : AnswerArea
     }
 }
 
-/// While a stop is held there is nothing else to say: a holder gives up everything they hold in one saying.
+/// While a stop is held there is nothing else to say.
 void MotionArea::addHolders(QVBoxLayout* layout)
 {
     layout->addWidget(wrapped(tr("Everybody out. Then each gives up their own stop:"), "", foot()));
-    std::map<std::string, QStringList> places;
-    for (const run::HeldStop& held : m_content.held) places[held.holder] << QString::fromStdString(held.where);
-    for (const auto& [who, where] : places) {
-        const QString name = QString::fromStdString(who);
-        auto* row = new QHBoxLayout;
-        row->setSpacing(sizes().gap);
-        row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", foot()), 1);
-        auto* give = worded(tr("%1 is out and gives up").arg(name), "answer", foot());
-        give->setObjectName(QStringLiteral("giveUp"));
-        const std::string holder = who;
-        connect(give, &QPushButton::clicked, this, [this, holder] { emit command(run::GiveUpStop{holder}); });
-        row->addWidget(give);
-        layout->addLayout(row);
-        if (!m_firstHolder) m_firstHolder = give;
-    }
+    auto* holders = new HeldStops(foot());
+    holders->show(m_content.held);
+    connect(holders, &HeldStops::command, this, &MotionArea::command);
+    layout->addWidget(holders);
+    m_firstHolder = holders->first();
 }
 
 void MotionArea::addStatements(QVBoxLayout* layout)

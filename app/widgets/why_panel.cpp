@@ -69,7 +69,7 @@ void WhyPanel::show(const procedure::Step& step, const std::optional<targets::Ta
     clear();
     line({}, words(step.why, system), "");
     if (target) addTarget(*target, system);
-    line(tr("See"), step.see.empty() ? QString() : dataText(step.see));
+    line(tr("See"), step.see.empty() ? QString() : words(step.see, system));
     done();
 }
 

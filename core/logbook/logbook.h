@@ -15,7 +15,7 @@
 
 namespace taut::logbook {
 
-inline constexpr int kSchema = 1;
+inline constexpr int kSchema = 2;
 inline constexpr std::uint32_t kApplicationId = 0x54415554;          ///< "TAUT"
 inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "core/inputs/fill.h"
 #include "core/procedure/keys.h"
 #include "core/procedure/lint.h"
 #include "core/procedure/placeholders.h"
@@ -14,10 +15,13 @@ namespace {
 const std::vector<std::string> kAt{"press", "disconnect", "panel",  "lift",        "unwind",
                                    "guide", "stations",   "rewind", "splice_table"};
 const std::vector<std::string> kUses{"press", "job", "substrate", "roll", "diameter"};
-const std::vector<std::string> kFills{
-    "roll.id",      "roll.tag",       "roll.substrate",  "roll.width",     "roll.outer_diameter",
-    "roll.core",    "roll.core_wall", "roll.core_mass",  "roll.length",    "roll.mass",
-    "roll.winding", "roll.splices",   "roll.off_centre", "roll.condition", "roll.opened"};
+/// The entries of a roll's file that a reading, a choice and a scanned tag can fill.
+const std::vector<std::string> kRead{"roll.width",     "roll.outer_diameter", "roll.core",
+                                     "roll.core_wall", "roll.core_mass",      "roll.length",
+                                     "roll.mass",      "roll.splices",        "roll.off_centre"};
+const std::vector<std::string> kChosen{"roll.winding", "roll.condition", "roll.opened"};
+const std::vector<std::string> kScanned{"roll.tag",    "roll.width",   "roll.core",
+                                        "roll.length", "roll.winding", "roll.splices"};
 
 std::size_t characters(std::string_view text)
 {
@@ -78,7 +82,7 @@ private:
         for (const auto* list : {&m_step.needs, &m_step.gives, &m_step.ends})
             each(*list, allConditions(), "lint.unknown_condition", condition);
         each(m_step.uses, kUses, "lint.unknown_input", "There is no input called %1 that a step could use.");
-        each(m_step.fills, kFills, "lint.unknown_input", "There is no entry called %1 that an answer could fill.");
+        fills();
         each(m_step.kinds, allRunKinds(), "lint.unknown_word", "There is no kind of run called %1.");
         if (m_step.kinds.empty())
             wrong("lint.no_kind_of_run", "This step belongs to no kind of run, so nobody would ever see it.",
@@ -86,6 +90,29 @@ private:
         if (m_step.at.empty() || contains(kAt, m_step.at)) return;
         if (!m_step.forEach.empty() && m_step.at == '{' + m_step.forEach + '}') return;
         each({m_step.at}, kAt, "lint.unknown_at", "There is no place at the press called %1.");
+    }
+
+    /// One answer is one value or one word; only a tag says several things at once.
+    void fills()
+    {
+        static const std::vector<std::string> kNothing;
+        const bool scan = m_step.kind == StepKind::Scan;
+        const auto& known = scan                               ? kScanned
+                            : m_step.kind == StepKind::Reading ? kRead
+                            : m_step.kind == StepKind::Choice  ? kChosen
+                                                               : kNothing;
+        each(m_step.fills, known, "lint.unknown_input", "There is no entry called %1 that this answer could fill.");
+        if (!scan && m_step.fills.size() > 1)
+            wrong("lint.fills_too_much", "One answer cannot fill several entries.",
+                  "Keep the entry that the answer tells; ask for the others in steps of their own.");
+        if (m_step.kind != StepKind::Choice || m_step.fills.size() != 1 || !contains(known, m_step.fills.front()))
+            return;
+        for (const Choice& choice : m_step.choices) {
+            inputs::Roll roll;
+            if (!choice.stops && !inputs::fill(roll, m_step.fills.front(), choice.word))
+                wrong("lint.unknown_word", {"%1 cannot be %2.", {m_step.fills.front(), choice.word}},
+                      "Use the words that the roll's file knows.");
+        }
     }
 
     void targetAndControl()
@@ -136,6 +163,7 @@ private:
     {
         text("say", m_step.say, kLongestSay);
         text("why", m_step.why, kLongestWhy);
+        plainText("see", m_step.see, kLongestSay);
         if (m_step.caution) text("caution", m_step.caution->text, kLongestSay);
         for (const std::string& t : m_step.tries) text("tries", t, kLongestSay);
         for (const Choice& c : m_step.choices) {
@@ -162,7 +190,8 @@ private:
             const bool isItem = !m_step.forEach.empty() && piece.text == m_step.forEach;
             const bool isTarget = piece.text == "target" && !m_step.target.empty();
             const bool isControl = piece.text == "control" && !m_step.control.empty();
-            if (!isItem && !isTarget && !isControl) badPlaceholder(piece.text);
+            const bool isMark = piece.text == "register_mark" && m_step.control.rfind("register_", 0) == 0;
+            if (!isItem && !isTarget && !isControl && !isMark) badPlaceholder(piece.text);
         }
     }
 
@@ -192,8 +221,10 @@ private:
 
     void badPlaceholder(const std::string& name)
     {
-        wrong("lint.placeholder", {"Nothing can be put in the place of {%1} here.", {name}},
-              "Use {target} where the step has a target, {control} where it has a control, and the word of for_each.");
+        wrong(
+            "lint.placeholder", {"Nothing can be put in the place of {%1} here.", {name}},
+            "Use {target} where the step has a target, {control} where it has a control, {register_mark} where that is "
+            "a register adjuster, and the word of for_each.");
     }
 
     void answers()

@@ -148,12 +148,13 @@ private:
         step.fills = spec.fills;
         step.validFor = spec.validFor;
         step.choices = spec.choices;
-        step.see = spec.see;
+        step.see = Text(spec.see);
         step.waitSeconds = seconds(spec.wait);
 
         Filling filling;
         if (!step.target.empty()) filling.emplace_back("target", spoken(target));
         if (!step.control.empty()) filling.emplace_back("control", labelOf(step.control, at));
+        filling.emplace_back("register_mark", registerMark());
         if (item != nullptr) filling.emplace_back(spec.forEach, item->name);
         step.say = filled(spec.say, filling);
         step.why = filled(spec.why, filling);
@@ -190,6 +191,12 @@ private:
         return place == nullptr ? std::string() : place->holdStop;
     }
 
+    /// How this press shows the middle of its register adjusters.
+    [[nodiscard]] std::string registerMark() const
+    {
+        const bool said = m_press != nullptr && !m_press->registerMark.empty();
+        return said ? m_press->registerMark : "the middle of its travel";
+    }
     [[nodiscard]] std::string labelOf(const std::string& role, const std::string& at) const
     {
         if (role == "hold_stop") {

@@ -28,8 +28,8 @@ struct Step {
     std::vector<Choice> choices;
     SignalWord signal{};
     Text say, why, caution;
+    Text see;  ///< whose rule it is and where it stands: "press manual, its lift"
     std::vector<Text> tries;
-    std::string see;
     double waitSeconds = 0;
     bool lastOfItems = true;  ///< a repeated step gives its conditions when every item is answered
     friend bool operator==(const Step&, const Step&) = default;

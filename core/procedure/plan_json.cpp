@@ -66,7 +66,7 @@ Json stepJson(const Step& step)
         for (const Text& t : step.tries) list.add(textJson(t));
         json.set("tries", std::move(list));
     }
-    setText(json, "see", step.see);
+    setSaid(json, "see", step.see);
     if (step.waitSeconds != 0) json.set("wait", step.waitSeconds);
     if (!step.lastOfItems) json.set("last_of_items", false);
     return json;
@@ -105,7 +105,7 @@ bool stepFrom(const Json& json, Step& step)
     if (json.has("why")) step.why = textFrom(json["why"]);
     if (json.has("caution")) step.caution = textFrom(json["caution"]);
     for (const Json& t : json["tries"].items()) step.tries.push_back(textFrom(t));
-    step.see = json["see"].text();
+    if (json.has("see")) step.see = textFrom(json["see"]);
     step.waitSeconds = json["wait"].number();
     step.lastOfItems = json["last_of_items"].boolean(true);
     return true;

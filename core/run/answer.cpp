@@ -5,6 +5,7 @@
 #include <cctype>
 
 #include "core/inputs/inputs.h"
+#include "core/inputs/roll_tag.h"
 #include "core/run/parts.h"
 #include "core/run/words.h"
 #include "core/units/parse.h"
@@ -102,7 +103,11 @@ Result<Answered> scanned(const Run& run, const Step& step, Answered answer)
     const auto roll = inputs::readRoll(source.text, source.id, notes);
     const bool isTag = roll && !roll->tag.empty() && tag == comparableTag(roll->tag);
     const bool isId = upper(tag) == upper(comparableTag(source.id));
-    if (!isTag && !isId) answer.judgement = {Verdict::Outside, false};
+    // A roll whose file has no tag yet is known by the number that its tag carries.
+    const auto read =
+        roll && roll->tag.empty() ? inputs::readRollTag(answer.entered) : Result<inputs::RollTag>(Finding{});
+    const bool isSerial = read && upper(read->serial) == upper(source.id);
+    if (!isTag && !isId && !isSerial) answer.judgement = {Verdict::Outside, false};
     return answer;
 }
 

@@ -2,6 +2,9 @@
 #include "core/run/course.h"
 
 #include <algorithm>
+#include <set>
+
+#include "core/run/parts.h"
 
 namespace taut::run {
 
@@ -17,7 +20,44 @@ bool isConfirmable(const Run& run, const Step& step)
     return state == StepState::Answered || state == StepState::Deviated;
 }
 
+/// What the steps of a stage end, the statements apart that end by themselves with every movement.
+void addEnded(const procedure::Plan& plan, std::size_t stage, std::set<std::string>& ended)
+{
+    for (const Step& step : plan.steps) {
+        if (plan.stageOf(step) != stage) continue;
+        for (const std::string& condition : step.ends)
+            if (condition != kStopHeld && condition != kLockedOut && !procedure::isMachineState(condition))
+                ended.insert(condition);
+    }
+}
+
+bool isBegun(const Run& run, const StepId& step) { return run.standing(step).n > 0; }
+
 }  // namespace
+
+std::vector<StepId> reopenedBy(const Run& run, std::size_t stage)
+{
+    const procedure::Plan& plan = run.plan();
+    std::set<std::string> ended;
+    addEnded(plan, stage, ended);
+    std::set<std::size_t> resting;
+    for (std::size_t later = stage + 1; later < plan.stages.size(); ++later) {
+        const bool rests = std::any_of(plan.steps.begin(), plan.steps.end(), [&](const Step& step) {
+            return plan.stageOf(step) == later && isBegun(run, step.id) &&
+                   std::any_of(step.gives.begin(), step.gives.end(), [&](const auto& c) { return ended.contains(c); });
+        });
+        if (!rests) continue;
+        resting.insert(later);
+        addEnded(plan, later, ended);
+    }
+    std::vector<StepId> all;
+    for (const Step& step : plan.steps) {
+        const bool itself = plan.stageOf(step) == stage;
+        const bool later = resting.contains(plan.stageOf(step)) && step.validFor == procedure::ValidFor::Run;
+        if (itself || (later && isBegun(run, step.id))) all.push_back(step.id);
+    }
+    return all;
+}
 
 std::vector<StepId> toSayAgain(const Run& run, bool vital)
 {

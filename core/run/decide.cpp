@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/run/answer.h"
+#include "core/run/change.h"
 #include "core/run/course.h"
 #include "core/run/event_maker.h"
 #include "core/run/parts.h"
@@ -90,9 +91,7 @@ struct Deciding {
     Outcome operator()(const Answer& c) const
     {
         if (auto closed = closedBecause(run, c.step)) return *closed;
-        auto answer = answerTo(run, *find(c.step), c.entered, c.stated);
-        if (!answer) return answer.error();
-        return Happening(*std::move(answer));
+        return filling(*find(c.step), answerTo(run, *find(c.step), c.entered, c.stated));
     }
     Outcome operator()(const Correct& c) const
     {
@@ -111,6 +110,16 @@ struct Deciding {
         if (!answer) return answer.error();
         answer->correction = true;
         answer->reason = trimmed(c.reason);
+        return filling(*step, std::move(answer));
+    }
+    /// An answer that stands, with what it makes known of the inputs.
+    [[nodiscard]] Outcome filling(const Step& step, Result<Answered> answer) const
+    {
+        if (!answer) return answer.error();
+        if (answer->judgement.verdict == verdict::Verdict::Outside) return Happening(*std::move(answer));
+        auto filled = filledBy(run, step, *answer);
+        if (!filled) return filled.error();
+        answer->filled = *std::move(filled);
         return Happening(*std::move(answer));
     }
     Outcome operator()(const SkipStep& c) const
@@ -163,8 +172,10 @@ struct Deciding {
                           "Nobody accepts a value outside its window that they read themselves.",
                           "Ask another supervisor, or let somebody else read it again.");
         if (trimmed(c.reason).empty()) return noReason(c.step.value, "A deviation needs a reason.");
+        auto filled = filledBy(run, *step, reading);
+        if (!filled) return filled.error();
         return Happening(Deviated{c.step, *reading.value, reading.entered, reading.window, trimmed(c.reason),
-                                  c.supervisor.id().value, c.supervisor.name()});
+                                  c.supervisor.id().value, c.supervisor.name(), *std::move(filled)});
     }
     Outcome operator()(const Note& c) const
     {
@@ -208,16 +219,11 @@ struct Deciding {
                           "Measure straight across the roll and type it with its unit.");
         return changed(run.sources(), c.diameter, "diameter");
     }
-    /// Everything anew from the changed sources; only here and in begin() are targets computed for a run.
     [[nodiscard]] Outcome changed(const Sources& sources, std::optional<Length> diameter, const char* what) const
     {
-        auto basis = basisFor(sources, {run.began().kind, run.began().webInPress, diameter});
-        if (!basis) return basis.error();
-        InputsChanged e{basis->sources, basis->facts, basis->targets, basis->plan, {}, what, diameter};
-        // Only what was answered can go stale; what is open is simply open.
-        for (StepId& id : staleSteps(e.plan, run.targets(), e.targets, what))
-            if (run.stateOf(id) != StepState::Open) e.stale.push_back(std::move(id));
-        return Happening(std::move(e));
+        auto change = changedInputs(run, sources, diameter, what);
+        if (!change) return change.error();
+        return Happening(*std::move(change));
     }
 
     Outcome operator()(const RepeatStage& c) const
@@ -238,7 +244,7 @@ struct Deciding {
         if (!begun)
             return refuse("gate.stage_not_begun", c.stage, "This stage has not been begun yet.",
                           "Do it for the first time.");
-        return Happening(Repeated{c.stage, c.cause});
+        return Happening(Repeated{c.stage, c.cause, reopenedBy(run, index)});
     }
     Outcome operator()(const Interrupt& c) const
     {
@@ -295,12 +301,18 @@ struct Deciding {
                           Text("%1 open before this run can be signed, first of all: %2",
                                {static_cast<std::int64_t>(open.size()), wordsOf(*find(open.front()))}),
                           "Answer what is open, or abandon the run with a reason.");
+        if (!run.heldStops().empty())
+            return refuse("gate.stop_held", run.id(),
+                          Text("This run cannot be signed while a stop is held by %1.", {holdersOf(run)}),
+                          "Ask each of them by name. Whoever holds a stop gives it up; then sign.");
         return Happening(Completed{trimmed(c.remarks)});
     }
     Outcome operator()(const Abandon& c) const
     {
         if (trimmed(c.reason).empty()) return noReason(run.id(), "Abandoning a run needs a reason.");
-        return Happening(Abandoned{trimmed(c.reason)});
+        Abandoned e{trimmed(c.reason), {}};
+        for (const HeldStop& held : run.heldStops()) e.held.push_back({held.holder, held.where});
+        return Happening(std::move(e));
     }
 };
 

@@ -46,6 +46,15 @@ struct Began {
     UnitSystem units{};
     std::optional<Length> presentDiameter;  ///< of the roll, when it is not what its file says
 };
+struct InputsChanged {
+    Sources sources;
+    std::vector<std::string> facts;
+    targets::Targets targets;
+    procedure::Plan plan;
+    std::vector<StepId> stale;
+    std::string what;  ///< "roll", "diameter", or the entry that an answer filled: "width"
+    std::optional<Length> presentDiameter;
+};
 struct Answered {  ///< also `corrected`, with a reason
     StepId step;
     std::string entered;
@@ -56,6 +65,8 @@ struct Answered {  ///< also `corrected`, with a reason
     std::vector<std::string> stated;  ///< machine states said anew for a movement
     bool correction = false;
     std::string reason;
+    /// What the answer made known of the inputs, where its step fills one; null when nothing is new.
+    std::shared_ptr<const InputsChanged> filled;
 };
 struct NotApplicable {
     StepId step;
@@ -66,16 +77,8 @@ struct Deviated {
     Quantity value;
     std::string entered;
     targets::Window window;
-    std::string reason, by, byName;  ///< by: the supervisor
-};
-struct InputsChanged {
-    Sources sources;
-    std::vector<std::string> facts;
-    targets::Targets targets;
-    procedure::Plan plan;
-    std::vector<StepId> stale;
-    std::string what;  ///< "roll", "diameter"
-    std::optional<Length> presentDiameter;
+    std::string reason, by, byName;                 ///< by: the supervisor
+    std::shared_ptr<const InputsChanged> filled{};  ///< as of an answer: only now does the reading stand
 };
 struct StopHeld {
     std::string holder, where;
@@ -96,8 +99,9 @@ struct HandedOver {
     std::vector<StepId> reconfirm;
 };
 struct Repeated {
-    std::string stage, cause;
-};  ///< web_break, wrong_roll, other
+    std::string stage, cause;      ///< cause: web_break, wrong_roll, other
+    std::vector<StepId> reopened;  ///< due again: this stage, and what was answered of those that rest on it
+};
 struct Noted {
     StepId step;
     std::string text;
@@ -113,6 +117,7 @@ struct Completed {
 };
 struct Abandoned {
     std::string reason;
+    std::vector<StopHeld> held;  ///< stops that nobody had given up when the run ended
 };
 using Happening =
     std::variant<Began, Answered, NotApplicable, Deviated, InputsChanged, StopHeld, StopGivenUp, Interrupted, Resumed,

@@ -142,7 +142,23 @@ Began beganFrom(const Members& m, std::string& wrong)
     return e;
 }
 
-Answered answeredFrom(const Members& m, bool correction)
+InputsChanged changedFrom(const Members& m, std::string& wrong)
+{
+    InputsChanged e;
+    e.what = m.text("input");
+    e.stale = m.steps("stale");
+    readBasis(m, e, wrong);
+    return e;
+}
+
+/// What an answer filled, where it filled anything.
+std::shared_ptr<const InputsChanged> filledFrom(const Members& m, std::string& wrong)
+{
+    if (!m.has("input")) return nullptr;
+    return std::make_shared<const InputsChanged>(changedFrom(m, wrong));
+}
+
+Answered answeredFrom(const Members& m, bool correction, std::string& wrong)
 {
     Answered e;
     e.step = m.step();
@@ -158,10 +174,11 @@ Answered answeredFrom(const Members& m, bool correction)
     e.stated = m.words("stated");
     e.correction = correction;
     if (correction) e.reason = m.text("reason");
+    e.filled = filledFrom(m, wrong);
     return e;
 }
 
-Deviated deviatedFrom(const Members& m)
+Deviated deviatedFrom(const Members& m, std::string& wrong)
 {
     Deviated e;
     e.step = m.step();
@@ -171,25 +188,27 @@ Deviated deviatedFrom(const Members& m)
     e.reason = m.text("reason");
     e.by = m.text("supervisor");
     e.byName = m.text("supervisor_name");
+    e.filled = filledFrom(m, wrong);
     return e;
 }
 
-InputsChanged changedFrom(const Members& m, std::string& wrong)
+Abandoned abandonedFrom(const Members& m, std::string& wrong)
 {
-    InputsChanged e;
-    e.what = m.text("input");
-    e.stale = m.steps("stale");
-    readBasis(m, e, wrong);
+    Abandoned e{m.text("reason"), {}};
+    for (const Json& item : m.list("stops_held")) {
+        const Members one(item, wrong);
+        e.held.push_back({one.text("holder"), one.text("where")});
+    }
     return e;
 }
 
 Happening happeningFrom(const std::string& what, const Members& m, std::string& wrong)
 {
     if (what == "began") return beganFrom(m, wrong);
-    if (what == "answered" || what == "corrected") return answeredFrom(m, what == "corrected");
+    if (what == "answered" || what == "corrected") return answeredFrom(m, what == "corrected", wrong);
     if (what == "not_applicable")
         return NotApplicable{m.step(), m.text("reason"), m.text("supervisor"), m.text("supervisor_name")};
-    if (what == "deviated") return deviatedFrom(m);
+    if (what == "deviated") return deviatedFrom(m, wrong);
     if (what == "inputs_changed") return changedFrom(m, wrong);
     if (what == "stop_held") return StopHeld{m.text("holder"), m.text("where")};
     if (what == "stop_given_up") return StopGivenUp{m.text("holder")};
@@ -197,12 +216,12 @@ Happening happeningFrom(const std::string& what, const Members& m, std::string& 
     if (what == "resumed") return Resumed{m.words("stated"), m.steps("reconfirm")};
     if (what == "handed_over")
         return HandedOver{{m.text("to")}, m.text("to_name"), m.text("to_role"), m.steps("reconfirm")};
-    if (what == "repeated") return Repeated{m.text("stage"), m.text("cause")};
+    if (what == "repeated") return Repeated{m.text("stage"), m.text("cause"), m.steps("reopened")};
     if (what == "noted") return Noted{m.step(), m.text("text")};
     if (what == "withdrawn") return Withdrawn{m.text("reason")};
     if (what == "returned") return Returned{m.text("done")};
     if (what == "completed") return Completed{m.text("remarks")};
-    if (what == "abandoned") return Abandoned{m.text("reason")};
+    if (what == "abandoned") return abandonedFrom(m, wrong);
     m.wrong("what");
     return Noted{};
 }

@@ -59,6 +59,12 @@ void setReading(Json& json, const Quantity& value, const targets::Window& window
     if (!window.source.empty()) json.set("limits_from", textJson(window.source));
 }
 
+void setChange(Json& json, const InputsChanged& e, UnitSystem units)
+{
+    json.set("input", e.what).set("stale", listOf(e.stale));
+    setBasis(json, e.sources, e.facts, e.targets, e.plan, e.presentDiameter, units);
+}
+
 struct Payload {
     Json& json;
     UnitSystem units;
@@ -84,6 +90,7 @@ struct Payload {
         json.set("verdict", verdict::verdictWord(e.judgement.verdict)).set("doubtful", e.judgement.doubtful);
         json.set("stated", listOf(e.stated));
         if (e.correction) json.set("reason", e.reason);
+        if (e.filled) setChange(json, *e.filled, units);
     }
     void operator()(const NotApplicable& e) const
     {
@@ -95,12 +102,9 @@ struct Payload {
         json.set("step", e.step.value).set("entered", e.entered);
         setReading(json, e.value, e.window);
         json.set("reason", e.reason).set("supervisor", e.by).set("supervisor_name", e.byName);
+        if (e.filled) setChange(json, *e.filled, units);
     }
-    void operator()(const InputsChanged& e) const
-    {
-        json.set("input", e.what).set("stale", listOf(e.stale));
-        setBasis(json, e.sources, e.facts, e.targets, e.plan, e.presentDiameter, units);
-    }
+    void operator()(const InputsChanged& e) const { setChange(json, e, units); }
     void operator()(const StopHeld& e) const { json.set("holder", e.holder).set("where", e.where); }
     void operator()(const StopGivenUp& e) const { json.set("holder", e.holder); }
     void operator()(const Interrupted& e) const { json.set("reason", e.reason); }
@@ -113,12 +117,24 @@ struct Payload {
         json.set("to", e.to.value).set("to_name", e.toName).set("to_role", e.toRole);
         json.set("reconfirm", listOf(e.reconfirm));
     }
-    void operator()(const Repeated& e) const { json.set("stage", e.stage).set("cause", e.cause); }
+    void operator()(const Repeated& e) const
+    {
+        json.set("stage", e.stage).set("cause", e.cause).set("reopened", listOf(e.reopened));
+    }
     void operator()(const Noted& e) const { json.set("step", e.step.value).set("text", e.text); }
     void operator()(const Withdrawn& e) const { json.set("reason", e.reason); }
     void operator()(const Returned& e) const { json.set("done", e.done); }
     void operator()(const Completed& e) const { json.set("remarks", e.remarks); }
-    void operator()(const Abandoned& e) const { json.set("reason", e.reason); }
+    void operator()(const Abandoned& e) const
+    {
+        json.set("reason", e.reason);
+        Json held = Json::array();
+        for (const StopHeld& stop : e.held) {
+            Json one = Json::object();
+            held.add(one.set("holder", stop.holder).set("where", stop.where));
+        }
+        json.set("stops_held", std::move(held));
+    }
 };
 
 struct Word {

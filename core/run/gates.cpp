@@ -142,14 +142,10 @@ std::optional<Finding> needsGate(const Run& run, const Step& step)
 std::optional<Finding> stopGate(const Run& run, const Step& step)
 {
     const std::set<std::string>& conditions = run.conditions();
-    if (step.kind == StepKind::Motion && !run.heldStops().empty()) {
-        std::string holders;
-        for (const HeldStop& held : run.heldStops())
-            holders += (holders.empty() ? "" : ", ") + held.holder + " (" + held.where + ")";
+    if (step.kind == StepKind::Motion && !run.heldStops().empty())
         return refuse("gate.stop_held", step.id.value,
-                      Text("The press must not move: a stop is held by %1.", {holders}),
+                      Text("The press must not move: a stop is held by %1.", {holdersOf(run)}),
                       "Ask each of them by name. Everybody out; then each gives up their own stop.");
-    }
     if (!step.hands || step.kind == StepKind::Hold || conditions.contains(kStopHeld) || conditions.contains(kLockedOut))
         return std::nullopt;
     const std::string& stop = run.plan().places[step.place].holdStop;

@@ -2,6 +2,7 @@
 #include "core/run/parts.h"
 
 #include "core/base/utf8.h"
+#include "core/run/run.h"
 #include "core/units/plain.h"
 
 namespace taut::run {
@@ -24,6 +25,14 @@ std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step
 {
     const procedure::PlanPlace& place = plan.places[step.place];
     return place.holdStop.empty() ? plain(place.title) : place.holdStop;
+}
+
+std::string holdersOf(const Run& run)
+{
+    std::string all;
+    for (const HeldStop& held : run.heldStops())
+        all += (all.empty() ? "" : ", ") + held.holder + " (" + held.where + ")";
+    return all;
 }
 
 std::vector<Text> wordsOf(const procedure::Step& step) { return {step.say}; }

@@ -10,6 +10,8 @@
 
 namespace taut::run {
 
+class Run;
+
 // Small things that the fold and the gates share.
 
 /// The two conditions that the gates themselves know: a stop that somebody holds now, and an isolator locked by the
@@ -23,6 +25,8 @@ inline constexpr const char* kLockedOut = "locked_out";
 [[nodiscard]] std::string_view baseOf(const procedure::StepId& id);
 /// Where a stop is held for this step: the maintained stop of its place, else the place.
 [[nodiscard]] std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step);
+/// Everybody who holds a stop, and where: "Ana (latch at the panel), Ben (latch at the table)".
+[[nodiscard]] std::string holdersOf(const Run& run);
 /// The step's words, as an argument of a message about it.
 [[nodiscard]] std::vector<Text> wordsOf(const procedure::Step& step);
 /// The step's target, nullptr when it has none or this press has no such target.

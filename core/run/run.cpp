@@ -122,6 +122,8 @@ struct Applied {
     }
     void operator()(const Answered& e) const
     {
+        // What it makes known stands before it: the answer itself is never stale by it.
+        if (e.filled) (*this)(*e.filled);
         StepStanding& s = run.m_standing[e.step];
         // Saying the same thing again, or correcting how it was written down, is not doing it again.
         const bool sameAct = s.since > 0 && (e.correction || s.state == StepState::Reconfirm);
@@ -147,6 +149,7 @@ struct Applied {
     }
     void operator()(const Deviated& e) const
     {
+        if (e.filled) (*this)(*e.filled);
         StepStanding& s = run.m_standing[e.step];
         s.state = StepState::Deviated;
         s.deviation = e;
@@ -195,11 +198,9 @@ struct Applied {
     }
     void operator()(const Repeated& e) const
     {
-        const procedure::Plan& plan = run.plan();
-        for (const Step& step : plan.steps) {
-            if (plan.stages[plan.stageOf(step)].id != e.stage) continue;
-            reopen(step.id, StepState::Open);
-            forgetCarried(step);
+        for (const StepId& id : e.reopened) {
+            reopen(id, StepState::Open);
+            if (const Step* step = stepOf(id)) forgetCarried(*step);
         }
     }
     void operator()(const Noted&) const {}

@@ -17,6 +17,7 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/held_stops.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
@@ -112,6 +113,9 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     grid->setColumnStretch(0, 4);
     grid->setColumnStretch(1, 2);
     grid->setColumnStretch(2, 4);
+    m_held = new HeldStops(this);
+    connect(m_held, &HeldStops::command, this, &ReviewCard::command);
+    layout->addWidget(m_held);
     m_finding = new FindingStrip(this);
     layout->addWidget(m_finding);
     m_writing = withRole(new QLabel(tr("Sealing\u2026"), this), "strong");
@@ -136,7 +140,9 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     const std::size_t open = run.openSteps().size();
     const bool may = !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff);
     const bool running = run.phase() == run::Phase::Running;
-    m_sign->setEnabled(running && open == 0 && may);
+    const bool held = running && !run.heldStops().empty();
+    m_held->show(held && open == 0 ? run.heldStops() : std::vector<run::HeldStop>{});
+    m_sign->setEnabled(running && open == 0 && may && !held);
     m_pin->setEnabled(m_sign->isEnabled());
     m_remarks->setEnabled(m_sign->isEnabled());
     if (run.phase() == run::Phase::Completed)
@@ -145,6 +151,8 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
         m_summary->setText(tr("This run was abandoned."));
     else if (open > 0)
         m_summary->setText(tr("%1 steps are open: the run cannot be signed yet.").arg(open));
+    else if (held)
+        m_summary->setText(tr("A stop is still held: the run can be signed when whoever holds it has given it up."));
     else if (!may)
         m_summary->setText(tr("Whoever signs must be signed in, and their role must allow it."));
     else
@@ -199,7 +207,11 @@ void ReviewCard::setBusy(bool busy)
 
 void ReviewCard::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
 
-QWidget* ReviewCard::first() const { return m_sign->isEnabled() ? static_cast<QWidget*>(m_remarks) : m_table; }
+QWidget* ReviewCard::first() const
+{
+    if (m_held->first()) return m_held->first();
+    return m_sign->isEnabled() ? static_cast<QWidget*>(m_remarks) : m_table;
+}
 
 void ReviewCard::keyPressEvent(QKeyEvent* event)
 {

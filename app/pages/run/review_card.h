@@ -14,9 +14,10 @@ class QTableWidget;
 namespace taut::app {
 
 class FindingStrip;
+class HeldStops;
 
 /// The whole run to look through before it is signed: every step with its state, what was answered, by whom and when;
-/// remarks; and the PIN of the person who signs.
+/// the stops that are still held, each to be given up first; remarks; and the PIN of the person who signs.
 class ReviewCard : public QWidget {
     Q_OBJECT
 
@@ -28,6 +29,7 @@ public:
     [[nodiscard]] QWidget* first() const;
 
 signals:
+    void command(const taut::run::Command& command);
     void sign(const taut::run::Command& command, const QString& pin);
     void stepChosen(const QString& stepId);
 
@@ -44,6 +46,7 @@ private:
     QTableWidget* m_table;
     QLineEdit *m_remarks, *m_pin;
     QPushButton* m_sign;
+    HeldStops* m_held;
     FindingStrip* m_finding;
 };
 

@@ -21,15 +21,31 @@ std::size_t placeIndexOf(const procedure::Plan& plan, const procedure::Step& ste
     return std::min(step.place, plan.places.size() - 1);
 }
 
-/// The input that made a step stale, as people call it.
+/// What changed the inputs in this event, by itself or through an answer; nullptr when nothing did.
+const run::InputsChanged* changeIn(const run::Event& event)
+{
+    if (const auto* changed = std::get_if<run::InputsChanged>(&event.happening())) return changed;
+    if (const auto* answered = std::get_if<run::Answered>(&event.happening())) return answered->filled.get();
+    if (const auto* deviated = std::get_if<run::Deviated>(&event.happening())) return deviated->filled.get();
+    return nullptr;
+}
+
+/// An input as people call it: the roll as a whole, or what an answer filled of it.
+QString inputName(const std::string& what)
+{
+    if (what == "diameter") return onRunPage(QT_TRANSLATE_NOOP("RunPage", "The roll's measured diameter"));
+    if (what == "tag") return onRunPage(QT_TRANSLATE_NOOP("RunPage", "What the roll's tag says"));
+    if (what == "roll") return onRunPage(QT_TRANSLATE_NOOP("RunPage", "The roll"));
+    return onRunPage(QT_TRANSLATE_NOOP("RunPage", "What was found of the roll"));
+}
+
+/// The input that made a step stale.
 QString staleBecauseOf(const run::Run& run, const run::StepId& step)
 {
     for (auto event = run.events().rbegin(); event != run.events().rend(); ++event) {
-        const auto* changed = std::get_if<run::InputsChanged>(&event->happening());
+        const run::InputsChanged* changed = changeIn(*event);
         if (!changed || std::find(changed->stale.begin(), changed->stale.end(), step) == changed->stale.end()) continue;
-        if (changed->what == "diameter") return onRunPage(QT_TRANSLATE_NOOP("RunPage", "The roll's measured diameter"));
-        if (changed->what == "roll") return onRunPage(QT_TRANSLATE_NOOP("RunPage", "The roll"));
-        return dataText(changed->what);
+        return inputName(changed->what);
     }
     return {};
 }

@@ -23,7 +23,7 @@ std::string lower(std::string text)
 /// Every text of a step as somebody reads it.
 std::vector<std::string> textsOf(const Step& step)
 {
-    std::vector<std::string> all{plain(step.say), plain(step.why), plain(step.caution), step.see};
+    std::vector<std::string> all{plain(step.say), plain(step.why), plain(step.caution), plain(step.see)};
     for (const Text& t : step.tries) all.push_back(plain(t));
     for (const Choice& c : step.choices) {
         all.push_back(c.say);

@@ -55,6 +55,11 @@ const Spoil kSpoils[] = {
     {"lint.unknown_condition", "gives = [\"web_joined\"]", "gives = [\"web_joint\"]"},
     {"lint.unknown_input", "uses = [\"roll\"]", "uses = [\"rolls\"]"},
     {"lint.unknown_input", "uses = [\"roll\"]", "fills = [\"roll.colour\"]"},
+    {"lint.unknown_input", "uses = [\"roll\"]", "fills = [\"roll.condition\"]"},       // a reading is no word
+    {"lint.unknown_input", "hands = true", "hands = true\nfills = [\"roll.width\"]"},  // a confirmation says nothing
+    {"lint.fills_too_much", "uses = [\"roll\"]", "fills = [\"roll.width\", \"roll.length\"]"},
+    {"lint.unknown_word", "at = \"unwind\"", "at = \"unwind\"\nfills = [\"roll.condition\"]"},
+    {"lint.placeholder", "say = \"{zone}: set {control} to {target}\"", "say = \"{register_mark}\""},
     {"lint.unknown_at", "at = \"unwind\"", "at = \"unwinder\""},
     {"lint.unknown_at", "at = \"splice_table\"", "at = \"table\""},
     {"lint.unknown_role", "control = \"run\"", "control = \"go\""},

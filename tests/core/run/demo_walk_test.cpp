@@ -80,6 +80,7 @@ Answer rightAnswer(const Run& run, const procedure::Step& step)
 std::optional<Command> nextCommand(const Run& run)
 {
     const auto next = run.next();
+    if (!next && !run.heldStops().empty()) return GiveUpStop{run.heldStops().front().holder};
     if (!next) return SignOff{"ready for ink"};
     const procedure::Step& step = *run.plan().find(*next);
     const auto closed = closedBecause(run, *next);
@@ -105,6 +106,17 @@ Run done(const Run& run, const Command& command, const std::string& by)
     const auto event = decide(run, command, stampAfter(run), small::person(by));
     if (!event) FAIL(event.error().code << ' ' << sentence(event.error()));
     return run.after(*event);
+}
+
+Run until(Run run, const procedure::StepId& step)
+{
+    while (run.next() && !(*run.next() == step)) {
+        const auto command = nextCommand(run);
+        REQUIRE(command);
+        run = done(run, *command);
+    }
+    REQUIRE(run.next() == step);
+    return run;
 }
 
 Run walked(Run run, std::string& stuck, const std::string& by)

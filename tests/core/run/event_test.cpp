@@ -41,8 +41,10 @@ std::vector<Event> everything()
     walk.upTo("", "ben");
     std::vector<Event> all = walk.run().events();
     small::Walk left;
+    left.must(HoldStop{"Ana", "latch at the panel"});
     left.must(Abandon{"no order"});
     all.push_back(left.run().events().back());
+    while (!walk.run().heldStops().empty()) walk.must(GiveUpStop{walk.run().heldStops().front().holder}, "ben");
     walk.must(SignOff{"the roll has a flag at 300 m"}, "ben");
     all.push_back(walk.run().events().back());
 
@@ -53,6 +55,13 @@ std::vector<Event> everything()
     all.push_back(real.events().back());
     real = demo::done(real, ChangeRoll{demo::rollText("R0047"), std::nullopt});
     all.push_back(real.events().back());
+    const Run nearly = demo::until(std::move(real), {"threading.lift.diameter"});
+    const Run filled = demo::done(nearly, Answer{{"threading.lift.diameter"}, "465 mm", {}});
+    all.push_back(filled.events().back());
+    const Run outside = demo::done(nearly, Answer{{"threading.lift.diameter"}, "440 mm", {}});
+    all.push_back(demo::done(outside, AcceptDeviation{{"threading.lift.diameter"}, "cut down", small::person("sue")})
+                      .events()
+                      .back());
     return all;
 }
 

@@ -222,3 +222,37 @@ TEST_CASE("a run's document that was put together wrongly gives no events")
     CHECK(codeOf(spoil("events", Json(events))) == "event.broken");
     CHECK(codeOf({seal::Kind::Person, whole.body}) == "document.broken");
 }
+
+TEST_CASE("what an answer filled stands in the document as a target set of its own, and is read back from it")
+{
+    std::string text = mini::kProcedure;
+    const std::string from = "target = \"lift.pressure\"\n    control = \"lift_pressure\"";
+    const std::string say = "Set {control} to {target}\"\n    [[stage.place.step]]\n    id = \"setting\"";
+    REQUIRE(text.find(from) != std::string::npos);
+    REQUIRE(text.find(say) != std::string::npos);
+    text.replace(text.find(say), 25, "Measure it");
+    text.replace(text.find(from), from.size(), "target = \"roll.diameter\"\n    fills = [\"roll.outer_diameter\"]");
+    Sources sources = mini::sources();
+    sources.procedure = sourceOf("mini", 1, text);
+    Walk walk;
+    const auto basis = basisFor(sources, {});
+    if (!basis) FAIL(basis.error().code << " " << basis.error().text.source);
+    const auto began = begin(*basis, {"north-2025-11-25-02", "pc-1", false, {}, nullptr}, {}, walk.inka);
+    REQUIRE(began);
+    walk.run = Run::fold(std::span(&*began, 1));
+    while (!(*walk.run->next() == StepId{"set.lift.pressure"})) walk.must(Answer{*walk.run->next(), "yes", {}});
+    walk.must(Answer{{"set.lift.pressure"}, "506 mm", {}});
+    walk.must(Abandon{"enough seen"});
+    const seal::Document document = seal::documentOf(*walk.run);
+    REQUIRE(document.body["target_sets"].items().size() == 2);
+    const Json& from2 = document.body["target_sets"].items()[1]["from"];
+    CHECK(document.body["events"].items()[static_cast<std::size_t>(from2.integer()) - 1]["what"].text() == "answered");
+    const auto read = seal::read(seal::write(document));
+    REQUIRE(read);
+    const auto events = seal::eventsOf(*read);
+    REQUIRE(events);
+    const Run again = Run::fold(*events);
+    CHECK(again.targets() == walk.run->targets());
+    CHECK(again.targets().find("roll.diameter")->quantity()->si() == Approx(0.506));
+    CHECK(again.sources().roll == walk.run->sources().roll);
+}

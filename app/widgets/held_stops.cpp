@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/held_stops.h"
+
+#include <map>
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStringList>
+#include <QVBoxLayout>
+
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+HeldStops::HeldStops(QWidget* parent) : QWidget(parent), m_rows(new QVBoxLayout(this))
+{
+    m_rows->setContentsMargins(0, 0, 0, 0);
+    m_rows->setSpacing(6);
+}
+
+void HeldStops::show(const std::vector<run::HeldStop>& held)
+{
+    m_first = nullptr;
+    qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+    std::map<std::string, QStringList> places;
+    for (const run::HeldStop& one : held) places[one.holder] << QString::fromStdString(one.where);
+    for (const auto& [who, where] : places) {
+        const QString name = QString::fromStdString(who);
+        auto* line = new QWidget(this);
+        auto* row = new QHBoxLayout(line);
+        row->setContentsMargins(0, 0, 0, 0);
+        row->setSpacing(sizes().gap);
+        row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", line), 1);
+        auto* give = worded(tr("%1 is out and gives up").arg(name), "answer", line);
+        give->setObjectName(QStringLiteral("giveUp"));
+        const std::string holder = who;
+        connect(give, &QPushButton::clicked, this, [this, holder] { emit command(run::GiveUpStop{holder}); });
+        row->addWidget(give);
+        m_rows->addWidget(line);
+        if (!m_first) m_first = give;
+    }
+    setVisible(m_first != nullptr);
+}
+
+}  // namespace taut::app

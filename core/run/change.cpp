@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/run/change.h"
+
+#include "core/inputs/fill.h"
+#include "core/run/decide.h"
+#include "core/run/parts.h"
+
+namespace taut::run {
+
+namespace {
+
+using procedure::StepKind;
+
+constexpr std::string_view kOuterDiameter = "roll.outer_diameter";
+
+/// "width" of "roll.width"; the measured diameter is the same input, whichever way it becomes known.
+std::string_view inputOf(const procedure::Step& step)
+{
+    if (step.kind == StepKind::Scan) return "tag";
+    const std::string_view key = step.fills.front();
+    return key == kOuterDiameter ? "diameter" : key.substr(key.find('.') + 1);
+}
+
+void fillAll(inputs::Roll& roll, const procedure::Step& step, const Answered& answer)
+{
+    if (step.kind == StepKind::Scan) {
+        const auto tag = inputs::readRollTag(answer.entered);
+        if (!tag) return;  // its number was typed: that says nothing else
+        for (const std::string& key : step.fills) (void)inputs::fillFromTag(roll, key, *tag, answer.entered);
+        return;
+    }
+    const inputs::Learnt learnt = answer.value ? inputs::Learnt(*answer.value) : inputs::Learnt(answer.entered);
+    for (const std::string& key : step.fills) (void)inputs::fill(roll, key, learnt);
+}
+
+}  // namespace
+
+Result<InputsChanged> changedInputs(const Run& run, const Sources& sources, std::optional<Length> presentDiameter,
+                                    std::string_view what, const StepId* by)
+{
+    auto basis = basisFor(sources, {run.began().kind, run.began().webInPress, presentDiameter});
+    if (!basis) return basis.error();
+    InputsChanged e{
+        std::move(basis->sources), std::move(basis->facts), std::move(basis->targets), std::move(basis->plan), {},
+        std::string(what),         presentDiameter};
+    // Only what was answered can go stale; what is open is simply open.
+    for (StepId& id : staleSteps(e.plan, run.targets(), e.targets, what))
+        if (run.stateOf(id) != StepState::Open && (by == nullptr || id != *by)) e.stale.push_back(std::move(id));
+    return e;
+}
+
+Result<std::shared_ptr<const InputsChanged>> filledBy(const Run& run, const procedure::Step& step,
+                                                      const Answered& answer)
+{
+    using Filled = std::shared_ptr<const InputsChanged>;
+    if (step.fills.empty()) return Filled();
+    Sources sources = run.sources();
+    Findings notes;
+    const auto before = inputs::readRoll(sources.roll.text, sources.roll.id, notes);
+    if (!before) return before.error();
+    inputs::Roll roll = *before;
+    std::optional<Length> present = run.presentDiameter();
+    if (present && answer.value && step.fills.front() == kOuterDiameter)
+        present = answer.value->as<Kind::Length>();
+    else
+        fillAll(roll, step, answer);
+    if (roll == *before && present == run.presentDiameter()) return Filled();
+    if (!(roll == *before)) sources.roll = sourceOf(sources.roll.id, sources.roll.edition, inputs::writeRoll(roll));
+    auto change = changedInputs(run, sources, present, inputOf(step), &step.id);
+    if (!change) {
+        Finding why = change.error();
+        why.subject = step.id.value;
+        return why;
+    }
+    return Filled(std::make_shared<const InputsChanged>(*std::move(change)));
+}
+
+}  // namespace taut::run

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string_view>
+
+#include "core/run/run.h"
+
+namespace taut::run {
+
+/// Everything anew from changed sources: facts, targets, plan, and which answers go stale by it. Only here and in
+/// begin() are targets computed for a run. `what` is the input that changed; `by` the step whose answer changed it,
+/// which does not go stale by itself. Refuses as basisFor does.
+[[nodiscard]] Result<InputsChanged> changedInputs(const Run& run, const Sources& sources,
+                                                  std::optional<Length> presentDiameter, std::string_view what,
+                                                  const StepId* by = nullptr);
+
+/// What an answer that stands makes known of the roll, by the entries that its step fills: a value read, a word chosen,
+/// what the scanned tag says where nobody had said it. nullptr when the step fills nothing, or nothing is new. A roll
+/// measured under way, which is no longer what its file says, is measured anew.
+[[nodiscard]] Result<std::shared_ptr<const InputsChanged>> filledBy(const Run& run, const procedure::Step& step,
+                                                                    const Answered& answer);
+
+}  // namespace taut::run
