@@ -106,7 +106,7 @@ bool setUpFits(const std::vector<Band>& bands, const std::vector<Page>& pages)
 
 /// What stands above and below every page.
 struct Frame {
-    SetText title, subtitle, again;
+    SetText title, subtitle, again, draft;
     double firstHead = 0, nextHead = 0;
     QString run, anchor;
 };
@@ -118,9 +118,10 @@ Frame frameOf(Type& type, const report::Report& report, double width)
     frame.title = type.set(title, type.font(kTitle, true), width);
     frame.subtitle = type.set(words(report.subtitle, report.units), type.font(kBody), width);
     frame.again = type.set(title, type.font(kBody, true), width);
-    frame.firstHead = frame.title.height + frame.subtitle.height + type.mm(kHeadGap);
-    frame.nextHead = frame.again.height + type.mm(kHeadGap);
-    if (std::max(frame.title.width, frame.subtitle.width) > width + 1) type.tooLarge(title);
+    if (!report.draft.empty()) frame.draft = type.set(words(report.draft, report.units), type.font(kHead, true), width);
+    frame.firstHead = frame.draft.height + frame.title.height + frame.subtitle.height + type.mm(kHeadGap);
+    frame.nextHead = frame.draft.height + frame.again.height + type.mm(kHeadGap);
+    if (std::max({frame.title.width, frame.subtitle.width, frame.draft.width}) > width + 1) type.tooLarge(title);
     frame.run = report.runId.empty() ? QCoreApplication::translate("print", "blank sheet")
                                      : QCoreApplication::translate("print", "run %1").arg(dataText(report.runId));
     frame.anchor = report.anchor          ? dataText(seal::anchorText(*report.anchor))
@@ -132,11 +133,14 @@ Frame frameOf(Type& type, const report::Report& report, double width)
 void drawFrame(QPainter& painter, Type& type, const Frame& frame, QSizeF page, int number, int pages)
 {
     const QPen rule = type.rule(0.4);
+    // What makes it no record stands first, on every page: a page may be torn off.
+    const double headTop = frame.draft.height;
+    if (headTop > 0) frame.draft.draw(painter, {0, 0});
     if (number == 1) {
-        frame.title.draw(painter, {0, 0});
-        frame.subtitle.draw(painter, {0, frame.title.height});
+        frame.title.draw(painter, {0, headTop});
+        frame.subtitle.draw(painter, {0, headTop + frame.title.height});
     } else {
-        frame.again.draw(painter, {0, 0});
+        frame.again.draw(painter, {0, headTop});
     }
     const double head = number == 1 ? frame.firstHead : frame.nextHead;
     painter.setPen(rule);

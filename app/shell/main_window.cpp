@@ -98,6 +98,10 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
         if (m_pages->currentWidget() != m_run) m_refusal->say(finding, UnitSystem::Metric);
     });
     connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });
+    connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
+        choose(kHistoryDoor);
+        m_history->showRun(run);
+    });
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
 
     qApp->installEventFilter(this);

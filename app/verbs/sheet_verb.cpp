@@ -6,6 +6,7 @@
 #include "app/verbs/inputs_from.h"
 #include "app/verbs/verbs.h"
 #include "core/logbook/logbook.h"
+#include "core/records/sheet.h"
 #include "core/records/texts.h"
 #include "core/report/report.h"
 
@@ -38,13 +39,11 @@ Result<Wanted> sheetOfRun(const Options& options)
     const std::string& id = options.words().front();
     const auto reader = logbook::openReader(logbookOf(options));
     if (!reader) return reader.error();
-    const auto seal = (*reader)->sealOfRun(id);
-    if (!seal) return seal.error();
-    const auto document = seal::read(seal->document);
-    if (!document) return document.error();
     if (options.has("--blank")) {
+        const auto kept = records::documentOf(**reader, id);
+        if (!kept) return kept.error();
         // What the run ended with, not what it began with: a roll changed under way stays changed.
-        const auto events = seal::eventsOf(*document);
+        const auto events = seal::eventsOf(kept->document);
         if (!events) return events.error();
         const run::Run run = run::Run::fold(*events);
         InputFiles files;
@@ -63,11 +62,10 @@ Result<Wanted> sheetOfRun(const Options& options)
         return Wanted{report::blankSheet({sources, std::move(*inputs), run.facts(), run.targets(), run.plan()}),
                       id + "-blank"};
     }
-    const auto anchor = (*reader)->anchor();
-    if (!anchor) return anchor.error();
-    auto report = report::reportOf(*document, *anchor, records::textsOf(**reader));
+    auto report = records::sheetOf(**reader, id);
     if (!report) return report.error();
-    return Wanted{std::move(*report), id};
+    const std::string name = report->draft.empty() ? id : id + "-draft";
+    return Wanted{*std::move(report), name};
 }
 
 Result<Wanted> blankSheet(const Options& options)
@@ -118,12 +116,12 @@ Verb sheetVerb()
 {
     VerbSpec spec{"sheet",
                   "RUN | --blank --press P --job J --roll R",
-                  "writes the set-up sheet of a run, or a blank one",
+                  "writes the set-up sheet of a run, of an open one as a draft, or a blank one",
                   inputOptions(),
                   0,
                   1};
     spec.options.push_back({"--blank", "", "targets filled, readings empty"});
-    spec.options.push_back({"--out", "FILE.pdf", "where to write it; else RUN.pdf in this folder"});
+    spec.options.push_back({"--out", "FILE.pdf", "where to write it; else RUN.pdf (RUN-draft.pdf) in this folder"});
     spec.options.push_back({"--paper", "a4|letter", "a4 when not said"});
     return {std::move(spec), run, true};
 }

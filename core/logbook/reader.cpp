@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/file_reader.h"
+#include "core/logbook/open_runs.h"
 #include "core/logbook/writer_impl.h"
 
 namespace taut::logbook {
@@ -67,6 +68,11 @@ Result<seal::Seal> FileReader::sealOfRun(std::string_view runId) const
             return noSeal(std::string(runId), {"This logbook has no sealed run %1.", {std::string(runId)}});
         return sealFrom(query);
     });
+}
+
+Result<run::Run> FileReader::openRun(std::string_view runId) const
+{
+    return ask([&]() -> Result<run::Run> { return foldStored(*m_db, runId); });
 }
 
 Result<seal::Anchor> FileReader::anchor() const

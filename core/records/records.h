@@ -9,7 +9,7 @@
 
 #include "core/base/result.h"
 #include "core/people/person.h"
-#include "core/run/basis.h"
+#include "core/run/run.h"
 #include "core/seal/chain.h"
 
 namespace taut::records {
@@ -58,6 +58,8 @@ public:
     [[nodiscard]] virtual Result<Page<Reading>> readings(const SeriesQuery& query, std::string_view after) const = 0;
     [[nodiscard]] virtual Result<seal::Seal> seal(std::uint64_t seq) const = 0;
     [[nodiscard]] virtual Result<seal::Seal> sealOfRun(std::string_view runId) const = 0;
+    /// A run that is not sealed yet, as far as it has come: run.unknown, run.sealed, event.broken.
+    [[nodiscard]] virtual Result<run::Run> openRun(std::string_view runId) const = 0;
     [[nodiscard]] virtual Result<seal::Anchor> anchor() const = 0;
     [[nodiscard]] virtual Result<std::vector<Withdrawal>> withdrawals() const = 0;  ///< those that stand
     [[nodiscard]] virtual Result<std::vector<people::PersonRecord>> people() const = 0;

@@ -52,6 +52,10 @@ public:
         if (before.outside)
             return Told{"read again",
                         {name(answered.step), Text("%1, before it %2", {answered.entered, before.entered})}};
+        if (answered.filled && !answered.filled->stale.empty())
+            return Told{"found at the roll",
+                        {name(answered.step), Text("%1; steps to be done again: %2",
+                                                   {answered.entered, count(answered.filled->stale.size())})}};
         return std::nullopt;
     }
     std::optional<Told> operator()(const run::NotApplicable& skipped)
@@ -113,7 +117,9 @@ public:
     }
     std::optional<Told> operator()(const run::Abandoned& abandoned)
     {
-        return Told{"run abandoned", {data(abandoned.reason)}};
+        const std::string held = holders(abandoned.held);
+        if (held.empty()) return Told{"run abandoned", {data(abandoned.reason)}};
+        return Told{"run abandoned", {Text("stop still held by %1", {held}), data(abandoned.reason)}};
     }
 
 private:

@@ -47,6 +47,13 @@ std::string localTime(std::int64_t utcMs, int offsetMinutes)
     return text;
 }
 
+std::string holders(const std::vector<run::StopHeld>& held)
+{
+    std::string all;
+    for (const run::StopHeld& stop : held) all += (all.empty() ? "" : ", ") + stop.holder + " (" + stop.where + ")";
+    return all;
+}
+
 Cell cell(Text text) { return text.empty() ? Cell{} : Cell{std::move(text), Mark::None, false}; }
 
 Cell cell(const Quantity& quantity) { return {quantity, Mark::None, false}; }

@@ -109,6 +109,7 @@ using Section = std::variant<Heading, Paragraph, Caution, Facts, Table, Elevatio
 /// Everything that is shown of a run, as data: screen, printer and PDF render this same value.
 struct Report {
     Text title, subtitle;
+    Text draft;         ///< what every page says when this is no record yet; empty on a sealed run's and a blank sheet
     std::string runId;  ///< "" on a blank sheet
     UnitSystem units{};
     std::vector<Section> sections;

@@ -64,6 +64,13 @@ std::string remarksOf(const run::Run& run)
     return {};
 }
 
+/// Who still held a stop when the run was abandoned.
+std::string heldAtEnd(const run::Run& run)
+{
+    const auto* abandoned = std::get_if<run::Abandoned>(&run.events().back().happening());
+    return abandoned == nullptr ? std::string() : holders(abandoned->held);
+}
+
 /// Who recorded and who accepted; the names and times are the record's, the rules are for ink.
 SignatureBlock signatures(const run::Run& run, bool sealed)
 {
@@ -167,6 +174,11 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     Report report;
     report.title = titleOf(ground, run.sources());
     report.subtitle = "Set-up sheet: what each setting should be here, what was read, by whom and when";
+    if (!anchor) {
+        report.subtitle = "Draft of a set-up sheet: what each setting should be here, and what has been read so far";
+        report.draft = isEnd(run.events().back()) ? Text("DRAFT: ended, but not sealed yet")
+                                                  : Text("DRAFT: this run is still open and nobody has signed it");
+    }
     report.runId = run.id();
     report.units = ground.units;
     report.anchor = anchor;
@@ -186,6 +198,9 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     if (deviations) sections.emplace_back(*deviations);
     if (const std::string remarks = remarksOf(run); !remarks.empty())
         sections.emplace_back(Paragraph{Text("What the next person must know: %1", {remarks}), true});
+    if (const std::string held = heldAtEnd(run); !held.empty())
+        sections.emplace_back(
+            Paragraph{Text("When this run was abandoned a stop was still held by %1.", {held}), true});
     sections.emplace_back(signatures(run, anchor.has_value()));
     sections.emplace_back(PageBreak{});
     if (auto history = historyTable(run)) sections.emplace_back(std::move(*history));

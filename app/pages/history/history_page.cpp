@@ -15,7 +15,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
-#include "core/records/texts.h"
+#include "core/records/sheet.h"
 #include "core/seal/document.h"
 
 namespace taut::app {
@@ -152,7 +152,13 @@ void HistoryPage::refill()
         more();
         if (!m_list->choose(before)) m_list->choose(m_list->first());
     }
-    if (m_list->chosen() != before || !m_report) openCurrent();
+    // A draft may have gone on meanwhile.
+    if (m_list->chosen() != before || !m_report || !m_report->draft.empty()) openCurrent();
+}
+
+void HistoryPage::showRun(const QString& runId)
+{
+    if (m_list->chosen() == runId || !m_list->choose(runId)) open(runId.toStdString());
 }
 
 void HistoryPage::more()
@@ -193,21 +199,11 @@ void HistoryPage::open(const std::string& runId)
     m_report.reset();
     const records::Reader* reader = m_session->reader();
     if (reader == nullptr) return;
-    const auto seal = reader->sealOfRun(runId);
-    if (!seal) {
-        say(seal.error().code == "records.no_seal"
-                ? tr("This run is still open. Its sheet is made when it is signed or abandoned.")
-                : words(seal.error(), UnitSystem::Metric));
-        settlePages();
-        return;
-    }
-    const auto document = seal::read(seal->document);
-    const auto anchor = reader->anchor();
-    auto report = document ? report::reportOf(*document, anchor ? std::optional(*anchor) : std::nullopt,
-                                              records::textsOf(*reader))
-                           : Result<report::Report>(document.error());
+    auto report = records::sheetOf(*reader, runId);
     if (report) m_report = *std::move(report);
-    say(m_report ? QString() : words(report.error(), UnitSystem::Metric));
+    say(!m_report                 ? words(report.error(), UnitSystem::Metric)
+        : m_report->draft.empty() ? QString()
+                                  : words(m_report->draft, m_report->units));
     m_preview->setVisible(m_report.has_value());
     m_preview->setCurrentPage(1);
     m_preview->updatePreview();
@@ -218,7 +214,9 @@ void HistoryPage::savePdf()
 {
     if (!m_report) return;
     QString file = QFileDialog::getSaveFileName(
-        this, tr("Save the sheet"), QString::fromStdString(m_report->runId + ".pdf"), tr("PDF files (*.pdf)"));
+        this, tr("Save the sheet"),
+        QString::fromStdString(m_report->runId + (m_report->draft.empty() ? ".pdf" : "-draft.pdf")),
+        tr("PDF files (*.pdf)"));
     if (file.isEmpty()) return;
     const auto printed = print::writePdf(*m_report, file.toStdString(), print::Paper::A4);
     say(printed ? tr("Saved: %1").arg(dataText(file)) : words(printed.error(), UnitSystem::Metric));

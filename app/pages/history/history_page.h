@@ -29,6 +29,8 @@ public:
     /// Asks the logbook again from the newest run on.
     void refill();
     void open(const std::string& runId);
+    /// The same, chosen in the list where it stands there.
+    void showRun(const QString& runId);
 
 protected:
     void showEvent(QShowEvent* event) override;

@@ -57,6 +57,7 @@ QString actName(RunAct act)
     case RunAct::HandOver: return Acts::tr("Hand over to somebody else");
     case RunAct::Interrupt: return Acts::tr("Interrupt the run");
     case RunAct::Review: return Acts::tr("Look through and sign");
+    case RunAct::Sheet: return Acts::tr("Sheet of the run as it stands");
     case RunAct::Abandon: return Acts::tr("Abandon the run");
     case RunAct::Leave: return Acts::tr("Leave this page, keep the run open");
     }
@@ -87,6 +88,7 @@ bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step)
     case RunAct::Review: return running;
     case RunAct::Withdraw: return running || run.phase() == run::Phase::Interrupted;
     case RunAct::Abandon: return !ended;
+    case RunAct::Sheet:
     case RunAct::Leave: return true;
     }
     return false;
@@ -132,7 +134,8 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         q.accept = Acts::tr("Withdraw the press from use");
         break;
     case RunAct::Repeat: {
-        q.text = Acts::tr("Its steps open again; what was answered before stays in the record.");
+        q.text = Acts::tr("Its steps open again, and those of later stages that rest on what it undoes; what was "
+                          "answered before stays in the record.");
         Field stages{Acts::tr("Which stage"), {}, true, {}};
         for (const procedure::PlanStage& s : run.plan().stages)
             stages.options.emplace_back(QString::fromStdString(s.id), words(s.title, unitsOf(run)));
@@ -168,6 +171,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         break;
     case RunAct::ChangeRoll:
     case RunAct::Review:
+    case RunAct::Sheet:
     case RunAct::Leave: break;
     }
     return q;
@@ -204,6 +208,7 @@ Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::
     case RunAct::Abandon: request.finish = run::Abandon{value(0)}; break;
     case RunAct::ChangeRoll:
     case RunAct::Review:
+    case RunAct::Sheet:
     case RunAct::Leave:
         return refuse("act.not_asked", run.id(), "This is not answered with words.", "Use its own page.");
     }

@@ -23,6 +23,7 @@ enum class RunAct : std::uint8_t {
     HandOver,
     Interrupt,
     Review,
+    Sheet,
     Abandon,
     Leave
 };
@@ -31,7 +32,7 @@ enum class RunAct : std::uint8_t {
 /// False when the rules would refuse it whatever was said.
 [[nodiscard]] bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step);
 
-/// What has to be asked for it, in line. Not for ChangeRoll, Review and Leave.
+/// What has to be asked for it, in line. Not for ChangeRoll, Review, Sheet and Leave.
 [[nodiscard]] AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure::Step* step,
                                              const std::vector<PersonChoice>& people);
 

@@ -55,6 +55,7 @@ RunPage::RunPage(Session* session, QWidget* parent) : QWidget(parent), m_session
     connect(m_view, &RunView::finish, this, &RunPage::sign);
     connect(m_view, &RunView::withdraw, session, &Session::withdraw);
     connect(m_view, &RunView::giveBack, session, &Session::giveBack);
+    connect(m_view, &RunView::sheetWanted, this, &RunPage::sheetWanted);
     connect(m_view, &RunView::leave, session, &Session::leaveRun);
     showPeople();
     showRun();

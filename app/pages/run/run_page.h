@@ -21,6 +21,9 @@ public:
     explicit RunPage(Session* session, QWidget* parent = nullptr);
     [[nodiscard]] RunView* view() const { return m_view; }
 
+signals:
+    void sheetWanted(const QString& runId);
+
 private:
     void showRun();
     void showPeople();

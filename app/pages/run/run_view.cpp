@@ -184,6 +184,7 @@ void RunView::begin(RunAct act)
     if (!m_run || m_busy || !actOffered(act, *m_run, step())) return;
     switch (act) {
     case RunAct::Leave: emit leave(); return;
+    case RunAct::Sheet: emit sheetWanted(QString::fromStdString(m_run->id())); return;
     case RunAct::Review:
         m_act.reset();
         m_reviewing = true;

@@ -51,6 +51,7 @@ public:
 
 signals:
     void command(const taut::run::Command& command);
+    void sheetWanted(const QString& runId);  ///< to be looked at and printed as it stands
     void commandWith(const QString& personId, const QString& pin, const taut::app::WithSecond& make);
     void finish(const taut::run::Command& command, const QString& pin);
     void withdraw(const QString& press, const QString& reason);

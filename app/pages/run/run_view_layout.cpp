@@ -122,6 +122,7 @@ QWidget* RunView::buildMiddle()
     connect(m_safe, &MakeSafeCard::command, this, &RunView::command);
     connect(m_withdrawn, &WithdrawnCard::giveBack, this,
             [this](const QString& done) { emit giveBack(QString::fromStdString(m_run->sources().press.id), done); });
+    connect(m_review, &ReviewCard::command, this, &RunView::command);
     connect(m_review, &ReviewCard::sign, this, &RunView::finish);
     connect(m_review, &ReviewCard::stepChosen, this,
             [this](const QString& id) { showStep(procedure::StepId{id.toStdString()}); });
@@ -154,9 +155,9 @@ QWidget* RunView::buildActs()
     m_more = worded(tr("Mo&re\u2026"), "quiet", row);
     m_more->setObjectName(QStringLiteral("more"));
     auto* menu = new QMenu(m_more);
-    for (const RunAct act :
-         {RunAct::Withdraw, RunAct::Note, RunAct::NotApplicable, RunAct::Correct, RunAct::Diameter, RunAct::ChangeRoll,
-          RunAct::Review, RunAct::Repeat, RunAct::HandOver, RunAct::Interrupt, RunAct::Abandon, RunAct::Leave}) {
+    for (const RunAct act : {RunAct::Withdraw, RunAct::Note, RunAct::NotApplicable, RunAct::Correct, RunAct::Diameter,
+                             RunAct::ChangeRoll, RunAct::Review, RunAct::Sheet, RunAct::Repeat, RunAct::HandOver,
+                             RunAct::Interrupt, RunAct::Abandon, RunAct::Leave}) {
         QAction* action = menu->addAction(actName(act));
         connect(action, &QAction::triggered, this, [this, act] { begin(act); });
         m_moreActions[act] = action;

@@ -121,7 +121,7 @@ TEST_CASE("runs are found by job, roll and run, and what is not there is said")
     CHECK(p.button("Save as PDF")->isEnabled());
 }
 
-TEST_CASE("a run that is still open is listed and says that it has no sheet yet")
+TEST_CASE("a run that is still open is listed, and its sheet is a draft that can be printed")
 {
     Past p;
     signIn(p.session, "p-2");
@@ -130,9 +130,9 @@ TEST_CASE("a run that is still open is listed and says that it has no sheet yet"
     REQUIRE(p.list()->count() == 2);
     REQUIRE(p.list()->choose(QString::fromStdString(p.session.run()->id())));
     p.settle();
-    CHECK(p.said().contains(QStringLiteral("still open")));
-    CHECK_FALSE(p.button("Print")->isEnabled());
-    CHECK(visible<QPrintPreviewWidget>(p.page) == nullptr);
+    CHECK(p.said().contains(QStringLiteral("DRAFT: this run is still open and nobody has signed it")));
+    CHECK(p.button("Print")->isEnabled());
+    CHECK(visible<QPrintPreviewWidget>(p.page) != nullptr);
 }
 
 TEST_CASE("the sheet is saved as a PDF where it was asked for")

@@ -416,6 +416,30 @@ TEST_CASE("when nothing is open the whole run is looked through and signed with 
     CHECK(page.visible<QLineEdit>("pin")->text().isEmpty());
 }
 
+TEST_CASE("a run with a stop still held is not signed, and its holder gives it up there")
+{
+    Walk w = north();
+    w.untilStep([](const procedure::Step&) { return false; });
+    w.perform(run::HoldStop{"Ines Falk", "latch at the table"});
+    Page page(w);
+    auto* review = page.visible<ReviewCard>();
+    REQUIRE(review);
+    CHECK_FALSE(page.visible<QAbstractButton>("answer")->isEnabled());
+    QString all;
+    for (const auto* label : review->findChildren<QLabel*>())
+        if (label->isVisible()) all += label->text() + QLatin1Char('\n');
+    CHECK(all.contains(QStringLiteral("Ines Falk holds: latch at the table")));
+    QSignalSpy commands(&page.view, &RunView::command);
+    page.click("giveUp");
+    REQUIRE(commands.size() == 1);
+    const auto command = commands.at(0).at(0).value<run::Command>();
+    REQUIRE(std::holds_alternative<run::GiveUpStop>(command));
+    w.perform(command);
+    page.view.show(w.run);
+    CHECK(page.visible<QAbstractButton>("giveUp") == nullptr);
+    CHECK(page.visible<QAbstractButton>("answer")->isEnabled());
+}
+
 TEST_CASE("a trainee who may not sign cannot press the button that signs")
 {
     Walk w = north();

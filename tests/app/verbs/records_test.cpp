@@ -146,6 +146,37 @@ TEST_CASE("verify holds anchors against the chain and names the first thing that
     CHECK_FALSE(changed.json()["in_order"].boolean(true));
 }
 
+TEST_CASE("the sheet of a run still open is a draft, and says so on every page")
+{
+    Stage stage;
+    verbs::Answers half = answersOf("clean");
+    half.entries.resize(40);
+    REQUIRE_FALSE(stage.tell(half));  // nothing signs it, so it stays open
+    const auto open = logbook::OpenRun::openRuns(*stage.writer);
+    REQUIRE(open);
+    REQUIRE(open->size() == 1);
+    const std::string id = open->front(), file = stage.folder / "demo.logbook";
+    const Folder folder;
+    // While the program that has the run open holds the pen.
+    const Ran sheet = runProgram({"sheet", id, "--logbook", file, "--json"}, folder.path());
+    INFO(sheet.err);
+    REQUIRE(sheet.exit == 0);
+    CHECK(sheet.json()["sheet"].text() == id + "-draft.pdf");
+    const std::int64_t pages = sheet.json()["pages"].integer();
+    REQUIRE(pages > 1);
+    for (std::int64_t page = 1; page <= pages; ++page) {
+        const std::string n = std::to_string(page);
+        INFO("page " << n);
+        const std::string text = runTool("pdftotext", {"-f", n, "-l", n, folder / (id + "-draft.pdf"), "-"}).out;
+        CHECK(text.find("DRAFT: this run is still open and nobody has signed it") != std::string::npos);
+        CHECK(text.find("not sealed") != std::string::npos);
+    }
+    const std::string all = runTool("pdftotext", {"-layout", folder / (id + "-draft.pdf"), "-"}).out;
+    CHECK(all.find("not ended") != std::string::npos);
+    CHECK(runTool("pdftotext", {folder / (id + "-draft.pdf"), "-"}).out.find("finds this run") == std::string::npos);
+    CHECK(runProgram({"sheet", id, "--blank", "--logbook", file, "--out", folder / "b.pdf"}).exit == 0);
+}
+
 TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, without any environment")
 {
     Folder folder;
@@ -154,6 +185,7 @@ TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, wi
     CHECK(sheet.exit == 0);
     CHECK(sheet.err.empty());
     CHECK(sheet.json()["sheet"].text() == shop().first + ".pdf");
+    CHECK(runTool("pdftotext", {folder / (shop().first + ".pdf"), "-"}).out.find("DRAFT") == std::string::npos);
     CHECK(sheet.json()["pages"].integer() > 2);
     CHECK(std::filesystem::exists(folder / (shop().first + ".pdf")));
     CHECK(runProgram({"sheet", shop().second, "--blank", "--logbook", shop().file, "--out", folder / "b.pdf"}).exit ==
@@ -165,6 +197,10 @@ TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, wi
     CHECK(runTool("pdfinfo", {folder / "c.pdf"}).out.find("612 x 792") != std::string::npos);
     const Ran nowhere = runProgram({"sheet", shop().first, "--logbook", shop().file, "--out", "/proc/none/x.pdf"});
     CHECK(nowhere.exit == 4);
+    // The run that was given up while a stop was held says so on its first page.
+    REQUIRE(runProgram({"sheet", shop().third, "--logbook", shop().file, "--out", folder / "c.pdf"}).exit == 0);
+    CHECK(runTool("pdftotext", {"-layout", "-l", "1", folder / "c.pdf", "-"})
+              .out.find("a stop was still held by Jorun Adeleke-Vane") != std::string::npos);
     CHECK(runInside({"sheet", "no-such-run", "--logbook", shop().file}).exit == 2);
     CHECK(runInside({"sheet"}).exit == 2);
 }

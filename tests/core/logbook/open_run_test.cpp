@@ -20,6 +20,11 @@ TEST_CASE("a run is begun, answered, signed off and sealed through the one door"
     CHECK(shop.writer->reader().runs({}, "")->rows.at(0).state == "open");
     CHECK(open.seal(inka).error().code == "run.not_ended");
     answerAll(open, inka);
+    const auto seen = shop.writer->reader().openRun(id);
+    REQUIRE(seen);
+    CHECK(seen->events().size() == open.run().events().size());
+    CHECK(seen->openSteps().empty());
+    CHECK(shop.writer->reader().openRun("north-2025-11-25-99").error().code == "run.unknown");
     const std::string events = sqlite(shop.file(), "SELECT count(*), max(n) FROM open_events").out;
     CHECK(events == std::to_string(open.run().events().size()) + "|" + std::to_string(open.run().events().size()));
     CHECK(sqlite(shop.file(), "SELECT event FROM open_events WHERE n = 2").out == open.run().events()[1].json());
@@ -33,6 +38,7 @@ TEST_CASE("a run is begun, answered, signed off and sealed through the one door"
     CHECK(open.seal(inka).error().code == "run.sealed");
     CHECK(open.perform(run::Note{{"set.lift.seen"}, "late"}, inka).error().code == "gate.ended");
     CHECK(OpenRun::resume(*shop.writer, id, inka).error().code == "run.sealed");
+    CHECK(shop.writer->reader().openRun(id).error().code == "run.sealed");
     CHECK(OpenRun::openRuns(*shop.writer)->empty());
     CHECK(sqlite(shop.file(), "SELECT count(*) FROM open_events").out == "0");
 
