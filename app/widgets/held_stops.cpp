@@ -39,6 +39,7 @@ void HeldStops::show(const std::vector<run::HeldStop>& held)
         connect(give, &QPushButton::clicked, this, [this, holder] { emit command(run::GiveUpStop{holder}); });
         row->addWidget(give);
         m_rows->addWidget(line);
+        line->show();  // a layout shows what it was given only when events are next looked at
         if (!m_first) m_first = give;
     }
     setVisible(m_first != nullptr);
