@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The hash chain against the outside. SHA-256: FIPS 180-4, Secure Hash Standard, 2015, with the message digests of the
-// examples that the institute publishes beside it (one block "abc", two blocks "abcdbcde...", a million "a"); the
-// digest of no bytes is as openssl gives it. The command openssl is the second implementation.
+// examples that the institute publishes beside it (one block "abc", two blocks "abcdbcde...", a million "a"). The
+// command openssl is the second implementation.
 #include "tests/core/logbook/run_fixture.h"
+#include "tests/published/evidence.h"
 
 using namespace taut;
 using namespace taut::logbook;
@@ -18,32 +19,39 @@ Said recompute(const fs::path& file)
 
 }  // namespace
 
-TEST_CASE("SHA-256 gives the published example digests")
+TEST_CASE("SHA-256 gives the published example digests", "[seal]")
 {
     // FIPS 180-4 examples; the last is the digest of no bytes at all.
-    CHECK(hex(sha256("abc")) == "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-    CHECK(hex(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq")) ==
-          "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1");
-    CHECK(hex(sha256(std::string(1'000'000, 'a'))) ==
-          "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
-    CHECK(hex(sha256("")) == "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+    const evidence::Page page = evidence::printed("seal", "FIPS 180-4", "example digests");
+    page.says("–", "SHA-256 of abc", hex(sha256("abc")),
+              "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    page.says("–", "SHA-256 of abcdbcde..., two blocks",
+              hex(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq")),
+              "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1");
+    page.says("–", "SHA-256 of a million a", hex(sha256(std::string(1'000'000, 'a'))),
+              "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+    evidence::referee("seal", "openssl", "dgst -sha256")
+        .says("–", "SHA-256 of nothing", hex(sha256("")),
+              shell("printf '' | openssl dgst -sha256 -r | cut -c1-64").out);
 }
 
-TEST_CASE("a link is the digest of the previous link and the document as openssl computes it")
+TEST_CASE("a link is the digest of the previous link and the document as openssl computes it", "[seal]")
 {
     const std::array<std::string, 3> documents{"{\"format\":1}", "", std::string(200, 'x') + "é"};
     seal::Link link{};
     std::string byShell(64, '0');
+    const evidence::Page page = evidence::referee("seal", "openssl", "dgst -sha256");
+    int n = 0;
     for (const std::string& document : documents) {
         link = seal::linkAfter(link, document);
         byShell = shell("printf '%s%s' " + byShell + " " + hex(bytesOf(document)) +
                         " | xxd -r -p | openssl dgst -sha256 -r | cut -c1-64")
                       .out;
-        CHECK(hex(link) == byShell);
+        page.says("–", "link " + std::to_string(++n) + " of a chain", hex(link), byShell);
     }
 }
 
-TEST_CASE("a logbook's chain recomputed by sqlite3 and openssl alone ends in the printed anchor")
+TEST_CASE("a logbook's chain recomputed by sqlite3 and openssl alone ends in the printed anchor", "[seal]")
 {
     Press shop;
     const people::Actor inka = shop.actor("p-2");
@@ -53,7 +61,13 @@ TEST_CASE("a logbook's chain recomputed by sqlite3 and openssl alone ends in the
     REQUIRE(open.seal(inka));
     const std::string anchor = seal::anchorText(shop.writer->reader().anchor().value());
     shop.writer.reset();
-    CHECK(recompute(shop.file()).out == anchor);
+    // Its digest is another each time, so the table has only whether it came out the same.
+    const bool same = recompute(shop.file()).out == anchor;
+    CHECK(same);
+    evidence::Tally anchors;
+    anchors.note(same);
+    anchors.check(evidence::referee("seal", "openssl", "recompute_chain.sh, with sqlite3"), "–",
+                  "anchor of a sealed run's logbook");
     CHECK(seal::anchorText(verify(shop.file(), {})->end) == anchor);
 
     const auto both = [&](const char* sql, const std::string& said, const std::string& subject) {

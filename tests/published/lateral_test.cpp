@@ -3,51 +3,45 @@
 
 #include "core/physics/guide.h"
 #include "core/physics/span.h"
+#include "tests/published/evidence.h"
 #include "tests/published/outside.h"
 #include "tests/published/us_units.h"
 
 using namespace taut;
 using namespace taut::physics;
 using namespace source;
+using namespace evidence;
 
 TEST_CASE("S63: a roller out of line by 10 mil a foot shifts the web about 7 mil a foot of span")
 {
     // "When Rollers Fight, Webs Lose". A short, stiff span: wide web, little tension.
     const double shift = misalignmentShift(poundsForce(10), psi(5e5), inches(20), mils(5), feet(1), 0.010 / 12).si();
-    CHECK(shift / kInch * 1000 == Approx(7).margin(0.5));
+    printed("lateral", "S63", "rule")
+        .check("G3", "10 mil per ft out of line, span of 1 ft", shift / kInch * 1000, 7, "mil", within(0.5));
 }
 
 TEST_CASE("S62: first-order lateral response of a half-metre span at 1 m/s")
 {
     // Shelton and Reid, "Lateral Dynamics of an Idealized Moving Web", 1971, abstract: a simple lag L / v.
-    CHECK(spanTime(Length::si(0.5), Speed::si(1)).si() == Approx(0.5));
-    CHECK(lateralShare(Time::si(0.5), Length::si(0.5), Speed::si(1)) == Approx(0.6321).margin(5e-5));
+    const Page page = form("lateral", "S62", "abstract, a lag of L / v");
+    page.check("D5", "span of 0.5 m at 1 m/s", spanTime(Length::si(0.5), Speed::si(1)).si(), 0.5, "s", share(1e-12));
+    page.check("G2", "span of 0.5 m at 1 m/s, after 0.5 s",
+               lateralShare(Time::si(0.5), Length::si(0.5), Speed::si(1)) * 100, 63.21, "%", within(0.005));
 }
 
 TEST_CASE("GSL: the web as a beam under tension, integrated and shot to its end conditions")
 {
     // y'''' = K^2 y'': square to the roller and free of moment there gives f; unit shifts and tilts of its ends give
-    // f1, f2, f3. The boundary conditions are from memory: Shelton and Reid 1971. The table: f, f1, f2, f3.
-    const struct {
-        const char* name;
-        double x, f, f1, f2, f3;
-    } rows[] = {{"0", 0, 2.0 / 3, 6, 4, 2},
-                {"0.5", 0.5, 0.669420, 6.024955, 4.033225, 1.991731},
-                {"1", 1, 0.677394, 6.099294, 4.131623, 1.967670},
-                {"2", 2, 0.705513, 6.389056, 4.507563, 1.881493},
-                {"5", 5, 0.810946, 8.149065, 6.608451, 1.540614},
-                {"10", 10, 0.900082, 12.49858, 11.24974, 1.248837}};
-    for (const auto& row : rows) {
-        CAPTURE(row.name);
-        const LateralFactors k = lateralFactors(row.x);
-        CHECK(k.f == Approx(outside::gsl(std::string("beam_f_") + row.name)).epsilon(1e-7));
-        CHECK(k.f1 == Approx(outside::gsl(std::string("beam_f1_") + row.name)).epsilon(1e-7));
-        CHECK(k.f2 == Approx(outside::gsl(std::string("beam_f2_") + row.name)).epsilon(1e-7));
-        CHECK(k.f3 == Approx(outside::gsl(std::string("beam_f3_") + row.name)).epsilon(1e-7));
-        CHECK(k.f == Approx(row.f).epsilon(1e-6));
-        CHECK(k.f1 == Approx(row.f1).epsilon(1e-6));
-        CHECK(k.f2 == Approx(row.f2).epsilon(1e-6));
-        CHECK(k.f3 == Approx(row.f3).epsilon(1e-6));
+    // f1, f2, f3. The boundary conditions are from memory: Shelton and Reid 1971.
+    const Page page = referee("lateral", "GSL", "odeiv2 rk8pd, shooting; end conditions from memory, S64");
+    for (const char* name : {"0", "0.5", "1", "2", "5", "10"}) {
+        const LateralFactors k = lateralFactors(std::stod(name));
+        const std::string at = std::string(" at K L = ") + name;
+        const auto gsl = [name](const char* which) { return outside::gsl(std::string("beam_") + which + "_" + name); };
+        page.check("G3", "f" + at, k.f, gsl("f"), "", share(1e-7));
+        page.check("G4", "f1" + at, k.f1, gsl("f1"), "", share(1e-7));
+        page.check("G4", "f2" + at, k.f2, gsl("f2"), "", share(1e-7));
+        page.check("G4", "f3" + at, k.f3, gsl("f3"), "", share(1e-7));
     }
 }
 
@@ -60,43 +54,80 @@ TEST_CASE("GSL: the shift of a web whose stiffness number is two")
     const double shift = misalignmentShift(Force::si(4 * modulus * inertia / (length * length)), Pressure::si(modulus),
                                            Length::si(0.33), Length::si(50e-6), Length::si(length), 0.001)
                              .si();
-    CHECK(shift == Approx(outside::gsl("beam_f_2") * 0.001 * length).epsilon(1e-7));
+    referee("lateral", "GSL", "odeiv2 rk8pd, shooting")
+        .check("G3", "1 mrad, span of 1.5 m, K L = 2", shift * 1000, outside::gsl("beam_f_2") * 0.001 * length * 1000,
+               "mm", share(1e-7));
 }
 
 TEST_CASE("GSL: the second-order lateral step integrated for one time constant")
 {
-    for (const char* name : {"0", "0.5", "1", "2", "5", "10"}) {
-        CAPTURE(name);
-        const double step = lateralStep(std::stod(name), Length::si(0.5), Speed::si(1), Time::si(0.5));
-        CHECK(step == Approx(outside::gsl(std::string("lateral_step_") + name)).epsilon(1e-6));
-    }
-    CHECK(lateralStep(0, Length::si(0.5), Speed::si(1), Time::si(0.5)) == Approx(0.789844).margin(1e-6));
+    const Page page = referee("lateral", "GSL", "odeiv2 rk8pd; equation from memory, S64");
+    for (const char* name : {"0", "0.5", "1", "2", "5", "10"})
+        page.check("G4", std::string("step after L / v at K L = ") + name,
+                   lateralStep(std::stod(name), Length::si(0.5), Speed::si(1), Time::si(0.5)),
+                   outside::gsl(std::string("lateral_step_") + name), "", share(1e-6));
 }
 
-TEST_CASE("a displacement guide's shift and twist, by trigonometry")
+TEST_CASE("GSL: the length of the edge of a twisted web")
 {
-    // Geometry: 300 mm at 5 and 3 degrees, 200 mm at 5; twist of 5 degrees over half, one and two widths.
-    CHECK(guideShift(Length::si(0.3), radians(5)).si() * 1000 == Approx(26.147).margin(0.001));
-    CHECK(guideShift(Length::si(0.2), radians(5)).si() * 1000 == Approx(17.43).margin(0.005));
-    CHECK(guideShift(Length::si(0.3), radians(3)).si() * 1000 == Approx(15.70).margin(0.005));
-    const auto twist = [](double spanOverWidth) {
-        return 100 * twistEdgeStrain(radians(5), Length::si(0.33), Length::si(0.33 * spanOverWidth));
+    // The edge of a web twisted by alpha over L is a line with a constant slope of alpha w / (2 L): its length by
+    // quadrature.
+    const Page page = referee("guide", "GSL", "quadrature qags of the edge's length");
+    for (const char* name : {"0.5", "1", "2"})
+        page.check("G8", std::string("5 degrees over ") + name + " widths",
+                   100 * twistEdgeStrain(radians(5), Length::si(0.33), Length::si(0.33 * std::stod(name))),
+                   100 * outside::gsl(std::string("twist_") + name), "%", share(1e-9));
+}
+
+TEST_CASE("a displacement guide's shift and the place of its sensor, by definition")
+{
+    const Page page = definition("guide", "trigonometry");
+    const auto shift = [](double mm, double degrees) {
+        return guideShift(Length::si(mm / 1000), radians(degrees)).si() * 1000;
     };
-    CHECK(twist(0.5) == Approx(0.380).epsilon(0.01));
-    CHECK(twist(1) == Approx(0.0951).epsilon(0.01));
-    CHECK(twist(2) == Approx(0.0238).epsilon(0.01));
+    page.check("G7", "300 mm, 5 degrees", shift(300, 5), 26.147, "mm", within(0.001));
+    page.check("G7", "200 mm, 5 degrees", shift(200, 5), 17.43, "mm", within(0.005));
+    page.check("G7", "300 mm, 3 degrees", shift(300, 3), 15.70, "mm", within(0.005));
+    const Page sensor = definition("guide", "straight line between two readings");
+    sensor.check("G10", "3.2 V between 1.2 and 6.2 V, window of 10 mm",
+                 edgeInWindow(3.2, 1.2, 6.2, Length::si(0.01)).si() * 1000, 4, "mm", share(1e-12));
+    const auto edge = [](double side) { return edgePlace(Length::si(0.25), Length::si(0.33), side).si() * 1000; };
+    sensor.check("G10.edge", "centreline at 250 mm, web of 330 mm, far edge", edge(1), 415, "mm", share(1e-12));
+    sensor.check("G10.edge", "centreline at 250 mm, web of 330 mm, near edge", edge(-1), 85, "mm", share(1e-12));
+}
+
+TEST_CASE("GNU units: the shift of a displacement guide")
+{
+    referee("guide", "units", "L sin(angle)")
+        .check("G7", "12 in, 4 degrees", guideShift(inches(12), radians(4)).si() / kInch,
+               outside::units("12 in * sin(4 degree)", "in"), "in", share(1e-12));
 }
 
 TEST_CASE("S66: steering wants a span of more than three widths")
 {
     // "Steering Directions Made Simple". At a running strain of 0.05 % and three widths an edge goes slack at 1.5 mrad.
-    CHECK(steeringEdgeStrain(0.0015, Length::si(0.33), Length::si(0.99)) == Approx(5e-4).epsilon(1e-9));
+    form("lateral", "S66", "more than three widths")
+        .check("G5", "1.5 mrad over three widths", steeringEdgeStrain(0.0015, Length::si(0.33), Length::si(0.99)) * 100,
+               0.05, "%", share(1e-9));
     CHECK(steeringEdgeStrain(0.0015, Length::si(0.33), Length::si(0.66)) > 5e-4);
+}
+
+TEST_CASE("GSL: the strain of a steered web's edge at its entry")
+{
+    // Bending of the beam there: (w / 2) y'' with y'' = theta / L times the referee's, K L close to 0, L = 3 w.
+    referee("lateral", "GSL", "odeiv2 rk8pd, shooting")
+        .check("G5", "1 mrad over three widths", steeringEdgeStrain(0.001, Length::si(0.33), Length::si(0.99)) * 100,
+               outside::gsl("beam_entry_0") * 0.001 / 6 * 100, "%", share(1e-7));
 }
 
 TEST_CASE("S72: force to shift a carriage of 250 kg, factor 2")
 {
-    // Guide actuator notes: friction 0.01, 0.1 m/s2; factor at least 2.0 for two terms (49.5 N, 99 N by arithmetic).
-    CHECK(shiftForce(Mass::si(250), 0.01, Acceleration::si(0.1), 1).si() == Approx(49.5).margin(0.05));
-    CHECK(shiftForce(Mass::si(250), 0.01, Acceleration::si(0.1), 2).si() == Approx(99).margin(0.1));
+    // Guide actuator notes: friction 0.01, 0.1 m/s2; factor at least 2.0 for two terms.
+    const Page page = form("guide", "S72", "factor of at least 2.0");
+    const auto force = [](double factor) {
+        return shiftForce(Mass::si(250), 0.01, Acceleration::si(0.1), factor).si();
+    };
+    page.check("G12", "250 kg, friction 0.01, 0.1 m/s2, factor 1", force(1),
+               outside::units("250 kg (0.01 gravity + 0.1 m/s^2)", "N"), "N", share(1e-12));
+    page.check("G12", "250 kg, friction 0.01, 0.1 m/s2, factor 2", force(2), 99, "N", within(0.1));
 }

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <catch2/catch.hpp>
+#include "core/physics/regression.h"
 
 #include <cmath>
 
-#include "core/physics/regression.h"
+#include "tests/published/evidence.h"
 
 // NIST StRD: Statistical Reference Datasets, Linear Regression, NIST Information Technology Laboratory (data sets with
 // values certified to 15 digits): Norris (lower difficulty), Pontius (lower, a load cell's calibration), Wampler 1 to 5
 // (higher). Anscombe: Graphs in Statistical Analysis, The American Statistician 27 (1973), 17.
 using namespace taut::physics;
+using namespace evidence;
 
 namespace {
 
@@ -55,25 +56,28 @@ TEST_CASE("a straight line through Norris has the certified coefficients, errors
 {
     const auto fit = fitLine(kNorris);
     REQUIRE(fit);
-    CHECK(digits(fit->coefficients[0].value, -0.262323073774029) >= 12.5);
-    CHECK(digits(fit->coefficients[1].value, 1.00211681802045) >= 14);
-    CHECK(digits(fit->coefficients[0].standardError, 0.232818234301152) >= 13);
-    CHECK(digits(fit->coefficients[1].standardError, 0.429796848199937E-03) >= 13);
-    CHECK(digits(fit->residualSd, 0.884796396144373) >= 13);
-    CHECK(digits(fit->rSquared, 0.999993745883712) >= 14);
-    CHECK(fit->freedom == 34);
+    const Page page = printed("regression", "StRD", "Norris, certified values");
+    const auto toDigits = [](double digits) { return share(std::pow(10, -digits)); };
+    page.check("–", "intercept", fit->coefficients[0].value, -0.262323073774029, "", toDigits(12.5));
+    page.check("–", "slope", fit->coefficients[1].value, 1.00211681802045, "", toDigits(14));
+    page.check("–", "error of the intercept", fit->coefficients[0].standardError, 0.232818234301152, "", toDigits(13));
+    page.check("–", "error of the slope", fit->coefficients[1].standardError, 0.429796848199937E-03, "", toDigits(13));
+    page.check("–", "standard deviation of the scatter", fit->residualSd, 0.884796396144373, "", toDigits(13));
+    page.check("–", "share explained", fit->rSquared, 0.999993745883712, "", toDigits(14));
+    page.check("–", "degrees of freedom", fit->freedom, 34, "", kExact);
 }
 
 TEST_CASE("a load cell's calibration, Pontius, has the certified curve")
 {
     const auto fit = fitPolynomial(pontius(), 2);
     REQUIRE(fit);
+    const Page page = printed("regression", "StRD", "Pontius, a load cell's calibration, certified values");
     const double value[] = {0.673565789473684E-03, 0.732059160401003E-06, -0.316081871345029E-14};
     const double error[] = {0.107938612033077E-03, 0.157817399981659E-09, 0.486652849992036E-16};
     for (std::size_t j = 0; j < 3; ++j) {
-        CAPTURE(j);
-        CHECK(digits(fit->coefficients[j].value, value[j]) >= 11);
-        CHECK(digits(fit->coefficients[j].standardError, error[j]) >= 12);
+        const std::string which = "b" + std::to_string(j);
+        page.check("–", which, fit->coefficients[j].value, value[j], "", share(1e-11));
+        page.check("–", "error of " + which, fit->coefficients[j].standardError, error[j], "", share(1e-12));
     }
 }
 
@@ -116,14 +120,21 @@ TEST_CASE("the five sets of Wampler, made to break least squares, have their cer
     for (const Set& set : sets) {
         const auto fit = fitPolynomial(withX(set.y, 0, 1), 5);
         REQUIRE(fit);
+        Tally coefficients;
+        Tally errors;
         for (std::size_t j = 0; j <= 5; ++j) {
             CAPTURE(set.y[0], j, fit->coefficients[j].value);
             CHECK(digits(fit->coefficients[j].value, std::pow(set.base, j)) >= set.least);
-            if (set.error.empty())
-                CHECK(fit->coefficients[j].standardError < 1e-6);
-            else
-                CHECK(digits(fit->coefficients[j].standardError, set.error[j]) >= 12);
+            coefficients.note(digits(fit->coefficients[j].value, std::pow(set.base, j)) >= set.least);
+            const double error = fit->coefficients[j].standardError;
+            const bool good = set.error.empty() ? error < 1e-6 : digits(error, set.error[j]) >= 12;
+            CHECK(good);
+            errors.note(good);
         }
+        const Page page =
+            printed("regression", "StRD", "Wampler" + std::to_string(&set - sets.data() + 1) + ", certified values");
+        coefficients.check(page, "–", "coefficients to " + figure(set.least) + " digits");
+        errors.check(page, "–", set.error.empty() ? "errors below 1e-6" : "errors to 12 digits");
     }
 }
 
@@ -143,11 +154,15 @@ TEST_CASE("the four sets of Anscombe have one line, and only the third has a pai
         for (std::size_t i = 0; i < x.size(); ++i) pairs.push_back({set == 3 ? fourth[i] : x[i], y[set][i]});
         const auto fit = fitLine(pairs);
         REQUIRE(fit);
-        CHECK(fit->coefficients[0].value == Approx(3.0).margin(0.005));
-        CHECK(fit->coefficients[1].value == Approx(0.5).margin(0.0005));
-        CHECK(fit->coefficients[1].standardError == Approx(0.118).margin(0.0005));
-        CHECK(fit->rSquared == Approx(0.667).margin(0.001));
-        CHECK(fit->residualSd * fit->residualSd * fit->freedom == Approx(13.75).margin(0.03));
+        const Page page = fromMemory("regression", "Anscombe", "set " + std::to_string(set + 1));
+        page.check("–", "intercept", fit->coefficients[0].value, 3.0, "", within(0.005));
+        page.check("–", "slope", fit->coefficients[1].value, 0.5, "", within(0.0005));
+        page.check("–", "error of the slope", fit->coefficients[1].standardError, 0.118, "", within(0.0005));
+        page.check("–", "share explained", fit->rSquared, 0.667, "", within(0.001));
+        page.check("–", "residual sum of squares", fit->residualSd * fit->residualSd * fit->freedom, 13.75, "",
+                   within(0.03));
+        page.check("–", "pairs that do not belong", static_cast<double>(fit->outliers.size()), set == 2 ? 1 : 0, "",
+                   kExact);
         CHECK(fit->outliers == (set == 2 ? std::vector<std::size_t>{2} : std::vector<std::size_t>{}));
     }
 }
@@ -155,12 +170,18 @@ TEST_CASE("the four sets of Anscombe have one line, and only the third has a pai
 TEST_CASE("half an interval is Student's t as the tables print it")
 {
     // NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2, critical values of Student's t (from memory).
-    CHECK(studentFactor(0.95, 1) == Approx(12.706).margin(0.0005));
-    CHECK(studentFactor(0.95, 10) == Approx(2.228).margin(0.0005));
-    CHECK(studentFactor(0.95, 34) == Approx(2.032).margin(0.0005));
-    CHECK(studentFactor(0.99, 5) == Approx(4.032).margin(0.0005));
+    const Page page = fromMemory("regression", "e-Handbook", "1.3.6.7.2, critical values of Student's t");
+    const struct {
+        double confidence;
+        int freedom;
+        double factor;
+    } rows[] = {{0.95, 1, 12.706}, {0.95, 10, 2.228}, {0.95, 34, 2.032}, {0.99, 5, 4.032}};
+    for (const auto& row : rows)
+        page.check("–", figure(100 * row.confidence) + " %, " + std::to_string(row.freedom) + " degrees of freedom",
+                   studentFactor(row.confidence, row.freedom), row.factor, "", within(0.0005));
     const auto fit = fitLine(kNorris);
     REQUIRE(fit);
     const Coefficient& slope = fit->coefficients[1];
-    CHECK((slope.interval.high - slope.value) / slope.standardError == Approx(2.032).margin(0.0005));
+    page.check("–", "half the interval of the slope of Norris over its error",
+               (slope.interval.high - slope.value) / slope.standardError, 2.032, "", within(0.0005));
 }

@@ -1,37 +1,132 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// No value without where it comes from: what formulas, targets and their inputs name is listed in README.md or stands
+// in a file that a shop can open.
+#include "tests/published/sources.h"
+
 #include <catch2/catch.hpp>
-#include <fstream>
+#include <filesystem>
 #include <regex>
 #include <set>
-#include <sstream>
 
 #include "core/physics/formula.h"
+#include "core/targets/target.h"
+#include "tests/core/targets/demo_inputs.h"
 
-TEST_CASE("every source that a formula names is listed with its title")
+using namespace taut;
+
+namespace {
+
+std::vector<std::string> idsIn(const std::string& text)
 {
-    std::ifstream file(TAUTWEB_SOURCE_DIR "/tests/published/README.md");
-    std::stringstream text;
-    text << file.rdbuf();
-    const std::string readme = text.str();
-    const auto heading = readme.find("## Sources");
-    REQUIRE(heading != std::string::npos);
+    static const std::regex id("\\bS[0-9]+[a-z]?\\b");
+    std::vector<std::string> all;
+    for (std::sregex_iterator i(text.begin(), text.end(), id), end; i != end; ++i) all.push_back(i->str());
+    return all;
+}
 
-    const std::regex id("S[0-9]+[a-z]?");
-    std::set<std::string> listed;
-    std::istringstream lines(readme.substr(heading));
-    for (std::string line; std::getline(lines, line);) {
-        const std::string first = line.substr(0, line.find('|', 1));
-        for (std::sregex_iterator i(first.begin(), first.end(), id), end; i != end; ++i) listed.insert(i->str());
+std::vector<std::string> namesIn(const char* folder)
+{
+    std::vector<std::string> all;
+    for (const auto& entry :
+         std::filesystem::directory_iterator(TAUTWEB_SOURCE_DIR "/resources/" + std::string(folder)))
+        if (entry.path().extension() == ".toml") all.push_back(entry.path().stem().string());
+    std::sort(all.begin(), all.end());
+    REQUIRE_FALSE(all.empty());
+    return all;
+}
+
+/// Every press with every job and every roll of the demo shop, also those that do not belong together.
+template <class See>
+void eachTarget(const See& see)
+{
+    for (const std::string& press : namesIn("presses"))
+        for (const std::string& job : namesIn("demo/jobs"))
+            for (const std::string& roll : namesIn("demo/rolls")) {
+                const targets::Targets all = targets::computeTargets(demo::inputs(press, job, roll));
+                REQUIRE(all.all.size() > 40);
+                CAPTURE(press, job, roll);
+                for (const targets::Target& target : all.all)
+                    if (const targets::Ready* ready = target.ready()) see(target, *ready);
+            }
+}
+
+}  // namespace
+
+TEST_CASE("every source that is listed has a title, an edition or a dash, and a place or a dash", "[sources]")
+{
+    const auto listed = sources::list();
+    CHECK(listed.size() > 80);
+    for (const auto& [id, entry] : listed) {
+        CAPTURE(id);
+        CHECK(entry.title.size() > 3);
+        CHECK_FALSE(entry.edition.empty());
+        CHECK_FALSE(entry.place.empty());
     }
-    CHECK(listed.size() > 50);
+}
+
+TEST_CASE("every source that a formula names is listed with its title", "[sources]")
+{
+    const auto listed = sources::list();
     std::size_t named = 0;
-    for (const taut::physics::Formula& formula : taut::physics::formulas()) {
-        const std::string source(formula.source);
-        for (std::sregex_iterator i(source.begin(), source.end(), id), end; i != end; ++i) {
-            CAPTURE(formula.id, i->str());
-            CHECK(listed.count(i->str()) == 1);
+    for (const physics::Formula& formula : physics::formulas())
+        for (const std::string& id : idsIn(std::string(formula.source))) {
+            CAPTURE(formula.id, id);
+            CHECK(listed.count(id) == 1);
             ++named;
         }
-    }
     CHECK(named > 60);
+}
+
+TEST_CASE("every target of every demo input says its formula, its source and where each input comes from", "[sources]")
+{
+    const auto listed = sources::list();
+    std::size_t ready = 0;
+    eachTarget([&](const targets::Target& target, const targets::Ready& is) {
+        CAPTURE(target.id);
+        const targets::Because& because = is.because;
+        const std::set<std::string> words{"stated", "rule", "lookup"};
+        CHECK((words.count(because.formula) == 1 || physics::findFormula(because.formula) != nullptr));
+        CHECK_FALSE(because.source.empty());
+        for (const std::string& id : idsIn(because.source)) {
+            CAPTURE(id);
+            CHECK(listed.count(id) == 1);
+        }
+        for (const targets::Given& given : because.given) {
+            CAPTURE(given.symbol);
+            CHECK_FALSE(given.from.empty());
+        }
+        if (is.window.low || is.window.high) {
+            CHECK(is.window.rule != targets::Rule::None);
+            CHECK_FALSE(is.window.source.source.empty());
+            for (const std::string& id : idsIn(is.window.source.source)) CHECK(listed.count(id) == 1);
+        }
+        ++ready;
+    });
+    CHECK(ready > 3000);
+}
+
+TEST_CASE("an input that names another target names one that there is", "[sources]")
+{
+    for (const demo::Case& c : demo::cases()) {
+        const targets::Targets all = targets::computeTargets(demo::inputs(c.press, c.job, c.roll));
+        for (const targets::Target& target : all.all) {
+            if (target.ready() == nullptr) continue;
+            for (const targets::Given& given : target.ready()->because.given) {
+                if (given.from.rfind("target:", 0) != 0) continue;
+                CAPTURE(target.id, given.from);
+                CHECK(all.find(given.from.substr(7, given.from.find(' ') - 7)) != nullptr);
+            }
+        }
+    }
+}
+
+TEST_CASE("a target computed by a formula gives every argument of it", "[sources]")
+{
+    eachTarget([](const targets::Target& target, const targets::Ready& is) {
+        const physics::Formula* formula = physics::findFormula(is.because.formula);
+        if (formula == nullptr) return;
+        CAPTURE(target.id, formula->id);
+        CHECK(is.because.given.size() == formula->arguments.size());
+        CHECK(is.because.symbols == formula->symbols);
+    });
 }

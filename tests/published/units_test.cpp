@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Units against the outside: the GNU `units` command (Debian package units), NIST SP 811 and a printed table.
 #include <array>
-#include <catch2/catch.hpp>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
@@ -14,8 +13,10 @@
 #include "core/base/crypto.h"
 #include "core/units/parse.h"
 #include "core/units/unit.h"
+#include "tests/published/evidence.h"
 
 using namespace taut;
+using namespace evidence;
 namespace fs = std::filesystem;
 
 namespace {
@@ -91,6 +92,8 @@ TEST_CASE("every unit that is read has the size that GNU units gives it")
     const std::vector<double> answers = askGnuUnits(questions);
 
     std::size_t at = 0;
+    Tally read;
+    Tally written;
     for (const Unit& unit : allUnits()) {
         for (const std::string& number : numbers) {
             const auto q = parseQuantity(number + ' ' + std::string(unit.symbol), unit.kind);
@@ -98,9 +101,14 @@ TEST_CASE("every unit that is read has the size that GNU units gives it")
             REQUIRE(q);
             CHECK(q->si() == Approx(answers[at]).epsilon(1e-9).margin(0));
             CHECK(fromSi(answers[at], unit) == Approx(std::stod(number)).epsilon(1e-9).margin(0));
+            read.note(share(1e-9).holds(q->si(), answers[at]));
+            written.note(share(1e-9).holds(fromSi(answers[at], unit), std::stod(number)));
             ++at;
         }
     }
+    const Page page = referee("units", "units", "every unit of ours, three numbers each");
+    read.check(page, "–", "read, to 1e-9");
+    written.check(page, "–", "written, to 1e-9");
 }
 
 TEST_CASE("the SI unit of every kind has the dimension that we say")
@@ -114,10 +122,13 @@ TEST_CASE("the SI unit of every kind has the dimension that we say")
                              power("m", d.length) + power("kg", d.mass) + power("s", d.time) + power("A", d.current)});
     }
     const std::vector<double> answers = askGnuUnits(questions);
+    Tally kinds;
     for (std::size_t i = 0; i < answers.size(); ++i) {
         INFO(questions[i].have << " in " << questions[i].want);
         CHECK(answers[i] == 1.0);
+        kinds.note(answers[i] == 1.0);
     }
+    kinds.check(referee("units", "units", "SI unit of every kind"), "–", "dimension of each kind");
 }
 
 TEST_CASE("each unit that is given to GNU units in other words is in our table")
@@ -154,7 +165,8 @@ TEST_CASE("compound texts have the size that GNU units gives them")
         INFO(rows[i].text);
         const auto q = parseQuantity(rows[i].text, rows[i].kind);
         REQUIRE(q);
-        CHECK(q->si() == Approx(answers[i]).epsilon(1e-9).margin(0));
+        referee("units", "units", "compound texts")
+            .check("–", rows[i].text, q->si(), answers[i], std::string(siUnit(rows[i].kind).symbol), share(1e-9));
     }
 }
 
@@ -188,8 +200,9 @@ TEST_CASE("factors agree with NIST SP 811 to the figures printed there")
              Row{"1 deg", Kind::Angle, 1.745329e-02},
              Row{"1 bar", Kind::Pressure, 1e+05},
          }) {
-        INFO(row.text);
-        CHECK(parseQuantity(row.text, row.kind)->si() == Approx(row.factor).epsilon(5e-7).margin(0));
+        fromMemory("units", "SP 811", "appendix B.8")
+            .check("–", row.text, parseQuantity(row.text, row.kind)->si(), row.factor,
+                   std::string(siUnit(row.kind).symbol), share(5e-7));
     }
 }
 
@@ -201,13 +214,13 @@ TEST_CASE("pounds a ream are the grammage of the printed table")
         const char* text;
         double grams;
     };
+    const Page page = printed("units", "S10", "table of basic sizes");
+    const auto grams = [](const char* text) { return parseQuantity(text, Kind::Grammage)->si() * 1000; };
     for (const Row& row : {Row{"1 lb 17x22 in", 3.760}, Row{"1 lb 20x26 in", 2.704}, Row{"1 lb 24x36 in", 1.627},
-                           Row{"1 lb 25x38 in", 1.480}, Row{"1 lb/3000ft2", 1.627}}) {
-        INFO(row.text);
-        CHECK(parseQuantity(row.text, Kind::Grammage)->si() * 1000 == Approx(row.grams).epsilon(0.0005));
-    }
-    CHECK(parseQuantity("20 lb 17x22 in", Kind::Grammage)->si() * 1000 == Approx(75.2).margin(0.05));
-    CHECK(parseQuantity("1 lb/1000ft2", Kind::Grammage)->si() * 1000 == Approx(1 / 0.205).epsilon(0.0025));
+                           Row{"1 lb 25x38 in", 1.480}, Row{"1 lb/3000ft2", 1.627}})
+        page.check("–", row.text, grams(row.text), row.grams, "g/m2", share(0.0005));
+    page.check("–", "20 lb 17x22 in", grams("20 lb 17x22 in"), 75.2, "g/m2", within(0.05));
+    page.check("–", "1 lb/1000ft2, by its inverse 0.205", grams("1 lb/1000ft2"), 1 / 0.205, "g/m2", share(0.0025));
 }
 
 // Computed from the definitions of inch, pound and standard gravity; GNU units prints the same digits.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Numbers that the GNU Scientific Library finds by quadrature and by integrating differential equations, with none of
 // our formulas: one "name value" a line.
+#include <gsl/gsl_blas.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_integration.h>
 #include <gsl/gsl_odeiv2.h>
@@ -58,6 +59,20 @@ void rolls()
         gsl_integration_qags(&f, rows[i][1] / 2, rows[i][2] / 2, 0, 1e-12, 1000, space, &length, &error);
         say("spiral_" + std::to_string(i + 1), length);
     }
+    // The second's outermost hundred turns: r = t phi / (2 pi), integrated inwards, is where they end.
+    double caliper = 0.06;
+    const double perTurn = 2 * M_PI;
+    const Slope inwards = [=](double, const State&) { return State{-caliper / perTurn}; };
+    const double inner = integrate(inwards, {30}, 0, 100 * perTurn)[0];
+    say("spiral_inner", 2 * inner);
+    gsl_function f{spiral, &caliper};
+    double length = 0;
+    double error = 0;
+    gsl_integration_qags(&f, inner, 30, 0, 1e-12, 1000, space, &length, &error);
+    say("spiral_100", length);
+    // Its turns between the radii 9 and 30: dphi/dr = 2 pi / t.
+    const Slope turning = [=](double, const State&) { return State{perTurn / caliper}; };
+    say("spiral_turns", integrate(turning, {0}, 9, 30)[0] / perTurn);
     gsl_integration_workspace_free(space);
 }
 
@@ -65,8 +80,71 @@ void rolls()
 void span()
 {
     const Slope slope = [](double, const State& y) { return State{74250 / 1.5 * 0.0002 - 1.0002 * y[0] / 1.5}; };
-    for (const char* time : {"1.5", "3", "4.5", "6"})
+    for (const char* time : {"1.5", "3", "4.5", "6", "60"})
         say(std::string("span_") + time, integrate(slope, {0}, 0, std::stod(time))[0]);
+}
+
+/// d/dt [L / (1 + e2)] = v1 / (1 + e1) - v2 / (1 + e2), e1 0.05 %, L 1.5 m, v1 1 and v2 1.002 m/s, until it rests.
+void strain()
+{
+    const Slope slope = [](double, const State& y) {
+        const double stretched = 1 + y[0];
+        return State{-stretched * stretched / 1.5 * (1 / 1.0005 - 1.002 / stretched)};
+    };
+    say("strain_rest", integrate(slope, {0}, 0, 120)[0]);
+}
+
+/// A web that runs on at 2.5 m/s for 0.2 s and then slows by 1 m/s2: its way until it stands.
+void stop()
+{
+    const State running = integrate([](double, const State& y) { return State{y[1], 0}; }, {0, 2.5}, 0, 0.2);
+    say("stop_distance", integrate([](double, const State& y) { return State{y[1], -1}; }, running, 0, 2.5)[0]);
+}
+
+/// The pull of a web around half a turn at a friction of 0.3.
+void capstan()
+{
+    say("capstan", integrate([](double, const State& y) { return State{0.3 * y[0]}; }, {1}, 0, M_PI)[0]);
+}
+
+/// A stress of 1 along the web, seen on a cut that leans by so many degrees: Q S Q'.
+void tensor()
+{
+    for (const char* degrees : {"0", "15", "45"}) {
+        const double lean = std::stod(degrees) * M_PI / 180;
+        double turn[] = {std::cos(lean), std::sin(lean), -std::sin(lean), std::cos(lean)};
+        double stress[] = {1, 0, 0, 0};
+        double half[4];
+        double turned[4];
+        gsl_matrix_view q = gsl_matrix_view_array(turn, 2, 2);
+        gsl_matrix_view s = gsl_matrix_view_array(stress, 2, 2);
+        gsl_matrix_view h = gsl_matrix_view_array(half, 2, 2);
+        gsl_matrix_view r = gsl_matrix_view_array(turned, 2, 2);
+        gsl_blas_dgemm(CblasNoTrans, CblasNoTrans, 1, &q.matrix, &s.matrix, 0, &h.matrix);
+        gsl_blas_dgemm(CblasNoTrans, CblasTrans, 1, &h.matrix, &q.matrix, 0, &r.matrix);
+        say(std::string("tensor_normal_") + degrees, turned[0]);
+        say(std::string("tensor_shear_") + degrees, std::abs(turned[1]));
+    }
+}
+
+double edge(double, void* slope)
+{
+    const double s = *static_cast<double*>(slope);
+    return std::sqrt(1 + s * s);
+}
+/// How much longer the edge of a web is that is twisted by 5 degrees over so many widths.
+void twist()
+{
+    gsl_integration_workspace* space = gsl_integration_workspace_alloc(100);
+    for (const char* widths : {"0.5", "1", "2"}) {
+        double slope = 5 * M_PI / 180 / (2 * std::stod(widths));
+        gsl_function f{edge, &slope};
+        double length = 0;
+        double error = 0;
+        gsl_integration_qags(&f, 0, 1, 0, 1e-13, 100, space, &length, &error);
+        say(std::string("twist_") + widths, length - 1);
+    }
+    gsl_integration_workspace_free(space);
 }
 
 void cascade()
@@ -88,6 +166,7 @@ void film()
 
 struct Beam {
     double f, f1, f2, f3;
+    double entry;  ///< bending at the left end when the roller is turned by 1
 };
 /// The web as a beam under tension, y'''' = x^2 y'' on [0, 1], shot from its left end.
 Beam beam(double x)
@@ -109,7 +188,7 @@ Beam beam(double x)
     const double det = a[1] * b[2] - a[2] * b[1];
     const double p = b[2] / det;
     const double q = -a[2] / det;
-    return {p * a[0] + q * b[0], -bend(1, 0, 0), bend(0, 1, 0), bend(0, 0, 1)};
+    return {p * a[0] + q * b[0], -bend(1, 0, 0), bend(0, 1, 0), bend(0, 0, 1), p};
 }
 
 void lateral()
@@ -120,6 +199,7 @@ void lateral()
         say(std::string("beam_f1_") + name, k.f1);
         say(std::string("beam_f2_") + name, k.f2);
         say(std::string("beam_f3_") + name, k.f3);
+        say(std::string("beam_entry_") + name, k.entry);
         const Slope step = [k](double, const State& y) { return State{y[1], k.f1 * (1 - y[0]) - k.f2 * y[1]}; };
         say(std::string("lateral_step_") + name, integrate(step, {0, 0}, 0, 1)[0]);
     }
@@ -131,6 +211,11 @@ int main()
 {
     rolls();
     span();
+    strain();
+    stop();
+    capstan();
+    tensor();
+    twist();
     cascade();
     film();
     lateral();

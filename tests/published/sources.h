@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <sstream>
+#include <string>
+#include <vector>
+
+// The list of sources that stands in README.md, as the tests read it.
+namespace sources {
+
+struct Entry {
+    std::string title, edition, place;
+};
+
+[[nodiscard]] inline std::string readme() { return TAUTWEB_SOURCE_DIR "/tests/published/README.md"; }
+[[nodiscard]] inline std::string textOf(const std::filesystem::path& path)
+{
+    std::ifstream file(path);
+    std::stringstream text;
+    text << file.rdbuf();
+    return text.str();
+}
+/// "S18a, S20" as two.
+[[nodiscard]] inline std::vector<std::string> ids(const std::string& list)
+{
+    std::vector<std::string> all;
+    for (std::size_t at = 0; at < list.size();) {
+        const std::size_t end = std::min(list.find(", ", at), list.size());
+        all.push_back(list.substr(at, end - at));
+        at = end + 2;
+    }
+    return all;
+}
+/// The cells of "| a | b |".
+[[nodiscard]] inline std::vector<std::string> cells(const std::string& line)
+{
+    std::vector<std::string> all;
+    for (std::size_t at = line.find("| "); at != std::string::npos;) {
+        const std::size_t next = line.find(" |", at + 2);
+        if (next == std::string::npos) break;
+        all.push_back(line.substr(at + 2, next - at - 2));
+        at = line.find("| ", next + 1);
+    }
+    return all;
+}
+/// By id; an id that stands twice keeps its first entry.
+[[nodiscard]] inline std::map<std::string, Entry> list()
+{
+    std::map<std::string, Entry> all;
+    const std::string text = textOf(readme());
+    const auto heading = text.find("\n## Sources\n");
+    if (heading == std::string::npos) return all;
+    std::istringstream lines(text.substr(heading));
+    for (std::string line; std::getline(lines, line);) {
+        const std::vector<std::string> row = cells(line);
+        if (row.size() != 4 || row[0] == "id") continue;
+        for (const std::string& id : ids(row[0])) all.emplace(id, Entry{row[1], row[2], row[3]});
+    }
+    return all;
+}
+
+}  // namespace sources
