@@ -99,6 +99,16 @@ TEST_CASE("S7, S12: two sources give bond paper one density, and a roll one mass
     page.check("R5", "40 in over 3 in, 17 in wide",
                toPounds(rollMass(inches(40), inches(3), inches(0.004), inches(17), grammage)),
                (40.0 * 40 - 3 * 3) * 17 * 0.021, "lb", share(0.005));
+    // The two other bond papers of S12 by the same factor: within the variation of caliper, 5 % (S12) and 7 % (S17).
+    const Page spread = printed("roll", "S7, S12, S17", "bond 0.021 lb/in3, within the variation of caliper");
+    const struct {
+        double basis, caliper, variation;
+    } rows[] = {{16, 0.00325, 0.05}, {24, 0.0045, 0.07}};
+    for (const auto& row : rows)
+        spread.check("R5", figure(row.basis) + " lb bond, " + figure(row.caliper) + " in; 40 in over 3 in, 17 in wide",
+                     toPounds(rollMass(inches(40), inches(3), inches(row.caliper), inches(17),
+                                       grammageOfReam(pounds(row.basis), inches(17) * inches(22)))),
+                     (40.0 * 40 - 3 * 3) * 17 * 0.021, "lb", share(row.variation));
 }
 
 TEST_CASE("S24: speed of a roll at 200 ft/min, core 3 in and roll 30 in")

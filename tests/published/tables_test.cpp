@@ -80,6 +80,36 @@ TEST_CASE("S23: nearly every web runs at 0.1 to 10 lbf/in, and so do the demo sh
     }
 }
 
+TEST_CASE("S81: the class of an inch and of a crawl changes where the published limits stand")
+{
+    // Printing machine control definitions: true inch up to 25 mm, limited inch up to 75 mm; slow crawl up to 1 m/min,
+    // fast crawl up to 5 m/min, up to 10 m/min only with trip bars.
+    const auto classOf = [](const char* id, double millimetres, double metresPerMinute, bool tripBars) {
+        inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+        inputs::Press press = *in.press;
+        press.inch.value = Quantity(millimetres / 1000, Kind::Length, "mm");
+        press.crawl.value = Quantity(metresPerMinute / 60, Kind::Speed, "m/min");
+        press.tripBars = tripBars;
+        in.press = std::make_shared<const inputs::Press>(press);
+        const targets::Targets all = targets::computeTargets(in);
+        REQUIRE(all.find(id) != nullptr);
+        REQUIRE(all.find(id)->ready() != nullptr);
+        return std::get<std::string>(all.find(id)->ready()->value);
+    };
+    const Page page = printed("motion", "S81", "limits of powered movement");
+    for (const auto& [millimetres, word] : {std::pair(25.0, "true_inch"), std::pair(25.1, "limited_inch"),
+                                            std::pair(75.0, "limited_inch"), std::pair(75.1, "out_of_class")})
+        page.says("–", "inch of " + figure(millimetres) + " mm", classOf("motion.inch_class", millimetres, 1, false),
+                  word);
+    for (const auto& [speed, word] : {std::pair(1.0, "slow_crawl"), std::pair(1.01, "fast_crawl"),
+                                      std::pair(5.0, "fast_crawl"), std::pair(5.01, "out_of_class")})
+        page.says("–", "crawl of " + figure(speed) + " m/min", classOf("motion.crawl_class", 25, speed, false), word);
+    for (const auto& [speed, word] :
+         {std::pair(1.01, "continuous_crawl"), std::pair(10.0, "continuous_crawl"), std::pair(10.01, "out_of_class")})
+        page.says("–", "crawl of " + figure(speed) + " m/min, trip bars",
+                  classOf("motion.crawl_class", 25, speed, true), word);
+}
+
 TEST_CASE("the demo shop's materials lie where published tables have them")
 {
     const auto paper = demo::substrate("paper-label-80");
