@@ -132,7 +132,8 @@ TEST_CASE("S38: two 50 mm cylinders at 6 psi on a dancer, arms 120 and 365 mm")
     page.check("B7.setting", "pressure for 26.71 N", dancerPressure(Force::si(26.71), 2, piston, a, b, kPi).si() / kPsi,
                6, "psi", share(0.001));
     // The same push from a weight on the arm instead of the cylinders.
-    page.check("B7.weight", "mass that pulls as the cylinders do", dancerWeight(Force::si(26.705), a, b, kPi).si(),
+    form("dancer", "S38", "worked example, its force as a weight")
+        .check("B7.weight", "mass that pulls as the cylinders do", dancerWeight(Force::si(26.705), a, b, kPi).si(),
                outside::units("162.46 N / gravity", "kg"), "kg", share(0.001));
 }
 

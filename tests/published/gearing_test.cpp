@@ -17,11 +17,13 @@ TEST_CASE("S77: an impression cylinder of 60.001 in with 754 teeth at a quarter 
     const Page page = printed("gearing", "S77", "presses, about p. 74");
     const double circular = repeatByPitch(754, inches(0.25)).si() / kInch;
     page.check("F1.circular", "754 teeth of 1/4 in", circular, 188.5, "in", within(0.005));
-    page.check("F1.circular", "the circumference of 60.001 in", circular, kPi * 60.001, "in", within(0.005));
-    // About 600 teeth of 10 diametral pitch: the same circumference, not the same repeats.
+    // The count of its 10-pitch gear is cut off in the copy; 60 in of pitch diameter are 600 teeth: the same
+    // circumference, not the same repeats.
+    const Page computed = form("gearing", "S77", "presses, about p. 74");
+    computed.check("F1.circular", "the circumference of 60.001 in", circular, kPi * 60.001, "in", within(0.005));
     const CountPerLength tenPitch = CountPerLength::si(10 / kInch);
-    page.check("F1.diametral", "600 teeth of 10 diametral pitch", repeatByDiametralPitch(600, tenPitch).si() / kInch,
-               188.5, "in", within(0.005));
+    computed.check("F1.diametral", "600 teeth of 10 diametral pitch",
+                   repeatByDiametralPitch(600, tenPitch).si() / kInch, 188.5, "in", within(0.005));
     page.check("F2", "188.5 in by 1/4 in", teethFor(inches(188.5), inches(0.25)), 754, "teeth", kExact);
 }
 

@@ -40,8 +40,8 @@ TEST_CASE("GSL: a web that runs on and then slows, integrated")
 
 TEST_CASE("S84: a hollow spool whose bore is half its radius")
 {
-    // Textbook problem "hollow cylindrical spool": J = 0.625 M R^2.
-    const Page page = printed("motion", "S84", "bore half the radius, 0.625 M R^2");
+    // Textbook problem "hollow cylindrical spool": its factor 5 M / 4 comes from J = 0.625 M R^2 alone.
+    const Page page = form("motion", "S84", "problem with a factor of 5 M / 4");
     for (double radius : {0.1, 0.25, 1.0})
         page.check("V4", "3 kg, radius " + figure(radius) + " m",
                    rollInertia(Mass::si(3), Length::si(radius), Length::si(radius / 2)).si(),

@@ -58,7 +58,7 @@ PYTHON
 
 export CCACHE_BASEDIR="$work/tree" CCACHE_NOHASHDIR=1
 launcher=$(command -v ccache || true)
-cmake -S "$work/tree" -B "$work/tree/build/dev" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_APP=OFF \
+cmake -S "$work/tree" -B "$work/tree/build/dev" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=ON -DTAUTWEB_APP=OFF \
     ${launcher:+-DCMAKE_CXX_COMPILER_LAUNCHER="$launcher"} > "$work/log"
 ninja -C "$work/tree/build/dev" -j"${JOBS:-1}" test_published >> "$work/log" || { tail -30 "$work/log"; exit 1; }
 

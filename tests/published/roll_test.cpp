@@ -96,11 +96,12 @@ TEST_CASE("S7, S12: two sources give bond paper one density, and a roll one mass
     const Page page = printed("roll", "S7, S12", "bond 0.021 lb/in3; 20 lb bond is .004 in");
     page.check("W1", "density of 20 lb bond, 17 x 22 in, .004 in", (grammage / inches(0.004)).si(),
                0.021 / (kPi / 4) * kPound / (kInch * kInch * kInch), "kg/m3", share(0.005));
-    page.check("R5", "40 in over 3 in, 17 in wide",
+    form("roll", "S7, S12", "W = (D^2 - d^2) w 0.021; 20 lb bond is .004 in")
+        .check("R5", "40 in over 3 in, 17 in wide",
                toPounds(rollMass(inches(40), inches(3), inches(0.004), inches(17), grammage)),
                (40.0 * 40 - 3 * 3) * 17 * 0.021, "lb", share(0.005));
     // The two other bond papers of S12 by the same factor: within the variation of caliper, 5 % (S12) and 7 % (S17).
-    const Page spread = printed("roll", "S7, S12, S17", "bond 0.021 lb/in3, within the variation of caliper");
+    const Page spread = form("roll", "S7, S12, S17", "bond 0.021 lb/in3, within the variation of caliper");
     const struct {
         double basis, caliper, variation;
     } rows[] = {{16, 0.00325, 0.05}, {24, 0.0045, 0.07}};
