@@ -96,6 +96,13 @@ TEST_CASE("a displacement guide's shift and the place of its sensor, by definiti
     sensor.check("G10.edge", "centreline at 250 mm, web of 330 mm, near edge", edge(-1), 85, "mm", share(1e-12));
 }
 
+TEST_CASE("GSL: an edge between two readings of its sensor")
+{
+    referee("guide", "GSL", "interp, linear")
+        .check("G10", "3.3 V between 1.2 and 6.2 V, window of 10 mm",
+               edgeInWindow(3.3, 1.2, 6.2, Length::si(0.01)).si() * 1000, outside::gsl("sensor"), "mm", share(1e-12));
+}
+
 TEST_CASE("GNU units: the shift of a displacement guide")
 {
     referee("guide", "units", "L sin(angle)")

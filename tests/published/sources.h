@@ -46,14 +46,29 @@ struct Entry {
     }
     return all;
 }
+/// The part of README.md under a heading, to the next.
+[[nodiscard]] inline std::string under(const std::string& heading)
+{
+    const std::string text = textOf(readme());
+    const auto start = text.find("\n## " + heading + "\n");
+    if (start == std::string::npos) return {};
+    return text.substr(start + 1, text.find("\n## ", start + 1) - start - 1);
+}
+/// What may be said where no source is named.
+[[nodiscard]] inline std::vector<std::string> words()
+{
+    std::vector<std::string> all;
+    std::istringstream lines(under("Where no source is named"));
+    for (std::string line; std::getline(lines, line);)
+        if (const std::vector<std::string> row = cells(line); row.size() == 2 && row[0] != "words")
+            all.push_back(row[0]);
+    return all;
+}
 /// By id; an id that stands twice keeps its first entry.
 [[nodiscard]] inline std::map<std::string, Entry> list()
 {
     std::map<std::string, Entry> all;
-    const std::string text = textOf(readme());
-    const auto heading = text.find("\n## Sources\n");
-    if (heading == std::string::npos) return all;
-    std::istringstream lines(text.substr(heading));
+    std::istringstream lines(under("Sources"));
     for (std::string line; std::getline(lines, line);) {
         const std::vector<std::string> row = cells(line);
         if (row.size() != 4 || row[0] == "id") continue;

@@ -4,6 +4,7 @@
 #include <gsl/gsl_blas.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_integration.h>
+#include <gsl/gsl_interp.h>
 #include <gsl/gsl_odeiv2.h>
 #include <gsl/gsl_sf_gamma.h>
 
@@ -147,6 +148,17 @@ void twist()
     gsl_integration_workspace_free(space);
 }
 
+/// Where between two readings a third stands, by linear interpolation.
+void sensor()
+{
+    const double readings[] = {1.2, 6.2};
+    const double places[] = {0, 10};
+    gsl_interp* line = gsl_interp_alloc(gsl_interp_linear, 2);
+    gsl_interp_init(line, readings, places, 2);
+    say("sensor", gsl_interp_eval(line, readings, places, 3.3, nullptr));
+    gsl_interp_free(line);
+}
+
 void cascade()
 {
     const std::array<std::array<int, 2>, 8> rows{{{1, 1}, {2, 2}, {3, 3}, {4, 4}, {3, 6}, {4, 8}, {6, 12}, {20, 9}}};
@@ -216,6 +228,7 @@ int main()
     capstan();
     tensor();
     twist();
+    sensor();
     cascade();
     film();
     lateral();
