@@ -15,6 +15,7 @@
 #include "app/widgets/answer_motion.h"
 #include "app/widgets/answer_reading.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {

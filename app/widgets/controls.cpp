@@ -25,8 +25,6 @@ namespace taut::app {
 
 namespace {
 
-constexpr int kTickMs = 40;
-
 /// Triangle with a mark of exclamation and the word, on the word's own ground.
 class SignalWordPanel final : public QWidget {
 public:
@@ -261,97 +259,6 @@ void StatementBox::paintEvent(QPaintEvent*)
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(QRectF(rect()).adjusted(2, 2, -2, -2));
     }
-}
-
-HoldButton::HoldButton(const QString& text, QWidget* parent) : WordButton(text, parent)
-{
-    withRole(this, "vital");
-    setAutoDefault(false);
-    setAccessibleName(text);
-    setAccessibleDescription(tr("Hold for a moment, or press twice with assistive technology."));
-    m_tick.setInterval(kTickMs);
-    connect(&m_tick, &QTimer::timeout, this, &HoldButton::advance);
-    connect(this, &QPushButton::clicked, this, [this] {
-        // Only assistive technology gets here: finger and key are taken below.
-        constexpr int kArmedMs = 5000;
-        if (std::exchange(m_armed, !m_armed)) emit held();
-        if (m_armed) QTimer::singleShot(kArmedMs, this, [this] { m_armed = false; });
-    });
-}
-
-double HoldButton::progress() const { return std::min(1.0, static_cast<double>(m_elapsed) / kHoldMs); }
-
-void HoldButton::begin()
-{
-    if (!isEnabled() || m_tick.isActive()) return;
-    m_elapsed = 0;
-    setDown(true);
-    m_tick.start();
-}
-
-void HoldButton::cancel()
-{
-    m_tick.stop();
-    m_elapsed = 0;
-    setDown(false);
-    update();
-}
-
-void HoldButton::advance()
-{
-    m_elapsed += kTickMs;
-    update();
-    if (m_elapsed < kHoldMs) return;
-    cancel();
-    emit held();
-}
-
-void HoldButton::mousePressEvent(QMouseEvent* event)
-{
-    if (event->button() == Qt::LeftButton) begin();
-}
-
-void HoldButton::mouseReleaseEvent(QMouseEvent*) { cancel(); }
-
-void HoldButton::mouseMoveEvent(QMouseEvent* event)
-{
-    if (!rect().contains(event->pos())) cancel();
-}
-
-void HoldButton::keyPressEvent(QKeyEvent* event)
-{
-    const int key = event->key();
-    if (key != Qt::Key_Space && key != Qt::Key_Return && key != Qt::Key_Enter) {
-        QPushButton::keyPressEvent(event);
-        return;
-    }
-    if (!event->isAutoRepeat()) begin();
-    event->accept();
-}
-
-void HoldButton::keyReleaseEvent(QKeyEvent* event)
-{
-    if (event->isAutoRepeat()) return;
-    cancel();
-}
-
-void HoldButton::focusOutEvent(QFocusEvent* event)
-{
-    cancel();
-    m_armed = false;
-    QPushButton::focusOutEvent(event);
-}
-
-void HoldButton::paintEvent(QPaintEvent* event)
-{
-    WordButton::paintEvent(event);
-    if (m_elapsed == 0) return;
-    // A bar along the foot that fills while the button is held.
-    const Look look = currentLook();
-    QPainter painter(this);
-    const double foot = 10;
-    painter.fillRect(QRectF(6, height() - foot - 5, width() - 12, foot), look.palette.sheet);
-    painter.fillRect(QRectF(6, height() - foot - 5, (width() - 12) * progress(), foot), look.palette.ink);
 }
 
 SignalPanel::SignalPanel(QWidget* parent) : QWidget(parent)

@@ -20,6 +20,7 @@
 #include "app/text/words.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {

@@ -11,6 +11,7 @@
 #include "app/widgets/answer_reading.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 #include "tests/app/widgets/card_support.h"
 

@@ -14,6 +14,7 @@
 #include "app/text/pseudo.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/roll_form.h"
 #include "app/widgets/theme.h"
 #include "tests/app/widgets/card_support.h"

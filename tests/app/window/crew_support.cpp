@@ -16,6 +16,7 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 #include "tests/app/run_page/walk_support.h"
