@@ -167,6 +167,8 @@ Finding failed()
 
 }  // namespace
 
+Paper paperFor(const report::Report& report) { return report.units == UnitSystem::Us ? Paper::Letter : Paper::A4; }
+
 void choosePaper(QPagedPaintDevice& device, Paper paper)
 {
     device.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));

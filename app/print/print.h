@@ -27,6 +27,8 @@ struct Printed {
 /// Writes a PDF, all of it or none. Codes font.missing, file.unwritable, print.failed.
 [[nodiscard]] Result<Printed> writePdf(const report::Report& report, const std::filesystem::path& file, Paper paper);
 
+/// The paper of a shop where this press stands: Letter where it speaks inches and pounds, else A4.
+[[nodiscard]] Paper paperFor(const report::Report& report);
 /// Sets the page size and the margins that every sheet has.
 void choosePaper(QPagedPaintDevice& device, Paper paper);
 

@@ -153,7 +153,7 @@ Exit run(const Options& options, const Console& console)
     const auto report = report::reportOf(*document, *anchor, records::textsOf((*writer)->reader()));
     if (!report) return refused(console, json, report.error());
     const fs::path sheet = newFile(*folder, told->runId, ".pdf");
-    if (auto printed = print::writePdf(*report, sheet, print::Paper::A4); !printed)
+    if (auto printed = print::writePdf(*report, sheet, print::paperFor(*report)); !printed)
         return refused(console, json, printed.error());
 
     const std::string state = told->run.phase() == run::Phase::Abandoned ? "abandoned" : "completed";

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <optional>
 #include <ostream>
 
 #include "app/print/print.h"
@@ -19,11 +20,13 @@ std::filesystem::path logbookOf(const Options& options)
     return options.has("--logbook") ? std::filesystem::path(options.value("--logbook")) : usualLogbook();
 }
 
-Result<print::Paper> paperOf(const Options& options)
+/// As said; nothing when the press is to decide.
+Result<std::optional<print::Paper>> paperOf(const Options& options)
 {
     const std::string said = options.value("--paper");
-    if (said.empty() || said == "a4") return print::Paper::A4;
-    if (said == "letter") return print::Paper::Letter;
+    if (said.empty()) return std::optional<print::Paper>();
+    if (said == "a4") return std::optional(print::Paper::A4);
+    if (said == "letter") return std::optional(print::Paper::Letter);
     return refuse("option.no_value", "--paper", {"There is no paper called %1 here.", {said}},
                   "Write --paper a4 or --paper letter.");
 }
@@ -101,7 +104,7 @@ Exit run(const Options& options, const Console& console)
     if (!sheet) return refused(console, json, sheet.error());
     const std::filesystem::path file = options.has("--out") ? std::filesystem::path(options.value("--out"))
                                                             : std::filesystem::path(sheet->name + ".pdf");
-    const auto printed = print::writePdf(sheet->report, file, *paper);
+    const auto printed = print::writePdf(sheet->report, file, paper->value_or(print::paperFor(sheet->report)));
     if (!printed) return refused(console, json, printed.error());
     if (json)
         print(console, answer().set("sheet", file.string()).set("pages", printed->pages));
@@ -122,7 +125,7 @@ Verb sheetVerb()
                   1};
     spec.options.push_back({"--blank", "", "targets filled, readings empty"});
     spec.options.push_back({"--out", "FILE.pdf", "where to write it; else RUN.pdf (RUN-draft.pdf) in this folder"});
-    spec.options.push_back({"--paper", "a4|letter", "a4 when not said"});
+    spec.options.push_back({"--paper", "a4|letter", "when not said: letter where the press speaks inches, else a4"});
     return {std::move(spec), run, true};
 }
 

@@ -61,7 +61,6 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_said = wrapped(QString(), "soft", this);
 
     m_printer = std::make_unique<QPrinter>(QPrinter::ScreenResolution);
-    print::choosePaper(*m_printer, print::Paper::A4);
     m_preview = new QPrintPreviewWidget(m_printer.get(), this);
     m_preview->setZoomMode(QPrintPreviewWidget::FitToWidth);
     m_preview->setViewMode(QPrintPreviewWidget::SinglePageView);
@@ -205,6 +204,7 @@ void HistoryPage::open(const std::string& runId)
         : m_report->draft.empty() ? QString()
                                   : words(m_report->draft, m_report->units));
     m_preview->setVisible(m_report.has_value());
+    if (m_report) print::choosePaper(*m_printer, print::paperFor(*m_report));
     m_preview->setCurrentPage(1);
     m_preview->updatePreview();
     settlePages();
@@ -218,7 +218,7 @@ void HistoryPage::savePdf()
         QString::fromStdString(m_report->runId + (m_report->draft.empty() ? ".pdf" : "-draft.pdf")),
         tr("PDF files (*.pdf)"));
     if (file.isEmpty()) return;
-    const auto printed = print::writePdf(*m_report, file.toStdString(), print::Paper::A4);
+    const auto printed = print::writePdf(*m_report, file.toStdString(), print::paperFor(*m_report));
     say(printed ? tr("Saved: %1").arg(dataText(file)) : words(printed.error(), UnitSystem::Metric));
 }
 
@@ -230,6 +230,7 @@ void HistoryPage::printOnPaper()
         return;
     }
     QPrinter printer(QPrinter::HighResolution);
+    printer.setDocName(QString::fromStdString(m_report->runId));
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
     const auto printed = print::paintReport(printer, *m_report);

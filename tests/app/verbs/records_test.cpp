@@ -195,6 +195,12 @@ TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, wi
               .exit == 0);
     CHECK(runTool("pdftotext", {folder / "b.pdf", "-"}).out.find("Blank set-up sheet") != std::string::npos);
     CHECK(runTool("pdfinfo", {folder / "c.pdf"}).out.find("612 x 792") != std::string::npos);
+    // Nobody said a paper: it is that of the shop where the press stands.
+    CHECK(runTool("pdfinfo", {folder / (shop().first + ".pdf")}).out.find("595 x 842") != std::string::npos);
+    REQUIRE(runProgram({"sheet", "--blank", "--press", "south", "--job", "J-2103", "--roll", "R0043", "--out",
+                        folder / "d.pdf"})
+                .exit == 0);
+    CHECK(runTool("pdfinfo", {folder / "d.pdf"}).out.find("612 x 792") != std::string::npos);
     const Ran nowhere = runProgram({"sheet", shop().first, "--logbook", shop().file, "--out", "/proc/none/x.pdf"});
     CHECK(nowhere.exit == 4);
     // The run that was given up while a stop was held says so on its first page.
