@@ -7,6 +7,7 @@
 #include <QKeyEvent>
 #include <QSettings>
 #include <QShortcut>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/pages/history/history_page.h"
@@ -103,6 +104,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
         m_history->showRun(run);
     });
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
+    connect(m_session, &Session::opened, m_refusal, &FindingStrip::clear);
+    takeOverWhenFree();
 
     qApp->installEventFilter(this);
     setWindowTitle(tr("Tautweb"));
@@ -117,6 +120,19 @@ void MainWindow::closeEvent(QCloseEvent* event)
 {
     settings().setValue(QStringLiteral("window"), saveGeometry());
     QWidget::closeEvent(event);
+}
+
+/// Another window that holds the logbook may be closed at any moment: this one then goes on by itself.
+void MainWindow::takeOverWhenFree()
+{
+    constexpr int kAgainMs = 2000;
+    auto* again = new QTimer(this);
+    again->setSingleShot(true);
+    again->setInterval(kAgainMs);
+    connect(again, &QTimer::timeout, m_session, &Session::open);
+    connect(m_session, &Session::refused, again, [this, again](const Finding& finding) {
+        if (!m_session->isOpen() && finding.code == "logbook.pen_held") again->start();
+    });
 }
 
 /// A key that is held repeats itself, and a busy machine does not always say so: it looks as if it were let go and

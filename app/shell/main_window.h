@@ -35,6 +35,7 @@ protected:
 
 private:
     void showRunDoor();
+    void takeOverWhenFree();
     void choose(int door);
     void switchLight();
     void changeTextSize();

@@ -130,7 +130,7 @@ void StartPage::showTop()
 
 QString StartPage::whyNot() const
 {
-    if (!m_session->isOpen()) return tr("The logbook is being opened.");
+    if (!m_session->isOpen()) return tr("The logbook is not open yet.");
     if (!m_session->actor()) return tr("Sign in first: a run belongs to somebody.");
     if (!people::may(m_session->actor()->role(), people::Act::AnswerStep))
         return tr("Your role does not begin runs here; practise on the practice press.");

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <memory>
 #include <set>
 
 #include <QAbstractButton>
@@ -242,4 +244,23 @@ TEST_CASE("a logbook that is none is refused with a sentence, and nothing can be
     CHECK_FALSE(called<QAbstractButton>(window, "Begin the run")->isEnabled());
     REQUIRE(file.open(QIODevice::ReadOnly));
     CHECK(file.readAll() == QByteArray("this is a letter, no logbook\n"));
+}
+
+TEST_CASE("a window whose logbook another one holds says so, and takes over when that one is closed")
+{
+    QTemporaryDir folder;
+    const Session::Options options = Window::prepared(folder, 1.0);
+    auto first = std::make_unique<Session>(options);
+    open(*first);
+    MainWindow second(options);
+    second.show();
+    const auto held = [&second] {
+        const auto strips = second.findChildren<FindingStrip*>();
+        return std::any_of(strips.begin(), strips.end(), [](const FindingStrip* s) { return s->isVisible(); });
+    };
+    until(held, "the second window says who holds the logbook");
+    CHECK_FALSE(second.session()->isOpen());
+    first.reset();
+    until([&] { return second.session()->isOpen(); }, "the second window has taken over");
+    CHECK_FALSE(held());
 }
