@@ -10,6 +10,17 @@
 
 namespace taut::app {
 
+namespace {
+
+bool nobodyKnown(const Session& session)
+{
+    if (session.reader() == nullptr) return false;
+    const auto people = session.reader()->people();
+    return people && people->empty();
+}
+
+}  // namespace
+
 StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
 {
     m_topBox = new QWidget(this);
@@ -131,6 +142,8 @@ void StartPage::showTop()
 QString StartPage::whyNot() const
 {
     if (!m_session->isOpen()) return tr("The logbook is not open yet.");
+    if (!m_session->actor() && nobodyKnown(*m_session))
+        return tr("This logbook knows nobody yet. In this version people come with the demo shop: start with --demo.");
     if (!m_session->actor()) return tr("Sign in first: a run belongs to somebody.");
     if (!people::may(m_session->actor()->role(), people::Act::AnswerStep))
         return tr("Your role does not begin runs here; practise on the practice press.");

@@ -305,3 +305,18 @@ TEST_CASE("on the promised screens the start page cuts no word, and every choice
         CHECK(called<QAbstractButton>(large.page, name)->visibleRegion().boundingRect().height() >= 44);
     applyTheme({});
 }
+
+TEST_CASE("in a logbook that knows nobody the page says where people come from")
+{
+    QTemporaryDir folder;
+    Session::Options options = Start::themed(folder, 1.0);
+    options.loadDemo = false;
+    Session session(options);
+    StartPage page(&session);
+    open(session);
+    page.show();
+    settled(page);
+    const auto* label = called<QLabel>(page, "Why a run cannot begin yet");
+    REQUIRE(label);
+    CHECK(label->text().contains(QStringLiteral("knows nobody yet")));
+}
