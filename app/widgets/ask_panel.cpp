@@ -138,7 +138,12 @@ QWidget* AskPanel::first() const
     return m_pin ? static_cast<QWidget*>(m_pin) : m_accept;
 }
 
-void AskPanel::refuse(const Finding& finding, UnitSystem system) { m_finding->say(finding, system); }
+void AskPanel::refuse(const Finding& finding, UnitSystem system)
+{
+    m_finding->say(finding, system);
+    // While it was being written nothing here could hold the focus; a wrong PIN is typed anew at once.
+    (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus();
+}
 
 void AskPanel::setBusy(bool busy)
 {

@@ -297,7 +297,7 @@ struct Deciding {
         const std::vector<StepId> open = run.openSteps();
         if (!open.empty())
             return refuse("gate.open_steps", open.front().value,
-                          Text("%1 open before this run can be signed, first of all: %2",
+                          Text("Steps open before this run can be signed: %1. The first of them: %2",
                                {static_cast<std::int64_t>(open.size()), wordsOf(*find(open.front()))}),
                           "Answer what is open, or abandon the run with a reason.");
         if (!run.heldStops().empty())

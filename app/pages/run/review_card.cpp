@@ -205,7 +205,12 @@ void ReviewCard::setBusy(bool busy)
     setEnabled(!busy);
 }
 
-void ReviewCard::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
+void ReviewCard::refuse(const Finding& finding)
+{
+    m_finding->say(finding, m_system);
+    // While it was being written nothing here could hold the focus; a wrong PIN is typed anew at once.
+    if (m_pin->isEnabled()) m_pin->setFocus();
+}
 
 QWidget* ReviewCard::first() const
 {

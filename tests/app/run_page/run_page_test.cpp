@@ -138,6 +138,7 @@ TEST_CASE("a run is abandoned only with the PIN of the person signed in")
     CHECK(sealed.isEmpty());
     REQUIRE(shop.session->run());
     CHECK(visible<QLineEdit>(page, "value0")->text() == QStringLiteral("the job was cancelled"));
+    CHECK(page.focusWidget() == visible<QLineEdit>(page, "pin"));
     visible<QLineEdit>(page, "pin")->setText(shop.pin);
     QTest::mouseClick(visible<QAbstractButton>(page, "accept"), Qt::LeftButton);
     REQUIRE(sealed.wait(kPatience));

@@ -414,6 +414,10 @@ TEST_CASE("when nothing is open the whole run is looked through and signed with 
     REQUIRE(std::holds_alternative<run::SignOff>(command));
     CHECK(std::get<run::SignOff>(command).remarks == "left in good order");
     CHECK(page.visible<QLineEdit>("pin")->text().isEmpty());
+    page.view.setBusy(true);
+    page.view.setBusy(false);
+    page.view.refuse(refuse("people.wrong", {}, "This name and PIN do not belong together.", "Try again."));
+    CHECK(page.view.focusWidget() == page.visible<QLineEdit>("pin"));
 }
 
 TEST_CASE("a run with a stop still held is not signed, and its holder gives it up there")
