@@ -210,17 +210,18 @@ struct Deciding {
         const auto roll = inputs::readRoll(c.rollToml, "roll", notes);
         if (!roll) return roll.error();
         sources.roll = sourceOf(roll->id, 0, c.rollToml);
-        auto change = changedInputs(run, sources, c.presentDiameter, "roll");
-        if (!change) return change.error();
-        return Happening(*std::move(change));
+        return changed(sources, c.presentDiameter, "roll");
     }
     Outcome operator()(const MeasuredDiameter& c) const
     {
         if (!(c.diameter.si() > 0))
             return refuse("gate.no_diameter", run.id(), "A roll's diameter is larger than nothing.",
                           "Measure straight across the roll and type it with its unit.");
-        // What was measured is kept whatever follows: where the roll then cannot be lifted, its own steps say so.
-        auto change = changedInputs(run, run.sources(), c.diameter, "diameter");
+        return changed(run.sources(), c.diameter, "diameter");
+    }
+    [[nodiscard]] Outcome changed(const Sources& sources, std::optional<Length> diameter, const char* what) const
+    {
+        auto change = changedInputs(run, sources, diameter, what);
         if (!change) return change.error();
         return Happening(*std::move(change));
     }
@@ -297,7 +298,7 @@ struct Deciding {
         const std::vector<StepId> open = run.openSteps();
         if (!open.empty())
             return refuse("gate.open_steps", open.front().value,
-                          Text("Steps open before this run can be signed: %1. The first of them: %2",
+                          Text("%1 open before this run can be signed, first of all: %2",
                                {static_cast<std::int64_t>(open.size()), wordsOf(*find(open.front()))}),
                           "Answer what is open, or abandon the run with a reason.");
         if (!run.heldStops().empty())

@@ -107,7 +107,7 @@ std::optional<Finding> callGate(const Run& run, const Step& step)
     }
     if (open == 0) return std::nullopt;
     return refuse("gate.stage_open", step.id.value,
-                  Text("Steps open before this stage is done: %1. The first of them: %2", {open, wordsOf(*first)}),
+                  Text("%1 open before this stage is done, first of all: %2", {open, wordsOf(*first)}),
                   "Answer what is open, then call the stage done.");
 }
 
