@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -18,8 +17,8 @@
 #include <QTimer>
 
 #include "app/pages/history/history_page.h"
-#include "app/verbs/verbs.h"
 #include "app/widgets/row_list.h"
+#include "tests/app/pages/signed_run.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -27,21 +26,6 @@ using namespace taut::app;
 using namespace taut::app::shop;
 
 namespace {
-
-/// A logbook with one signed run, one deviation in it; made by the demo's own answers.
-Session::Options signedRun(const QTemporaryDir& folder)
-{
-    applyTheme({});
-    std::ostringstream said, wrong;
-    const std::vector<std::string> command{"demo", "--out", folder.path().toStdString()};
-    const auto exit = verbs::runCommand(command, verbs::Console{said, wrong});
-    INFO(wrong.str());
-    REQUIRE(exit == verbs::Exit::Done);
-    Session::Options options = optionsIn(folder);
-    options.logbook = std::filesystem::path(folder.path().toStdString()) / "demo.logbook";
-    options.loadDemo = false;
-    return options;
-}
 
 struct Past {
     QTemporaryDir folder;

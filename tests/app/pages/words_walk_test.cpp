@@ -2,7 +2,6 @@
 // The pseudo language walks every page: a word that a person sees outside the brackets went past the rooms of words.
 #include <catch2/catch.hpp>
 
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -25,9 +24,9 @@
 #include "app/shell/main_window.h"
 #include "app/text/pseudo.h"
 #include "app/text/words.h"
-#include "app/verbs/verbs.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
+#include "tests/app/pages/signed_run.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -83,21 +82,6 @@ int nothingOutside(const QWidget& window, const char* page)
         }
     }
     return looked;
-}
-
-Session::Options signedRun(const QTemporaryDir& folder)
-{
-    qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());
-    applyTheme({});
-    std::ostringstream said, wrong;
-    const std::vector<std::string> command{"demo", "--out", folder.path().toStdString()};
-    const auto exit = verbs::runCommand(command, verbs::Console{said, wrong});
-    INFO(wrong.str());
-    REQUIRE(exit == verbs::Exit::Done);
-    Session::Options options = optionsIn(folder);
-    options.logbook = std::filesystem::path(folder.path().toStdString()) / "demo.logbook";
-    options.loadDemo = false;
-    return options;
 }
 
 }  // namespace

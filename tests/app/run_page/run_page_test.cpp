@@ -19,6 +19,7 @@
 #include "app/seams/resources.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "tests/app/shop.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -36,13 +37,7 @@ struct Shop {
     explicit Shop(int syncMs)
     {
         applyTheme({});
-        Session::Options options;
-        options.logbook = std::filesystem::path(folder.path().toStdString()) / "shop.logbook";
-        const auto resources = resourcesFolder();
-        REQUIRE(resources);
-        options.resources = *resources;
-        options.loadDemo = true;
-        options.syncDelayMs = syncMs;
+        const Session::Options options = shop::optionsIn(folder, syncMs);
         session = std::make_unique<Session>(options);
         QSignalSpy opened(session.get(), &Session::opened);
         session->open();
