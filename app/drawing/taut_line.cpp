@@ -12,10 +12,12 @@ namespace taut::app {
 
 namespace {
 
-constexpr double kWebRoom = 46;  // in look.unit: from the top to the words
-constexpr double kTop = 16;      // room for a knot above the web
+constexpr double kWebRoom = 46;     // in look.unit: from the top to the words
+constexpr double kLowWebRoom = 42;  // the same above one line of words
+constexpr double kTop = 16;         // room for a knot above the web
 constexpr double kSag = 24;
 constexpr double kRoller = 8;
+constexpr double kMarker = 4;  // under the shown span
 
 struct SpanGeometry {
     QPointF from, to;  // tops of the two rollers
@@ -134,6 +136,34 @@ QRectF nameBox(const QRectF& cell, const Look& look)
     return cell.adjusted(gap, kWebRoom * look.unit, -gap, 0);
 }
 
+void paintWords(QPainter& painter, const QRectF& box, const TautSpan& span, double size, const Look& look)
+{
+    painter.setFont(scaled(look.font, size, span.shown));
+    painter.setPen(look.palette.ink);
+    QRectF used;
+    painter.drawText(box, Qt::TextWordWrap | Qt::AlignHCenter | Qt::AlignTop, span.name, &used);
+    painter.setFont(scaled(look.font, 0.86 * size));
+    painter.setPen(look.palette.soft);
+    painter.drawText(QRectF(box.left(), used.bottom(), box.width(), box.bottom() - used.bottom()),
+                     Qt::TextWordWrap | Qt::AlignHCenter | Qt::AlignTop, span.stateWord);
+}
+
+/// Name and state beside each other, under the span as far as the line's ends allow.
+void paintOneLine(QPainter& painter, const QRectF& box, const QRectF& cell, const TautSpan& span, const Look& look)
+{
+    const QFont name = scaled(look.font, 1, true), state = scaled(look.font, 0.86);
+    const double gap = 12 * look.unit, nameWide = QFontMetricsF(name).horizontalAdvance(span.name);
+    const double wide = nameWide + gap + QFontMetricsF(state).horizontalAdvance(span.stateWord);
+    const double left = std::max(box.left(), std::min(cell.center().x() - wide / 2, box.right() - wide));
+    const double base = box.top() + kLowWebRoom * look.unit + QFontMetricsF(name).ascent();
+    painter.setFont(name);
+    painter.setPen(look.palette.ink);
+    painter.drawText(QPointF(left, base), span.name);
+    painter.setFont(state);
+    painter.setPen(look.palette.soft);
+    painter.drawText(QPointF(left + nameWide + gap, base), span.stateWord);
+}
+
 }  // namespace
 
 std::vector<QRectF> tautLineCells(const QRectF& box, std::size_t count)
@@ -145,8 +175,10 @@ std::vector<QRectF> tautLineCells(const QRectF& box, std::size_t count)
     return cells;
 }
 
-double tautLineHeight(double width, const std::vector<TautSpan>& spans, const Look& look)
+double tautLineHeight(double width, const std::vector<TautSpan>& spans, const Look& look, TautWords words)
 {
+    if (words == TautWords::ShownOnly)
+        return kLowWebRoom * look.unit + QFontMetricsF(scaled(look.font, 1, true)).height() + kMarker * look.unit;
     const std::vector<QRectF> cells = tautLineCells({0, 0, width, 10000}, spans.size());
     const double size = fittingSize(cells, spans, look);
     const QFontMetricsF name(scaled(look.font, size, true)), state(scaled(look.font, 0.86 * size));
@@ -157,10 +189,11 @@ double tautLineHeight(double width, const std::vector<TautSpan>& spans, const Lo
         const double states = state.boundingRect(box, Qt::TextWordWrap | Qt::AlignHCenter, spans[i].stateWord).height();
         most = std::max(most, names + states);
     }
-    return kWebRoom * look.unit + most + 8 * look.unit;
+    return kWebRoom * look.unit + most + 2 * kMarker * look.unit;
 }
 
-void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautSpan>& spans, const Look& look)
+void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautSpan>& spans, const Look& look,
+                   TautWords words)
 {
     if (spans.empty()) return;
     painter.save();
@@ -179,21 +212,17 @@ void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautS
         const bool pulls = i > 0 && spans[i - 1].state == run::StageState::InWork;
         paintTautRoller(painter, {rollerX(i), y}, pulls, look);
     }
-    const double size = fittingSize(cells, spans, look);
+    const double size = words == TautWords::All ? fittingSize(cells, spans, look) : 1;
     for (std::size_t i = 0; i < spans.size(); ++i) {
-        const QRectF words = nameBox(cells[i], look);
-        painter.setFont(scaled(look.font, size, spans[i].shown));
-        painter.setPen(look.palette.ink);
-        QRectF used;
-        painter.drawText(words, Qt::TextWordWrap | Qt::AlignHCenter | Qt::AlignTop, spans[i].name, &used);
-        painter.setFont(scaled(look.font, 0.86 * size));
-        painter.setPen(look.palette.soft);
-        painter.drawText(QRectF(words.left(), used.bottom(), words.width(), words.bottom() - used.bottom()),
-                         Qt::TextWordWrap | Qt::AlignHCenter | Qt::AlignTop, spans[i].stateWord);
+        if (words == TautWords::All)
+            paintWords(painter, nameBox(cells[i], look), spans[i], size, look);
+        else if (spans[i].shown)
+            paintOneLine(painter, box, cells[i], spans[i], look);
         if (spans[i].shown) {
             painter.setPen(Qt::NoPen);
             painter.setBrush(look.palette.accent);
-            painter.drawRect(QRectF(cells[i].left() + 10 * u, box.bottom() - 4 * u, cells[i].width() - 20 * u, 4 * u));
+            painter.drawRect(
+                QRectF(cells[i].left() + 10 * u, box.bottom() - kMarker * u, cells[i].width() - 20 * u, kMarker * u));
         }
     }
     painter.restore();

@@ -20,14 +20,19 @@ struct TautSpan {
     bool shown = false;  ///< the stage that the page shows now
 };
 
+/// Whether the words of every span stand under the line or, where room is short, those of the shown one in one line.
+enum class TautWords { All, ShownOnly };
+
 /// Our signature: a web across the page, one span per stage between drawn rollers. Not begun it hangs slack, in work it
 /// is being pulled, done it is straight and thick, with a deviation it carries a knot, blocked it is parted. Under each
 /// span stand its name and its state in words.
-void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautSpan>& spans, const Look& look);
+void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautSpan>& spans, const Look& look,
+                   TautWords words = TautWords::All);
 
 /// Where each span with its words lies; the same as painted.
 [[nodiscard]] std::vector<QRectF> tautLineCells(const QRectF& box, std::size_t count);
 /// The height that the names need at this width.
-[[nodiscard]] double tautLineHeight(double width, const std::vector<TautSpan>& spans, const Look& look);
+[[nodiscard]] double tautLineHeight(double width, const std::vector<TautSpan>& spans, const Look& look,
+                                    TautWords words = TautWords::All);
 
 }  // namespace taut::app

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/main_window.h"
 
+#include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QSettings>
 #include <QShortcut>
 #include <QTimer>
@@ -25,6 +27,13 @@ enum Door { kRunDoor, kHistoryDoor };
 constexpr double kTextSizes[] = {1.0, 1.25, 1.5, 2.0};
 
 QSettings settings() { return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb")); }
+
+void wear(const ThemeChoice& choice)
+{
+    applyTheme(choice);
+    settings().setValue(QStringLiteral("dark"), choice.dark);
+    settings().setValue(QStringLiteral("text_scale"), choice.textScale);
+}
 
 }  // namespace
 
@@ -67,9 +76,6 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
         auto* key = new QShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + int{door})), this);
         connect(key, &QShortcut::activated, this, [this, d = door] { choose(d); });
     }
-    auto* light = worded(tr("Light or dark"), "quiet", this);
-    m_size = worded(QString(), "quiet", this);
-    saySize();
     auto* keys = worded(tr("Keys"), "quiet", this);
     keys->setObjectName(QStringLiteral("keys"));
     keys->setAccessibleName(tr("Keys on the screen"));
@@ -78,16 +84,13 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     keys->setFocusPolicy(Qt::NoFocus);
     keys->setMinimumHeight(sizes().control);
     m_keys = new ScreenKeys(this);
-    top->addWidget(light);
-    top->addWidget(m_size);
     top->addWidget(keys);
+    top->addWidget(buildScreenMenu());
     top->addStretch(1);
     top->addWidget(m_signIn);
     m_doors->button(kRunDoor)->setChecked(true);
 
     connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);
-    connect(light, &QPushButton::clicked, this, &MainWindow::switchLight);
-    connect(m_size, &QPushButton::clicked, this, &MainWindow::changeTextSize);
     connect(keys, &QPushButton::toggled, m_keys, &ScreenKeys::setWanted);
     connect(m_keys, &ScreenKeys::wantedChanged, keys, &QPushButton::setChecked);
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
@@ -166,39 +169,38 @@ void MainWindow::showRunDoor()
     m_pages->setCurrentWidget(m_session->run() != nullptr ? static_cast<QWidget*>(m_run) : m_start);
 }
 
-void MainWindow::switchLight()
+/// How the screen is to look stands in one menu: side by side the choices push the sign-in off a small screen.
+QPushButton* MainWindow::buildScreenMenu()
 {
-    ThemeChoice choice = themeChoice();
-    choice.dark = !choice.dark;
-    wear(choice);
-}
-
-void MainWindow::changeTextSize()
-{
-    ThemeChoice choice = themeChoice();
-    double next = kTextSizes[0];
+    QPushButton* button = worded(tr("Screen\u2026"), "quiet", this);
+    button->setObjectName(QStringLiteral("screen"));
+    button->setMinimumHeight(sizes().control);
+    named(button, tr("How the screen looks: light or dark, size of the text"));
+    auto* menu = new QMenu(button);
+    const auto offer = [menu](QActionGroup* group, const QString& name, bool chosen, const auto& choose) {
+        QAction* action = menu->addAction(name);
+        action->setCheckable(true);
+        action->setChecked(chosen);
+        group->addAction(action);
+        QObject::connect(action, &QAction::triggered, menu, choose);
+    };
+    auto* light = new QActionGroup(menu);
+    for (const bool dark : {false, true})
+        offer(light, dark ? tr("&Dark") : tr("&Light"), themeChoice().dark == dark, [dark] {
+            ThemeChoice choice = themeChoice();
+            choice.dark = dark;
+            wear(choice);
+        });
+    menu->addSeparator();
+    auto* type = new QActionGroup(menu);
     for (const double size : kTextSizes)
-        if (size > choice.textScale + 0.01) {
-            next = size;
-            break;
-        }
-    choice.textScale = next;
-    wear(choice);
-    saySize();
-}
-
-void MainWindow::wear(const ThemeChoice& choice)
-{
-    applyTheme(choice);
-    settings().setValue(QStringLiteral("dark"), choice.dark);
-    settings().setValue(QStringLiteral("text_scale"), choice.textScale);
-}
-
-void MainWindow::saySize()
-{
-    const QString words = tr("Text size %1 %").arg(qRound(themeChoice().textScale * 100));
-    m_size->setText(words);
-    named(m_size, words);
+        offer(type, tr("Text %1 %").arg(qRound(size * 100)), qFuzzyCompare(themeChoice().textScale, size), [size] {
+            ThemeChoice choice = themeChoice();
+            choice.textScale = size;
+            wear(choice);
+        });
+    button->setMenu(menu);
+    return button;
 }
 
 }  // namespace taut::app

@@ -37,13 +37,9 @@ private:
     void showRunDoor();
     void takeOverWhenFree();
     void choose(int door);
-    void switchLight();
-    void changeTextSize();
-    void wear(const ThemeChoice& choice);
-    void saySize();
+    QPushButton* buildScreenMenu();
     Session* m_session;
     QButtonGroup* m_doors;
-    QPushButton* m_size;
     QStackedWidget* m_pages;
     StartPage* m_start;
     RunPage* m_run;

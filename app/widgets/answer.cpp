@@ -23,11 +23,6 @@ namespace taut::app {
 namespace {
 
 /// A field and its button side by side, or one above the other in large type.
-QBoxLayout::Direction sideways()
-{
-    return themeChoice().textScale > 1.3 ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight;
-}
-
 /// A fact that somebody saw. A vital one is answered by holding the button.
 class ConfirmArea final : public AnswerArea {
 public:
@@ -118,7 +113,7 @@ class ScanArea final : public AnswerArea {
 public:
     ScanArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
     {
-        auto* layout = new QBoxLayout(sideways(), foot());
+        auto* layout = new QHBoxLayout(foot());
         layout->setContentsMargins(0, 0, 0, 0);
         layout->setSpacing(sizes().gap);
         m_field = withRole(new QLineEdit(foot()), "answer");
@@ -164,7 +159,7 @@ public:
         }
         names->addStretch(1);
         layout->addLayout(names);
-        auto* row = new QBoxLayout(sideways());
+        auto* row = new QHBoxLayout;
         row->setSpacing(sizes().gap);
         m_field = withRole(new QLineEdit(foot()), "answer");
         m_field->setObjectName(QStringLiteral("field"));

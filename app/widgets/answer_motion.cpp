@@ -51,8 +51,8 @@ void MotionArea::addStatements(QVBoxLayout* layout)
 {
     auto* grid = new QGridLayout;
     grid->setSpacing(4);
-    const int columns = themeChoice().textScale > 1.3 ? 1 : 2;
-    for (int i = 0; i < columns; ++i) grid->setColumnStretch(i, 1);
+    constexpr int kColumns = 2;
+    for (int i = 0; i < kColumns; ++i) grid->setColumnStretch(i, 1);
     for (const std::string& need : m_content.step.needs) {
         if (!procedure::isMachineState(need)) continue;
         m_states.push_back(need);
@@ -60,7 +60,7 @@ void MotionArea::addStatements(QVBoxLayout* layout)
         box->setObjectName(QStringLiteral("statement"));
         connect(box, &StatementBox::toggled, this, &MotionArea::settle);
         const int n = static_cast<int>(m_boxes.size());
-        grid->addWidget(box, n / columns, n % columns);
+        grid->addWidget(box, n / kColumns, n % kColumns);
         m_boxes.push_back(box);
     }
     layout->addLayout(grid);

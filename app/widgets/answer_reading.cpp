@@ -85,9 +85,7 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     left->addLayout(row);
     m_hint = wrapped({}, "soft", foot());
     left->addWidget(m_hint);
-    // Large type has no room for three buttons side by side.
-    const bool stacked = themeChoice().textScale > 1.3;
-    m_actions = new QBoxLayout(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_actions = new QHBoxLayout;
     m_actions->setSpacing(sizes().gap);
     auto* pad = worded(tr("&Number pad"), "answer", foot());
     pad->setCheckable(true);
@@ -102,7 +100,7 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
 
     m_pad = new NumberPad(m_field, foot());
     m_pad->hide();
-    auto* below = new QBoxLayout(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    auto* below = new QHBoxLayout;
     below->setSpacing(sizes().gap);
     below->addLayout(left, 1);
     below->addWidget(m_pad);

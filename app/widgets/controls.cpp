@@ -101,6 +101,42 @@ void named(QWidget* field, const QString& name)
     if (auto* list = qobject_cast<QComboBox*>(field)) list->setItemDelegate(new QStyledItemDelegate(list));
 }
 
+OneLine::OneLine(const char* role, QWidget* parent) : QLabel(parent)
+{
+    withRole(this, role);
+    setTextFormat(Qt::PlainText);
+    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+}
+
+void OneLine::say(const QString& text)
+{
+    m_all = text;
+    setAccessibleName(text);
+    fit();
+}
+
+QSize OneLine::minimumSizeHint() const { return {0, QLabel::minimumSizeHint().height()}; }
+
+void OneLine::fit()
+{
+    const QMargins around = contentsMargins();
+    const QString fitting = fontMetrics().elidedText(m_all, Qt::ElideRight, width() - around.left() - around.right());
+    if (fitting != text()) setText(fitting);
+    setToolTip(fitting == m_all ? QString() : m_all);
+}
+
+void OneLine::resizeEvent(QResizeEvent* event)
+{
+    QLabel::resizeEvent(event);
+    fit();
+}
+
+void OneLine::changeEvent(QEvent* event)
+{
+    QLabel::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fit();
+}
+
 WordButton::WordButton(const QString& text, QWidget* parent) : QPushButton(text, parent)
 {
     static int made = 0;
@@ -266,11 +302,9 @@ SignalPanel::SignalPanel(QWidget* parent) : QWidget(parent)
     auto* word = new SignalWordPanel(this);
     m_word = word;
     m_text = wrapped({}, "strong", this);
-    // Large type has no room beside the word.
-    const bool below = themeChoice().textScale > 1.3;
-    auto* layout = new QBoxLayout(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, this);
+    auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(below ? 4 : sizes().gap);
+    layout->setSpacing(sizes().gap);
     layout->addWidget(m_word, 0, Qt::AlignTop | Qt::AlignLeft);
     layout->addWidget(m_text, 1);
     hide();

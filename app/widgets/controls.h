@@ -16,6 +16,24 @@ namespace taut::app {
 
 /// A label that wraps and takes the height it needs.
 [[nodiscard]] QLabel* wrapped(const QString& text, const char* role, QWidget* parent);
+/// One line that ends in an ellipsis where the room does; the whole of it stands in the tip and in the name.
+class OneLine : public QLabel {
+    Q_OBJECT
+
+public:
+    explicit OneLine(const char* role, QWidget* parent = nullptr);
+    void say(const QString& text);
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void fit();
+    QString m_all;
+};
+
 /// A button whose words wrap rather than being cut, with large type or long answers. The second touch of a double one
 /// is not taken by the button that has just come up under the finger.
 class WordButton : public QPushButton {

@@ -87,14 +87,25 @@ void TautLineWidget::setSpans(std::vector<TautSpan> spans)
     update();
 }
 
+void TautLineWidget::setWords(TautWords words)
+{
+    if (words == m_words) return;
+    m_words = words;
+    updateGeometry();
+    update();
+}
+
 QSize TautLineWidget::sizeHint() const { return {900, heightForWidth(900)}; }
 
-int TautLineWidget::heightForWidth(int width) const { return qCeil(tautLineHeight(width, m_spans, currentLook())); }
+int TautLineWidget::heightForWidth(int width) const
+{
+    return qCeil(tautLineHeight(width, m_spans, currentLook(), m_words));
+}
 
 void TautLineWidget::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
-    paintTautLine(painter, rect(), m_spans, currentLook());
+    paintTautLine(painter, rect(), m_spans, currentLook(), m_words);
 }
 
 void TautLineWidget::resizeEvent(QResizeEvent* event)

@@ -21,6 +21,8 @@ public:
     explicit TautLineWidget(QWidget* parent = nullptr);
     void setSpans(std::vector<TautSpan> spans);
     [[nodiscard]] const std::vector<TautSpan>& spans() const { return m_spans; }
+    /// Where room is short only the shown stage is named; the buttons keep every name.
+    void setWords(TautWords words);
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] int heightForWidth(int width) const override;
@@ -36,6 +38,7 @@ protected:
 private:
     void placeButtons();
     std::vector<TautSpan> m_spans;
+    TautWords m_words = TautWords::All;
     std::vector<QPushButton*> m_buttons;
 };
 

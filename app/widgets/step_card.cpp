@@ -25,14 +25,6 @@
 
 namespace taut::app {
 
-namespace {
-
-// A text of more letters, or one in a low card, is set smaller, so that it is seen whole.
-constexpr qsizetype kLongSay = 110;
-constexpr int kLowCard = 480;
-
-}  // namespace
-
 StepCard::StepCard(QWidget* parent) : QWidget(parent)
 {
     setObjectName(QStringLiteral("stepCard"));
@@ -126,8 +118,6 @@ void StepCard::show(const StepContent& content)
     if (content.step.vital) number = tr("%1, vital").arg(number);
     m_number->setText(number);
     const QString say = words(content.step.say, content.units);
-    withRole(m_say, say.size() > kLongSay || height() < kLowCard ? "longSay" : "say");
-    m_say->style()->polish(m_say);
     m_say->setText(say);
     m_caution->setCaution(content.step.signal, words(content.step.caution, content.units));
     m_finding->clear();
@@ -153,6 +143,7 @@ void StepCard::show(const StepContent& content)
     if (m_area && m_area->field()) m_area->field()->setText(typed);
     m_linesBox->setVisible(m_lines->count() > 0);
     placeFoot();
+    fitSay();
     m_scroll->verticalScrollBar()->setValue(0);
     setAccessibleName(m_say->text());
 }
@@ -333,10 +324,27 @@ void StepCard::pinFoot(bool pinned)
     if (kept) kept->setFocus();
 }
 
+/// What is to be done is set as large as lets everything be seen without scrolling.
+void StepCard::fitSay()
+{
+    layout()->activate();
+    QWidget* body = m_scroll->widget();
+    for (const char* role : {"say", "longSay", "head", ""}) {
+        withRole(m_say, role);
+        m_say->style()->unpolish(m_say);
+        m_say->style()->polish(m_say);
+        m_bodyLayout->invalidate();
+        m_bodyLayout->activate();
+        if (m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height()) break;
+    }
+    body->updateGeometry();
+}
+
 void StepCard::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     placeFoot();
+    fitSay();
 }
 
 bool StepCard::takeKey(QKeyEvent* event)

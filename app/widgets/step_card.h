@@ -53,6 +53,7 @@ private:
     void askSupervisor(bool ask);
     void placeFoot();
     void pinFoot(bool pinned);
+    void fitSay();
     StepContent m_content;
     QLabel *m_where, *m_number, *m_say, *m_writing;
     SignalPanel* m_caution;

@@ -60,7 +60,7 @@ QLabel* writingLabel(QWidget* parent)
 MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
 {
     auto* layout = cardLayout(this);
-    layout->addWidget(wrapped(tr("First make the press safe"), "say", this));
+    layout->addWidget(wrapped(tr("First make the press safe"), "longSay", this));
     m_why = wrapped({}, "", this);
     layout->addWidget(m_why);
     layout->addWidget(wrapped(tr("Go to the press, look at each of these now, and say it:"), "strong", this));
@@ -72,13 +72,13 @@ MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
     column->addLayout(list);
     column->addStretch(1);
     // Side by side they are all in sight on a small screen.
-    const int columns = themeChoice().textScale > 1.3 ? 1 : 2;
+    constexpr int kColumns = 2;
     int n = 0;
     for (const char* word : run::kMakeSafe) {
         auto* box = new StatementBox(makeSafeText(word, m_system), said);
         box->setObjectName(QStringLiteral("statement"));
         connect(box, &StatementBox::toggled, this, &MakeSafeCard::settle);
-        list->addWidget(box, n / columns, n % columns);
+        list->addWidget(box, n / kColumns, n % kColumns);
         ++n;
         m_boxes.push_back(box);
     }

@@ -5,13 +5,13 @@
 
 #include <QAction>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QStackedWidget>
 
 #include "app/pages/run/phase_cards.h"
 #include "app/pages/run/review_card.h"
 #include "app/pages/run/step_list.h"
 #include "app/text/words.h"
+#include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
@@ -61,6 +61,7 @@ void RunView::show(const run::Run& run)
     }
     if (news && run.openSteps().empty()) m_reviewing = true;
     m_act.reset();
+    if (moves) m_beside = Beside::Card;
     refresh();
 }
 
@@ -113,7 +114,7 @@ void RunView::refresh()
     if (!current) return;
     const std::size_t stage = m_run->plan().stageOf(*current);
     m_line->setSpans(tautSpansOf(*m_run, stage));
-    m_heading->setText(headingOf(*m_run, m_files).join(QStringLiteral("   \u00B7   ")));
+    m_heading->say(headingOf(*m_run, m_files).join(QStringLiteral("   \u00B7   ")));
     m_list->show(*m_run, m_step);
     m_card->show(stepContentOf(*m_run, *current, m_people));
     m_card->setBusy(m_busy);
@@ -142,11 +143,11 @@ void RunView::showCard()
     if (card == m_withdrawn) m_withdrawn->show(*m_run, m_actor);
     if (card == m_review) m_review->show(*m_run, m_actor);
     // The whole width for looking through the whole run.
-    m_left->setVisible(card != m_review);
-    m_right->setVisible(card != m_review);
     m_middle->setCurrentWidget(card);
+    if (card != m_card) m_beside = Beside::Card;
+    placeColumns();
     // While nobody is signed in the focus belongs to the PIN.
-    if (m_actor.id.isEmpty()) return;
+    if (m_actor.id.isEmpty() || m_beside != Beside::Card) return;
     if (card == m_card)
         m_card->focusAnswer();
     else if (card == m_safe)
@@ -169,6 +170,7 @@ void RunView::showStep(const procedure::StepId& id)
     if (!m_run || !m_run->plan().find(id)) return;
     m_step = id;
     m_reviewing = false;
+    m_beside = Beside::Card;
     m_act.reset();
     refresh();
 }
@@ -236,7 +238,7 @@ void RunView::answered(const QStringList& values, const QString& person, const Q
 void RunView::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    fitActs();
+    fit();
 }
 
 /// A hidden page cannot take the focus: it is given when the page comes up.
@@ -249,16 +251,20 @@ void RunView::showEvent(QShowEvent* event)
 void RunView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) fitActs();
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) fit();
 }
 
 void RunView::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_F2) {
-        if (m_why->hasFocus())
+        if (m_close)
+            look(m_beside == Beside::Why ? Beside::Card : Beside::Why);
+        else if (m_why->hasFocus())
             m_card->focusAnswer();
         else
             m_why->setFocus();
+    } else if (event->key() == Qt::Key_Escape && m_beside != Beside::Card) {
+        look(Beside::Card);
     } else if (event->key() == Qt::Key_Escape && (m_act || m_reviewing)) {
         m_reviewing = m_reviewing && m_act;
         closePanel();

@@ -14,7 +14,6 @@
 #include "app/widgets/roll_form.h"
 #include "core/run/run.h"
 
-class QLabel;
 class QPushButton;
 class QStackedWidget;
 
@@ -22,6 +21,7 @@ namespace taut::app {
 
 class ElevationWidget;
 class MakeSafeCard;
+class OneLine;
 class ReviewCard;
 class StepCard;
 class StepList;
@@ -65,12 +65,17 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    /// What is looked at where there is room for one column only.
+    enum class Beside { Card, Steps, Why, Press };
     void build();
     QWidget* buildMiddle();
     QWidget* buildActs();
     void refresh();
     void settleActs();
+    void fit();
     void fitActs();
+    void placeColumns();
+    void look(Beside beside);
     void showCard();
     void closePanel();
     void answered(const QStringList& values, const QString& person, const QString& pin);
@@ -85,9 +90,11 @@ private:
     std::vector<RollAtHand> m_rolls;
     std::optional<RunAct> m_act;  // the panel that is open
     bool m_busy = false, m_reviewing = false;
+    bool m_close = false;  // room for one column only
+    Beside m_beside = Beside::Card;
 
     TautLineWidget* m_line;
-    QLabel* m_heading;
+    OneLine* m_heading;
     StepList* m_list;
     QStackedWidget* m_middle;
     StepCard* m_card;
@@ -98,10 +105,11 @@ private:
     RollForm* m_rollForm;
     ElevationWidget* m_elevation;
     WhyPanel* m_why;
-    QWidget *m_left, *m_right;
+    QWidget *m_left, *m_right, *m_whyBox;
     std::vector<std::pair<RunAct, QPushButton*>> m_actButtons;
     QPushButton* m_more = nullptr;
     std::map<RunAct, QAction*> m_moreActions;
+    std::vector<std::pair<Beside, QPushButton*>> m_besideButtons;
 };
 
 }  // namespace taut::app

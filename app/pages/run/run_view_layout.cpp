@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the run page is laid out; what it does stands in run_view.cpp.
+#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
@@ -46,10 +47,11 @@ void RunView::build()
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("The run"));
     m_line = new TautLineWidget(this);
-    m_heading = wrapped({}, "soft", this);
+    m_heading = new OneLine("soft", this);
     m_heading->setContentsMargins(20, 0, 20, 4);
 
     m_left = new QWidget(this);
+    m_left->setObjectName(QStringLiteral("steps"));
     auto* leftLayout = new QHBoxLayout(m_left);
     leftLayout->setContentsMargins(0, 0, 0, 0);
     leftLayout->setSpacing(0);
@@ -68,11 +70,15 @@ void RunView::build()
     rightOuter->addLayout(rightLayout);
     rightLayout->setContentsMargins(12, 8, 12, 0);
     m_elevation = new ElevationWidget(m_right);
-    m_why = new WhyPanel(m_right);
     rightLayout->addWidget(m_elevation);
-    rightLayout->addWidget(ruledLine(m_right));
-    rightLayout->addWidget(withRole(new QLabel(tr("Why (F2)"), m_right), "small"));
-    rightLayout->addWidget(m_why, 1);
+    m_whyBox = new QWidget(m_right);
+    auto* whyLayout = new QVBoxLayout(m_whyBox);
+    whyLayout->setContentsMargins(0, 0, 0, 0);
+    m_why = new WhyPanel(m_whyBox);
+    whyLayout->addWidget(ruledLine(m_whyBox));
+    whyLayout->addWidget(withRole(new QLabel(tr("Why (F2)"), m_whyBox), "small"));
+    whyLayout->addWidget(m_why, 1);
+    rightLayout->addWidget(m_whyBox, 1);
 
     auto* columns = new QHBoxLayout;
     columns->setContentsMargins(0, 0, 0, 0);
@@ -152,6 +158,15 @@ QWidget* RunView::buildActs()
         m_actButtons.emplace_back(act, button);
     }
     layout->addStretch(1);
+    for (const auto& [beside, name] : {std::pair(Beside::Steps, tr("S&teps")), std::pair(Beside::Why, tr("Why (F2)")),
+                                       std::pair(Beside::Press, tr("&View of the press"))}) {
+        QPushButton* button = worded(name, "quiet", row);
+        button->setObjectName(QStringLiteral("beside%1").arg(static_cast<int>(beside)));
+        button->setCheckable(true);
+        connect(button, &QPushButton::clicked, this, [this, b = beside](bool on) { look(on ? b : Beside::Card); });
+        layout->addWidget(button);
+        m_besideButtons.emplace_back(beside, button);
+    }
     m_more = worded(tr("Mo&re\u2026"), "quiet", row);
     m_more->setObjectName(QStringLiteral("more"));
     auto* menu = new QMenu(m_more);
@@ -167,11 +182,56 @@ QWidget* RunView::buildActs()
     return row;
 }
 
+/// With large type, or in a low window, three columns leave no room for what is to be done: then the card has the page
+/// to itself, and steps, reasons and press are looked at in its place.
+void RunView::fit()
+{
+    constexpr int kLeastLines = 26, kLeastLetters = 104;
+    const QFontMetrics type(font());
+    m_close = height() < kLeastLines * type.lineSpacing() || width() < kLeastLetters * type.averageCharWidth();
+    m_line->setWords(m_close ? TautWords::ShownOnly : TautWords::All);
+    if (!m_close) m_beside = Beside::Card;
+    placeColumns();
+    fitActs();
+}
+
+void RunView::placeColumns()
+{
+    const bool review = m_middle->currentWidget() == m_review;
+    const auto seen = [&](bool here) { return !review && (!m_close || here); };
+    m_left->setVisible(seen(m_beside == Beside::Steps));
+    m_right->setVisible(seen(m_beside == Beside::Why || m_beside == Beside::Press));
+    m_whyBox->setVisible(seen(m_beside == Beside::Why));
+    m_elevation->setVisible(seen(m_beside == Beside::Press));
+    // Which run this is stands with its steps, where the card has the page to itself.
+    m_heading->setVisible(!m_close || review || m_beside != Beside::Card);
+    m_middle->setVisible(review || !m_close || m_beside == Beside::Card);
+    for (const auto& [beside, button] : m_besideButtons) {
+        button->setVisible(m_close && !review);
+        button->setChecked(m_beside == beside);
+    }
+}
+
+/// Shows steps, reasons or press where the card was, or the card again.
+void RunView::look(Beside beside)
+{
+    m_beside = beside;
+    placeColumns();
+    if (beside == Beside::Steps)
+        m_list->setFocus();
+    else if (beside == Beside::Why)
+        m_why->setFocus();
+    else if (beside == Beside::Card)
+        m_card->focusAnswer();
+}
+
 /// What does not fit beside the others, with large type on a small screen, stands under "More".
 void RunView::fitActs()
 {
     if (!m_more) return;
     int room = width() - 24 - m_more->sizeHint().width() - 8;
+    if (m_close)
+        for (const auto& [beside, button] : m_besideButtons) room -= button->sizeHint().width() + 4;
     for (const auto& [act, button] : m_actButtons) {
         room -= button->sizeHint().width() + 4;
         button->setVisible(room >= 0);
