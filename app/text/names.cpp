@@ -178,7 +178,7 @@ QString whereText(std::string_view at)
 {
     if (at.empty()) return {};
     const QString known = sayingOf(kPlaces, at);
-    return known.isEmpty() ? said(QT_TRANSLATE_NOOP("names", "At \"%1\""))
+    return known.isEmpty() ? said(QT_TRANSLATE_NOOP("names", "At %1"))
                                  .arg(QString::fromUtf8(at.data(), static_cast<qsizetype>(at.size())))
                            : known;
 }

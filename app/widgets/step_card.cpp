@@ -47,6 +47,7 @@ void StepCard::build()
     m_say = wrapped({}, "say", body);
     m_say->setObjectName(QStringLiteral("say"));
     m_caution = new SignalPanel(body);
+    m_caution->setObjectName(QStringLiteral("caution"));
     m_linesBox = new QWidget(body);
     m_lines = new QVBoxLayout(m_linesBox);
     m_lines->setContentsMargins(0, 0, 0, 0);
@@ -111,9 +112,7 @@ void StepCard::show(const StepContent& content)
     if (m_area && m_area->field() && m_content.step.id == content.step.id && m_content.standing.n == content.standing.n)
         typed = m_area->field()->text();
     m_content = content;
-    const QString where = whereText(content.step.at);
-    m_where->setText(where.isEmpty() ? tr("%1 \u00B7 %2").arg(content.stage, content.place)
-                                     : tr("%1 \u00B7 %2 \u00B7 %3").arg(content.stage, content.place, where));
+    showWhere();
     QString number = tr("Step %1 of %2").arg(content.number).arg(content.of);
     if (content.step.vital) number = tr("%1, vital").arg(number);
     m_number->setText(number);
@@ -146,6 +145,21 @@ void StepCard::show(const StepContent& content)
     fitSay();
     m_scroll->verticalScrollBar()->setValue(0);
     setAccessibleName(m_say->text());
+}
+
+void StepCard::setNamesStage(bool names)
+{
+    if (names == m_namesStage) return;
+    m_namesStage = names;
+    showWhere();
+}
+
+void StepCard::showWhere()
+{
+    QStringList parts{m_content.place};
+    if (m_namesStage) parts.prepend(m_content.stage);
+    if (const QString where = whereText(m_content.step.at); !where.isEmpty()) parts.append(where);
+    m_where->setText(parts.join(QStringLiteral(" \u00B7 ")));
 }
 
 void StepCard::addLine(const QString& text, const char* role)
@@ -324,7 +338,8 @@ void StepCard::pinFoot(bool pinned)
     if (kept) kept->setFocus();
 }
 
-/// What is to be done is set as large as lets everything be seen without scrolling.
+/// What is to be done is set as large as lets everything be seen without scrolling. Where even the smallest leaves it
+/// cut, what answers scrolls with it: nobody answers what they have not read.
 void StepCard::fitSay()
 {
     layout()->activate();
@@ -338,6 +353,8 @@ void StepCard::fitSay()
         if (m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height()) break;
     }
     body->updateGeometry();
+    const int asked = m_say->y() + m_say->heightForWidth(m_say->width());
+    if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) pinFoot(false);
 }
 
 void StepCard::resizeEvent(QResizeEvent* event)

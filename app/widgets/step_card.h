@@ -26,6 +26,8 @@ public:
     explicit StepCard(QWidget* parent = nullptr);
     void show(const StepContent& content);
     [[nodiscard]] const StepContent& content() const { return m_content; }
+    /// The card names the stage where the taut line, which does, is not seen.
+    void setNamesStage(bool names);
     /// While an answer is on its way to the disk nothing here can be touched.
     void setBusy(bool busy);
     /// Says why an answer was refused; what was entered stays.
@@ -46,6 +48,7 @@ protected:
 
 private:
     void build();
+    void showWhere();
     void showStanding();
     void showAnswer();
     void showOutside();
@@ -63,7 +66,7 @@ private:
     FindingStrip* m_finding;
     AnswerArea* m_area = nullptr;
     QWidget *m_foot, *m_answers;
-    bool m_pinned = true;
+    bool m_pinned = true, m_namesStage = false;
     AskPanel* m_supervisor;
     QPushButton* m_first;
 };

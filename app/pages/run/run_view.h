@@ -105,7 +105,7 @@ private:
     RollForm* m_rollForm;
     ElevationWidget* m_elevation;
     WhyPanel* m_why;
-    QWidget *m_left, *m_right, *m_whyBox;
+    QWidget *m_left, *m_right, *m_whyBox, *m_headRule;
     std::vector<std::pair<RunAct, QPushButton*>> m_actButtons;
     QPushButton* m_more = nullptr;
     std::map<RunAct, QAction*> m_moreActions;

@@ -92,7 +92,8 @@ void RunView::build()
     layout->setSpacing(4);
     layout->addWidget(m_line);
     layout->addWidget(m_heading);
-    layout->addWidget(ruledLine(this));
+    m_headRule = ruledLine(this);
+    layout->addWidget(m_headRule);
     layout->addLayout(columns, 1);
     layout->addWidget(ruledLine(this));
     layout->addWidget(buildActs());
@@ -186,7 +187,7 @@ QWidget* RunView::buildActs()
 /// to itself, and steps, reasons and press are looked at in its place.
 void RunView::fit()
 {
-    constexpr int kLeastLines = 26, kLeastLetters = 104;
+    constexpr int kLeastLines = 28, kLeastLetters = 104;
     const QFontMetrics type(font());
     m_close = height() < kLeastLines * type.lineSpacing() || width() < kLeastLetters * type.averageCharWidth();
     m_line->setWords(m_close ? TautWords::ShownOnly : TautWords::All);
@@ -203,8 +204,12 @@ void RunView::placeColumns()
     m_right->setVisible(seen(m_beside == Beside::Why || m_beside == Beside::Press));
     m_whyBox->setVisible(seen(m_beside == Beside::Why));
     m_elevation->setVisible(seen(m_beside == Beside::Press));
-    // Which run this is stands with its steps, where the card has the page to itself.
-    m_heading->setVisible(!m_close || review || m_beside != Beside::Card);
+    // Which run and which stage this is stands with its steps, where the card has the page to itself.
+    const bool alone = m_close && !review && m_beside == Beside::Card;
+    m_heading->setVisible(!alone);
+    m_line->setVisible(!alone);
+    m_headRule->setVisible(!alone);
+    m_card->setNamesStage(alone);
     m_middle->setVisible(review || !m_close || m_beside == Beside::Card);
     for (const auto& [beside, button] : m_besideButtons) {
         button->setVisible(m_close && !review);

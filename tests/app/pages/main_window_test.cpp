@@ -97,7 +97,7 @@ void everyControlIsReachedAndNamed(QWidget& window)
         if (qobject_cast<QAbstractButton*>(w) || qobject_cast<QLineEdit*>(w) || qobject_cast<QComboBox*>(w))
             CHECK(w->height() >= 44);
     }
-    CHECK(controls > 5);
+    CHECK(controls >= 5);
 }
 
 }  // namespace
@@ -180,11 +180,11 @@ TEST_CASE("the doors are opened by mouse and by Alt and a number, and a run stan
 TEST_CASE("light, dark and the size of type change at once and are kept for the next start")
 {
     Window w;
-    const auto pick = [&](const QString& name) {
+    const auto pick = [&](const char* name) {
         auto* screen = w.window.findChild<QPushButton*>(QStringLiteral("screen"));
         REQUIRE(screen);
         for (QAction* action : screen->menu()->actions())
-            if (action->text().remove(QLatin1Char('&')) == name) return action->trigger();
+            if (action->text().remove(QLatin1Char('&')) == QLatin1String(name)) return action->trigger();
         FAIL("no such choice");
     };
     pick("Dark");

@@ -49,7 +49,48 @@ void nothingIsCut(QWidget& page)
     }
 }
 
+/// What is to be done, and its caution, are read without scrolling.
+void whatIsAskedIsSeen(QWidget& page)
+{
+    for (const char* name : {"say", "caution"}) {
+        const auto* text = page.findChild<QWidget*>(QLatin1String(name));
+        REQUIRE(text);
+        if (!text->isVisible()) continue;
+        const QWidget* seen = text->parentWidget()->parentWidget();  // what the scrolled part is seen through
+        const QRect where(text->mapTo(seen, QPoint(0, 0)), text->size());
+        CAPTURE(name, where.top(), where.bottom(), seen->height());
+        CHECK(where.top() >= 0);
+        CHECK(where.bottom() <= seen->height());
+    }
+}
+
 }  // namespace
+
+TEST_CASE("what a step asks is read without scrolling at 1366 x 768, up to twice the size of type")
+{
+    const auto scale = GENERATE(1.0, 1.25, 1.5, 2.0);
+    applyTheme({false, scale, 1.0});
+    for (const auto& [press, job, roll] :
+         {std::tuple("north", "quince-jelly", "R0041"), {"south", "seed-window", "R0049"}}) {
+        Walk w = Walk::begin(press, job, roll);
+        RunView view;
+        view.setPeople(crew());
+        view.setActor(crew().front());
+        view.resize(1342, 660);
+        view.show(w.run);
+        static_cast<QWidget&>(view).show();
+        while (const procedure::Step* step = w.next()) {
+            view.show(w.run);
+            CAPTURE(press, step->id.value, scale);
+            QApplication::processEvents();
+            QApplication::processEvents();
+            CHECK(view.minimumSizeHint().width() <= 1342);
+            whatIsAskedIsSeen(view);
+            w.answerWell(*step);
+        }
+    }
+    applyTheme({});
+}
 
 TEST_CASE("no step of either press is cut at 1366 x 768 or at 1920 x 1080, and nothing is filled in")
 {

@@ -17,11 +17,13 @@
 #include "app/pages/run/phase_cards.h"
 #include "app/pages/run/review_card.h"
 #include "app/pages/run/run_view.h"
+#include "app/pages/run/step_list.h"
 #include "app/text/pseudo.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/why_panel.h"
 #include "tests/app/run_page/walk_support.h"
 
 using namespace taut;
@@ -148,6 +150,40 @@ TEST_CASE("on a small screen the number pad is seen whole with what enters the v
             CHECK(key->visibleRegion().boundingRect() == key->rect());
         }
     CHECK(page.view.window()->focusWidget() == page.visible<QLineEdit>("field"));
+}
+
+TEST_CASE(
+    "with large type on a small screen the card has the page, and steps, reasons and press are looked at in its place")
+{
+    Walk w = north();
+    w.until(K::Reading);
+    Page page(w, kSmall, 2.0);
+    const auto seen = [&] {
+        return std::tuple(page.visible<StepCard>() != nullptr, page.visible<StepList>() != nullptr,
+                          page.visible<WhyPanel>() != nullptr, page.visible<ElevationWidget>() != nullptr);
+    };
+    CHECK(seen() == std::tuple(true, false, false, false));
+    page.click("beside1");
+    CHECK(seen() == std::tuple(false, true, false, false));
+    auto* list = page.visible<StepList>();
+    CHECK(page.view.focusWidget() == list);
+    QTest::keyClick(&page.view, Qt::Key_Escape);
+    CHECK(seen() == std::tuple(true, false, false, false));
+    QTest::keyClick(&page.view, Qt::Key_F2);
+    CHECK(seen() == std::tuple(false, false, true, false));
+    QTest::keyClick(&page.view, Qt::Key_F2);
+    CHECK(seen() == std::tuple(true, false, false, false));
+    page.click("beside3");
+    CHECK(seen() == std::tuple(false, false, false, true));
+    page.click("beside1");
+    emit list->stepChosen(QString::fromStdString(w.run.plan().steps.front().id.value));
+    CHECK(seen() == std::tuple(true, false, false, false));
+    CHECK(page.view.shownStep() == w.run.plan().steps.front().id);
+
+    page.view.resize(1920, 1600);
+    CHECK(seen() == std::tuple(true, true, true, true));
+    CHECK(page.visible<QAbstractButton>("beside1") == nullptr);
+    applyTheme({});
 }
 
 TEST_CASE("the taut line tells every stage's state and leads to it")

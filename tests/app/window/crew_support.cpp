@@ -27,6 +27,27 @@ namespace {
 
 constexpr QSize kSmallScreen(1366, 768);
 
+/// For whoever wants to look at every card of a walk: TAUTWEB_PICTURES names a folder, TAUTWEB_TEXT a size of type in
+/// per cent.
+void keepPicture(QWidget* window, const std::string& step)
+{
+    static int number = 0;
+    const QString folder = qEnvironmentVariable("TAUTWEB_PICTURES");
+    if (folder.isEmpty()) return;
+    pass(30);  // the page is laid out when events have come in
+    const QString name = QString::fromStdString(step).replace(QLatin1Char('/'), QLatin1Char('_'));
+    const QString file = QStringLiteral("%1/%2-%3.png").arg(folder).arg(++number, 3, 10, QLatin1Char('0')).arg(name);
+    if (!window->grab().save(file)) FAIL("no picture can be kept in " << folder.toStdString());
+}
+
+ThemeChoice wantedTheme()
+{
+    ThemeChoice theme;
+    if (const int percent = qEnvironmentVariableIntValue("TAUTWEB_TEXT"); percent > 0)
+        theme.textScale = percent / 100.0;
+    return theme;
+}
+
 std::filesystem::path resources()
 {
     const auto folder = resourcesFolder();
@@ -69,7 +90,7 @@ std::unique_ptr<MainWindow> openWindow(const QTemporaryDir& folder, const std::s
 {
     // The window remembers its place; these windows have one of their own.
     qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());
-    applyTheme({});
+    applyTheme(wantedTheme());
     Session::Options options;
     options.logbook = std::filesystem::path(folder.path().toStdString()) / "shop.logbook";
     options.resources = resources();
@@ -196,6 +217,7 @@ const procedure::Step& Crew::next()
 void Crew::answer(const std::string& entered)
 {
     const procedure::Step step = next();
+    keepPicture(hand.window(), step.id.value);
     INFO(step.id.value << " = " << entered);
     const std::size_t events = run().events().size();
     const QString text = QString::fromStdString(entered);
@@ -329,6 +351,7 @@ void Crew::act(RunAct act)
 void Crew::sign(const QString& remarks)
 {
     QSignalSpy sealed(&session(), &Session::sealed);
+    keepPicture(hand.window(), "sign");
     hand.type(hand.must<QLineEdit>("remarks"), remarks);
     hand.type(hand.must<QLineEdit>("pin"), QString::fromStdString(person(run().operatorId().c_str()).pin));
     if (hand.way() == Way::Keys)
