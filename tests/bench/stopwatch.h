@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <algorithm>
+#include <chrono>
+#include <vector>
+
+namespace taut::bench {
+
+/// The median time of one call, in seconds, over this many calls after one that warms up.
+template <class F>
+double median(int calls, const F& call)
+{
+    using Clock = std::chrono::steady_clock;
+    call();
+    std::vector<double> times;
+    times.reserve(static_cast<std::size_t>(calls));
+    for (int i = 0; i < calls; ++i) {
+        const auto start = Clock::now();
+        call();
+        times.push_back(std::chrono::duration<double>(Clock::now() - start).count());
+    }
+    const auto middle = times.begin() + static_cast<std::ptrdiff_t>(times.size() / 2);
+    std::nth_element(times.begin(), middle, times.end());
+    return *middle;
+}
+
+}  // namespace taut::bench

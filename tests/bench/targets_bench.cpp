@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How long all targets of one press, job, substrate and roll take, for every combination of the demo shop.
+#include <cstdio>
+#include <cstdlib>
+#include <iterator>
+
+#include "core/base/file.h"
+#include "core/inputs/inputs.h"
+#include "core/targets/target.h"
+#include "tests/bench/stopwatch.h"
+
+using namespace taut;
+
+namespace {
+
+template <class T>
+T must(Result<T> result, const char* what)
+{
+    if (result) return std::move(*result);
+    std::fprintf(stderr, "%s cannot be read\n", what);
+    std::exit(4);
+}
+
+std::string text(const std::string& file)
+{
+    return must(readFile(std::string(TAUTWEB_SOURCE_DIR) + "/resources/" + file), file.c_str());
+}
+
+inputs::Inputs inputsOf(const char* press, const char* job, const char* roll)
+{
+    Findings notes;
+    const std::string p = press, j = job, r = roll;
+    inputs::Inputs in;
+    in.press =
+        std::make_shared<const inputs::Press>(must(inputs::readPress(text("presses/" + p + ".toml"), p, notes), press));
+    in.job =
+        std::make_shared<const inputs::Job>(must(inputs::readJob(text("demo/jobs/" + j + ".toml"), j, notes), job));
+    in.roll =
+        std::make_shared<const inputs::Roll>(must(inputs::readRoll(text("demo/rolls/" + r + ".toml"), r, notes), roll));
+    for (auto& s : must(inputs::readSubstrates(text("substrates.toml"), "substrates.toml", notes), "substrates"))
+        if (s.id == in.job->substrate) in.substrate = std::make_shared<const inputs::Substrate>(s);
+    return in;
+}
+
+}  // namespace
+
+int main()
+{
+    constexpr double kLimit = 1e-3;
+    constexpr int kCalls = 201;
+    struct Case {
+        const char *press, *job, *roll;
+    };
+    const Case cases[] = {{"north", "quince-jelly", "R0041"},
+                          {"north", "parcel-tag", "R0045"},
+                          {"south", "cold-brew", "R0048"},
+                          {"south", "seed-window", "R0049"}};
+    bool within = true;
+    std::printf("%-44s %8s %10s %8s\n", "all targets of", "targets", "median", "limit");
+    for (const Case& c : cases) {
+        const inputs::Inputs in = inputsOf(c.press, c.job, c.roll);
+        std::size_t count = 0;
+        const double time = bench::median(kCalls, [&] { count = targets::computeTargets(in).all.size(); });
+        within = within && time <= kLimit;
+        std::printf("%-8s %-20s %-14s %8zu %7.3f ms %5.1f ms\n", c.press, c.job, c.roll, count, time * 1e3,
+                    kLimit * 1e3);
+    }
+    return within ? 0 : 1;
+}
