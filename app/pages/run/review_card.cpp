@@ -67,7 +67,7 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(20, 10, 20, 10);
     layout->setSpacing(6);
-    layout->addWidget(wrapped(tr("Look through the run, then sign"), "say", this));
+    layout->addWidget(wrapped(tr("Look through the run, then sign"), "longSay", this));
     m_summary = wrapped({}, "strong", this);
     layout->addWidget(m_summary);
     m_table = new QTableWidget(0, 4, this);

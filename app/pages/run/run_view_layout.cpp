@@ -205,8 +205,8 @@ void RunView::placeColumns()
     m_whyBox->setVisible(seen(m_beside == Beside::Why));
     m_elevation->setVisible(seen(m_beside == Beside::Press));
     // Which run and which stage this is stands with its steps, where the card has the page to itself.
-    const bool alone = m_close && !review && m_beside == Beside::Card;
-    m_heading->setVisible(!alone);
+    const bool alone = m_close && m_beside == Beside::Card;
+    m_heading->setVisible(!alone || review);
     m_line->setVisible(!alone);
     m_headRule->setVisible(!alone);
     m_card->setNamesStage(alone);
