@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How a step's card is laid out and shares its height; what it says stands in step_card.cpp.
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPointer>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStyle>
+#include <QVBoxLayout>
+
+#include "app/widgets/ask_panel.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/step_card.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+void StepCard::build()
+{
+    m_where = wrapped({}, "strong", this);
+    m_number = new QLabel(this);
+    withRole(m_number, "soft");
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_where, 1);
+    head->addWidget(m_number, 0, Qt::AlignTop);
+
+    auto* body = new QWidget;
+    m_bodyLayout = new QVBoxLayout(body);
+    m_bodyLayout->setContentsMargins(0, 0, 0, 0);
+    m_bodyLayout->setSpacing(10);
+    m_say = wrapped({}, "say", body);
+    m_say->setObjectName(QStringLiteral("say"));
+    m_caution = new SignalPanel(body);
+    m_caution->setObjectName(QStringLiteral("caution"));
+    m_linesBox = new QWidget(body);
+    m_lines = new QVBoxLayout(m_linesBox);
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->setSpacing(4);
+    // The caution stands first, so that no small screen scrolls it out of sight.
+    m_bodyLayout->addWidget(m_caution);
+    m_bodyLayout->addWidget(m_say);
+    m_bodyLayout->addWidget(m_linesBox);
+    m_bodyLayout->addStretch(1);
+    m_scroll = new QScrollArea(this);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    // What answers has its height first; what is asked scrolls in the rest.
+    m_scroll->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    m_scroll->setMinimumHeight(60);
+    m_scroll->setWidget(body);
+
+    m_finding = new FindingStrip(this);
+    m_writing = new QLabel(tr("Writing\u2026"), this);
+    m_writing->setObjectName(QStringLiteral("writing"));
+    withRole(m_writing, "strong");
+    m_writing->hide();
+    m_foot = new QWidget(this);
+    auto* footLayout = new QVBoxLayout(m_foot);
+    footLayout->setContentsMargins(0, 0, 0, 0);
+    m_answers = new QWidget(m_foot);
+    m_footLayout = new QVBoxLayout(m_answers);
+    m_footLayout->setContentsMargins(0, 0, 0, 0);
+    m_supervisor = new AskPanel(m_foot);
+    m_supervisor->hide();
+    footLayout->addWidget(m_answers);
+    footLayout->addWidget(m_supervisor);
+    m_first = worded(tr("Show what comes &first"), "answer", m_answers);
+    m_first->setObjectName(QStringLiteral("comesFirst"));
+    m_footLayout->addWidget(m_first);
+    connect(m_first, &QPushButton::clicked, this, &StepCard::firstWanted);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(20, 8, 20, 8);
+    layout->setSpacing(8);
+    layout->addLayout(head);
+    layout->addWidget(m_scroll, 1);
+    layout->addWidget(m_finding);
+    layout->addWidget(m_writing);
+    layout->addWidget(m_foot);
+
+    connect(m_supervisor, &AskPanel::cancelled, this, [this] { askSupervisor(false); });
+    connect(m_supervisor, &AskPanel::given, this,
+            [this](const QStringList& values, const QString& person, const QString& pin) {
+                const run::StepId step = m_content.step.id;
+                const std::string reason = values.value(0).toStdString();
+                emit commandWith(person, pin, [step, reason](const people::Actor& actor) -> run::Command {
+                    return run::AcceptDeviation{step, reason, actor};
+                });
+            });
+}
+
+/// What answers stays at the lower edge, unless that would leave no room for what is asked: then it scrolls with it.
+void StepCard::placeFoot()
+{
+    constexpr int kLeastBody = 150;
+    if (m_supervisor->isVisibleTo(this)) return;
+    m_foot->layout()->activate();
+    const int wanted = m_foot->hasHeightForWidth() ? m_foot->heightForWidth(width() - 40) : m_foot->sizeHint().height();
+    pinFoot(wanted <= height() - kLeastBody);
+}
+
+void StepCard::pinFoot(bool pinned)
+{
+    if (pinned == m_pinned) return;
+    m_pinned = pinned;
+    // Moved, a widget loses the focus, and Enter would go to whatever comes next on the page.
+    QWidget* focus = window()->focusWidget();
+    const QPointer<QWidget> kept = focus && m_foot->isAncestorOf(focus) ? focus : nullptr;
+    if (pinned)
+        static_cast<QVBoxLayout*>(layout())->addWidget(m_foot);
+    else
+        m_bodyLayout->addWidget(m_foot);
+    m_foot->show();
+    if (kept) kept->setFocus();
+}
+
+/// What is to be done is set as large as lets everything be seen without scrolling. Where even the smallest leaves it
+/// cut, what answers scrolls with it: nobody answers what they have not read.
+void StepCard::fitSay()
+{
+    layout()->activate();
+    QWidget* body = m_scroll->widget();
+    for (const char* role : {"say", "longSay", "head", ""}) {
+        withRole(m_say, role);
+        m_say->style()->unpolish(m_say);
+        m_say->style()->polish(m_say);
+        m_bodyLayout->invalidate();
+        m_bodyLayout->activate();
+        if (m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height()) break;
+    }
+    body->updateGeometry();
+    const int asked = m_say->y() + m_say->heightForWidth(m_say->width());
+    if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) pinFoot(false);
+}
+
+void StepCard::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeFoot();
+    fitSay();
+}
+
+}  // namespace taut::app
