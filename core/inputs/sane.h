@@ -67,4 +67,24 @@ inline constexpr Sane kAny{-1e12, 1e12, true};
     }
 }
 
+/// What can be believed of something read at a press, by its kind: the widest of what its files may say.
+[[nodiscard]] constexpr Sane saneReading(Kind kind) noexcept
+{
+    switch (kind) {
+    case Kind::Count: return {0, 1e6, true};
+    case Kind::Share: return {-1, 100, true};
+    case Kind::Angle: return {-sane::kAngle.most, sane::kAngle.most, true};
+    case Kind::Length: return {-sane::kWebLength.most, sane::kWebLength.most, true};
+    case Kind::Mass: return {0, sane::kMass.most, true};
+    case Kind::Force: return {0, sane::kForce.most, true};
+    case Kind::ForcePerWidth: return {0, sane::kTension.most, true};
+    case Kind::Pressure: return sane::kAir;
+    case Kind::Speed: return {0, sane::kSpeed.most, true};
+    case Kind::Time: return {0, 7 * 24 * 3600.0, true};
+    case Kind::Power: return {0, sane::kPower.most, true};
+    case Kind::Current: return {0, 100, true};
+    default: return sane::kAny;
+    }
+}
+
 }  // namespace taut::inputs

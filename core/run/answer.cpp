@@ -9,6 +9,7 @@
 #include "core/run/parts.h"
 #include "core/run/words.h"
 #include "core/units/parse.h"
+#include "core/verdict/plausible.h"
 
 namespace taut::run {
 
@@ -137,6 +138,10 @@ Result<Answered> read(const Run& run, const Step& step, Answered answer)
         return refusal;
     }
     answer.value = Quantity(parsed->si(), parsed->kind(), parsed->unit(), answer.entered);
+    if (auto never = verdict::implausible(*answer.value, target)) {
+        never->subject = step.id.value;
+        return *std::move(never);
+    }
     if (wanted == nullptr) return answer;
     answer.window = target->ready()->window;
     answer.uncertainty = verdict::uncertaintyOf(*answer.value, target->ready()->instrument);

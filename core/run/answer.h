@@ -15,7 +15,8 @@ namespace taut::run {
 ///   needs in `stated` (answer.not_stated).  hold: the holder's name (answer.no_holder).  choice: one of its words
 ///   (answer.not_a_choice); a choice that stops the run, or another word than its target's where the target's word is
 ///   among the choices, is outside.  scan: the roll's tag or id, anything else is outside (answer.nothing_scanned when
-///   empty).  reading: a value with its unit; without a window it is recorded.
+///   empty).  reading: a value with its unit that can be (reading.*, verdict/plausible.h); without a window it is
+///   recorded.
 [[nodiscard]] Result<Answered> answerTo(const Run& run, const procedure::Step& step, std::string_view entered,
                                         const std::vector<std::string>& stated);
 

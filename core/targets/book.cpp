@@ -136,6 +136,15 @@ Stated& Stated::instrument(const std::optional<Quantity>& u)
     return *this;
 }
 
+Stated& Stated::most(const std::optional<Quantity>& end)
+{
+    if (auto* r = std::get_if<Ready>(&m_target->state)) {
+        const Quantity* value = std::get_if<Quantity>(&r->value);
+        if (end && value != nullptr && end->kind() == value->kind()) r->most = end;
+    }
+    return *this;
+}
+
 Stated& Stated::cannot(Finding why)
 {
     m_target->state = Cannot{std::move(why)};
@@ -249,7 +258,7 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
     }
     return add(
         {std::move(id), Shape::Quantity, std::move(name),
-         Ready{unit.empty() ? result.value->in("") : result.value->in(unit), {}, {}, {}, std::move(because), {}}});
+         Ready{unit.empty() ? result.value->in("") : result.value->in(unit), {}, {}, {}, {}, std::move(because), {}}});
 }
 
 Stated Book::value(std::string id, Text name, std::string how, Term result, std::string source, Arguments arguments)
@@ -259,20 +268,20 @@ Stated Book::value(std::string id, Text name, std::string how, Term result, std:
     if (arguments.empty() && !result.from.empty()) arguments.emplace_back("x", result);
     for (const auto& [symbol, part] : arguments)
         if (part.known()) because.given.push_back(given(symbol, name, *part.value, part.from));
-    return add(
-        {std::move(id), Shape::Quantity, std::move(name), Ready{*result.value, {}, {}, {}, std::move(because), {}}});
+    return add({std::move(id), Shape::Quantity, std::move(name),
+                Ready{*result.value, {}, {}, {}, {}, std::move(because), {}}});
 }
 
 Stated Book::word(std::string id, Text name, std::string value, std::string source, std::vector<Given> because)
 {
     return add({std::move(id), Shape::Word, std::move(name),
-                Ready{std::move(value), {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
+                Ready{std::move(value), {}, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
 }
 
 Stated Book::yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because)
 {
     return add({std::move(id), Shape::YesNo, std::move(name),
-                Ready{value, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
+                Ready{value, {}, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
 }
 
 bool Book::isNoted(const Text& text) const

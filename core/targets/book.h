@@ -55,6 +55,8 @@ public:
     Stated& advice(Text text);
     Stated& uncertainty(std::optional<Quantity> u);
     Stated& instrument(const std::optional<Quantity>& u);
+    /// Where the control or gauge ends; what is not of the target's kind says nothing.
+    Stated& most(const std::optional<Quantity>& end);
     Stated& cannot(Finding why);
     /// Speaks of the value, and of window and instrument set later, in this unit.
     Stated& in(const std::string& unit);

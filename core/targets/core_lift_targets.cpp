@@ -108,7 +108,7 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
     // Recorded, not judged: a pressure proves nothing about what hangs on the lift.
     if (const Ready* r = pressure.ready()) {
         const Quantity value = std::get<Quantity>(r->value);
-        pressure.instrument(lift.pressure.uncertainty);
+        pressure.instrument(lift.pressure.uncertainty).most(lift.pressure.most);
         pressure.window({}, {}, Rule::None,
                         "not judged: the pressure says when it should rise, not that the roll is held");
         if (lift.pressure.most && value.si() > lift.pressure.most->si()) {

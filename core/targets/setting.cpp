@@ -21,7 +21,7 @@ Term through(const std::string& formulaId, Arguments arguments, const Term& tens
 /// Gives a setting its window, holds both inside what the control can be set to, and says so when it cannot.
 void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& low, const Term& high, Rule rule)
 {
-    setting.instrument(zone.setting.uncertainty);
+    setting.instrument(zone.setting.uncertainty).most(zone.setting.most);
     const Ready* r = setting.ready();
     if (r == nullptr) return;
     const Quantity value = std::get<Quantity>(r->value);
@@ -165,7 +165,7 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
     const Term e2 = book.target(id + "strain");
     const Arguments arguments{{"e1", e1}, {"e2", e2}};
     Stated setting = book.formula(id + "setting", name, "D2.draw", arguments, "%");
-    setting.instrument(zone.setting.uncertainty);
+    setting.instrument(zone.setting.uncertainty).most(zone.setting.most);
     if (setting.ready() == nullptr || !terms.low.known() || !terms.high.known() || !terms.total.known()) return;
     const double scale = e2.value->si() / terms.total.value->si();
     auto drawAt = [&](const Term& tension) {

@@ -45,6 +45,7 @@ struct Ready {
     TargetValue value;
     std::optional<Quantity> uncertainty;  ///< of the target, expanded, k = 2; shown, never moves a limit
     std::optional<Quantity> instrument;   ///< of the instrument it is read on, expanded, k = 2; decides inside and near
+    std::optional<Quantity> most;         ///< where what it is set or read with ends; nothing is read beyond it
     Window window;
     Because because;
     Text advice;

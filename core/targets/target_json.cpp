@@ -74,6 +74,7 @@ Json readyJson(Json object, const Ready& ready, UnitSystem system)
     setKind(object, ready.value);
     object.set("text", shownText(ready.value, system));
     object.set("uncertainty", optionalNumber(ready.uncertainty)).set("instrument", optionalNumber(ready.instrument));
+    if (ready.most) object.set("most", ready.most->si());
     object.set("window", windowJson(ready.window));
     object.set("formula", ready.because.formula).set("symbols", ready.because.symbols);
     Json given = Json::array();
@@ -99,6 +100,7 @@ Ready readyFrom(const Json& object)
     const std::string unit = q ? q->unit() : "";
     if (object["uncertainty"].isNumber()) ready.uncertainty = Quantity(object["uncertainty"].number(), kind, unit);
     if (object["instrument"].isNumber()) ready.instrument = Quantity(object["instrument"].number(), kind, unit);
+    if (object["most"].isNumber()) ready.most = Quantity(object["most"].number(), kind, unit);
     ready.window = windowFrom(object["window"], kind, unit);
     ready.because.formula = object["formula"].text();
     ready.because.symbols = object["symbols"].text();

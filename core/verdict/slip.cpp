@@ -64,20 +64,20 @@ std::optional<Finding> likelySlip(const Quantity& typed, const targets::Window& 
             if (m.kind != typed.kind() || m.typed != unit->symbol) continue;
             const Unit* meant = findUnit(m.kind, m.meant);
             if (meant == nullptr || !fits(toSi(number, *meant), typed, window)) continue;
-            return hint(Text("The same number in %1 would be inside.", {std::string(m.meant)}),
+            return hint(Text("The same number in %1 would fit.", {std::string(m.meant)}),
                         Text("Look at which ring or unit was read, and type the value again."));
         }
     }
     if (typed.kind() == Kind::Length && fits(typed.si() / kPi, typed, window))
-        return hint("Divided by 3.14 it would be inside: this may be the length round the roll.",
+        return hint("Divided by 3.14 it would fit: this may be the length round the roll.",
                     "Measure straight across and type the diameter.");
     constexpr struct {
         double factor;
         const char* text;
-    } kPlaces[] = {{10, "Ten times as much would be inside."},
-                   {0.1, "A tenth of it would be inside."},
-                   {1000, "A thousand times as much would be inside."},
-                   {0.001, "A thousandth of it would be inside."}};
+    } kPlaces[] = {{10, "Ten times as much would fit."},
+                   {0.1, "A tenth of it would fit."},
+                   {1000, "A thousand times as much would fit."},
+                   {0.001, "A thousandth of it would fit."}};
     for (const auto& place : kPlaces)
         if (fits(typed.si() * place.factor, typed, window))
             return hint(place.text, "Check the decimal point, and type the value again.");

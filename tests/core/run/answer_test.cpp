@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/units/plain.h"
+#include "tests/core/run/demo_walk.h"
 #include "tests/core/run/small_press.h"
 
 using namespace taut;
@@ -210,7 +211,7 @@ TEST_CASE("a reading without a window, or of a target that is not known, is reco
 {
     Walk walk;
     walk.upTo("threading.roll.lift");
-    walk.must(Answer{{"threading.roll.lift"}, "90 bar", {}});
+    walk.must(Answer{{"threading.roll.lift"}, "9 bar", {}});
     CHECK(walk.run().standing({"threading.roll.lift"}).answer->judgement.verdict == Verdict::Recorded);
     walk.upTo("tension.settings.strain");
     CHECK(codeOf(walk, "tension.settings.strain", "soft") == "quantity.not_a_number");
@@ -256,4 +257,58 @@ TEST_CASE("a correction does not make an old deed young")
     walk.must(Correct{{"threading.splice.clamp"}, "yes", "said it of the wrong clamp"});
     CHECK_FALSE(walk.has("webs_clamped"));
     CHECK(walk.has("web_joined"));
+}
+
+TEST_CASE("a gauge without a window takes no pressure below nothing and none beyond its end, when read or corrected")
+{
+    Basis b = basis();
+    for (targets::Target& target : b.targets.all)
+        if (target.id == "lift.pressure")
+            std::get<targets::Ready>(target.state).most = Quantity(6e5, Kind::Pressure, "bar");
+    Walk walk(b);
+    const std::string lift = "threading.roll.lift";
+    walk.upTo(lift);
+    CHECK(codeOf(walk, lift, "-1 bar") == "reading.below_zero");
+    const auto refused = walk.tryTo(Answer{{lift}, "1000000000 psi", {}});
+    REQUIRE(refused);
+    CHECK(refused->code == "reading.beyond_end");
+    CHECK(refused->subject == lift);
+    CHECK(walk.state(lift) == StepState::Open);
+    walk.must(Answer{{lift}, "1.2 bar", {}});
+    CHECK(walk.codeOf(Correct{{lift}, "12 bar", "misread"}) == "reading.beyond_end");
+    CHECK(walk.run().standing({lift}).answer->entered == "1.2 bar");
+}
+
+TEST_CASE("what the profile says of lift and zones is where their readings end")
+{
+    const Run run = Run::fold(
+        std::vector<Event>{demo::begun(demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})});
+    for (const char* id : {"lift.pressure", "tension.unwind.setting", "tension.rewind.setting"}) {
+        INFO(id);
+        const targets::Target* target = run.targets().find(id);
+        REQUIRE(target != nullptr);
+        REQUIRE(target->ready() != nullptr);
+        REQUIRE(target->ready()->most);
+        CHECK(target->ready()->most->si() == Approx(6e5));  // resources/presses/north.toml
+    }
+}
+
+TEST_CASE("an answer of a record that nobody would be allowed now is still read as it stands")
+{
+    Walk walk;
+    walk.upTo("threading.roll.lift");
+    walk.must(Answer{{"threading.roll.lift"}, "9 bar", {}});
+    std::vector<Event> stored = walk.run().events();
+    std::string old = stored.back().json();
+    for (std::size_t at = old.find("9 bar"); at != std::string::npos; at = old.find("9 bar", at + 6))
+        old.replace(at, 5, "-9 bar");
+    const std::size_t value = old.find("900000");
+    REQUIRE(value != std::string::npos);
+    old.insert(value, "-");
+    const auto back = eventFrom(old);
+    REQUIRE(back);
+    stored.back() = *back;
+    const StepStanding s = Run::fold(stored).standing({"threading.roll.lift"});
+    CHECK(s.state == StepState::Answered);
+    CHECK(s.answer->value->si() == Approx(-9e5));
 }
