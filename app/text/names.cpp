@@ -10,6 +10,7 @@
 
 #include "app/text/words.h"
 #include "core/run/words.h"
+#include "core/targets/aim.h"
 
 namespace taut::app {
 
@@ -195,7 +196,7 @@ QString valueText(const targets::TargetValue& value, UnitSystem system)
 
 QString targetValue(const targets::Target& target, UnitSystem system)
 {
-    if (const targets::Ready* ready = target.ready()) return valueText(ready->value, system);
+    if (const targets::Ready* ready = target.ready()) return valueText(targets::aimOf(*ready, system), system);
     const auto* needs = std::get_if<targets::Needs>(&target.state);
     if (needs == nullptr) return said(QT_TRANSLATE_NOOP("names", "cannot"));
     QStringList keys;

@@ -3,6 +3,7 @@
 
 #include "app/verbs/inputs_from.h"
 #include "app/verbs/verbs.h"
+#include "core/targets/aim.h"
 #include "core/targets/target_json.h"
 #include "core/units/format.h"
 #include "core/units/plain.h"
@@ -69,7 +70,7 @@ void printPlain(const Targets& targets, const inputs::Inputs& inputs, const Cons
             family = familyOf(target.id);
         }
         const targets::Ready* ready = target.ready();
-        rows.push_back({target.id, ready == nullptr ? "-" : valueText(ready->value, system),
+        rows.push_back({target.id, ready == nullptr ? "-" : valueText(targets::aimOf(*ready, system), system),
                         ready == nullptr ? "" : windowText(ready->window, system), whyText(target, system),
                         plain(target.name, system)});
     }

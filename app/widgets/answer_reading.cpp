@@ -17,6 +17,7 @@
 #include "app/widgets/drawn.h"
 #include "app/widgets/number_pad.h"
 #include "app/widgets/theme.h"
+#include "core/targets/aim.h"
 #include "core/units/parse.h"
 #include "core/units/unit.h"
 
@@ -173,7 +174,8 @@ void ReadingArea::follow()
         const std::optional<Quantity> shown = now || !m_field->text().isEmpty() || !last ? now : last->value;
         const double u = shown ? verdict::uncertaintyOf(*shown, m_ready->instrument)
                                : (m_ready->instrument ? m_ready->instrument->si() : 0);
-        m_bar->setBar(limitBarOf(m_ready->window, u, *wanted, shown, m_content.units));
+        m_bar->setBar(limitBarOf(m_ready->window, u, std::get<Quantity>(targets::aimOf(*m_ready, m_content.units)),
+                                 shown, m_content.units));
         if (!now && !m_field->text().trimmed().isEmpty()) {
             const auto parsed = parsedAs(*wanted, entered());
             if (!parsed) m_hint->setText(words(parsed.error(), m_content.units));

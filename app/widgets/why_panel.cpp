@@ -11,6 +11,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "core/targets/aim.h"
 
 namespace taut::app {
 
@@ -108,7 +109,7 @@ void WhyPanel::addTarget(const targets::Target& target, UnitSystem system)
 
 void WhyPanel::addReady(const targets::Ready& ready, UnitSystem system)
 {
-    QString value = valueText(ready.value, system);
+    QString value = valueText(targets::aimOf(ready, system), system);
     if (ready.uncertainty) value += QStringLiteral(" \u00B1 ") + quantityText(*ready.uncertainty, system);
     line({}, value, "head");
     const QString range = rangeText(ready.window.low, ready.window.high, system);

@@ -6,6 +6,7 @@
 
 #include "core/procedure/lint.h"
 #include "core/procedure/placeholders.h"
+#include "core/targets/aim.h"
 #include "core/units/parse.h"
 
 namespace taut::procedure {
@@ -18,13 +19,14 @@ bool holds(const StepSpec& spec, const std::set<std::string>& facts)
 }
 
 /// What stands for {target} in a sentence.
-TextArg spoken(const targets::Target* target)
+TextArg spoken(const targets::Target* target, UnitSystem system)
 {
     const targets::Ready* ready = target == nullptr ? nullptr : target->ready();
     if (ready == nullptr) return std::string("the value on the sheet");
-    if (const auto* quantity = std::get_if<Quantity>(&ready->value)) return quantity->magnitude();
-    if (const auto* yes = std::get_if<bool>(&ready->value)) return std::string(*yes ? "yes" : "no");
-    return std::get<std::string>(ready->value);
+    const targets::TargetValue value = targets::aimOf(*ready, system);
+    if (const auto* quantity = std::get_if<Quantity>(&value)) return quantity->magnitude();
+    if (const auto* yes = std::get_if<bool>(&value)) return std::string(*yes ? "yes" : "no");
+    return std::get<std::string>(value);
 }
 
 double seconds(const std::string& wait)
@@ -152,7 +154,8 @@ private:
         step.waitSeconds = seconds(spec.wait);
 
         Filling filling;
-        if (!step.target.empty()) filling.emplace_back("target", spoken(target));
+        if (!step.target.empty())
+            filling.emplace_back("target", spoken(target, m_press == nullptr ? UnitSystem::Metric : m_press->units));
         if (!step.control.empty()) filling.emplace_back("control", labelOf(step.control, at));
         filling.emplace_back("register_mark", registerMark());
         if (item != nullptr) filling.emplace_back(spec.forEach, item->name);

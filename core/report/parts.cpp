@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/base/clock.h"
+#include "core/targets/aim.h"
 
 namespace taut::report {
 
@@ -58,15 +59,16 @@ Cell cell(Text text) { return text.empty() ? Cell{} : Cell{std::move(text), Mark
 
 Cell cell(const Quantity& quantity) { return {quantity, Mark::None, false}; }
 
-Cell valueCell(const targets::Target* target)
+Cell valueCell(const targets::Target* target, UnitSystem system)
 {
     if (target == nullptr) return {};
     if (std::holds_alternative<targets::Cannot>(target->state)) return cell("cannot");
     const targets::Ready* ready = target->ready();
     if (ready == nullptr) return cell("not known");
-    if (const auto* quantity = std::get_if<Quantity>(&ready->value)) return cell(*quantity);
-    if (const auto* yes = std::get_if<bool>(&ready->value)) return cell(*yes ? "yes" : "no");
-    std::string word = std::get<std::string>(ready->value);
+    const targets::TargetValue value = targets::aimOf(*ready, system);
+    if (const auto* quantity = std::get_if<Quantity>(&value)) return cell(*quantity);
+    if (const auto* yes = std::get_if<bool>(&value)) return cell(*yes ? "yes" : "no");
+    std::string word = std::get<std::string>(value);
     for (char& c : word)
         if (c == '_') c = ' ';
     return cell(data(std::move(word)));
@@ -149,7 +151,7 @@ std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground)
         if (roll->outerDiameter) add("Diameter", cell(roll->outerDiameter->quantity()));
         if (roll->core) add("Core", cell(roll->core->quantity()));
         add("Wound", cell(windingWord(roll->winding)));
-        if (const targets::Target* feed = ground.targets->find("roll.feed")) add("Fed", valueCell(feed));
+        if (const targets::Target* feed = ground.targets->find("roll.feed")) add("Fed", valueCell(feed, ground.units));
     }
     return pairs;
 }

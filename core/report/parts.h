@@ -32,8 +32,8 @@ struct Ground {
 [[nodiscard]] std::string holders(const std::vector<run::StopHeld>& held);
 [[nodiscard]] Cell cell(Text text);
 [[nodiscard]] Cell cell(const Quantity& quantity);
-/// A target's value: a quantity, a word, yes or no; nothing when it is not ready.
-[[nodiscard]] Cell valueCell(const targets::Target* target);
+/// A target's value as it is aimed at in these units: a quantity, a word, yes or no; nothing when it is not ready.
+[[nodiscard]] Cell valueCell(const targets::Target* target, UnitSystem system);
 [[nodiscard]] Cell windowCell(const targets::Window& window);
 /// A text up to its first full stop, question mark or colon: enough to know a step again.
 [[nodiscard]] Text firstSentence(const Text& text);

@@ -92,7 +92,7 @@ Settings settingsOf(const Ground& ground, const run::Run* run)
         const targets::Target* target = step.target.empty() ? nullptr : ground.targets->find(step.target);
         std::optional<run::StepStanding> standing;
         if (run != nullptr) standing = run->standing(step.id);
-        Cell value = valueCell(target);
+        Cell value = valueCell(target, ground.units);
         value.strong = true;
         const targets::Window* window = windowOf(target, standing ? &*standing : nullptr);
         Table& table =

@@ -175,7 +175,7 @@ std::optional<Table> otherTargets(const Ground& ground)
     for (const targets::Target& target : ground.targets->all) {
         const targets::Ready* ready = target.ready();
         if (read.count(target.id) != 0 || ready == nullptr) continue;
-        Cell value = valueCell(&target);
+        Cell value = valueCell(&target, ground.units);
         value.strong = true;
         table.rows.push_back({cell(target.name), std::move(value), windowCell(ready->window), cell(data(target.id)),
                               cell(data(ready->because.formula))});

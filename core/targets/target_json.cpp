@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "core/targets/aim.h"
 #include "core/units/format.h"
 #include "core/units/plain.h"
 
@@ -72,7 +73,7 @@ Json readyJson(Json object, const Ready& ready, UnitSystem system)
 {
     object.set("state", "ready").set("value", valueJson(ready.value));
     setKind(object, ready.value);
-    object.set("text", shownText(ready.value, system));
+    object.set("text", shownText(aimOf(ready, system), system));
     object.set("uncertainty", optionalNumber(ready.uncertainty)).set("instrument", optionalNumber(ready.instrument));
     if (ready.most) object.set("most", ready.most->si());
     object.set("window", windowJson(ready.window));

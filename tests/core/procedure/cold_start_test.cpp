@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/procedure/lint.h"
+#include "core/units/format.h"
 #include "shop.h"
 
 using namespace taut;
@@ -290,5 +291,26 @@ TEST_CASE("the source of a text is one per text of the file, whatever the press"
     for (const auto& [id, said] : sources) {
         INFO(id);
         CHECK(said.size() == 1);
+    }
+}
+
+TEST_CASE("the automatic stop is ordered at a diameter that its window does not forbid")
+{
+    // In each of these the diameter, rounded to the nearest, would stand below the limit, rounded up.
+    for (const Case& c : {Case{"resources/presses/north.toml", "parcel-tag", "R0043", "full"},
+                          Case{"resources/presses/north.toml", "seed-window", "R0049", "full"},
+                          Case{"resources/presses/south.toml", "parcel-tag", "R0041", "full"}}) {
+        const inputs::Inputs in = inputsOf(c.press, c.job, c.roll);
+        const targets::Targets all = targets::computeTargets(in);
+        const Plan plan = planOf(c);
+        const auto step = std::find_if(plan.steps.begin(), plan.steps.end(),
+                                       [](const Step& s) { return s.target == "stop.diameter"; });
+        REQUIRE(step != plan.steps.end());
+        const targets::Ready* stop = all.find("stop.diameter")->ready();
+        REQUIRE(stop != nullptr);
+        INFO(c.press << ' ' << c.job);
+        const std::string least = format(*stop->window.low, in.press->units, Rounding::Up);
+        CHECK(format(std::get<Quantity>(stop->value), in.press->units) != least);
+        CHECK(plain(step->say, in.press->units).find(" to " + least) != std::string::npos);
     }
 }

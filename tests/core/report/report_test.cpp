@@ -245,3 +245,28 @@ TEST_CASE("the set-up comes before the first page break and what follows after i
     CHECK(settingsBefore);
     CHECK(readingsAfter);
 }
+
+TEST_CASE("every value of a sheet stands inside the window printed beside it")
+{
+    run::Sources sources = run::mini::sources();
+    sources.job = run::sourceOf("J-2104", 1, run::mini::resource("demo/jobs/seed-window.toml"));
+    sources.substrate.id = "pet-36";
+    sources.roll = run::sourceOf("R0049", 0, run::mini::rollText("R0049"));
+    const run::Basis basis = run::basisFor(sources, {}).value();
+    const auto read = [](const Quantity& q, Rounding rounding) {
+        return std::stod(show(q, UnitSystem::Metric, rounding).number);
+    };
+    int rows = 0;
+    for (const Table& table : allOf<Table>(blankSheet(basis)))
+        for (const auto& row : table.rows)
+            for (std::size_t i = 0; i + 1 < row.size(); ++i) {
+                const auto* value = std::get_if<Quantity>(&row[i].value);
+                const auto* limits = std::get_if<Limits>(&row[i + 1].value);
+                if (value == nullptr || limits == nullptr) continue;
+                INFO(wordsOf(row[i]) << " of " << wordsOf(row[i + 1]));
+                ++rows;
+                if (limits->low) CHECK(read(*value, Rounding::Nearest) >= read(*limits->low, Rounding::Up));
+                if (limits->high) CHECK(read(*value, Rounding::Nearest) <= read(*limits->high, Rounding::Down));
+            }
+    CHECK(rows > 10);
+}

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/aim.h"
+
+#include <tuple>
+
+#include "core/units/format.h"
+#include "core/units/parse.h"
+
+namespace taut::targets {
+
+namespace {
+
+/// What is read off a shown quantity, in SI.
+double shownSi(const Quantity& q, UnitSystem system, Rounding rounding)
+{
+    const Shown shown = show(q, system, rounding);
+    const auto number = parseNumber(shown.number);
+    const Unit* unit = findUnit(q.kind(), shown.unit.empty() ? "1" : shown.unit);
+    return number && unit != nullptr ? toSi(*number, *unit) : q.si();
+}
+
+}  // namespace
+
+TargetValue aimOf(const Ready& ready, UnitSystem system)
+{
+    const auto* value = std::get_if<Quantity>(&ready.value);
+    const auto& [low, high] = std::tie(ready.window.low, ready.window.high);
+    if (value == nullptr || !Range{low, high}.contains(value->si())) return ready.value;
+
+    const double shown = shownSi(*value, system, Rounding::Nearest);
+    const double least = low ? shownSi(*low, system, Rounding::Up) : shown;
+    const double most = high ? shownSi(*high, system, Rounding::Down) : shown;
+    if (least > most || (shown >= least && shown <= most)) return ready.value;
+    return Quantity(shown < least ? least : most, value->kind(), value->unit());
+}
+
+}  // namespace taut::targets

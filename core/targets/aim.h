@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/targets/target.h"
+
+namespace taut::targets {
+
+/// The value as it is shown and aimed at. Limits are shown rounded inward, so that a value beside one would be shown
+/// outside its own window ("119.4 mm, 119.5 to 129.4 mm"): such a value is moved to the limit as these units show
+/// it. Any other value, and one outside its window, is the target's own. Nothing is judged or computed by it.
+[[nodiscard]] TargetValue aimOf(const Ready& ready, UnitSystem system);
+
+}  // namespace taut::targets
