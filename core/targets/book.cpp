@@ -246,6 +246,10 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
     assert(formula != nullptr);
     Term result = evaluated(formulaId, arguments, {});
     if (!result.known()) {
+        const auto isDiameter = [from = diameter().from](const auto& a) { return a.second.from == from; };
+        if (result.cannot && result.cannot->code == "formula.outside_domain" && m_impossibleDiameter &&
+            std::any_of(arguments.begin(), arguments.end(), isDiameter))
+            result.cannot = m_impossibleDiameter;
         if (result.cannot && result.cannot->subject.empty()) result.cannot->subject = id;
         return lacking(std::move(id), std::move(name), Shape::Quantity, result);
     }

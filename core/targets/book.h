@@ -100,6 +100,8 @@ public:
     Stated yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because);
     Stated lacking(std::string id, Text name, Shape shape, const Term& lack);
     void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
+    /// Why the roll's diameter cannot be: said in place of "no answer" by every formula that has none for it.
+    void blame(const Finding& diameter) { m_impossibleDiameter = diameter; }
     /// Whether a finding says just this.
     [[nodiscard]] bool isNoted(const Text& text) const;
     void schedule(Schedule s) { m_targets.schedules.push_back(std::move(s)); }
@@ -114,6 +116,7 @@ private:
     std::shared_ptr<const inputs::Substrate> m_substrate;
     std::shared_ptr<const inputs::Roll> m_roll;
     std::optional<Length> m_present;
+    std::optional<Finding> m_impossibleDiameter;
     Result<std::vector<inputs::NamedPath>> m_paths;
     std::deque<Target> m_all;  ///< a deque, so that a Stated stays good while others are added
     Targets m_targets;         ///< schedules and findings; `all` is filled by finish

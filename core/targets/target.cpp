@@ -44,7 +44,10 @@ Targets computeTargets(const inputs::Inputs& in, std::optional<Length> presentDi
     // A slip of the hand stops, and the roll's file counts until it is mended.
     if (presentDiameter && !inputs::isRollDiameter(*presentDiameter)) presentDiameter.reset();
     Book book(in, presentDiameter);
-    for (Finding& f : found) book.note(std::move(f));
+    for (Finding& f : found) {
+        if (f.code == "input.diameter_below_core") book.blame(f);
+        book.note(std::move(f));
+    }
     stateRoll(book);
     stateJob(book);
     stateCoreAndLift(book);

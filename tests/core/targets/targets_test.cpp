@@ -9,6 +9,7 @@
 #include "core/physics/formula.h"
 #include "core/targets/target.h"
 #include "core/targets/target_json.h"
+#include "core/units/plain.h"
 #include "tests/core/targets/demo_inputs.h"
 
 using namespace taut;
@@ -294,4 +295,31 @@ TEST_CASE("a path that cannot be threaded is said once")
     CHECK(std::count_if(t.findings.begin(), t.findings.end(), [](const Finding& f) {
               return f.text.source.find("around roller") != std::string::npos;
           }) == 1);
+}
+
+TEST_CASE("a roll said to be smaller than its core is told once, and by the real reason only")
+{
+    for (const demo::Case& c : demo::cases()) {
+        INFO(c.press << ' ' << c.roll);
+        const auto in = demo::inputs(c.press, c.job, c.roll);
+        const Targets before = targets::computeTargets(in);
+        const Targets t = targets::computeTargets(in, Length::si(0.06));
+        std::size_t told = 0;
+        for (const Finding& f : t.findings) {
+            CHECK(f.code != "formula.outside_domain");
+            if (f.code == "input.diameter_below_core") ++told;
+        }
+        CHECK(told == 1);
+        std::size_t closed = 0;
+        for (const targets::Target& target : t.all) {
+            const auto* cannot = std::get_if<targets::Cannot>(&target.state);
+            if (cannot == nullptr || stateOf(before, target.id) == "cannot") continue;
+            INFO(target.id << ": " << sentence(cannot->why));
+            CHECK(cannot->why.code == "input.diameter_below_core");
+            // The same words as the finding, so that a list of reasons holds them once.
+            CHECK(std::find(t.findings.begin(), t.findings.end(), cannot->why) != t.findings.end());
+            ++closed;
+        }
+        CHECK(closed > 0);
+    }
 }
