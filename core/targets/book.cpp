@@ -54,6 +54,12 @@ Term number(const std::optional<int>& value, std::string key)
 }
 Term policy(double si, Kind kind, std::string name) { return known(Quantity(si, kind), "policy:" + std::move(name)); }
 
+Term called(Term term, Text name)
+{
+    term.name = std::move(name);
+    return term;
+}
+
 Term lack(const std::vector<Term>& parts)
 {
     Term out;
@@ -271,7 +277,8 @@ Stated Book::value(std::string id, Text name, std::string how, Term result, std:
     Because because{std::move(how), {}, {}, std::move(source)};
     if (arguments.empty() && !result.from.empty()) arguments.emplace_back("x", result);
     for (const auto& [symbol, part] : arguments)
-        if (part.known()) because.given.push_back(given(symbol, name, *part.value, part.from));
+        if (part.known())
+            because.given.push_back(given(symbol, part.name.empty() ? name : part.name, *part.value, part.from));
     return add({std::move(id), Shape::Quantity, std::move(name),
                 Ready{*result.value, {}, {}, {}, {}, std::move(because), {}}});
 }

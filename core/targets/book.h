@@ -22,6 +22,7 @@ struct Term {
     std::optional<Quantity> value;
     std::vector<std::string> missing;
     std::optional<Finding> cannot;
+    Text name{};  ///< what it is, where no formula tells: among the givens of a value; empty = what the value is
     [[nodiscard]] bool known() const { return value.has_value(); }
 };
 [[nodiscard]] Term known(Quantity value, std::string from);
@@ -37,6 +38,8 @@ template <Kind K>
 [[nodiscard]] Term number(const std::optional<int>& value, std::string key);
 /// A value of ours, editable by nobody here: from "policy:NAME".
 [[nodiscard]] Term policy(double si, Kind kind, std::string name);
+/// The same under a name of its own.
+[[nodiscard]] Term called(Term term, Text name);
 /// The same quantity under another provenance, when all are known; else what they lack together.
 [[nodiscard]] Term combine(const std::vector<Term>& parts, std::string from,
                            double (*value)(const std::vector<double>& si), Kind kind);

@@ -74,7 +74,9 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
         {mass, extra, carriage}, "roll, adapter and carriage",
         [](const std::vector<double>& v) { return v[0] + v[1] + v[2]; }, Kind::Mass);
     Stated stated = book.value("lift.load", "Load on the lift", "rule", load, "definition",
-                               {{"roll", mass}, {"adapter", extra}, {"carriage", carriage}});
+                               {{"roll", called(mass, "roll with its core")},
+                                {"adapter", called(extra, "core adapter")},
+                                {"carriage", called(carriage, "what the lift moves with the roll")}});
     stated.in(us ? "lb" : "kg");
 
     // What may be lifted is what the plate says, never what the pressure would allow.

@@ -114,7 +114,9 @@ void stateMass(Book& book)
     Term mass = computed;
     if (weighed && (!computed.known() || roll.mass->si() >= computed.value->si())) mass = term(roll.mass, "roll.mass");
     book.value("roll.mass", "Mass of the roll with its core", "rule", mass, "definition",
-               {{"web", web.term()}, {"core", core}, {"stated", weighed ? term(roll.mass, "roll.mass") : Term{}}})
+               {{"web", called(web.term(), "web on the roll")},
+                {"core", called(core, "core")},
+                {"stated", called(weighed ? term(roll.mass, "roll.mass") : Term{}, "roll as weighed")}})
         .in(unit)
         .advice("Web and core; where a scale and the geometry differ the larger is used.");
     book.formula("roll.wraps", "Wraps on the roll", "R2",
@@ -243,7 +245,8 @@ void stateJob(Book& book)
     book.yesNo("job.covered", coveredName, covered, "definition", why)
         .advice(covered ? Text("One roll does it.") : Text("Have the next roll and a splice ready."));
     const double rolls = std::ceil(need / have);
-    const Arguments because{{"L", onRoll}, {"N", length.term()}};
+    const Arguments because{{"L", called(onRoll, "web on the roll")},
+                            {"N", called(length.term(), "web the job needs")}};
     book.value("job.rolls", "Rolls like this one", "rule", known(Quantity(rolls, Kind::Count), ""), "definition",
                because);
     book.value("job.splices", "Splices to expect", "rule",

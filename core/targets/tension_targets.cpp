@@ -89,7 +89,8 @@ void stateZone(Book& book, const inputs::Zone& zone)
                           ? book.formula(id + "per_width", perWidthName, "T2",
                                          {{"s", choice.stress}, {"t", book.caliper()}}, us ? "lbf/in" : "N/mm")
                           : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId,
-                                       {{"low", choice.low}, {"high", choice.high}});
+                                       {{"low", called(choice.low, "lowest tension per width")},
+                                        {"high", called(choice.high, "highest tension per width")}});
     perWidth.in(us ? "lbf/in" : "N/mm");
     if (choice.low.known() && choice.high.known())
         perWidth.window(choice.low.value, choice.high.value, choice.rule, choice.source);

@@ -29,10 +29,12 @@ void statePathLengths(Book& book)
         for (const inputs::NamedPath& named : *book.paths()) {
             Arguments parts;
             for (const physics::PathSpan& span : named.path.spans)
-                parts.emplace_back("s", known(Quantity(span.length, Kind::Length), "path:" + span.from));
+                parts.emplace_back("s", called(known(Quantity(span.length, Kind::Length), "path:" + span.from),
+                                               Text("from %1 to %2", {span.from, span.to})));
             for (const physics::PathArc& arc : named.path.arcs)
                 if (arc.length.si() > 0)
-                    parts.emplace_back("b", known(Quantity(arc.length, Kind::Length), "path:" + arc.roller));
+                    parts.emplace_back("b", called(known(Quantity(arc.length, Kind::Length), "path:" + arc.roller),
+                                                   Text("round %1", {arc.roller})));
             book.value("thread." + named.name + ".length", name, "rule",
                        known(Quantity(named.path.length(), Kind::Length, longUnit(book)), ""),
                        "V3, sum of spans and arcs", parts)

@@ -323,3 +323,16 @@ TEST_CASE("a roll said to be smaller than its core is told once, and by the real
         CHECK(closed > 0);
     }
 }
+
+TEST_CASE("whatever a target was computed from has a name of its own")
+{
+    for (const demo::Case& c : demo::cases())
+        for (const targets::Target& target : targets::computeTargets(demo::inputs(c.press, c.job, c.roll)).all) {
+            if (target.ready() == nullptr) continue;
+            std::set<std::string> names;
+            for (const targets::Given& g : target.ready()->because.given) {
+                INFO(target.id << ' ' << g.symbol << ": " << plain(g.name));
+                CHECK(names.insert(plain(g.name)).second);
+            }
+        }
+}
