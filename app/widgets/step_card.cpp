@@ -19,6 +19,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
+#include "core/run/words.h"
 
 namespace taut::app {
 
@@ -114,9 +115,7 @@ void StepCard::showStanding()
                 "strong");
     if (s.state == run::StepState::Outside) showOutside();
     if (s.answer) {
-        const QString entered = s.answer->entered == "yes"    ? tr("yes")
-                                : s.answer->entered == "done" ? tr("done")
-                                                              : dataText(s.answer->entered);
+        const QString entered = words(run::enteredSaid(&m_content.step, s.answer->entered), m_content.units);
         QString said =
             tr("Answered %1 by %2, %3.").arg(entered, QString::fromStdString(s.byName), clockText(s.at, s.offset));
         if (s.answer->value) said += QLatin1Char(' ') + tr("It is %1.").arg(verdictText(s.answer->judgement));

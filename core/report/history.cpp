@@ -2,6 +2,7 @@
 #include <map>
 
 #include "core/report/readings.h"
+#include "core/run/words.h"
 
 namespace taut::report {
 
@@ -45,17 +46,20 @@ public:
         const bool outside = answered.judgement.verdict == verdict::Verdict::Outside;
         const Said before = std::exchange(m_said[answered.step.value], Said{answered.entered, outside});
         if (answered.correction)
-            return Told{
-                "corrected",
-                {name(answered.step), Text("from %1 to %2: %3", {before.entered, answered.entered, answered.reason})}};
-        if (outside) return Told{"read outside", {name(answered.step), data(answered.entered)}};
+            return Told{"corrected",
+                        {name(answered.step),
+                         Text("from %1 to %2: %3", {said(answered.step, before.entered),
+                                                    said(answered.step, answered.entered), answered.reason})}};
+        if (outside) return Told{"read outside", {name(answered.step), said(answered.step, answered.entered).front()}};
         if (before.outside)
             return Told{"read again",
-                        {name(answered.step), Text("%1, before it %2", {answered.entered, before.entered})}};
+                        {name(answered.step), Text("%1, before it %2", {said(answered.step, answered.entered),
+                                                                        said(answered.step, before.entered)})}};
         if (answered.filled && !answered.filled->stale.empty())
             return Told{"found at the roll",
-                        {name(answered.step), Text("%1; steps to be done again: %2",
-                                                   {answered.entered, count(answered.filled->stale.size())})}};
+                        {name(answered.step),
+                         Text("%1; steps to be done again: %2",
+                              {said(answered.step, answered.entered), count(answered.filled->stale.size())})}};
         return std::nullopt;
     }
     std::optional<Told> operator()(const run::NotApplicable& skipped)
@@ -131,6 +135,11 @@ private:
     {
         const procedure::Step* step = m_run.plan().find(id);
         return step == nullptr ? data(id.value) : nameOf(*step, m_run.targets().find(step->target));
+    }
+    /// What was answered, as an argument.
+    [[nodiscard]] std::vector<Text> said(const procedure::StepId& id, const std::string& entered) const
+    {
+        return {run::enteredSaid(m_run.plan().find(id), entered)};
     }
     [[nodiscard]] Text stage(const std::string& id) const
     {

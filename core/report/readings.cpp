@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/readings.h"
+#include "core/run/words.h"
 
 namespace taut::report {
 
@@ -51,7 +52,7 @@ Cell enteredCell(const Step& step, const run::StepStanding& standing)
 {
     if (!standing.answer) return {};
     if (step.kind == StepKind::Confirm || step.kind == StepKind::Call || step.kind == StepKind::Motion) return {};
-    Cell entered = cell(data(standing.answer->entered));
+    Cell entered = cell(run::enteredSaid(&step, standing.answer->entered));
     entered.strong = true;
     return entered;
 }

@@ -78,4 +78,19 @@ Text makeSafeSaid(std::string_view word)
     return words == nullptr ? Text() : Text(words->said);
 }
 
+Text enteredSaid(const procedure::Step* step, const std::string& entered)
+{
+    using procedure::StepKind;
+    if (entered.empty()) return {};
+    if (step != nullptr) {
+        for (const procedure::Choice& choice : step->choices)
+            if (choice.word == entered && !choice.say.empty()) return choice.say;
+        const bool stated =
+            step->kind == StepKind::Confirm || step->kind == StepKind::Call || step->kind == StepKind::Motion;
+        if (stated && entered == "yes") return "yes";
+        if (stated && entered == "done") return "done";
+    }
+    return {"%1", {entered}};
+}
+
 }  // namespace taut::run

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <string>
 #include <string_view>
 
-#include "core/base/text.h"
+#include "core/procedure/plan.h"
 
 namespace taut::run {
 
@@ -14,5 +15,9 @@ namespace taut::run {
 [[nodiscard]] Text conditionMissing(std::string_view condition);
 /// A statement of kMakeSafe: "Nobody is in the press".
 [[nodiscard]] Text makeSafeSaid(std::string_view word);
+
+/// An answer as it is told: a choice in the words that its button shows, "yes" and "done" as words, anything else as it
+/// was entered. `step` may be nullptr: a step that the plan no longer has.
+[[nodiscard]] Text enteredSaid(const procedure::Step* step, const std::string& entered);
 
 }  // namespace taut::run

@@ -19,6 +19,8 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/held_stops.h"
 #include "app/widgets/theme.h"
+#include "core/run/attention.h"
+#include "core/run/words.h"
 
 namespace taut::app {
 
@@ -46,13 +48,11 @@ public:
     }
 };
 
-QString answeredText(const run::StepStanding& standing)
+QString answeredText(const procedure::Step& step, const run::StepStanding& standing, UnitSystem system)
 {
     if (standing.state == run::StepState::NotApplicable) return dataText(standing.skipReason);
     if (!standing.answer) return {};
-    if (standing.answer->entered == "yes") return ReviewCard::tr("yes");
-    if (standing.answer->entered == "done") return ReviewCard::tr("done");
-    QString said = dataText(standing.answer->entered);
+    QString said = words(run::enteredSaid(&step, standing.answer->entered), system);
     if (standing.deviation)
         said += QLatin1Char(' ') + ReviewCard::tr("accepted by %1: %2")
                                        .arg(QString::fromStdString(standing.deviation->byName),
@@ -163,17 +163,18 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
 
 void ReviewCard::fill(const run::Run& run)
 {
-    const procedure::Plan& plan = run.plan();
-    m_table->setRowCount(static_cast<int>(plan.steps.size()));
+    const std::vector<const procedure::Step*> steps = run::byAttention(run);
+    m_table->setRowCount(static_cast<int>(steps.size()));
     int row = 0;
-    for (const procedure::Step& step : plan.steps) {
+    for (const procedure::Step* one : steps) {
+        const procedure::Step& step = *one;
         const run::StepStanding standing = run.standing(step.id);
         auto* state = new QTableWidgetItem(standingText(standing));
         state->setData(kMarkRole, static_cast<int>(markOf(standing)));
         state->setData(kStepRole, QString::fromStdString(step.id.value));
         m_table->setItem(row, 0, state);
         m_table->setItem(row, 1, new QTableWidgetItem(words(step.say, m_system)));
-        m_table->setItem(row, 2, new QTableWidgetItem(answeredText(standing)));
+        m_table->setItem(row, 2, new QTableWidgetItem(answeredText(step, standing, m_system)));
         const QString by = standing.n == 0 ? QString()
                                            : tr("%1, %2").arg(QString::fromStdString(standing.byName),
                                                               clockText(standing.at, standing.offset));

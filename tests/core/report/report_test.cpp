@@ -270,3 +270,21 @@ TEST_CASE("every value of a sheet stands inside the window printed beside it")
             }
     CHECK(rows > 10);
 }
+
+TEST_CASE("a sheet tells a choice in the words that its button shows, in its steps and in its history")
+{
+    Walk walk;
+    walk.answerUpTo("set.lift.seen");
+    walk.must(run::Answer{{"set.lift.seen"}, "bad", {}});
+    walk.must(run::Answer{{"set.lift.seen"}, "good", {}});
+    walk.answerUpTo();
+    walk.must(run::Correct{{"set.lift.seen"}, "bad", "looked again"});
+    walk.must(run::Correct{{"set.lift.seen"}, "good", "and again"});
+    const Report report = walk.sheet();
+    CHECK(wordsOf(rowOf(tableOf(report, "Every step, what was answered, by whom and when"), "How does the web")[1]) ==
+          "Good");
+    const Table history = tableOf(report, "What happened under way");
+    CHECK(wordsOf(rowOf(history, "read outside")[3]) == "Bad");
+    CHECK(wordsOf(rowOf(history, "read again")[3]) == "Good, before it Bad");
+    CHECK(wordsOf(rowOf(history, "and again")[3]) == "from Bad to Good: and again");
+}
