@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "core/inputs/input_file.h"
 #include "core/inputs/inputs.h"
 #include "core/inputs/parts.h"
@@ -228,6 +230,29 @@ Setting readSetting(KeyReader& above, std::string_view key, std::span<const Kind
     return out;
 }
 
+/// A label for a role that no procedure can name is never shown: it is kept and told.
+void readLabels(KeyReader& labels, Press& press)
+{
+    std::vector<std::string> known;
+    for (const auto& [role, name] : kControlRoles) known.emplace_back(role);
+    for (const Zone& zone : press.zones) known.push_back(zone.id + std::string(kSettingRole));
+    for (const std::string& role : labels.keys()) {
+        std::string label = labels.text(role);
+        if (label.empty()) continue;
+        press.labels.emplace_back(role, std::move(label));
+        // Where the file tells no zones, nobody knows whose setting it is.
+        const bool ofZone = press.zones.empty() && std::string_view(role).ends_with(kSettingRole);
+        if (ofZone || std::find(known.begin(), known.end(), role) != known.end()) continue;
+        const std::string near = nearest(role, known);
+        labels.complain(role, {"input.unknown_role",
+                               labels.notes().newer ? Severity::Note : Severity::Warn,
+                               {},
+                               {"No control of this press has the role %1: its label is never shown.", {role}},
+                               near.empty() ? Text("Take it out, or name one of the roles that procedures use.")
+                                            : Text("Was %1 meant? Else take it out.", {near})});
+    }
+}
+
 Result<Press> readPress(std::string_view toml, std::string_view file, Findings& notes)
 {
     FileNotes found(file);
@@ -259,10 +284,7 @@ Result<Press> readPress(std::string_view toml, std::string_view file, Findings& 
     }
     readPlaces(top, names, press);
     if (std::optional<KeyReader> limits = top.table("limits")) readLimits(std::move(*limits), press);
-    if (std::optional<KeyReader> labels = top.table("labels"))
-        for (const std::string& role : labels->keys())
-            if (std::string label = labels->text(role); !label.empty())
-                press.labels.emplace_back(role, std::move(label));
+    if (std::optional<KeyReader> labels = top.table("labels")) readLabels(*labels, press);
     top.done();
     found.moveTo(notes);
     return press;

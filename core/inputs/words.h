@@ -50,6 +50,32 @@ inline constexpr std::array<std::string_view, 11> kFamilyWords{
     "paper", "board", "paper_label", "film_label", "pet", "bopp", "pp", "pe", "nylon", "foil", "thermal"};
 inline constexpr std::array<std::string_view, 4> kConditionWords{"clean", "dusty", "nicked", "crushed"};
 
+/// The controls of a press by role, and what each is called where its profile has no label for it. The setting of a
+/// zone is ZONE_setting.
+inline constexpr std::array<std::pair<std::string_view, std::string_view>, 20> kControlRoles{{
+    {"main_disconnect", "the main disconnect"},
+    {"air_supply", "the air supply valve"},
+    {"emergency_reset", "the reset for the emergency stops"},
+    {"hold_to_run", "the hold-to-run button"},
+    {"run", "the run button at idle speed"},
+    {"stop", "the ordinary stop button"},
+    {"lift_up", "the lift's up control"},
+    {"lift_down", "the lift's down control"},
+    {"lift_pressure", "the lift's pressure regulator"},
+    {"mandrel_air", "the air of the unwind shaft"},
+    {"automatic_stop", "the automatic stop at the end of the roll"},
+    {"infeed_nip", "the infeed nip"},
+    {"outfeed_nip", "the outfeed nip"},
+    {"register_along", "the adjuster for register along the web"},
+    {"register_across", "the adjuster for register across the web"},
+    {"lamp_park", "the control that parks the lamps"},
+    {"guide_middle", "the control that sets the guide to its middle"},
+    {"guide_automatic", "the control that sets the guide to automatic"},
+    {"guide_sensor", "the control that calibrates the guide's sensors"},
+    {"hold_stop", "the isolator, locked by your site's procedure"},
+}};
+inline constexpr std::string_view kSettingRole = "_setting";
+
 /// The word that a file writes for this value.
 template <class E>
 [[nodiscard]] std::string_view wordFor(std::span<const Word<E>> words, E value)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "core/base/clock.h"
 #include "core/procedure/keys.h"
 #include "core/procedure/lint.h"
 
@@ -42,6 +43,9 @@ public:
                        "Give it the number after that of the last edition.");
         procedure.edition = edition && *edition <= kMostEditions ? static_cast<int>(*edition) : 0;
         procedure.revised = keys.text("revised", true);
+        if (!procedure.revised.empty() && !readUtc(procedure.revised + "T00:00:00.000Z"))
+            keys.wrong("lint.bad_date", {"\"%1\" is no day of the calendar.", {procedure.revised}},
+                       "Write the day of the last change as year, month and day: 2026-11-25.");
         procedure.language = keys.text("language", true);
         procedure.purpose = keys.text("purpose", true);
         keys.finish();
@@ -185,6 +189,9 @@ Result<Procedure> readProcedure(std::string_view toml, std::string_view file, co
                          "Keys that are not known here are ignored."});
     else
         keys.finish();
+    if (procedure.stages.empty())
+        found.push_back(refuse("lint.no_stage", name, "This procedure has no stage: there is nothing to do in it.",
+                               "Write at least one [[stage]] with a place and its steps."));
     lintSteps(procedure, file, known, found);
     lintOrder(procedure, file, found);
     lint.insert(lint.end(), std::make_move_iterator(found.begin()), std::make_move_iterator(found.end()));

@@ -3,6 +3,7 @@
 #include <array>
 #include <utility>
 
+#include "core/inputs/words.h"
 #include "core/procedure/procedure.h"
 
 namespace taut::procedure {
@@ -38,30 +39,7 @@ const Condition* conditionOf(std::string_view name) noexcept
     return found == kConditions.end() ? nullptr : found;
 }
 
-/// A role and what it is called on a press whose profile has no label for it.
-constexpr std::array kRoles{
-    std::pair{"main_disconnect"sv, "the main disconnect"sv},
-    std::pair{"air_supply"sv, "the air supply valve"sv},
-    std::pair{"emergency_reset"sv, "the reset for the emergency stops"sv},
-    std::pair{"hold_to_run"sv, "the hold-to-run button"sv},
-    std::pair{"run"sv, "the run button at idle speed"sv},
-    std::pair{"stop"sv, "the ordinary stop button"sv},
-    std::pair{"lift_up"sv, "the lift's up control"sv},
-    std::pair{"lift_down"sv, "the lift's down control"sv},
-    std::pair{"lift_pressure"sv, "the lift's pressure regulator"sv},
-    std::pair{"mandrel_air"sv, "the air of the unwind shaft"sv},
-    std::pair{"automatic_stop"sv, "the automatic stop at the end of the roll"sv},
-    std::pair{"infeed_nip"sv, "the infeed nip"sv},
-    std::pair{"outfeed_nip"sv, "the outfeed nip"sv},
-    std::pair{"register_along"sv, "the adjuster for register along the web"sv},
-    std::pair{"register_across"sv, "the adjuster for register across the web"sv},
-    std::pair{"lamp_park"sv, "the control that parks the lamps"sv},
-    std::pair{"guide_middle"sv, "the control that sets the guide to its middle"sv},
-    std::pair{"guide_automatic"sv, "the control that sets the guide to automatic"sv},
-    std::pair{"guide_sensor"sv, "the control that calibrates the guide's sensors"sv},
-    std::pair{"hold_stop"sv, "the isolator, locked by your site's procedure"sv},
-};
-constexpr std::string_view kSetting = "_setting";
+constexpr std::string_view kSetting = inputs::kSettingRole;
 
 /// The zone of "unwind_setting"; empty when it is no such role.
 std::string_view zoneOfRole(std::string_view role) noexcept
@@ -127,13 +105,14 @@ bool isProtective(std::string_view condition) noexcept
 
 bool isControlRole(std::string_view role) noexcept
 {
-    const bool plain = std::any_of(kRoles.begin(), kRoles.end(), [&](const auto& r) { return r.first == role; });
+    const bool plain = std::any_of(inputs::kControlRoles.begin(), inputs::kControlRoles.end(),
+                                   [&](const auto& r) { return r.first == role; });
     return plain || !zoneOfRole(role).empty();
 }
 
 std::string defaultLabel(std::string_view role)
 {
-    for (const auto& [name, label] : kRoles)
+    for (const auto& [name, label] : inputs::kControlRoles)
         if (name == role) return std::string(label);
     std::string zone(zoneOfRole(role));
     if (zone.empty()) return std::string(role);

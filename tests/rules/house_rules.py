@@ -27,6 +27,10 @@ def breaches_of(path, text):
         yield len(lines), f"{len(lines) - 1} lines, at most {most}: is it still one concept? (R5)"
     if path.endswith(".h") and "#pragma once" not in text:
         yield 1, "no #pragma once"
+    # A name may stand on the line after TEST_CASE( and in several pieces; ctest cuts it at a semicolon.
+    for case in re.finditer(r'\b(?:TEST_CASE|SECTION|TEMPLATE_TEST_CASE|SCENARIO)\s*\(\s*((?:"(?:[^"\\]|\\.)*"\s*)+)', text):
+        if ";" in case.group(1):
+            yield text.count("\n", 0, case.start()) + 1, "a test's name holds no semicolon"
     for number, line in enumerate(lines, 1):
         include = re.match(r'\s*#\s*include\s*([<"])([^>"]+)[>"]', line)
         if include:

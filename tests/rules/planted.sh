@@ -29,5 +29,8 @@ plant core/run/a.h 'std::random_device d;' '(R4)'
 plant core/run/a.h 'auto s = tr("yes");' '(R4)'
 plant app/widgets/a.h 'QLocale l;' '(R4)'
 plant core/run/a.cpp "$(printf '//\n%.0s' {1..401})" '(R5)'
+plant tests/core/a_test.cpp 'TEST_CASE("one thing, said; another")' 'semicolon'
+plant tests/core/a_test.cpp "$(printf 'TEST_CASE("one thing, "\n          "said; another")')" 'semicolon'
+plant tests/core/a_test.cpp 'TEST_CASE("one thing") { run(); run("a; b"); }' ''
 plant scripts/a.sh 'x' 'top level'
 echo "every planted breach was found"

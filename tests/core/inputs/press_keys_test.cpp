@@ -125,3 +125,36 @@ TEST_CASE("a press cut by any one key stays readable, loses that key and nothing
     }
     CHECK(named >= 3);
 }
+
+TEST_CASE("a label for a control that no press has is named, with the role that was probably meant")
+{
+    const std::string text = demoText("resources/presses/north.toml");
+    const auto warned = [&](const std::string& from, const std::string& to) {
+        std::string spoilt = text;
+        const std::size_t at = spoilt.find(from);
+        REQUIRE(at != std::string::npos);
+        spoilt.replace(at, from.size(), to);
+        Findings notes;
+        const auto press = readPress(spoilt, "north.toml", notes);
+        REQUIRE(press);
+        Findings about;
+        for (const Finding& f : notes)
+            if (f.code == "input.unknown_role") about.push_back(f);
+        CHECK_FALSE(stops(notes));
+        return about;
+    };
+    CHECK(warned("lift_up =", "lift_up =").empty());
+    struct Row {
+        const char *from, *to, *meant;
+    };
+    for (const Row& row : {Row{"lift_up =", "lift_upp =", "Was lift_up meant"},
+                           Row{"unwind_setting =", "unwinder_setting =", "Was unwind_setting meant"},
+                           Row{"stop = \"STOP\"", "cup_of_tea_for_the_crew = \"TEA\"", "Take it out"}}) {
+        INFO(row.to);
+        const Findings about = warned(row.from, row.to);
+        REQUIRE(about.size() == 1);
+        CHECK(about.front().severity == Severity::Warn);
+        CHECK(about.front().subject.find("labels.") != std::string::npos);
+        CHECK(plain(about.front().remedy).find(row.meant) != std::string::npos);
+    }
+}

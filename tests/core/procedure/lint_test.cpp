@@ -37,6 +37,9 @@ const Spoil kSpoils[] = {
     {"lint.missing_key", "say = \"Tape it\"", "#"},
     {"lint.bad_edition", "edition = 1", "edition = 0"},
     {"lint.bad_edition", "edition = 1", "edition = 9000000000"},
+    {"lint.bad_date", "revised = \"2026-11-25\"", "revised = \"2026-02-30\""},
+    {"lint.bad_date", "revised = \"2026-11-25\"", "revised = \"25.11.2026\""},
+    {"lint.bad_date", "revised = \"2026-11-25\"", "revised = \"2026-13-01\""},
     {"lint.missing_key", "revised = \"2026-11-25\"", "#"},
     {"lint.missing_key", "stops = true, remedy = \"Mend it\"", "stops = true"},
     {"lint.wrong_type", "edition = 1", "edition = \"1\""},
@@ -235,4 +238,15 @@ TEST_CASE("what a shift keeps standing need not be given in a run that goes on")
     REQUIRE(
         readProcedure(spoilt(at, giving + "    valid_for = \"shift\"\n" + at, needing), "small.toml", known(), shift));
     CHECK(shift.empty());
+}
+
+TEST_CASE("a procedure without a stage is refused")
+{
+    const std::string text = kProcedure;
+    Findings lint;
+    REQUIRE(readProcedure(text.substr(0, text.find("[[stage]]")), "empty.toml", known(), lint));
+    REQUIRE(lint.size() == 1);
+    CHECK(lint.front().code == "lint.no_stage");
+    CHECK(lint.front().severity == Severity::Stop);
+    CHECK(lint.front().subject == "empty.toml");
 }
