@@ -79,7 +79,8 @@ public:
     }
     std::optional<Told> operator()(const run::StopHeld& held)
     {
-        return Told{"stop held", {Text("by %1, %2", {held.holder, held.where})}};
+        return Told{"stop held",
+                    {Text("by %1, %2", {held.holder, std::vector<Text>{run::stopSaid(m_run.plan(), held.where)}})}};
     }
     std::optional<Told> operator()(const run::StopGivenUp& given)
     {
@@ -121,7 +122,7 @@ public:
     }
     std::optional<Told> operator()(const run::Abandoned& abandoned)
     {
-        const std::string held = holders(abandoned.held);
+        const std::vector<Text> held = holders(m_run.plan(), abandoned.held);
         if (held.empty()) return Told{"run abandoned", {data(abandoned.reason)}};
         return Told{"run abandoned", {Text("stop still held by %1", {held}), data(abandoned.reason)}};
     }

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/base/clock.h"
+#include "core/run/words.h"
 #include "core/targets/aim.h"
 
 namespace taut::report {
@@ -48,10 +49,10 @@ std::string localTime(std::int64_t utcMs, int offsetMinutes)
     return text;
 }
 
-std::string holders(const std::vector<run::StopHeld>& held)
+std::vector<Text> holders(const procedure::Plan& plan, const std::vector<run::StopHeld>& held)
 {
-    std::string all;
-    for (const run::StopHeld& stop : held) all += (all.empty() ? "" : ", ") + stop.holder + " (" + stop.where + ")";
+    std::vector<Text> all;
+    for (const run::StopHeld& stop : held) all.push_back(run::holderSaid(plan, stop.holder, stop.where));
     return all;
 }
 

@@ -29,7 +29,7 @@ struct Ground {
 /// "2026-11-25 07:41" where it happened.
 [[nodiscard]] std::string localTime(std::int64_t utcMs, int offsetMinutes);
 /// "Ana (latch at the panel), Ben (latch at the table)".
-[[nodiscard]] std::string holders(const std::vector<run::StopHeld>& held);
+[[nodiscard]] std::vector<Text> holders(const procedure::Plan& plan, const std::vector<run::StopHeld>& held);
 [[nodiscard]] Cell cell(Text text);
 [[nodiscard]] Cell cell(const Quantity& quantity);
 /// A target's value as it is aimed at in these units: a quantity, a word, yes or no; nothing when it is not ready.

@@ -65,10 +65,10 @@ std::string remarksOf(const run::Run& run)
 }
 
 /// Who still held a stop when the run was abandoned.
-std::string heldAtEnd(const run::Run& run)
+std::vector<Text> heldAtEnd(const run::Run& run)
 {
     const auto* abandoned = std::get_if<run::Abandoned>(&run.events().back().happening());
-    return abandoned == nullptr ? std::string() : holders(abandoned->held);
+    return abandoned == nullptr ? std::vector<Text>() : holders(run.plan(), abandoned->held);
 }
 
 /// Who recorded and who accepted; the names and times are the record's, the rules are for ink.
@@ -198,7 +198,7 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     if (deviations) sections.emplace_back(*deviations);
     if (const std::string remarks = remarksOf(run); !remarks.empty())
         sections.emplace_back(Paragraph{Text("What the next person must know: %1", {remarks}), true});
-    if (const std::string held = heldAtEnd(run); !held.empty())
+    if (const std::vector<Text> held = heldAtEnd(run); !held.empty())
         sections.emplace_back(
             Paragraph{Text("When this run was abandoned a stop was still held by %1.", {held}), true});
     sections.emplace_back(signatures(run, anchor.has_value()));

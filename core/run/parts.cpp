@@ -3,7 +3,7 @@
 
 #include "core/base/utf8.h"
 #include "core/run/run.h"
-#include "core/units/plain.h"
+#include "core/run/words.h"
 
 namespace taut::run {
 
@@ -24,14 +24,13 @@ std::string_view baseOf(const procedure::StepId& id)
 std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step)
 {
     const procedure::PlanPlace& place = plan.places[step.place];
-    return place.holdStop.empty() ? plain(place.title) : place.holdStop;
+    return place.holdStop.empty() ? std::string(kPlace) + place.id : place.holdStop;
 }
 
-std::string holdersOf(const Run& run)
+std::vector<Text> holdersOf(const Run& run)
 {
-    std::string all;
-    for (const HeldStop& held : run.heldStops())
-        all += (all.empty() ? "" : ", ") + held.holder + " (" + held.where + ")";
+    std::vector<Text> all;
+    for (const HeldStop& held : run.heldStops()) all.push_back(holderSaid(run.plan(), held.holder, held.where));
     return all;
 }
 

@@ -23,10 +23,12 @@ inline constexpr const char* kLockedOut = "locked_out";
 [[nodiscard]] std::string trimmed(std::string_view text);
 /// The step without its item: "safety.walk_round.guard_closed" of "safety.walk_round.guard_closed/infeed_guard".
 [[nodiscard]] std::string_view baseOf(const procedure::StepId& id);
-/// Where a stop is held for this step: the maintained stop of its place, else the place.
+/// Where a stop is held for this step: the maintained stop of its place, else "place:" and the id of the place.
+/// words.h, stopSaid, says it.
+inline constexpr std::string_view kPlace = "place:";
 [[nodiscard]] std::string placeOfStop(const procedure::Plan& plan, const procedure::Step& step);
 /// Everybody who holds a stop, and where: "Ana (latch at the panel), Ben (latch at the table)".
-[[nodiscard]] std::string holdersOf(const Run& run);
+[[nodiscard]] std::vector<Text> holdersOf(const Run& run);
 /// The step's words, as an argument of a message about it.
 [[nodiscard]] std::vector<Text> wordsOf(const procedure::Step& step);
 /// The step's target, nullptr when it has none or this press has no such target.

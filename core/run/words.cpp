@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <iterator>
 
+#include "core/run/parts.h"
+#include "core/units/plain.h"
+
 namespace taut::run {
 
 namespace {
@@ -76,6 +79,23 @@ Text makeSafeSaid(std::string_view word)
 {
     const Words* words = find(kSafe, word);
     return words == nullptr ? Text() : Text(words->said);
+}
+
+Text stopSaid(const procedure::Plan& plan, const std::string& where)
+{
+    const bool named = std::any_of(plan.places.begin(), plan.places.end(),
+                                   [&](const procedure::PlanPlace& p) { return p.holdStop == where; });
+    if (named) return {"%1", {where}};
+    const bool isId = where.starts_with(kPlace);
+    const std::string_view id = std::string_view(where).substr(isId ? kPlace.size() : 0);
+    for (const procedure::PlanPlace& place : plan.places)
+        if (isId ? place.id == id : plain(place.title) == where) return place.title;
+    return {"%1", {std::string(id)}};
+}
+
+Text holderSaid(const procedure::Plan& plan, const std::string& holder, const std::string& where)
+{
+    return {"%1 (%2)", {holder, std::vector<Text>{stopSaid(plan, where)}}};
 }
 
 Text enteredSaid(const procedure::Step* step, const std::string& entered)

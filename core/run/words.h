@@ -16,6 +16,11 @@ namespace taut::run {
 /// A statement of kMakeSafe: "Nobody is in the press".
 [[nodiscard]] Text makeSafeSaid(std::string_view word);
 
+/// Where a stop is held, as it is told: the stop as it was named, or the title of the place. Records of before may hold
+/// that title in English.
+[[nodiscard]] Text stopSaid(const procedure::Plan& plan, const std::string& where);
+/// "Ana (latch at the panel)"
+[[nodiscard]] Text holderSaid(const procedure::Plan& plan, const std::string& holder, const std::string& where);
 /// An answer as it is told: a choice in the words that its button shows, "yes" and "done" as words, anything else as it
 /// was entered. `step` may be nullptr: a step that the plan no longer has.
 [[nodiscard]] Text enteredSaid(const procedure::Step* step, const std::string& entered);

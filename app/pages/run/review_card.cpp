@@ -141,7 +141,7 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     const bool may = !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff);
     const bool running = run.phase() == run::Phase::Running;
     const bool held = running && !run.heldStops().empty();
-    m_held->show(held && open == 0 ? run.heldStops() : std::vector<run::HeldStop>{});
+    m_held->show(held && open == 0 ? heldShown(run) : std::vector<run::HeldStop>{});
     m_sign->setEnabled(running && open == 0 && may && !held);
     m_pin->setEnabled(m_sign->isEnabled());
     m_remarks->setEnabled(m_sign->isEnabled());

@@ -9,6 +9,7 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "core/run/decide.h"
+#include "core/run/words.h"
 
 namespace taut::app {
 
@@ -74,6 +75,13 @@ RunFiles filesOf(const run::Run& run)
     return files;
 }
 
+std::vector<run::HeldStop> heldShown(const run::Run& run)
+{
+    std::vector<run::HeldStop> held = run.heldStops();
+    for (run::HeldStop& one : held) one.where = words(run::stopSaid(run.plan(), one.where), unitsOf(run)).toStdString();
+    return held;
+}
+
 UnitSystem unitsOf(const run::Run& run) { return run.began().units; }
 
 std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage)
@@ -123,7 +131,7 @@ StepContent stepContentOf(const run::Run& run, const procedure::Step& step, cons
         if (plan.steps[place.first + i].id == step.id) content.number = i + 1;
     content.of = place.count;
     content.holdStop = place.holdStop;
-    content.held = run.heldStops();
+    content.held = heldShown(run);
     content.people = people;
     if (content.standing.state == run::StepState::Stale) content.staleBecause = staleBecauseOf(run, step.id);
     return content;

@@ -27,6 +27,8 @@ struct RunFiles {
 [[nodiscard]] RunFiles filesOf(const run::Run& run);
 
 [[nodiscard]] UnitSystem unitsOf(const run::Run& run);
+/// The held stops with the place in the words of whoever reads it.
+[[nodiscard]] std::vector<run::HeldStop> heldShown(const run::Run& run);
 [[nodiscard]] std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage);
 /// Press, job, roll, operator, kind of run and its id, in the order of a sheet's head.
 [[nodiscard]] QStringList headingOf(const run::Run& run, const RunFiles& files);

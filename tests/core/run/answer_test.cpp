@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "core/run/words.h"
 #include "core/units/plain.h"
 #include "tests/core/run/demo_walk.h"
 #include "tests/core/run/small_press.h"
@@ -83,13 +84,29 @@ TEST_CASE("a held stop has a holder and the place of its step")
     CHECK(walk.has("stop_held"));
 }
 
-TEST_CASE("where a place names no stop the place itself is written down")
+TEST_CASE("where a place names no stop the place is written down by its id and told by its title")
 {
     Plan p = plan();
     p.places[2].holdStop.clear();
     Walk walk(basis(p));
     walk.upTo("threading.splice.clamp");
-    CHECK(walk.run().heldStops().front().where == "At the splice table");
+    CHECK(walk.run().heldStops().front().where == "place:splice");
+    // The title is a text of its own, so that it is told in the reader's language.
+    CHECK(stopSaid(walk.run().plan(), "place:splice") == walk.run().plan().places[2].title);
+    CHECK(plain(holderSaid(walk.run().plan(), "Ana", "place:splice")) == "Ana (At the splice table)");
+}
+
+TEST_CASE("a held stop of a record of before, with its place in English, is told as one of today")
+{
+    const Plan p = plan();
+    CHECK(stopSaid(p, "At the splice table") == p.places[2].title);
+    CHECK(plain(stopSaid(p, "latch at the table")) == "latch at the table");
+    CHECK(plain(stopSaid(p, "by the old dryer")) == "by the old dryer");
+    CHECK(plain(stopSaid(p, "place:gone")) == "gone");
+    const Event old = *eventFrom(R"({"n":1,"at":"2026-11-25T06:41:03.120Z","offset":"+01:00","by":"ana",)"
+                                 R"("name":"Ana","role":"operator","what":"stop_held","holder":"Ana",)"
+                                 R"("where":"At the splice table"})");
+    CHECK(stopSaid(p, std::get<StopHeld>(old.happening()).where) == p.places[2].title);
 }
 
 TEST_CASE("a choice is one of its words, and one that stops the run is outside")
