@@ -61,7 +61,7 @@ constexpr Saying kValues[] = {
     {"true_inch", QT_TRANSLATE_NOOP("names", "true inch")},
     {"limited_inch", QT_TRANSLATE_NOOP("names", "limited inch")},
     {"slow_crawl", QT_TRANSLATE_NOOP("names", "slow crawl")},
-    {"fast_crawl", QT_TRANSLATE_NOOP("names", "fast slow crawl")},
+    {"fast_crawl", QT_TRANSLATE_NOOP("names", "fast crawl")},
     {"continuous_crawl", QT_TRANSLATE_NOOP("names", "continuous slow crawl")},
     {"out_of_class", QT_TRANSLATE_NOOP("names", "outside every class")},
 };

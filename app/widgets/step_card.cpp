@@ -20,6 +20,7 @@
 #include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 #include "core/run/words.h"
+#include "core/verdict/slip.h"
 
 namespace taut::app {
 
@@ -138,6 +139,10 @@ void StepCard::showOutside()
             addLine(tr("%1 below the lower limit.")
                         .arg(quantityText(Quantity(w.low->si() - si, read.kind(), read.unit()), m_content.units)),
                     "strong");
+        if (const auto slip = verdict::likelySlip(read, w)) {
+            addLine(words(slip->text, m_content.units), "strong");
+            addLine(words(slip->remedy, m_content.units), "");
+        }
         if (answer->judgement.doubtful) addLine(tr("That is less than the instrument can tell: read it again."), "");
     } else if (answer) {
         addLine(tr("That is not what this step wants. Put it right and answer again."), "strong");

@@ -366,6 +366,19 @@ TEST_CASE("a reading outside says by how much, what to try, and asks a superviso
     CHECK(child<QLineEdit>(s.card, "pin")->text().isEmpty());
 }
 
+TEST_CASE("a reading outside that the usual slip would explain says which slip")
+{
+    const auto said = [](double bar) {
+        Shown s(outsideStep(bar));
+        QStringList lines;
+        for (const auto* label : s.card.findChildren<QLabel*>()) lines << label->text();
+        return lines.join(QLatin1Char('\n')).replace(QChar::Nbsp, QLatin1Char(' '));
+    };
+    CHECK(said(15).contains(QStringLiteral("The same number in psi would fit.")));
+    CHECK(said(12).contains(QStringLiteral("A tenth of it would fit.\nCheck the decimal point")));  // point forgotten
+    CHECK_FALSE(said(2.4).contains(QStringLiteral("would fit")));                                   // merely too much
+}
+
 TEST_CASE("what cannot be waived by anybody offers no supervisor")
 {
     StepContent content = outsideStep(2.6);
