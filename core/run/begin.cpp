@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "core/run/change.h"
 #include "core/run/decide.h"
 #include "core/run/event_maker.h"
 
@@ -69,6 +70,7 @@ Result<Event> begin(const Basis& basis, const Beginning& beginning, const Stamp&
             "gate.role", beginning.runId,
             Text("The role %1 does not allow a run to be begun.", {std::vector<Text>{people::roleWord(actor.role())}}),
             "Let somebody begin it whose role allows it.");
+    if (auto why = cannotWork(basis.targets)) return *why;
     Began began;
     began.runId = beginning.runId;
     began.workplace = beginning.workplace;

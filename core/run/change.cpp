@@ -49,6 +49,14 @@ Result<InputsChanged> changedInputs(const Run& run, const Sources& sources, std:
     return e;
 }
 
+std::optional<Finding> cannotWork(const targets::Targets& targets)
+{
+    for (const Finding& finding : targets.findings)
+        if (finding.severity == Severity::Stop)
+            return refuse("gate.cannot_work", finding.subject, finding.text, finding.remedy);
+    return std::nullopt;
+}
+
 Result<std::shared_ptr<const InputsChanged>> filledBy(const Run& run, const procedure::Step& step,
                                                       const Answered& answer)
 {

@@ -16,6 +16,9 @@ namespace taut::run {
                                                   std::optional<Length> presentDiameter, std::string_view what,
                                                   const StepId* by = nullptr);
 
+/// Why nobody should lift this roll: the first of the targets' findings that stops, under the code gate.cannot_work.
+[[nodiscard]] std::optional<Finding> cannotWork(const targets::Targets& targets);
+
 /// What an answer that stands makes known of the roll, by the entries that its step fills: a value read, a word chosen,
 /// what the scanned tag says where nobody had said it. nullptr when the step fills nothing, or nothing is new. A roll
 /// measured under way, which is no longer what its file says, is measured anew.

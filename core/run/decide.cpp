@@ -210,18 +210,17 @@ struct Deciding {
         const auto roll = inputs::readRoll(c.rollToml, "roll", notes);
         if (!roll) return roll.error();
         sources.roll = sourceOf(roll->id, 0, c.rollToml);
-        return changed(sources, c.presentDiameter, "roll");
+        auto change = changedInputs(run, sources, c.presentDiameter, "roll");
+        if (!change) return change.error();
+        return Happening(*std::move(change));
     }
     Outcome operator()(const MeasuredDiameter& c) const
     {
         if (!(c.diameter.si() > 0))
             return refuse("gate.no_diameter", run.id(), "A roll's diameter is larger than nothing.",
                           "Measure straight across the roll and type it with its unit.");
-        return changed(run.sources(), c.diameter, "diameter");
-    }
-    [[nodiscard]] Outcome changed(const Sources& sources, std::optional<Length> diameter, const char* what) const
-    {
-        auto change = changedInputs(run, sources, diameter, what);
+        // What was measured is kept whatever follows: where the roll then cannot be lifted, its own steps say so.
+        auto change = changedInputs(run, run.sources(), c.diameter, "diameter");
         if (!change) return change.error();
         return Happening(*std::move(change));
     }

@@ -201,3 +201,15 @@ TEST_CASE("a file that cannot be used gives no basis")
     REQUIRE_FALSE(kind);
     CHECK(kind.error().code == "basis.no_kind");
 }
+
+TEST_CASE("a run is not begun with a roll that cannot work here")
+{
+    // R0042 is heavier than the north press can lift.
+    const auto heavy = basisFor(demo::sources("north", "quince-jelly", "R0042"), {"full", true, std::nullopt});
+    REQUIRE(heavy);
+    const auto refused =
+        begin(*heavy, {"run-8", "pc-1", false, {"full", true, std::nullopt}, nullptr}, {}, person("ana"));
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().code == "gate.cannot_work");
+    CHECK_FALSE(refused.error().remedy.source.empty());
+}

@@ -19,7 +19,7 @@ struct Case {
 constexpr Case kCases[] = {{"resources/presses/north.toml", "quince-jelly", "paper-label-80", "R0041"},
                            {"resources/presses/south.toml", "cold-brew", "bopp-50", "R0048"},
                            {"resources/presses/south.toml", "cold-brew", "bopp-50", "R0043"},
-                           {"tests/data/presses/bare.toml", "quince-jelly", "paper-label-80", "R0041"}};
+                           {"tests/data/presses/bare.toml", "parcel-tag", "thermal-75", "R0045"}};
 
 std::string text(const std::string& path)
 {
