@@ -22,7 +22,6 @@ namespace taut::app {
 
 namespace {
 
-/// A field and its button side by side, or one above the other in large type.
 /// A fact that somebody saw. A vital one is answered by holding the button.
 class ConfirmArea final : public AnswerArea {
 public:
@@ -31,7 +30,7 @@ public:
         auto* layout = new QVBoxLayout(foot());
         layout->setContentsMargins(0, 0, 0, 0);
         const bool call = content.step.kind == procedure::StepKind::Call;
-        if (content.step.waitSeconds > 0 && !call) addWait(layout);
+        if (content.step.waitSeconds > 0 && !call) addWait(layout, content.step.waitSeconds);
         if (content.step.vital && !call) {
             auto* button = new HoldButton(tr("Yes, I have seen it: hold"), foot());
             connect(button, &HoldButton::held, this, [this] { answer(m_content, QStringLiteral("yes")); });
@@ -54,25 +53,8 @@ public:
     [[nodiscard]] QWidget* first() const override { return m_button; }
 
 private:
-    void addWait(QVBoxLayout* layout)
-    {
-        m_left = qRound(m_content.step.waitSeconds);
-        auto* label = wrapped({}, "strong", foot());
-        layout->addWidget(label);
-        auto* timer = new QTimer(this);
-        const auto say = [this, label] {
-            label->setText(m_left > 0 ? tr("Watch it: %1 s to go").arg(m_left) : tr("The time is over."));
-        };
-        say();
-        connect(timer, &QTimer::timeout, this, [this, timer, say] {
-            if (--m_left <= 0) timer->stop();
-            say();
-        });
-        timer->start(1000);
-    }
     StepContent m_content;
     QPushButton* m_button = nullptr;
-    int m_left = 0;
 };
 
 /// One of a few words, each a large button.
@@ -98,14 +80,12 @@ public:
                 grid->addWidget(button, n / 2, n % 2);
             else
                 grid->addWidget(button, n, 0);
-            if (!m_first) m_first = button;
         }
     }
-    [[nodiscard]] QWidget* first() const override { return m_first; }
+    // No choice has the focus beforehand: an Enter meant for the step before would take it.
 
 private:
     StepContent m_content;
-    QPushButton* m_first = nullptr;
 };
 
 /// A tag that a scanner types like a keyboard, or a person reads off.
@@ -188,6 +168,21 @@ AnswerArea::AnswerArea(QWidget* parent) : QWidget(parent), m_foot(new QWidget(pa
 void AnswerArea::addBeside(QPushButton* button)
 {
     if (m_foot->layout()) m_foot->layout()->addWidget(button);
+}
+
+void AnswerArea::addWait(QVBoxLayout* layout, double seconds)
+{
+    auto* label = wrapped({}, "strong", foot());
+    label->setObjectName(QStringLiteral("wait"));
+    layout->addWidget(label);
+    auto* timer = new QTimer(label);
+    const auto say = [label, timer, left = qRound(seconds)]() mutable {
+        label->setText(left > 0 ? tr("Watch it: %1 s to go").arg(left) : tr("The time is over."));
+        if (left-- <= 0) timer->stop();
+    };
+    connect(timer, &QTimer::timeout, label, say);
+    label->setText(tr("Watch it: %1 s to go").arg(qRound(seconds)));
+    timer->start(1000);
 }
 
 void AnswerArea::answer(const StepContent& content, const QString& entered, std::vector<std::string> stated)

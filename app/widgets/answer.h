@@ -15,6 +15,7 @@
 
 class QLineEdit;
 class QPushButton;
+class QVBoxLayout;
 
 namespace taut::app {
 
@@ -33,6 +34,7 @@ struct StepContent {
     std::optional<targets::Target> target;
     std::optional<Finding> closed;  ///< why it cannot be answered now (run::closedBecause)
     QString stage, place;
+    QString roll;  ///< the roll that this run is for
     std::size_t number = 1, of = 1;  ///< of the steps of its place
     std::string holdStop;            ///< the maintained stop within reach there
     std::vector<run::HeldStop> held;
@@ -64,6 +66,8 @@ signals:
 
 protected:
     explicit AnswerArea(QWidget* parent);
+    /// Counts down how long it is to be watched; nothing is locked meanwhile.
+    void addWait(QVBoxLayout* layout, double seconds);
     void answer(const StepContent& content, const QString& entered, std::vector<std::string> stated = {});
 
 private:

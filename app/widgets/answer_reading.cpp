@@ -109,6 +109,7 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(6);
     layout->addWidget(m_bar);
+    if (m_content.step.waitSeconds > 0) addWait(layout, m_content.step.waitSeconds);
     layout->addLayout(below);
 
     connect(pad, &QPushButton::toggled, this, [this, row](bool open) {

@@ -144,6 +144,12 @@ void StepCard::showOutside()
             addLine(words(slip->remedy, m_content.units), "");
         }
         if (answer->judgement.doubtful) addLine(tr("That is less than the instrument can tell: read it again."), "");
+    } else if (answer && m_content.step.kind == procedure::StepKind::Scan) {
+        addLine(
+            tr("This is not the tag of roll %1, for which the run was begun. Bring that roll, or change the roll of "
+               "this run below.")
+                .arg(m_content.roll),
+            "strong");
     } else if (answer) {
         addLine(tr("That is not what this step wants. Put it right and answer again."), "strong");
         for (const procedure::Choice& choice : m_content.step.choices)
@@ -151,10 +157,11 @@ void StepCard::showOutside()
                 addLine(words(Text(choice.remedy), m_content.units), "");
     }
     if (m_content.step.tries.empty()) return;
-    addLine(tr("Try, in this order:"), "");
-    int n = 0;
+    // In one line after the other they would stand below the fold of a small screen.
+    QStringList tries{tr("Try, in this order:")};
     for (const Text& attempt : m_content.step.tries)
-        addLine(tr("%1. %2").arg(++n).arg(words(attempt, m_content.units)), "");
+        tries << tr("%1. %2").arg(tries.size()).arg(words(attempt, m_content.units));
+    addLine(tries.join(QStringLiteral("  ")), "");
 }
 
 void StepCard::showAnswer()
@@ -181,7 +188,7 @@ void StepCard::showAnswer()
     connect(
         m_area, &AnswerArea::resized, this,
         [this] {
-            placeFoot();
+            refit();
             // Whoever opened the pad has read the step: the pad is seen whole, with what enters the value.
             if (!m_pinned)
                 QTimer::singleShot(0, this, [this] {
@@ -230,7 +237,11 @@ void StepCard::setBusy(bool busy)
     if (m_area) m_area->setEnabled(!busy);
 }
 
-void StepCard::refuse(const Finding& finding) { m_finding->say(finding, m_content.units); }
+void StepCard::refuse(const Finding& finding)
+{
+    m_finding->say(finding, m_content.units);
+    refit();
+}
 
 void StepCard::focusAnswer()
 {

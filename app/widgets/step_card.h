@@ -57,6 +57,7 @@ private:
     void placeFoot();
     void pinFoot(bool pinned);
     void fitSay();
+    void refit();
     StepContent m_content;
     QLabel *m_where, *m_number, *m_say, *m_writing;
     SignalPanel* m_caution;

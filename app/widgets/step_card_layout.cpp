@@ -69,6 +69,7 @@ void StepCard::build()
     m_first->setObjectName(QStringLiteral("comesFirst"));
     m_footLayout->addWidget(m_first);
     connect(m_first, &QPushButton::clicked, this, &StepCard::firstWanted);
+    connect(m_finding, &FindingStrip::understood, this, &StepCard::refit, Qt::QueuedConnection);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(20, 8, 20, 8);
     layout->setSpacing(8);
@@ -96,7 +97,8 @@ void StepCard::placeFoot()
     if (m_supervisor->isVisibleTo(this)) return;
     m_foot->layout()->activate();
     const int wanted = m_foot->hasHeightForWidth() ? m_foot->heightForWidth(width() - 40) : m_foot->sizeHint().height();
-    pinFoot(wanted <= height() - kLeastBody);
+    const int said = m_finding->isVisibleTo(this) ? m_finding->heightForWidth(width() - 40) : 0;
+    pinFoot(wanted + said <= height() - kLeastBody);
 }
 
 void StepCard::pinFoot(bool pinned)
@@ -133,11 +135,17 @@ void StepCard::fitSay()
     if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) pinFoot(false);
 }
 
+/// Shares the height anew, after something came up or went that takes part of it.
+void StepCard::refit()
+{
+    placeFoot();
+    fitSay();
+}
+
 void StepCard::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    placeFoot();
-    fitSay();
+    refit();
 }
 
 }  // namespace taut::app

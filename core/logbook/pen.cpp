@@ -27,8 +27,7 @@ Finding heldBy(const fs::path& logbook, int descriptor)
     return refuse(
         "logbook.pen_held", logbook.string(),
         {"%1 (process %2) is writing in the logbook %3, and only one can.", {holder, process, logbook.string()}},
-        "Go on there, or close the program there; this one can then take over at once. Reading is possible "
-        "meanwhile.");
+        "Go on there, or close the program there; this one can then take over at once.");
 }
 
 Finding cannotLock(const fs::path& pen, int error)
@@ -38,10 +37,11 @@ Finding cannotLock(const fs::path& pen, int error)
         return refuse("logbook.folder_read_only", name,
                       {"%1 cannot be made: its folder may not be written in.", {name}},
                       "Choose a folder that you may write in, or have its owner allow writing.");
-    return refuse("logbook.no_locks", name,
-                  {"The place of %1 cannot keep two programs apart; the system says: %2.",
-                   {name, std::string(std::strerror(error))}},
-                  "Keep the logbook on a disk of this PC.");
+    return refuse(
+        "logbook.no_locks", name,
+        {"No logbook can be kept where %1 would lie: two programs could write in it at once. The system says: %2.",
+         {name, std::string(std::strerror(error))}},
+        "Keep the logbook on a disk of this PC.");
 }
 
 }  // namespace

@@ -212,6 +212,7 @@ struct Deciding {
         sources.roll = sourceOf(roll->id, 0, c.rollToml);
         auto change = changedInputs(run, sources, c.presentDiameter, "roll");
         if (!change) return change.error();
+        if (auto why = cannotWork(change->targets)) return *why;
         return Happening(*std::move(change));
     }
     Outcome operator()(const MeasuredDiameter& c) const

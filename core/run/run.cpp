@@ -69,8 +69,9 @@ struct Applied {
         endStates();
         for (HeldStop& held : run.m_held) held.before = true;
     }
-    /// A held stop is never confirmed from memory: where hands work is still to be done, the step that asked for it
-    /// opens again and the stop is held anew; where none is, it only has to be given up before anything moves.
+    /// A held stop is never confirmed from memory: where hands work is to be done, or done again after the stop was
+    /// given up, the step that asked for it opens again and the stop is held anew; where none is, it only has to be
+    /// given up before anything moves.
     void reopenHolds() const
     {
         const procedure::Plan& plan = run.plan();
@@ -83,14 +84,13 @@ struct Applied {
             const auto found = run.m_standing.find(hold->id);
             if (found == run.m_standing.end()) continue;
             StepStanding& s = found->second;
-            if (s.state == StepState::Answered && heldBefore(trimmed(s.answer->entered)))
-                s.state = StepState::Reconfirm;
+            if (s.state == StepState::Answered && !heldNow(trimmed(s.answer->entered))) s.state = StepState::Reconfirm;
         }
     }
-    [[nodiscard]] bool heldBefore(const std::string& holder) const
+    [[nodiscard]] bool heldNow(const std::string& holder) const
     {
         return std::any_of(run.m_held.begin(), run.m_held.end(),
-                           [&](const HeldStop& held) { return held.holder == holder && held.before; });
+                           [&](const HeldStop& held) { return held.holder == holder && !held.before; });
     }
     /// Open again, the old answer kept in sight.
     void reopen(const StepId& id, StepState as) const
@@ -168,6 +168,7 @@ struct Applied {
             reopen(id, StepState::Stale);
             if (const Step* step = stepOf(id)) forgetCarried(*step);
         }
+        reopenHolds();
     }
     void operator()(const StopHeld& e) const { hold(e.holder, e.where); }
     void operator()(const StopGivenUp& e) const

@@ -188,8 +188,11 @@ void HistoryPage::openCurrent()
 {
     if (const QString run = m_list->chosen(); !run.isEmpty()) return open(run.toStdString());
     m_report.reset();
-    say(m_filter->text().trimmed().isEmpty() ? tr("No run has been begun in this logbook yet.")
-                                             : tr("No run of this logbook has that in it."));
+    if (m_session->reader() == nullptr)
+        say(tr("The logbook is not open in this window."));
+    else
+        say(m_filter->text().trimmed().isEmpty() ? tr("No run has been begun in this logbook yet.")
+                                                 : tr("No run of this logbook has that in it."));
     settlePages();
 }
 

@@ -40,6 +40,28 @@ QString interruptionText(const std::string& reason)
     return dataText(reason);
 }
 
+/// What stopped the run, and when. A program that ended under it noted nothing: the last thing it wrote tells when.
+QString whatStopped(const run::Run& run)
+{
+    const std::vector<run::Event>& events = run.events();
+    for (std::size_t i = events.size(); i-- > 0;) {
+        const run::Stamp& at = events[i].stamp();
+        const QString when = momentText(at.utcMs, at.offsetMinutes);
+        if (std::holds_alternative<run::Returned>(events[i].happening()))
+            return MakeSafeCard::tr("The press was given back to use at %1. Where you were is kept.").arg(when);
+        const auto* stop = std::get_if<run::Interrupted>(&events[i].happening());
+        if (stop == nullptr) continue;
+        if (stop->reason == "ended_without_sign_off" && i > 0) {
+            const run::Stamp& last = events[i - 1].stamp();
+            return MakeSafeCard::tr("The program ended under the run, some time after %1. Where you were is kept.")
+                .arg(momentText(last.utcMs, last.offsetMinutes));
+        }
+        return MakeSafeCard::tr("The run was interrupted at %1: %2. Where you were is kept.")
+            .arg(when, interruptionText(stop->reason));
+    }
+    return {};
+}
+
 QVBoxLayout* cardLayout(QWidget* card)
 {
     auto* layout = new QVBoxLayout(card);
@@ -109,12 +131,7 @@ void MakeSafeCard::show(const run::Run& run)
     m_system = unitsOf(run);
     for (StatementBox* box : m_boxes) box->setChecked(false);
     m_finding->clear();
-    const run::Event* event = lastOf<run::Interrupted>(run);
-    if (!event) return;
-    const run::Stamp& stamp = event->stamp();
-    m_why->setText(tr("The run was interrupted at %1: %2. Where you were is kept.")
-                       .arg(momentText(stamp.utcMs, stamp.offsetMinutes),
-                            interruptionText(std::get<run::Interrupted>(event->happening()).reason)));
+    m_why->setText(whatStopped(run));
     settle();
 }
 

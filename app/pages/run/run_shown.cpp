@@ -121,6 +121,7 @@ StepContent stepContentOf(const run::Run& run, const procedure::Step& step, cons
     const procedure::PlanPlace& place = plan.places[placeIndexOf(plan, step)];
     StepContent content;
     content.step = step;
+    content.roll = QString::fromStdString(run.sources().roll.id);
     content.standing = run.standing(step.id);
     if (const targets::Target* target = targetOfStep(run, step)) content.target = *target;
     content.closed = run::closedBecause(run, step.id);

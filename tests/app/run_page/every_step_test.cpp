@@ -71,7 +71,7 @@ TEST_CASE("what a step asks is read without scrolling at 1366 x 768, up to twice
     const auto scale = GENERATE(1.0, 1.25, 1.5, 2.0);
     applyTheme({false, scale, 1.0});
     for (const auto& [press, job, roll] :
-         {std::tuple("north", "quince-jelly", "R0041"), {"south", "seed-window", "R0049"}}) {
+         {std::tuple("north", "quince-jelly", "R0041"), {"south", "cold-brew", "R0048"}}) {
         Walk w = Walk::begin(press, job, roll);
         RunView view;
         view.setPeople(crew());
@@ -96,7 +96,7 @@ TEST_CASE("no step of either press is cut at 1366 x 768 or at 1920 x 1080, and n
 {
     applyTheme({});
     for (const auto& [press, job, roll] :
-         {std::tuple("north", "quince-jelly", "R0041"), {"south", "seed-window", "R0049"}}) {
+         {std::tuple("north", "quince-jelly", "R0041"), {"south", "cold-brew", "R0048"}}) {
         Walk w = Walk::begin(press, job, roll);
         RunView view;
         view.setPeople(crew());

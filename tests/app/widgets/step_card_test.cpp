@@ -379,6 +379,43 @@ TEST_CASE("a reading outside that the usual slip would explain says which slip")
     CHECK_FALSE(said(2.4).contains(QStringLiteral("would fit")));                                   // merely too much
 }
 
+TEST_CASE("an Enter that was meant for the step before takes no choice")
+{
+    Shown s(stepOf(procedure::StepKind::Choice));
+    s.card.focusAnswer();
+    QTest::keyClick(&s.card, Qt::Key_Return);
+    QTest::keyClick(&s.card, Qt::Key_Return);
+    CHECK(s.commands.isEmpty());
+    for (const auto* button : s.card.findChildren<QAbstractButton*>(QStringLiteral("choice")))
+        CHECK(s.card.focusWidget() != button);
+}
+
+TEST_CASE("a reading that is to be watched counts down too")
+{
+    StepContent content = readingStep();
+    content.step.waitSeconds = 60;
+    Shown s(content);
+    const auto* wait = child<QLabel>(s.card, "wait");
+    REQUIRE(wait);
+    CHECK(QString(wait->text()).replace(QChar::Nbsp, QLatin1Char(' ')) == QStringLiteral("Watch it: 60 s to go"));
+}
+
+TEST_CASE("the tag of another roll is told from an answer that is merely wrong")
+{
+    StepContent content = stepOf(procedure::StepKind::Scan);
+    content.roll = QStringLiteral("R0041");
+    run::Answered answer;
+    answer.step = content.step.id;
+    answer.entered = "R0042";
+    answer.judgement = {verdict::Verdict::Outside, false};
+    content.standing.state = run::StepState::Outside;
+    content.standing.answer = answer;
+    Shown s(content);
+    QStringList lines;
+    for (const auto* label : s.card.findChildren<QLabel*>()) lines << label->text();
+    CHECK(lines.join(QLatin1Char(' ')).contains(QStringLiteral("not the tag of roll R0041")));
+}
+
 TEST_CASE("what cannot be waived by anybody offers no supervisor")
 {
     StepContent content = outsideStep(2.6);
