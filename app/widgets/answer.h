@@ -34,7 +34,7 @@ struct StepContent {
     std::optional<targets::Target> target;
     std::optional<Finding> closed;  ///< why it cannot be answered now (run::closedBecause)
     QString stage, place;
-    QString roll;  ///< the roll that this run is for
+    QString roll;                    ///< the roll that this run is for
     std::size_t number = 1, of = 1;  ///< of the steps of its place
     std::string holdStop;            ///< the maintained stop within reach there
     std::vector<run::HeldStop> held;
