@@ -40,18 +40,19 @@ std::vector<Strip> strips(Type& type, const report::Elevation& elevation, double
 
 std::vector<Strip> strips(Type& type, const report::Chart& chart, double width)
 {
-    std::vector<Strip> all = strips(type, report::Heading{chart.caption}, width);
     const Look look = type.look(kSmall);
     const UnitSystem system = type.system();
     const double height = roomFor(type, kChartHeight), drawn = std::min(width, type.mm(120));
     Strip strip;
-    strip.height = height;
     strip.name = words(chart.caption, system);
+    const SetText caption = type.set(strip.name, type.font(kFact, true), width);
+    if (caption.width > width + 1) type.tooLarge(strip.name);
+    strip.height = caption.height + height;
     strip.draw = [=](QPainter& painter, QPointF at) {
-        paintChart(painter, QRectF(at, QSizeF(drawn, height)), chart, system, look);
+        caption.draw(painter, at);
+        paintChart(painter, QRectF(at + QPointF(0, caption.height), QSizeF(drawn, height)), chart, system, look);
     };
-    all.push_back(std::move(strip));
-    return all;
+    return {std::move(strip)};
 }
 
 std::vector<Strip> strips(Type& type, const report::QrText& qr, double width)

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <ostream>
 
+#include "app/drawing/chart_picture.h"
+#include "app/text/words.h"
 #include "app/verbs/inputs_from.h"
 #include "app/verbs/verbs.h"
+#include "core/base/file.h"
+#include "core/report/report.h"
 #include "core/targets/aim.h"
 #include "core/targets/target_json.h"
 #include "core/units/format.h"
@@ -86,6 +90,21 @@ void printPlain(const Targets& targets, const inputs::Inputs& inputs, const Cons
     }
 }
 
+/// The charts of settings and tension as a picture. Codes chart.none, file.unwritable.
+Result<Done> writeCharts(const std::string& file, const inputs::Inputs& inputs, const Targets& targets)
+{
+    ChartPicture picture;
+    picture.charts = report::chartsOf(inputs, targets);
+    if (picture.charts.empty())
+        return refuse("chart.none", file, "Nothing on this press is set by the diameter of a roll: there is no chart.",
+                      "See the targets that it needs; each says what is missing.");
+    picture.title =
+        words(Text("%1, job %2, roll %3", {inputs.press->name, inputs.job->id, inputs.roll->id}), inputs.press->units);
+    picture.units = inputs.press->units;
+    const QByteArray bytes = pngOf(picture);
+    return writeFile(file, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+}
+
 Exit run(const Options& options, const Console& console)
 {
     const bool json = options.json();
@@ -100,6 +119,9 @@ Exit run(const Options& options, const Console& console)
 
     Targets targets = targets::computeTargets(*inputs, when->presentDiameter);
     targets.findings.insert(targets.findings.begin(), notes.begin(), notes.end());
+    if (options.has("--chart"))
+        if (const auto done = writeCharts(options.value("--chart"), *inputs, targets); !done)
+            return refused(console, json, done.error());
     if (!json) {
         printPlain(targets, *inputs, console);
         return Exit::Done;
@@ -130,8 +152,9 @@ Verb targetsVerb()
 {
     VerbSpec spec{"targets",      "", "what each setting should be for this press, job and roll, and why",
                   inputOptions(), 0,  0};
+    spec.options.push_back({"--chart", "FILE.png", "settings and tension against diameter, as a picture"});
     spec.arguments = "--press P --job J --roll R";
-    return {std::move(spec), run};
+    return {std::move(spec), run, false, "--chart"};
 }
 
 }  // namespace taut::app::verbs

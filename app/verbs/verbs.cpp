@@ -91,7 +91,9 @@ Exit runCommand(std::span<const std::string> args, const Console& console)
 bool drawsSomething(std::span<const std::string> args)
 {
     const Verb* verb = args.empty() ? nullptr : findVerb(args[0]);
-    return verb != nullptr && verb->draws;
+    if (verb == nullptr || verb->draws || verb->drawsWith.empty()) return verb != nullptr && verb->draws;
+    return std::any_of(args.begin(), args.end(),
+                       [&](const std::string& arg) { return arg.rfind(verb->drawsWith, 0) == 0; });
 }
 
 }  // namespace taut::app::verbs

@@ -13,7 +13,8 @@ namespace taut::app::verbs {
 struct Verb {
     VerbSpec spec;
     Exit (*run)(const Options& options, const Console& console);
-    bool draws = false;  ///< needs fonts: an application object must stand before it runs
+    bool draws = false;               ///< needs fonts: an application object must stand before it runs
+    std::string_view drawsWith = {};  ///< an option with which it does
 };
 
 /// All verbs, in the order of the help.

@@ -191,6 +191,36 @@ void ElevationWidget::changeEvent(QEvent* event)
     if (looksChanged(event)) updateGeometry();
 }
 
+ChartWidget::ChartWidget(QWidget* parent) : QWidget(parent)
+{
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+}
+
+void ChartWidget::setChart(report::Chart chart, UnitSystem system)
+{
+    m_chart = std::move(chart);
+    m_system = system;
+    setAccessibleName(words(m_chart.caption, system));
+    const QString said = chartInWords(m_chart, system);
+    setAccessibleDescription(said);
+    setToolTip(said);
+    update();
+}
+
+QSize ChartWidget::sizeHint() const { return chartSize(currentLook()).toSize(); }
+
+void ChartWidget::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    paintChart(painter, rect(), m_chart, m_system, currentLook());
+}
+
+void ChartWidget::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (looksChanged(event)) updateGeometry();
+}
+
 MarkWidget::MarkWidget(QWidget* parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed); }
 
 void MarkWidget::setMark(MarkShape shape)

@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QWidget>
 
+#include "app/drawing/chart.h"
 #include "app/drawing/elevation.h"
 #include "app/drawing/limit_bar.h"
 #include "app/drawing/marks.h"
@@ -78,6 +79,26 @@ protected:
 
 private:
     ElevationView m_view;
+};
+
+/// One chart, as large as there is room.
+class ChartWidget : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ChartWidget(QWidget* parent = nullptr);
+    void setChart(report::Chart chart, UnitSystem system);
+    [[nodiscard]] const report::Chart& chart() const { return m_chart; }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    report::Chart m_chart;
+    UnitSystem m_system{};
 };
 
 /// The mark of a state; the word stands beside it in a label.

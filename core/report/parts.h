@@ -46,9 +46,7 @@ struct Ground {
 [[nodiscard]] std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground);
 /// The press with every path, as the targets hang the roll; nothing when the profile has no drawing.
 [[nodiscard]] std::optional<Elevation> elevation(const Ground& ground);
-/// Settings against diameter, one chart a zone in web order.
-[[nodiscard]] std::vector<Chart> charts(const Ground& ground);
-/// The same in numbers.
+/// The schedules of settings in numbers.
 [[nodiscard]] std::vector<Table> schedules(const Ground& ground);
 /// What stands in each print station; nothing when neither press nor job says.
 [[nodiscard]] std::optional<Table> stations(const Ground& ground);

@@ -68,16 +68,36 @@ struct Elevation {
     std::vector<std::pair<std::string, std::string>> kinds;
     std::string lit;
 };
-/// Settings against a running variable: lines of one unit, with limits and where we are now.
+/// One thing against a running variable, as data: no pixel, no font, no colour. Whoever draws it tells lines apart by
+/// dash and name, spots by shape and name.
 struct Chart {
     Text caption, xName, yName;
     struct Line {
-        Text name;
+        Text name;  ///< empty when the caption says it
         std::vector<std::pair<Quantity, Quantity>> points;
     };
     std::vector<Line> lines;
-    std::vector<Quantity> limits;
-    std::optional<std::pair<Quantity, Quantity>> now;
+    /// A limit across the whole chart.
+    struct Level {
+        Quantity at;
+        Text name;
+    };
+    std::vector<Level> levels;
+    /// What is allowed, from low to high.
+    struct Band {
+        Quantity low, high;
+        Text name;
+    };
+    std::optional<Band> band;
+    /// Now: where one stands. Change: here it must be set again. Leaves: here it leaves what can be set.
+    enum class What : std::uint8_t { Now, Change, Leaves };
+    struct Spot {
+        What what{};
+        Quantity x, y;
+        Text name;
+    };
+    std::vector<Spot> spots;
+    std::vector<Text> summary;  ///< the chart in sentences, for whoever does not see it
 };
 /// Places for names, meaning, time; filled when signed, ruled when blank.
 struct SignatureBlock {
@@ -123,6 +143,9 @@ using TextBySha = std::function<std::string(std::string_view what, const std::st
 /// report.not_a_run, document.broken. records/texts.h makes `texts` from any store.
 [[nodiscard]] Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor,
                                       const TextBySha& texts);
+/// What is set by hand, and web tension with its taper, each against the diameter of its roll, in web order. Made from
+/// the target set as it stands; without the press only what its schedules hold.
+[[nodiscard]] std::vector<Chart> chartsOf(const inputs::Inputs& inputs, const targets::Targets& targets);
 /// The blank sheet: targets filled, readings empty, for when the PC is down.
 [[nodiscard]] Report blankSheet(const run::Basis& basis);
 

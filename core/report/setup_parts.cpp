@@ -10,12 +10,6 @@ namespace {
 
 using targets::Schedule;
 
-std::size_t columnOf(const Schedule& schedule, std::string_view name)
-{
-    const auto at = std::find(schedule.columns.begin(), schedule.columns.end(), name);
-    return static_cast<std::size_t>(at - schedule.columns.begin());
-}
-
 /// "tension.unwind.schedule" -> "unwind"
 std::string instanceOf(std::string_view id)
 {
@@ -27,38 +21,6 @@ std::string zoneNameOf(const Ground& ground, const std::string& zoneId)
 {
     const inputs::Zone* zone = ground.inputs.press ? ground.inputs.press->zone(zoneId) : nullptr;
     return zone != nullptr && !zone->name.empty() ? zone->name : zoneId;
-}
-
-/// A limit far beyond everything drawn would press the line flat, and tell nothing.
-bool worthDrawing(const Quantity& limit, const Chart::Line& line)
-{
-    double largest = 0;
-    for (const auto& [x, y] : line.points) largest = std::max(largest, y.si());
-    return limit.si() <= 1.6 * largest;
-}
-
-std::optional<Chart> chartOf(const Ground& ground, const Schedule& schedule)
-{
-    const std::size_t x = columnOf(schedule, "diameter"), y = columnOf(schedule, "setting");
-    if (x == schedule.columns.size() || y == schedule.columns.size() || schedule.rows.size() < 2) return std::nullopt;
-    const std::string zoneId = instanceOf(schedule.id);
-    Chart chart;
-    chart.caption = Text("%1: setting against diameter", {zoneNameOf(ground, zoneId)});
-    chart.xName = "diameter";
-    chart.yName = "setting";
-    Chart::Line line;
-    for (const auto& row : schedule.rows) line.points.emplace_back(row[x], row[y]);
-    const Kind kind = schedule.rows.front()[y].kind();
-    if (const inputs::Zone* zone = ground.inputs.press ? ground.inputs.press->zone(zoneId) : nullptr)
-        for (const auto& limit : {zone->setting.least, zone->setting.most})
-            if (limit && limit->kind() == kind && worthDrawing(*limit, line)) chart.limits.push_back(*limit);
-    const targets::Target* setting = ground.targets->find("tension." + zoneId + ".setting");
-    const Quantity* now = setting == nullptr ? nullptr : setting->quantity();
-    if (now != nullptr && now->kind() == kind)
-        for (const auto& row : schedule.rows)
-            if (row[y].si() == now->si()) chart.now = std::pair{row[x], *now};
-    chart.lines.push_back(std::move(line));
-    return chart;
 }
 
 bool isGrave(procedure::SignalWord word) { return word == procedure::SignalWord::Danger; }
@@ -92,31 +54,15 @@ std::vector<Cell> stationRow(const inputs::Station& station, const inputs::Deck*
 
 }  // namespace
 
-std::vector<Chart> charts(const Ground& ground)
-{
-    std::vector<Chart> all;
-    const auto add = [&](const Schedule& schedule) {
-        if (auto chart = chartOf(ground, schedule)) all.push_back(std::move(*chart));
-    };
-    // In web order, the unwind first: it is the one turned by hand all shift long.
-    std::set<std::string> drawn;
-    if (ground.inputs.press)
-        for (const inputs::Zone& zone : ground.inputs.press->zones) {
-            const std::string id = "tension." + zone.id + ".schedule";
-            if (const Schedule* schedule = ground.targets->schedule(id); schedule != nullptr && drawn.insert(id).second)
-                add(*schedule);
-        }
-    for (const Schedule& schedule : ground.targets->schedules)
-        if (drawn.insert(schedule.id).second) add(schedule);
-    return all;
-}
-
 std::vector<Table> schedules(const Ground& ground)
 {
     std::vector<Table> all;
     for (const Schedule& schedule : ground.targets->schedules) {
         Table table;
-        table.caption = Text("%1: what to set as the diameter changes", {zoneNameOf(ground, instanceOf(schedule.id))});
+        const bool changes = schedule.id.size() > 8 && schedule.id.compare(schedule.id.size() - 8, 8, ".changes") == 0;
+        table.caption = Text(changes ? "%1: set it again at these diameters at the latest"
+                                     : "%1: what to set as the diameter changes",
+                             {zoneNameOf(ground, instanceOf(schedule.id))});
         for (const std::string& column : schedule.columns) table.columns.push_back({Text(column), Align::Right, 1});
         for (const auto& row : schedule.rows) {
             table.rows.emplace_back();

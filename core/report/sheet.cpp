@@ -7,7 +7,7 @@ namespace taut::report {
 
 namespace {
 
-constexpr std::size_t kChartsOnFirstPage = 2;
+constexpr std::size_t kChartsInRow = 3;
 
 const char* resultOf(const run::Run& run)
 {
@@ -105,33 +105,51 @@ Table notInside(const Table& checks)
     return table;
 }
 
+/// The charts in the order in which a sheet has room for them: what is set by hand, then the tension of a roll that
+/// tapers, then the rest.
+std::vector<Chart> sheetCharts(const Ground& ground)
+{
+    std::vector<Chart> all = chartsOf(ground.inputs, *ground.targets);
+    const auto rank = [](const Chart& chart) {
+        if (chart.yName == Text("setting")) return 0;
+        const auto& points = chart.lines.front().points;
+        return points.front().second == points.back().second ? 2 : 1;
+    };
+    std::stable_sort(all.begin(), all.end(), [&](const Chart& a, const Chart& b) { return rank(a) < rank(b); });
+    return all;
+}
+
+/// One row of charts beside each other, from the nth on.
+void addChartRow(const std::vector<Chart>& charts, std::size_t from, std::vector<Section>& sections)
+{
+    const std::size_t count = std::min(charts.size() - from, kChartsInRow);
+    const int share = 100 / static_cast<int>(std::max<std::size_t>(count, 2));
+    for (std::size_t i = 0; i < count; ++i) {
+        sections.emplace_back(Beside{i == 0 ? Beside::What::Begin : Beside::What::Next, share});
+        sections.emplace_back(charts[from + i]);
+    }
+    sections.emplace_back(Beside{Beside::What::End, 100});
+}
+
 /// Everything of the first page between its head and its foot.
 void addSetUp(const Ground& ground, const Settings& settings, std::vector<Section>& sections)
 {
     if (auto drawing = elevation(ground)) sections.emplace_back(std::move(*drawing));
     sections.emplace_back(settings.ofJob);
-    auto drawn = charts(ground);
-    drawn.resize(std::min(drawn.size(), kChartsOnFirstPage));
+    const std::vector<Chart> drawn = sheetCharts(ground);
     const auto table = stations(ground);
-    const std::vector<Caution> warned = cautions(ground);
     const auto put = [&](const auto& all) {
         for (const auto& one : all) sections.emplace_back(one);
     };
-    if (drawn.size() == 2) {
-        sections.emplace_back(Beside{Beside::What::Begin, 50});
-        sections.emplace_back(std::move(drawn[0]));
-        sections.emplace_back(Beside{Beside::What::Next, 50});
-        sections.emplace_back(std::move(drawn[1]));
-        drawn.clear();
-    }
-    // One drawing stands beside the stations, two above them.
-    sections.emplace_back(Beside{Beside::What::Begin, drawn.empty() ? 62 : 45});
-    put(drawn);
-    if (!drawn.empty()) sections.emplace_back(Beside{Beside::What::Next, 55});
+    // A single chart stands beside the stations, several in a row above them.
+    const bool alone = drawn.size() == 1;
+    if (drawn.size() > 1) addChartRow(drawn, 0, sections);
+    sections.emplace_back(Beside{Beside::What::Begin, alone ? 45 : 62});
+    if (alone) sections.emplace_back(drawn.front());
+    if (alone) sections.emplace_back(Beside{Beside::What::Next, 55});
     if (table) sections.emplace_back(*table);
-    if (drawn.empty())
-        sections.emplace_back(Beside{table ? Beside::What::Next : Beside::What::Begin, table ? 38 : 100});
-    put(warned);
+    if (!alone) sections.emplace_back(Beside{table ? Beside::What::Next : Beside::What::Begin, table ? 38 : 100});
+    put(cautions(ground));
     sections.emplace_back(Beside{Beside::What::End, 100});
     if (Table checks = notInside(settings.ofPress); !checks.rows.empty()) {
         checks.caption = "Checks of this press that were not plainly inside";
@@ -141,8 +159,8 @@ void addSetUp(const Ground& ground, const Settings& settings, std::vector<Sectio
 
 void addSchedules(const Ground& ground, std::vector<Section>& sections)
 {
-    auto all = charts(ground);
-    for (std::size_t i = kChartsOnFirstPage; i < all.size(); ++i) sections.emplace_back(std::move(all[i]));
+    const std::vector<Chart> all = sheetCharts(ground);
+    for (std::size_t i = kChartsInRow; i < all.size(); i += kChartsInRow) addChartRow(all, i, sections);
     for (Table& table : schedules(ground)) sections.emplace_back(std::move(table));
 }
 

@@ -5,10 +5,10 @@
 
 namespace taut::targets {
 
-/// tension.ZONE.schedule: diameter, torque and setting from the diameter now to the core, or from the core to the
-/// finished roll with the zone's taper. Stops where something is missing.
+/// tension.ZONE.schedule: diameter, torque, setting and tension from the diameter now to the core, or from the core to
+/// the finished roll with the zone's taper; and tension.ZONE.changes: where an open loop is to be set again at the
+/// latest, and to what. A loop that follows by itself has no setting in its schedule, and one only where its tension
+/// tapers. Stops where something is missing.
 void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const std::string& settingUnit);
-/// Web tension at a diameter under a zone's taper (B6), T0 at d0.
-[[nodiscard]] double tapered(const inputs::Zone& zone, double t0, double d0, double diameter, double largest);
 
 }  // namespace taut::targets

@@ -142,6 +142,7 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
         bound(book, zone, setting, terms.low, terms.high, terms.rule);
         setting.advice("The set point of the control loop; zero the load cell with the web slack first.");
     }
+    stateSchedule(book, zone, terms, "");
     if (range.known())
         book.value(id + "zero", Text("%1: load cell with the web slack", {zone.name.empty() ? zone.id : zone.name}),
                    "stated", known(Quantity(0, Kind::Force, range.value->unit()), "policy:load_cell_zero"), "policy")

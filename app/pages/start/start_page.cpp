@@ -29,6 +29,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_choice = new ChoicePanel(session, this);
     // Made in this order, so that the Tab key leads from what is chosen to what begins, and then to the list.
     m_begin = worded(tr("Begin the run"), "main", this);
+    m_try = worded(tr("Try other values"), "", this);
     m_targets = new TargetList(this);
     m_begin->setMinimumHeight(sizes().answer);
     m_whyNot = wrapped(QString(), "strong", this);
@@ -44,14 +45,23 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     left->addWidget(wrapped(tr("What is to run, and on which press"), "head", this));
     left->addWidget(scroll, 1);
     left->addWidget(m_whyNot);
-    left->addWidget(m_begin);
-    auto* halves = new QHBoxLayout;
+    auto* onward = new QHBoxLayout;
+    onward->addWidget(m_begin, 3);
+    onward->addWidget(m_try, 2);
+    left->addLayout(onward);
+    auto* real = new QWidget(this);
+    auto* halves = new QHBoxLayout(real);
+    halves->setContentsMargins(0, 0, 0, 0);
     halves->addLayout(left, 2);
     halves->addSpacing(sizes().gap);
     halves->addWidget(m_targets, 3);
     auto* column = new QVBoxLayout(this);
     column->addWidget(m_topBox);
-    column->addLayout(halves, 1);
+    m_trial = new TrialPanel(this);
+    m_stack = new QStackedWidget(this);
+    m_stack->addWidget(real);
+    m_stack->addWidget(m_trial);
+    column->addWidget(m_stack, 1);
 
     // Typing a diameter changes every target: wait until the hand rests.
     m_soon.setSingleShot(true);
@@ -60,6 +70,10 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_choice, &ChoicePanel::changed, &m_soon, qOverload<>(&QTimer::start));
     connect(m_choice, &ChoicePanel::troubled, session, &Session::refused);
     connect(m_begin, &QPushButton::clicked, this, &StartPage::begin);
+    connect(m_try, &QPushButton::clicked, this, &StartPage::beginTrial);
+    connect(m_trial, &TrialPanel::left, this, &StartPage::endTrial);
+    connect(m_trial, &TrialPanel::troubled, session, &Session::refused);
+    connect(session, &Session::runChanged, this, &StartPage::endTrial);
     connect(session, &Session::opened, this, &StartPage::refill);
     connect(session, &Session::actorChanged, this, &StartPage::showTop);
     connect(session, &Session::runChanged, this, &StartPage::refill);
@@ -132,7 +146,8 @@ void StartPage::showTop()
         for (const records::Withdrawal& w : m_session->withdrawals()) addWithdrawal(w);
         for (const std::string& id : m_session->openRuns()) addOpenRun(id);
     }
-    m_topBox->setVisible(m_top->count() > 0);
+    // Beside a trial nothing is offered that goes on with a run.
+    m_topBox->setVisible(m_top->count() > 0 && !onTrial());
     const QString why = whyNot();
     m_whyNot->setText(why);
     m_whyNot->setVisible(!why.isEmpty());
@@ -141,6 +156,7 @@ void StartPage::showTop()
 
 QString StartPage::whyNot() const
 {
+    if (onTrial()) return tr("What is shown is a trial: go back to the real roll first.");
     if (!m_session->isOpen()) return tr("The logbook is not open yet.");
     if (!m_session->actor() && nobodyKnown(*m_session))
         return tr("This logbook knows nobody yet. In this version people come with the demo shop: start with --demo.");
@@ -158,6 +174,7 @@ QString StartPage::whyNot() const
 void StartPage::showTargets()
 {
     m_stops = false;
+    bool basisThere = false;
     const auto sources = m_choice->sources();
     if (!sources) {
         m_targets->showNothing(tr("Nothing is chosen yet."));
@@ -167,7 +184,9 @@ void StartPage::showTargets()
     } else {
         m_stops = stops(basis->targets.findings);
         m_targets->show(basis->targets, basis->inputs.press->units);
+        basisThere = true;
     }
+    m_try->setEnabled(basisThere);
     showTop();
 }
 
@@ -176,6 +195,35 @@ void StartPage::begin()
     const auto sources = m_choice->sources();
     if (!sources || !whyNot().isEmpty()) return;
     m_session->begin({*sources, m_choice->question(), m_choice->parentRun()});
+}
+
+/// The trial gets copies: nothing that is tried can reach what a run begins from.
+void StartPage::beginTrial()
+{
+    const auto sources = m_choice->sources();
+    if (!sources) return;
+    const run::BasisQuestion question = m_choice->question();
+    const auto basis = run::basisFor(*sources, question);
+    if (!basis) return;
+    TrialPanel::Substrates substrates;
+    for (const logbook::Definition& d : m_session->definitions("substrate")) {
+        Findings notes;
+        if (auto read = inputs::readSubstrates(d.source.text, d.source.id, notes))
+            for (inputs::Substrate& one : *read)
+                if (one.id == d.source.id)
+                    substrates.push_back(std::make_shared<const inputs::Substrate>(std::move(one)));
+    }
+    m_stack->setCurrentWidget(m_trial);
+    m_trial->begin(basis->inputs, question.presentDiameter, substrates);
+    showTop();
+}
+
+void StartPage::endTrial()
+{
+    if (!onTrial()) return;
+    m_stack->setCurrentIndex(0);
+    m_try->setFocus();
+    showTop();
 }
 
 }  // namespace taut::app

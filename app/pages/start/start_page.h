@@ -3,17 +3,20 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <QWidget>
 
 #include "app/pages/start/choice_panel.h"
 #include "app/pages/start/target_list.h"
+#include "app/pages/start/trial_panel.h"
 #include "app/widgets/controls.h"
 
 namespace taut::app {
 
 /// Where a run begins: what is open or out of use first, then the four inputs and at once what follows from them.
+/// Other values can be tried on it; while they are, nothing begins.
 class StartPage : public QWidget {
     Q_OBJECT
 
@@ -21,12 +24,16 @@ public:
     explicit StartPage(Session* session, QWidget* parent = nullptr);
     /// Why a run cannot begin now; empty when it can.
     [[nodiscard]] QString whyNot() const;
+    /// Whether what is shown is a trial and not the real roll.
+    [[nodiscard]] bool onTrial() const { return m_stack->currentWidget() == m_trial; }
 
 private:
     void refill();
     void showTop();
     void showTargets();
     void begin();
+    void beginTrial();
+    void endTrial();
     void addWithdrawal(const records::Withdrawal& withdrawal);
     void addOpenRun(const std::string& runId);
     Session* m_session;
@@ -34,7 +41,9 @@ private:
     QWidget* m_topBox;
     ChoicePanel* m_choice;
     TargetList* m_targets;
-    QPushButton* m_begin;
+    QPushButton *m_begin, *m_try;
+    QStackedWidget* m_stack;
+    TrialPanel* m_trial;
     QLabel* m_whyNot;
     QTimer m_soon{this};
     bool m_stops = false;

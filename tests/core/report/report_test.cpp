@@ -147,10 +147,12 @@ TEST_CASE("the drawing, stations and charts come from the run's own definitions"
     CHECK(drawings[0].paths[0].path.length().si() == Approx(length->quantity()->si()).epsilon(1e-12));
     CHECK(wordsOf(rowOf(tableOf(report, "Stations"), "quince yellow")[0]) == "2");
     const auto charts = allOf<Chart>(report);
-    REQUIRE(charts.size() == 2);
-    REQUIRE(charts[0].now);
-    CHECK(charts[0].now->second == *walk.run->targets().find("tension.unwind.setting")->quantity());
-    CHECK(charts[0].lines[0].points.size() == walk.run->targets().schedule("tension.unwind.schedule")->rows.size());
+    REQUIRE(charts.size() == 4);
+    CHECK(plain(charts[0].caption) == "Unwind: setting");
+    const auto now = std::find_if(charts[0].spots.begin(), charts[0].spots.end(),
+                                  [](const Chart::Spot& spot) { return spot.what == Chart::What::Now; });
+    REQUIRE(now != charts[0].spots.end());
+    CHECK(now->y == *walk.run->targets().find("tension.unwind.setting")->quantity());
 }
 
 TEST_CASE("without the definitions a sheet leaves out what they would tell and keeps the record")

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/targets/target.h"
+
+namespace taut::targets {
+
+/// One zone against the diameter of its roll: what the schedule's rows, its changes and a drawn curve are made from.
+struct Ramp {
+    inputs::Zone zone;
+    bool unwinding = false;           ///< the roll shrinks; else it grows
+    bool byHand = false;              ///< nobody but the operator follows the diameter (open loop)
+    double total = 0;                 ///< web tension at the start, N
+    double start = 0, end = 0;        ///< diameters, m
+    std::optional<double> low, high;  ///< window of the web tension, N
+    std::string lengthUnit, forceUnit, torqueUnit, settingUnit;
+    [[nodiscard]] double least() const { return unwinding ? end : start; }
+    [[nodiscard]] double most() const { return unwinding ? start : end; }
+};
+struct RampPoint {
+    Quantity diameter, tension, torque;
+    Quantity leftAlone;               ///< tension when the torque stays what it was at the start: B1 solved for T
+    std::optional<Quantity> setting;  ///< of an open loop (B5)
+};
+/// Tension by the zone's taper (B6), torque (B1) and setting (B5) at a diameter between the ends, m; nullopt when a
+/// formula refuses.
+[[nodiscard]] std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter);
+
+/// Diameters at which an open loop has to be set again at the latest: there the tension, left alone since the last
+/// time, reaches an end of its window (the upper one as a roll shrinks, the lower one as it grows). Empty without a
+/// window.
+[[nodiscard]] std::vector<double> changeDiameters(const Ramp& ramp);
+
+/// Where the setting crosses an end of what can be set, on the way from start to end.
+struct Crossing {
+    double diameter = 0;
+    bool below = false;  ///< beyond it the setting would have to be less than the least; else more than the most
+};
+[[nodiscard]] std::vector<Crossing> rangeCrossings(const Ramp& ramp);
+
+/// The ramp behind tension.ZONE.schedule of a target set, as that set was computed; nullopt when it has none.
+[[nodiscard]] std::optional<Ramp> rampOf(const inputs::Press& press, const Targets& targets, const std::string& zoneId);
+
+}  // namespace taut::targets
