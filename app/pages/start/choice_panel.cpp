@@ -5,7 +5,6 @@
 #include <QFileDialog>
 #include <QGridLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
@@ -88,6 +87,8 @@ ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m
     addCell(tr("Its diameter, if measured"), m_diameter, Room::Half);
     QPushButton* file = worded(tr("Another roll, from a file"), "quiet", this);
     m_cells.push_back({file, Room::Half});
+    m_try = worded(tr("Try other values"), "", this);
+    m_cells.push_back({m_try, Room::Half});
     arrange();
 
     for (QComboBox* box : {m_press, m_job, m_substrate, m_roll, m_kind, m_parent})

@@ -7,6 +7,7 @@
 #include <QButtonGroup>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QWidget>
 
 #include "app/seams/resources.h"
@@ -32,6 +33,8 @@ public:
     /// What is still to be said before a run can begin; nullopt when all is.
     [[nodiscard]] std::optional<QString> missing() const;
     [[nodiscard]] std::string pressId() const;
+    /// What tries other values than the chosen ones; whoever owns the page says when it can.
+    [[nodiscard]] QPushButton* tryButton() const { return m_try; }
 
 signals:
     void changed();
@@ -52,6 +55,7 @@ private:
     Session* m_session;
     QComboBox *m_press, *m_job, *m_substrate, *m_roll, *m_kind, *m_parent;
     QLineEdit* m_diameter;
+    QPushButton* m_try;
     QButtonGroup* m_web;
     struct Cell {
         QWidget* widget;

@@ -29,7 +29,6 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_choice = new ChoicePanel(session, this);
     // Made in this order, so that the Tab key leads from what is chosen to what begins, and then to the list.
     m_begin = worded(tr("Begin the run"), "main", this);
-    m_try = worded(tr("Try other values"), "", this);
     m_targets = new TargetList(this);
     m_begin->setMinimumHeight(sizes().answer);
     m_whyNot = wrapped(QString(), "strong", this);
@@ -45,10 +44,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     left->addWidget(wrapped(tr("What is to run, and on which press"), "head", this));
     left->addWidget(scroll, 1);
     left->addWidget(m_whyNot);
-    auto* onward = new QHBoxLayout;
-    onward->addWidget(m_begin, 3);
-    onward->addWidget(m_try, 2);
-    left->addLayout(onward);
+    left->addWidget(m_begin);
     auto* real = new QWidget(this);
     auto* halves = new QHBoxLayout(real);
     halves->setContentsMargins(0, 0, 0, 0);
@@ -70,7 +66,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_choice, &ChoicePanel::changed, &m_soon, qOverload<>(&QTimer::start));
     connect(m_choice, &ChoicePanel::troubled, session, &Session::refused);
     connect(m_begin, &QPushButton::clicked, this, &StartPage::begin);
-    connect(m_try, &QPushButton::clicked, this, &StartPage::beginTrial);
+    connect(m_choice->tryButton(), &QPushButton::clicked, this, &StartPage::beginTrial);
     connect(m_trial, &TrialPanel::left, this, &StartPage::endTrial);
     connect(m_trial, &TrialPanel::troubled, session, &Session::refused);
     connect(session, &Session::runChanged, this, &StartPage::endTrial);
@@ -186,7 +182,7 @@ void StartPage::showTargets()
         m_targets->show(basis->targets, basis->inputs.press->units);
         basisThere = true;
     }
-    m_try->setEnabled(basisThere);
+    m_choice->tryButton()->setEnabled(basisThere);
     showTop();
 }
 
@@ -222,7 +218,7 @@ void StartPage::endTrial()
 {
     if (!onTrial()) return;
     m_stack->setCurrentIndex(0);
-    m_try->setFocus();
+    m_choice->tryButton()->setFocus();
     showTop();
 }
 

@@ -41,7 +41,7 @@ private:
     QWidget* m_topBox;
     ChoicePanel* m_choice;
     TargetList* m_targets;
-    QPushButton *m_begin, *m_try;
+    QPushButton* m_begin;
     QStackedWidget* m_stack;
     TrialPanel* m_trial;
     QLabel* m_whyNot;

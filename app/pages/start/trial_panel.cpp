@@ -157,7 +157,8 @@ void TrialPanel::fillField(Field& field, const std::optional<Quantity>& real)
 {
     field.value = real;
     field.real = real ? plainText(*real, m_system) : QString();
-    field.name->setText(real ? tr("%1 (real: %2)").arg(field.title, dataText(field.real)) : field.title);
+    const QString whole = QString(field.real).replace(QLatin1Char(' '), QChar::Nbsp);
+    field.name->setText(real ? tr("%1 (real: %2)").arg(field.title, dataText(whole)) : field.title);
     field.edit->setText(field.real);
     field.edit->setPlaceholderText(dataText(field.real));
 }
@@ -265,8 +266,10 @@ void TrialPanel::showTargets()
                      t.ready() ? targetValue(t, m_system) : QStringLiteral("\u2013"), more, MarkShape::None});
     };
     m_list->add({{}, tr("What is set, in this trial"), {}, {}, MarkShape::None});
-    for (const targets::Target& t : m_tried.all)
-        if (isSet(t.id)) add(t);
+    // The controls of the tension first: they are what the charts are about.
+    for (const bool tension : {true, false})
+        for (const targets::Target& t : m_tried.all)
+            if (isSet(t.id) && (t.id.rfind("tension.", 0) == 0) == tension) add(t);
     const bool more = std::any_of(moved.begin(), moved.end(), [](const std::string& id) { return !isSet(id); });
     if (more) m_list->add({{}, tr("What else moves"), {}, {}, MarkShape::None});
     for (const targets::Target& t : m_tried.all)

@@ -130,6 +130,20 @@ TEST_CASE("in the pseudo language no page of the window shows a word outside the
             line->clear();
         }
 
+    for (auto* button : window.findChildren<QAbstractButton*>())
+        if (button->isVisible() && button->text().contains(QStringLiteral("Try other values"))) button->click();
+    auto* trial = visible<TrialPanel>(window);
+    REQUIRE(trial);
+    look("start, a trial of the real values");
+    for (const char* typed : {"320 mm", "20 psi", "9 m", "1200 mm", "4 m/min"})
+        for (QLineEdit* line : trial->findChildren<QLineEdit*>())
+            if (line->isVisible()) {
+                line->setText(QString::fromLatin1(typed));
+                look("start, a trial");
+            }
+    trial->reset();
+    emit trial->left();
+
     QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
     look("history, a signed run");
     for (QLineEdit* line : window.findChildren<QLineEdit*>())
