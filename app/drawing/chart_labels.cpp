@@ -109,9 +109,10 @@ void ChartLabels::addAlong(const QString& text, const std::vector<QPointF>& line
 
 void ChartLabels::paint(QPainter& painter) const
 {
-    for (const Placed& label : m_placed) {
-        // Words that could find no free room are still to be read.
+    // Words that could find no free room are still to be read.
+    for (const Placed& label : m_placed)
         if (label.crowded) painter.fillRect(label.rect, m_look.palette.ground);
+    for (const Placed& label : m_placed) {
         painter.setFont(scaled(m_look.font, 1.0, label.strong));
         painter.setPen(m_look.palette.ink);
         painter.drawText(label.rect, Qt::AlignCenter | Qt::TextDontClip, label.text);

@@ -7,7 +7,7 @@
 
 namespace taut::app {
 
-TrialBand::TrialBand(QWidget* parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum); }
+TrialBand::TrialBand(QWidget* parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed); }
 
 int TrialBand::edge() const { return millimetres(2.5); }
 

@@ -68,6 +68,7 @@ TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
     m_fields->setContentsMargins(0, 0, 0, 0);
     m_fields->setHorizontalSpacing(sizes().gap);
     m_fieldRoom = roomFor(fieldBody, this);
+    m_fieldRoom->setMinimumHeight(3 * sizes().control);
     m_diameter = addField(tr("Diameter of the roll"));
     m_width = addField(tr("Width of the web"));
     m_speed = addField(tr("Speed of the job"));
@@ -78,9 +79,6 @@ TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
     m_substrate.cell->layout()->addWidget(m_material);
     m_substrate.edit->hide();
 
-    m_troubles = wrapped(QString(), "strong", this);
-    m_troubles->setTextFormat(Qt::PlainText);
-    m_troubles->setAccessibleName(tr("What does not fit in this trial"));
     m_list = new RowList(this);
     m_list->setAccessibleName(tr("What would follow from the values tried"));
 
@@ -93,7 +91,6 @@ TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
 
     auto* left = new QVBoxLayout;
     left->addWidget(m_fieldRoom, 3);
-    left->addWidget(m_troubles);
     left->addWidget(m_list, 4);
     auto* right = new QVBoxLayout;
     right->addWidget(m_chartRoom, 1);
@@ -103,6 +100,7 @@ TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
     halves->addSpacing(sizes().gap);
     halves->addLayout(right, 3);
     column->addLayout(halves, 1);
+    m_list->setMinimumHeight(2 * sizes().control);
 
     for (const Field* field : {&m_diameter, &m_width, &m_speed})
         connect(field->edit, &QLineEdit::textChanged, this, &TrialPanel::compute);
@@ -112,20 +110,22 @@ TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
 QWidget* TrialPanel::buildBand()
 {
     auto* band = new TrialBand(this);
-    auto* row = new QHBoxLayout(band);
+    m_bandRow = new QBoxLayout(QBoxLayout::LeftToRight, band);
     const int edge = band->edge();
-    row->setContentsMargins(edge + 10, edge, edge + 10, edge);
+    m_bandRow->setContentsMargins(edge + 10, edge, edge + 10, edge);
     auto* said = new QVBoxLayout;
     said->setSpacing(0);
     auto* head = wrapped(tr("TRIAL: not the real roll"), "head", band);
     head->setAccessibleName(tr("What is shown is a trial"));
     said->addWidget(head);
     said->addWidget(wrapped(tr("Nothing is stored, and no run begins from here."), "", band));
-    row->addLayout(said, 1);
+    m_bandRow->addLayout(said, 1);
     auto* back = worded(tr("Back to the real roll"), "main", band);
     m_again = worded(tr("Real values again"), "", band);
     m_picture = worded(tr("Charts as a picture"), "", band);
+    auto* row = new QHBoxLayout;
     for (QPushButton* button : {m_picture, m_again, back}) row->addWidget(button);
+    m_bandRow->addLayout(row);
     connect(back, &QPushButton::clicked, this, &TrialPanel::left);
     connect(m_again, &QPushButton::clicked, this, &TrialPanel::reset);
     connect(m_picture, &QPushButton::clicked, this, &TrialPanel::choosePicture);
@@ -248,9 +248,6 @@ void TrialPanel::showTargets()
     QStringList troubles;
     for (const Finding& f : m_tried.findings)
         if (f.severity != Severity::Note) troubles << words(f, m_system);
-    m_troubles->setText(troubles.join(QLatin1Char('\n')));
-    m_troubles->setVisible(!troubles.isEmpty());
-
     const QSignalBlocker quiet(m_list);
     const QString before = m_list->chosen();
     const int scrolled = m_list->verticalScrollBar()->value();
@@ -265,17 +262,30 @@ void TrialPanel::showTargets()
         m_list->add({QString::fromStdString(t.id), words(t.name, m_system),
                      t.ready() ? targetValue(t, m_system) : QStringLiteral("\u2013"), more, MarkShape::None});
     };
+    if (!troubles.isEmpty()) m_list->add({{}, tr("What does not fit"), {}, {}, MarkShape::None});
+    for (const Finding& f : m_tried.findings)
+        if (f.severity != Severity::Note)
+            m_list->add({QStringLiteral("trouble"),
+                         words(f, m_system),
+                         {},
+                         {},
+                         f.severity == Severity::Stop ? MarkShape::Octagon : MarkShape::HalfDiamond});
     m_list->add({{}, tr("What is set, in this trial"), {}, {}, MarkShape::None});
-    // The controls of the tension first: they are what the charts are about.
-    for (const bool tension : {true, false})
-        for (const targets::Target& t : m_tried.all)
-            if (isSet(t.id) && (t.id.rfind("tension.", 0) == 0) == tension) add(t);
+    // The controls of the tension first, along the web: they are what the charts are about.
+    if (m_inputs.press)
+        for (const inputs::Zone& zone : m_inputs.press->zones)
+            for (const char* what : {".setting", ".total"})
+                if (const targets::Target* t = m_tried.find("tension." + zone.id + what)) add(*t);
+    for (const targets::Target& t : m_tried.all)
+        if (isSet(t.id) && t.id.rfind("tension.", 0) != 0) add(t);
     const bool more = std::any_of(moved.begin(), moved.end(), [](const std::string& id) { return !isSet(id); });
     if (more) m_list->add({{}, tr("What else moves"), {}, {}, MarkShape::None});
     for (const targets::Target& t : m_tried.all)
         if (!isSet(t.id) && has(t.id)) add(t);
     if (!m_list->choose(before)) m_list->choose(m_list->first());
-    m_list->verticalScrollBar()->setValue(scrolled);
+    // What has come to stand at the top is to be seen.
+    m_list->verticalScrollBar()->setValue(troubles == m_troubles ? scrolled : 0);
+    m_troubles = troubles;
 }
 
 void TrialPanel::showCharts()
@@ -309,8 +319,9 @@ void TrialPanel::showCharts()
 /// Fields and charts in two columns where there is room for their words, else in one.
 void TrialPanel::arrange()
 {
-    constexpr int kFieldLetters = 50;
+    constexpr int kFieldLetters = 50, kBandLetters = 120;
     const int letter = fontMetrics().averageCharWidth();
+    m_bandRow->setDirection(width() > kBandLetters * letter ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     const int columns = m_fieldRoom->width() > kFieldLetters * letter ? 2 : 1;
     if (columns != m_columns) {
         m_columns = columns;

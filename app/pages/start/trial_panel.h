@@ -78,9 +78,11 @@ private:
     bool m_filling = false;
     Field m_diameter, m_width, m_speed, m_substrate;
     QComboBox* m_material;
-    QLabel *m_troubles, *m_noCharts;
+    QLabel* m_noCharts;
+    QStringList m_troubles;
     RowList* m_list;
     QPushButton *m_again, *m_picture;
+    QBoxLayout* m_bandRow;
     QGridLayout *m_fields, *m_charts;
     QScrollArea *m_fieldRoom, *m_chartRoom;
     std::vector<QWidget*> m_chartCells;

@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 #include <fstream>
 
+#include <QImage>
+
 #include "app/verbs/console.h"
 #include "app/verbs/verbs.h"
 #include "core/base/file.h"
@@ -250,4 +252,24 @@ TEST_CASE("check reads answers files and finds misspelt keys and acts")
     CHECK(ran.exit == 1);
     CHECK(ran.out.find("entered") != std::string::npos);
     CHECK(ran.out.find("repeat_stage") != std::string::npos);
+}
+
+TEST_CASE("targets writes its charts as a picture, and says so when it cannot")
+{
+    const Folder folder;
+    const std::string file = folder / "charts.png";
+    const std::vector<std::string> inputs{"targets", "--press", "north", "--job", "J-2101", "--roll", "R0041"};
+    const auto with = [&](const std::string& chart) {
+        std::vector<std::string> args = inputs;
+        args.push_back(chart);
+        return args;
+    };
+    CHECK(runProgram(with("--chart=" + file)).exit == 0);
+    const QImage image(QString::fromStdString(file));
+    CHECK(image.width() == 1600);
+    CHECK(image.height() > 1000);
+    const Ran refused = runProgram(with("--chart=" + (folder / "no such folder") + "/charts.png"));
+    CHECK(refused.exit != 0);
+    CHECK(refused.err.find("charts.png") != std::string::npos);
+    CHECK(runProgram(with("--chart")).exit == 2);
 }
