@@ -158,13 +158,6 @@ void paintNames(QPainter& painter, const Chart& chart, const ChartFrame& f, Unit
         const double side = kSpotSide * u;
         labels.avoid(QRectF(at - QPointF(side, side), at + QPointF(side, side)));
     }
-    std::vector<Chart::What> named;
-    for (const Chart::Spot& spot : chart.spots) {
-        if (std::find(named.begin(), named.end(), spot.what) != named.end()) continue;
-        named.push_back(spot.what);
-        labels.addBeside(words(spot.name, system), {f.x.at(spot.x), f.y.at(spot.y)}, (kSpotSide + 1.5) * u,
-                         spot.what == Chart::What::Now);
-    }
     for (std::size_t i = 0; i < lines.size(); ++i)
         if (!chart.lines[i].name.empty()) {
             std::vector<QPointF> some;
@@ -172,6 +165,13 @@ void paintNames(QPainter& painter, const Chart& chart, const ChartFrame& f, Unit
                 some.push_back(lines[i][(k + lines[i].size() / 3) % lines[i].size()]);
             labels.addAlong(words(chart.lines[i].name, system), some);
         }
+    std::vector<Chart::What> named;
+    for (const Chart::Spot& spot : chart.spots) {
+        if (std::find(named.begin(), named.end(), spot.what) != named.end()) continue;
+        named.push_back(spot.what);
+        labels.addBeside(words(spot.name, system), {f.x.at(spot.x), f.y.at(spot.y)}, (kSpotSide + 1.5) * u,
+                         spot.what == Chart::What::Now);
+    }
     const auto along = [&](double y) {
         std::vector<QPointF> points;
         for (const double share : {0.02, 0.5, 0.98, 0.25, 0.75})

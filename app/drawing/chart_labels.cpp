@@ -68,7 +68,8 @@ void ChartLabels::place(const QString& text, bool strong, const std::vector<QRec
         }
         if (least == 0) break;
     }
-    if (best < 0) return;
+    // Rather no word than two that cover each other: the sentences of the chart say it too.
+    if (best < 0 || least >= kOverWords) return;
     const QRectF rect = candidates[static_cast<std::size_t>(best)];
     m_placed.push_back({text, rect, strong, least > 0});
     m_rects.push_back(rect);

@@ -105,18 +105,31 @@ Table notInside(const Table& checks)
     return table;
 }
 
-/// The charts in the order in which a sheet has room for them: what is set by hand, then the tension of a roll that
-/// tapers, then the rest.
+/// Which charts stand on the first page, in this order: what is set by hand, then the tension of a roll that is set by
+/// hand and tapers. A loop that tapers by itself asks nothing of the operator and comes later.
+enum class Place : std::uint8_t { Set, Tapers, Later };
+
+Place placeOf(const Chart& chart)
+{
+    if (chart.yName == Text("setting")) return Place::Set;
+    const auto& points = chart.lines.front().points;
+    const bool tapers = points.front().second.si() != points.back().second.si();
+    return tapers && chart.lines.size() > 1 ? Place::Tapers : Place::Later;
+}
+
 std::vector<Chart> sheetCharts(const Ground& ground)
 {
     std::vector<Chart> all = chartsOf(ground.inputs, *ground.targets);
-    const auto rank = [](const Chart& chart) {
-        if (chart.yName == Text("setting")) return 0;
-        const auto& points = chart.lines.front().points;
-        return points.front().second == points.back().second ? 2 : 1;
-    };
-    std::stable_sort(all.begin(), all.end(), [&](const Chart& a, const Chart& b) { return rank(a) < rank(b); });
+    std::stable_sort(all.begin(), all.end(), [](const Chart& x, const Chart& y) { return placeOf(x) < placeOf(y); });
     return all;
+}
+
+/// How many of them the first page takes.
+std::size_t onFirstPage(const std::vector<Chart>& charts)
+{
+    const auto later =
+        std::find_if(charts.begin(), charts.end(), [](const Chart& chart) { return placeOf(chart) == Place::Later; });
+    return std::min(kChartsInRow, static_cast<std::size_t>(later - charts.begin()));
 }
 
 /// One row of charts beside each other, from the nth on.
@@ -136,7 +149,8 @@ void addSetUp(const Ground& ground, const Settings& settings, std::vector<Sectio
 {
     if (auto drawing = elevation(ground)) sections.emplace_back(std::move(*drawing));
     sections.emplace_back(settings.ofJob);
-    const std::vector<Chart> drawn = sheetCharts(ground);
+    std::vector<Chart> drawn = sheetCharts(ground);
+    drawn.resize(onFirstPage(drawn));
     const auto table = stations(ground);
     const auto put = [&](const auto& all) {
         for (const auto& one : all) sections.emplace_back(one);
@@ -160,7 +174,7 @@ void addSetUp(const Ground& ground, const Settings& settings, std::vector<Sectio
 void addSchedules(const Ground& ground, std::vector<Section>& sections)
 {
     const std::vector<Chart> all = sheetCharts(ground);
-    for (std::size_t i = kChartsInRow; i < all.size(); i += kChartsInRow) addChartRow(all, i, sections);
+    for (std::size_t i = onFirstPage(all); i < all.size(); i += kChartsInRow) addChartRow(all, i, sections);
     for (Table& table : schedules(ground)) sections.emplace_back(std::move(table));
 }
 
