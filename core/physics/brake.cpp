@@ -55,11 +55,21 @@ Length brakeDiameter(Force tension, TorquePer<Setting> k, Setting zero, Setting 
     return k * (setting - zero) * 2 / tension;
 }
 
+template <class Setting>
+Force brakeTension(Length diameter, TorquePer<Setting> k, Setting zero, Setting setting) noexcept
+{
+    if (!positive(diameter, k) || !notNegative(zero, setting) || setting < zero) return undefined<Force>();
+    return k * (setting - zero) * 2 / diameter;
+}
+
 template Pressure brakeSetting<Pressure>(Force, Length, TorquePer<Pressure>, Pressure) noexcept;
 template Current brakeSetting<Current>(Force, Length, TorquePer<Current>, Current) noexcept;
 template Ratio brakeSetting<Ratio>(Force, Length, TorquePer<Ratio>, Ratio) noexcept;
 template Length brakeDiameter<Pressure>(Force, TorquePer<Pressure>, Pressure, Pressure) noexcept;
 template Length brakeDiameter<Current>(Force, TorquePer<Current>, Current, Current) noexcept;
 template Length brakeDiameter<Ratio>(Force, TorquePer<Ratio>, Ratio, Ratio) noexcept;
+template Force brakeTension<Pressure>(Length, TorquePer<Pressure>, Pressure, Pressure) noexcept;
+template Force brakeTension<Current>(Length, TorquePer<Current>, Current, Current) noexcept;
+template Force brakeTension<Ratio>(Length, TorquePer<Ratio>, Ratio, Ratio) noexcept;
 
 }  // namespace taut::physics

@@ -36,5 +36,9 @@ template <class Setting>
 /// under p pulls too hard. T > 0, k > 0, p >= p0 >= 0. Sources S32, S33.
 template <class Setting>
 [[nodiscard]] Length brakeDiameter(Force tension, TorquePer<Setting> k, Setting zero, Setting setting) noexcept;
+/// B5.tension: T = 2 k (p - p0) / D, what a setting left alone gives at diameter D. D > 0, k > 0, p >= p0 >= 0. Sources
+/// S32, S33.
+template <class Setting>
+[[nodiscard]] Force brakeTension(Length diameter, TorquePer<Setting> k, Setting zero, Setting setting) noexcept;
 
 }  // namespace taut::physics

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/catalogue.h"
+#include "core/physics/gearing.h"
 #include "core/physics/span.h"
 #include "core/physics/splice.h"
 #include "core/physics/traction.h"
@@ -42,6 +43,9 @@ std::vector<Formula> spanFormulas()
                           {argument("E", "modulus", Kind::Pressure), argument("t", "caliper", Kind::Length), speed(),
                            argument("dv", "speed error", Kind::Speed)},
                           {Kind::ForcePerWidth}, "E > 0, t > 0, v > 0, dv small against v", "follows from D2"),
+        entry<&repeatRelaxed>("D1.repeat", "dR = R e / (1 + e)",
+                              {argument("R", "repeat", Kind::Length), argument("e", "strain of the web", Kind::Share)},
+                              {Kind::Length}, "R > 0, e >= 0", "definition"),
         entry<&spanTime>("D5", "tau = L / v", {span(), speed()}, {Kind::Time}, "L >= 0, v > 0", "S45"),
         entry<&spanTension>("D6", "T2 = Tss + (T0 - Tss) e^(-v2 t / L), Tss = (K (v2 - v1) + v1 T1) / v2",
                             {stiffness(), span(), before(), after(), tensionBefore(),
@@ -68,6 +72,9 @@ std::vector<Formula> spanFormulas()
             {Kind::Count}, "mu >= 0, h >= 0, s > 0", "S55, S56, line between from memory: Ducotey and Good 1999"),
         entry<&spliceMargin>("P1", "r = S / Tw", {argument("S", "strength per width", Kind::ForcePerWidth), perWidth()},
                              {Kind::Count}, "S >= 0, Tw > 0", "definition"),
+        entry<&leaningSpliceMargin>("P5.margin", "r = S / (Tw cos^2(alpha))",
+                                    {argument("S", "strength per width", Kind::ForcePerWidth), perWidth(), lean()},
+                                    {Kind::Count}, "S >= 0, Tw > 0, 0 <= alpha < pi/2", "S60"),
         entry<&spliceNormalStress>("P5.normal", "s' = s cos^2(alpha)", {stress(), lean()}, {Kind::Pressure}, kLean,
                                    "S60"),
         entry<&spliceShearStress>("P5.shear", "s' = s sin(alpha) cos(alpha)", {stress(), lean()}, {Kind::Pressure},

@@ -28,6 +28,20 @@ double teethFor(Length repeat, Length pitch) noexcept
     return std::fmax(1, std::ceil((repeat / pitch).si() - kForgivenTooth));
 }
 
+double teethForDiametralPitch(Length repeat, CountPerLength diametralPitch) noexcept
+{
+    if (!positive(diametralPitch)) return undefined<double>();
+    return teethFor(repeat, Length::si(kPi / diametralPitch.si()));
+}
+
+double teethForModule(Length repeat, Length module) noexcept { return teethFor(repeat, module * kPi); }
+
+Length repeatRelaxed(Length repeat, double strain) noexcept
+{
+    if (!positive(repeat) || !notNegative(strain)) return undefined<Length>();
+    return repeat * (strain / (1 + strain));
+}
+
 double plateStretch(Length repeat, Length plate, Length base) noexcept
 {
     if (!positive(repeat) || !notNegative(plate, base) || plate < base) return undefined<double>();
@@ -46,6 +60,12 @@ Length jobLength(double quantity, double across, double around, Length repeat, d
     if (!notNegative(quantity, waste) || !whole(across) || !whole(around) || !positive(repeat) || waste >= 1)
         return undefined<Length>();
     return repeat * (quantity / (across * around) / (1 - waste));
+}
+
+Length webLength(Length labels, Length makeReady, double splices, Length perSplice, Length path) noexcept
+{
+    if (!notNegative(labels, makeReady, splices, perSplice, path)) return undefined<Length>();
+    return labels + makeReady + perSplice * splices + path;
 }
 
 }  // namespace taut::physics

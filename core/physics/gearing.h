@@ -15,6 +15,13 @@ namespace taut::physics {
 [[nodiscard]] Length repeatByModule(double teeth, Length module) noexcept;
 /// F2: Z = R / p rounded up to whole teeth (1e-9 of a tooth is forgiven). R > 0, p > 0. Source S76.
 [[nodiscard]] double teethFor(Length repeat, Length pitch) noexcept;
+/// F2.diametral: Z = R P / pi rounded up. R > 0, P > 0. Source S76.
+[[nodiscard]] double teethForDiametralPitch(Length repeat, CountPerLength diametralPitch) noexcept;
+/// F2.module: Z = R / (pi m) rounded up. R > 0, m > 0. Source S76.
+[[nodiscard]] double teethForModule(Length repeat, Length module) noexcept;
+/// D1.repeat: dR = R e / (1 + e), by what a repeat printed under strain e is shorter when the web is let go. R > 0,
+/// e >= 0. Definition of strain.
+[[nodiscard]] Length repeatRelaxed(Length repeat, double strain) noexcept;
 /// F3: r = 1 - K / R, K = 2 pi (tp - tb): film length over printed length of a plate of thickness tp on a base tb that
 /// does not stretch. R > K, tp >= tb >= 0. Source S78; the base from memory, plate makers' charts.
 [[nodiscard]] double plateStretch(Length repeat, Length plate, Length base) noexcept;
@@ -23,5 +30,8 @@ namespace taut::physics {
 [[nodiscard]] double registerAngle(Length repeat, Length shift) noexcept;
 /// F5: L = Q R / (across around (1 - waste)). Q >= 0, across and around whole, R > 0, 0 <= waste < 1. Definition.
 [[nodiscard]] Length jobLength(double quantity, double across, double around, Length repeat, double waste) noexcept;
+/// F5.total: L = Lj + Lm + n Ls + Lp, the labels' web and what make-ready, n splices and the filled path take. None
+/// negative. Definition.
+[[nodiscard]] Length webLength(Length labels, Length makeReady, double splices, Length perSplice, Length path) noexcept;
 
 }  // namespace taut::physics

@@ -21,6 +21,18 @@ double twistEdgeStrain(double angle, Length width, Length span) noexcept
     return slope * slope / (std::hypot(1.0, slope) + 1);  // sqrt(1 + x^2) - 1 without its cancellation
 }
 
+double twistSlackAngle(double strain, Length width, Length span) noexcept
+{
+    if (!notNegative(strain) || !positive(width, span)) return undefined<double>();
+    return 2 * (span / width).si() * std::sqrt(strain * (2 + strain));  // (1 + e)^2 - 1 without its cancellation
+}
+
+double strokeShare(Length needed, Length stroke) noexcept
+{
+    if (!notNegative(needed) || !positive(stroke)) return undefined<double>();
+    return (needed / stroke).si();
+}
+
 Length edgeInWindow(double reading, double blocked, double clear, Length window) noexcept
 {
     if (!finite(reading, blocked, clear) || blocked == clear || !positive(window)) return undefined<Length>();

@@ -12,6 +12,11 @@ namespace taut::physics {
 /// G8: e = sqrt(1 + (alpha w / 2 L)^2) - 1, edge against centre when the span into or out of a displacement guide is
 /// twisted by alpha. |alpha| <= 0.5, w > 0, L > 0. Geometry.
 [[nodiscard]] double twistEdgeStrain(double angle, Length width, Length span) noexcept;
+/// G8.limit: alpha = (2 L / w) sqrt((1 + e)^2 - 1), the twist at which edge and centre part by the running strain e:
+/// any more and the centre hangs slack. e >= 0, w > 0, L > 0. Follows from G8.
+[[nodiscard]] double twistSlackAngle(double strain, Length width, Length span) noexcept;
+/// G11: r = y / s, the share of a guide's stroke to one side that an error of y takes. y >= 0, s > 0. Definition.
+[[nodiscard]] double strokeShare(Length needed, Length stroke) noexcept;
 /// G10: x = W (V - V0) / (V1 - V0), where the edge stands in a sensor window W: V0 read with the web in view, V1 out
 /// of view, in any one unit. V0 != V1, W > 0. Two-point calibration; one half is the middle.
 [[nodiscard]] Length edgeInWindow(double reading, double blocked, double clear, Length window) noexcept;

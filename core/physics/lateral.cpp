@@ -93,4 +93,10 @@ double steeringEdgeStrain(double angle, Length width, Length span) noexcept
     return std::abs(angle) * (width / span).si();
 }
 
+double steeringSlackAngle(double strain, Length width, Length span) noexcept
+{
+    if (!notNegative(strain) || !positive(width, span)) return undefined<double>();
+    return strain * (span / width).si();
+}
+
 }  // namespace taut::physics

@@ -32,5 +32,8 @@ struct LateralFactors {
 /// hangs slack when it exceeds the running strain. |theta| <= 0.2, w > 0, L > 0. Bending moment 2 E I theta / L of G3's
 /// beam. Given without sign.
 [[nodiscard]] double steeringEdgeStrain(double angle, Length width, Length span) noexcept;
+/// G5.limit: theta = e L / w, the steering angle at which one edge has lost all of the running strain e. e >= 0, w > 0,
+/// L > 0. Follows from G5.
+[[nodiscard]] double steeringSlackAngle(double strain, Length width, Length span) noexcept;
 
 }  // namespace taut::physics

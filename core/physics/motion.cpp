@@ -48,6 +48,12 @@ Force unwindStopTension(Torque brake, Inertia inertia, Acceleration deceleration
     return (brake - accelerationTorque(inertia, deceleration, radius)) / radius;
 }
 
+Torque unwindHoldTorque(Force tension, Inertia inertia, Acceleration deceleration, Length radius) noexcept
+{
+    if (!notNegative(tension)) return undefined<Torque>();
+    return tension * radius + accelerationTorque(inertia, deceleration, radius);
+}
+
 Force rewindStopTension(Force running, Inertia inertia, Acceleration deceleration, Length radius) noexcept
 {
     if (!notNegative(running)) return undefined<Force>();

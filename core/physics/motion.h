@@ -23,6 +23,10 @@ namespace taut::physics {
 /// V6: T = (M - J a / R) / R, tension left at the unwind while the press slows at a and the brake holds M; zero or
 /// less: the web is slack and the roll overruns. M >= 0, J >= 0, a >= 0, R > 0. Follows from B1 and V5.
 [[nodiscard]] Force unwindStopTension(Torque brake, Inertia inertia, Acceleration deceleration, Length radius) noexcept;
+/// V6.hold: M = T R + J a / R, the brake torque that keeps T at the unwind while the press slows at a. T >= 0, J >= 0,
+/// a >= 0, R > 0. V6 solved for its torque.
+[[nodiscard]] Torque unwindHoldTorque(Force tension, Inertia inertia, Acceleration deceleration,
+                                      Length radius) noexcept;
 /// V7: T = T0 + J a / R^2, tension at the rewind while the press slows at a and the clutch torque stays. T0 >= 0,
 /// J >= 0, a >= 0, R > 0. Follows from B1 and V5.
 [[nodiscard]] Force rewindStopTension(Force running, Inertia inertia, Acceleration deceleration,
