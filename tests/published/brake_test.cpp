@@ -81,6 +81,17 @@ TEST_CASE("S32, S33: a caliper's torque is two friction faces, and pressure foll
     for (const auto& [millimetres, bar] : {std::pair(500.0, 58 * 0.25 / 12), std::pair(100.0, 58 * 0.05 / 12)})
         rule.check("B5", "58 N, 12 N m/bar, " + figure(millimetres) + " mm", setting(millimetres), bar, "bar",
                    share(1e-12));
+    // The same page: pressure left alone, tension rises as the radius falls.
+    const auto leftAlone = [k](double millimetres) {
+        return brakeTension<Pressure>(Length::si(millimetres / 1000), k, Pressure{},
+                                      Pressure::si(1e5 * 58 * 0.25 / 12));
+    };
+    rule.check("B5.tension", "pressure for 58 N at 500 mm, left alone to 250 mm", leftAlone(250).si(), 2 * 58, "N",
+               share(1e-12));
+    referee("brake", "units", "2 k p / D")
+        .check("B5.tension", "12 N m/bar at 1.2 bar on 400 mm",
+               brakeTension<Pressure>(Length::si(0.4), k, Pressure{}, Pressure::si(1.2e5)).si(),
+               outside::units("2 * 12 N m / bar * 1.2 bar / 400 mm", "N"), "N", share(1e-12));
     rule.check("B5.diameter", "58 N, 12 N m/bar, 0.725 bar",
                brakeDiameter<Pressure>(Force::si(58), k, Pressure{}, Pressure::si(72500)).si() * 1000, 300, "mm",
                share(1e-12));

@@ -39,6 +39,10 @@ TEST_CASE("S76: circular pitch, diametral pitch and module of one tooth")
                repeatByDiametralPitch(1, CountPerLength::si(10 / kInch)).si() * 1000, 7.97965, "mm", within(5e-6));
     page.check("F1.module", "one tooth of module 5 mm", repeatByModule(1, Length::si(0.005)).si() * 1000, 15.70796,
                "mm", within(5e-6));
+    page.check("F2.diametral", "188.4 in by 10 diametral pitch, 600 teeth of 60 in",
+               teethForDiametralPitch(inches(188.4), CountPerLength::si(10 / kInch)), 600, "teeth", kExact);
+    page.check("F2.module", "376 mm by module 5 mm, 24 teeth of 15.70796 mm",
+               teethForModule(Length::si(0.376), Length::si(0.005)), 24, "teeth", kExact);
     page.check("F2", "14.99 in by 1/8 in, rounded up", teethFor(inches(14.99), inches(0.125)), 120, "teeth", kExact);
 }
 
@@ -71,6 +75,14 @@ TEST_CASE("GNU units: running register as an angle of the cylinder")
                outside::units("circle * 0.5 / 381", "degree"), "degrees", share(1e-12));
 }
 
+TEST_CASE("GNU units: a repeat printed under strain, let go")
+{
+    // A length that was L (1 + e) under strain comes back as L.
+    referee("gearing", "units", "R - R / (1 + e)")
+        .check("D1.repeat", "12 in at 0.1 %", repeatRelaxed(inches(12), 0.001).si() * 1000,
+               outside::units("12 in - 12 in / 1.001", "mm"), "mm", share(1e-9));
+}
+
 TEST_CASE("GNU units: web for 100,000 labels, 3 across, 4 around a 12 in repeat, 8 % waste")
 {
     const Page page = referee("job", "units", "Q R / (across around (1 - waste))");
@@ -79,6 +91,9 @@ TEST_CASE("GNU units: web for 100,000 labels, 3 across, 4 around a 12 in repeat,
     const Length gross = jobLength(100000, 3, 4, inches(12), 0.08);
     page.check("F5", "the same, 8 % waste", gross.si(), outside::units("100000 / 12 * 12 in / 0.92", "m"), "m",
                share(1e-12));
+    page.check("F5.total", "the same, 60 m of make-ready, 2 splices of 8 m, 9 m of path",
+               webLength(gross, Length::si(60), 2, Length::si(8), Length::si(9)).si(),
+               outside::units("100000 / 12 * 12 in / 0.92 + 60 m + 2 * 8 m + 9 m", "m"), "m", share(1e-12));
     page.check("W4", "the same, web of 13 in", webArea(inches(13), gross).si(),
                outside::units("100000 / 12 * 12 in / 0.92 * 13 in", "m^2"), "m2", share(1e-12));
 }

@@ -77,6 +77,18 @@ TEST_CASE("GSL: the length of the edge of a twisted web")
         page.check("G8", std::string("5 degrees over ") + name + " widths",
                    100 * twistEdgeStrain(radians(5), Length::si(0.33), Length::si(0.33 * std::stod(name))),
                    100 * outside::gsl(std::string("twist_") + name), "%", share(1e-9));
+    for (const char* name : {"0.5", "1", "2"})
+        page.check("G8.limit", std::string("the twist that gives that strain over ") + name + " widths",
+                   twistSlackAngle(outside::gsl(std::string("twist_") + name), Length::si(0.33),
+                                   Length::si(0.33 * std::stod(name))) /
+                       radians(1),
+                   5, "degrees", share(1e-7));
+}
+
+TEST_CASE("the share of a guide's stroke that an error takes, by definition")
+{
+    definition("guide", "error over stroke")
+        .check("G11", "2 mm of 25 mm", strokeShare(Length::si(0.002), Length::si(0.025)) * 100, 8, "%", share(1e-12));
 }
 
 TEST_CASE("a displacement guide's shift and the place of its sensor, by definition")
@@ -125,6 +137,10 @@ TEST_CASE("GSL: the strain of a steered web's edge at its entry")
     referee("lateral", "GSL", "odeiv2 rk8pd, shooting")
         .check("G5", "1 mrad over three widths", steeringEdgeStrain(0.001, Length::si(0.33), Length::si(0.99)) * 100,
                outside::gsl("beam_entry_0") * 0.001 / 6 * 100, "%", share(1e-7));
+    referee("lateral", "GSL", "odeiv2 rk8pd, shooting")
+        .check("G5.limit", "the angle that gives that strain, in mrad",
+               1000 * steeringSlackAngle(outside::gsl("beam_entry_0") * 0.001 / 6, Length::si(0.33), Length::si(0.99)),
+               1, "mrad", share(1e-7));
 }
 
 TEST_CASE("S72: force to shift a carriage of 250 kg, factor 2")

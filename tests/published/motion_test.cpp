@@ -81,6 +81,19 @@ TEST_CASE("S43: a unit of tension and the roller equation of the benchmark")
                share(2e-6));
 }
 
+TEST_CASE("S43: the torque that keeps a unit of tension while the benchmark's roller slows")
+{
+    // dv/dt = (R^2 / J) (T2 - T1) + (R / J) u: 1 N held at R = 0.04 m takes 0.04 N m, slowing at R^2 / J as much again.
+    const Page page = form("motion", "S43", "roller equation, J 0.95 kg m2, R 0.04 m");
+    page.check("V6.hold", "1 N kept at R^2 / J = 0.00168421 m/s2",
+               unwindHoldTorque(Force::si(1), Inertia::si(0.95), Acceleration::si(0.00168421), Length::si(0.04)).si(),
+               0.08, "N m", share(2e-6));
+    referee("motion", "units", "T R + J a / R")
+        .check("V6.hold", "58 N, 2.1587 kg m2, 1 m/s2, radius 250 mm",
+               unwindHoldTorque(Force::si(58), Inertia::si(2.1587), Acceleration::si(1), Length::si(0.25)).si(),
+               outside::units("58 N * 250 mm + 2.1587 kg m^2 * 1 m/s^2 / (250 mm)", "N m"), "N m", share(1e-12));
+}
+
 TEST_CASE("an emergency stop in one second from 1 m/s, roll of 500 mm")
 {
     // Exact arithmetic: 67.51 kg, 58 N, brake set to 14.5 N m.
