@@ -39,6 +39,8 @@ struct Job {
     Maybe<Kind::Speed> speed;
     std::optional<Winding> winding;  ///< of the finished roll
     Maybe<Kind::Length> rewindCore, rewindDiameter;
+    Maybe<Kind::Length> makeReady, spliceWaste;  ///< web that setting up takes; web lost at each splice
+    Maybe<Kind::Length> repeatWanted;            ///< to find the teeth for
     std::optional<TensionRange> tension;
     std::vector<Deck> decks;
 };

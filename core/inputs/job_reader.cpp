@@ -84,6 +84,9 @@ Result<Job> readJob(std::string_view toml, std::string_view file, Findings& note
     job.winding = keys.oneOf<Winding>("winding", kWindingWords);
     job.rewindCore = keys.get<Kind::Length>("rewind_core", sane::kCore);
     job.rewindDiameter = keys.get<Kind::Length>("rewind_diameter", sane::kRollDiameter);
+    job.makeReady = keys.get<Kind::Length>("make_ready", {0, 20e3, true});
+    job.spliceWaste = keys.get<Kind::Length>("splice_waste", {0, 2000, true});
+    job.repeatWanted = keys.get<Kind::Length>("repeat_wanted", sane::kSmallLength);
     job.tension = readTension(keys);
     keys.done();
     for (KeyReader& deck : top.tables("deck")) {

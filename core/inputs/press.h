@@ -86,6 +86,8 @@ struct Zone {
     Setting setting;
     Setting actuatorRange;  ///< of dancer and load cell zones: what drives the torque
     Maybe<Kind::Power> slipPowerMost;
+    std::optional<double> overspeed;          ///< of a slip clutch: input over the empty core, as a share of it
+    std::optional<double> torqueUncertainty;  ///< of torquePerSetting, expanded, as a share; fitted or from its maker
     TaperShape taper = TaperShape::None;
     std::optional<double> taperFraction;
     bool needsDiameter = false;  ///< a drive into which the roll's diameter is typed
@@ -117,6 +119,7 @@ struct Station {
     std::string roller, dryer;  ///< none air infrared uv; "" = not said
     std::string place;
     Maybe<Kind::Length> registerAlong, registerAcross;
+    Maybe<Kind::Length> undercut;  ///< of the plate cylinder under its pitch line: plate and tape fill it
 };
 struct Sourced {  ///< a measured or stated value and who says so
     std::optional<Quantity> value;
@@ -151,12 +154,13 @@ struct Press {
         std::string after;
         Maybe<Kind::Length> length;
         std::optional<int> clamps;
+        Maybe<Kind::Angle> angle;  ///< at which its guide cuts, from the straight cross cut
     } spliceTable;
     std::vector<Roller> rollers;  ///< in web order; lanes and waste after the main path
     std::optional<Lengths> lengths;
     std::vector<Guide> guides;
     std::vector<Station> stations;
-    Sourced inch, crawl, idle, largest, stopTime;
+    Sourced inch, crawl, idle, largest, stopTime, emergencyStopTime;
     bool tripBars = false;
     bool wakesStopped = false;  ///< the emergency stop is latched after power-up
     bool hasAir = true;
@@ -166,6 +170,7 @@ struct Press {
     std::vector<Place> places;
     std::vector<std::pair<std::string, std::string>> labels;  ///< this shop's words for its controls, by role
     std::vector<std::pair<std::string, Range>> limits;        ///< policy windows of this shop, by target or reading id
+    std::vector<std::pair<std::string, Quantity>> policy;     ///< rows of policy.h that this shop has set itself
 
     [[nodiscard]] const Roller* roller(std::string_view rollerId) const;
     [[nodiscard]] const Zone* zone(std::string_view zoneId) const;

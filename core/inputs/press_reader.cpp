@@ -152,6 +152,7 @@ void readSpeeds(KeyReader keys, Press& press)
     press.idle = readSourced(keys, "idle", speed, sane::kSpeed);
     press.largest = readSourced(keys, "largest", speed, sane::kSpeed);
     press.stopTime = readSourced(keys, "stop_time", time, sane::kStopTime);
+    press.emergencyStopTime = readSourced(keys, "emergency_stop_time", time, sane::kStopTime);
     keys.done();
 }
 
@@ -284,6 +285,7 @@ Result<Press> readPress(std::string_view toml, std::string_view file, Findings& 
     }
     readPlaces(top, names, press);
     if (std::optional<KeyReader> limits = top.table("limits")) readLimits(std::move(*limits), press);
+    if (std::optional<KeyReader> policy = top.table("policy")) readPolicy(std::move(*policy), press);
     if (std::optional<KeyReader> labels = top.table("labels")) readLabels(*labels, press);
     top.done();
     found.moveTo(notes);

@@ -41,6 +41,7 @@ SpliceTape readTape(KeyReader keys)
     tape.shear = keys.get<Kind::ForcePerWidth>("shear", sane::kStrength);
     tape.source = keys.text("source");
     tape.bothFaces = keys.flag("both_faces").value_or(false);
+    if (const std::string joint = keys.word("joint", kJointWords); !joint.empty()) tape.joint = joint;
     keys.done();
     return tape;
 }

@@ -53,6 +53,7 @@ std::optional<Station> readStation(KeyReader& keys, const Names& names)
     station.dryer = keys.word("dryer", kDryerWords);
     station.registerAlong = keys.get<Kind::Length>("register_along", sane::kSmallLength);
     station.registerAcross = keys.get<Kind::Length>("register_across", sane::kSmallLength);
+    station.undercut = keys.get<Kind::Length>("undercut", sane::kPlate);
     station.place = keys.reference("place", names.places);
     if (!number && !keys.has("number"))
         keys.complain("number", refuse("input.missing_key", {}, "This station has no number.",
@@ -99,6 +100,7 @@ void readWeb(KeyReader& top, const Names& names, Press& press)
         press.spliceTable.after = table->reference("after", names.rollers);
         press.spliceTable.length = table->get<Kind::Length>("length", {0.01, 10});
         press.spliceTable.clamps = table->whole("clamps", 0, 10);
+        press.spliceTable.angle = table->get<Kind::Angle>("angle", {0, 1.4, true});
         table->done();
     }
     if (std::optional<KeyReader> web = top.table("web")) {

@@ -157,6 +157,8 @@ private:
             put(k + ".setting", z.setting);
             put(k + ".actuator_range", z.actuatorRange);
             put(k + ".slip_power_most", z.slipPowerMost);
+            put(k + ".overspeed", z.overspeed);
+            put(k + ".torque_uncertainty", z.torqueUncertainty);
             put(k + ".taper.shape", wordFor<TaperShape>(kTaperWords, z.taper));
             put(k + ".taper.fraction", z.taperFraction);
             put(k + ".needs_diameter", z.needsDiameter);
@@ -182,6 +184,7 @@ private:
         put("splice_table.after", p.spliceTable.after);
         put("splice_table.length", p.spliceTable.length);
         put("splice_table.clamps", p.spliceTable.clamps);
+        put("splice_table.angle", p.spliceTable.angle);
         for (std::size_t i = 0; i < p.rollers.size(); ++i) {
             const taut::inputs::Roller& r = p.rollers[i];
             const std::string k = at("web.roller", i);
@@ -228,6 +231,7 @@ private:
             put(k + ".dryer", s.dryer);
             put(k + ".register_along", s.registerAlong);
             put(k + ".register_across", s.registerAcross);
+            put(k + ".undercut", s.undercut);
             put(k + ".place", s.place);
         }
     }
@@ -247,6 +251,7 @@ private:
         put("speeds.idle", p.idle);
         put("speeds.largest", p.largest);
         put("speeds.stop_time", p.stopTime);
+        put("speeds.emergency_stop_time", p.emergencyStopTime);
         put("safety.trip_bars", p.tripBars);
         devices("safety.guard", p.guards);
         devices("safety.emergency_stop", p.emergencyStops);
@@ -260,6 +265,7 @@ private:
             put("limits." + id + ".low", range.low);
             put("limits." + id + ".high", range.high);
         }
+        for (const auto& [row, value] : p.policy) put("policy." + row, std::optional<Quantity>(value));
         for (const auto& [role, label] : p.labels) put("labels." + role, label);
     }
 
