@@ -3,18 +3,13 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
 #include "core/physics/formula.h"
 
 namespace taut::targets {
 
 namespace {
-
-void addOnce(std::vector<std::string>& keys, const std::vector<std::string>& more)
-{
-    for (const std::string& key : more)
-        if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
-}
 
 template <class T>
 std::shared_ptr<const T> orEmpty(const std::shared_ptr<const T>& p)
@@ -36,70 +31,6 @@ Result<std::vector<inputs::NamedPath>> pathsFor(const inputs::Press& press, std:
 }
 
 }  // namespace
-
-Term known(Quantity value, std::string from) { return Term{std::move(from), std::move(value), {}, {}}; }
-Term missing(std::string key) { return Term{key, std::nullopt, {key}, {}}; }
-Term impossible(Finding why) { return Term{{}, std::nullopt, {}, std::move(why)}; }
-Term term(const std::optional<Quantity>& quantity, std::string key)
-{
-    return quantity ? known(*quantity, std::move(key)) : missing(std::move(key));
-}
-Term number(const std::optional<double>& value, std::string key, Kind kind)
-{
-    return value ? known(Quantity(*value, kind), std::move(key)) : missing(std::move(key));
-}
-Term number(const std::optional<int>& value, std::string key)
-{
-    return value ? known(Quantity(*value, Kind::Count), std::move(key)) : missing(std::move(key));
-}
-Term policy(double si, Kind kind, std::string name) { return known(Quantity(si, kind), "policy:" + std::move(name)); }
-
-Term called(Term term, Text name)
-{
-    term.name = std::move(name);
-    return term;
-}
-
-Term lack(const std::vector<Term>& parts)
-{
-    Term out;
-    for (const Term& part : parts) {
-        assert(part.known() || part.cannot || !part.missing.empty());
-        if (part.cannot && !out.cannot) out.cannot = part.cannot;
-        if (!part.known()) addOnce(out.missing, part.missing);
-    }
-    return out;
-}
-
-Term combine(const std::vector<Term>& parts, std::string from, double (*value)(const std::vector<double>&), Kind kind)
-{
-    Term out = lack(parts);
-    if (out.cannot || !out.missing.empty()) return out;
-    std::vector<double> si;
-    for (const Term& part : parts) si.push_back(part.value->si());
-    return known(Quantity(value(si), kind, parts.front().value->kind() == kind ? parts.front().value->unit() : ""),
-                 std::move(from));
-}
-
-Term evaluated(const std::string& formulaId, const Arguments& arguments, std::string from)
-{
-    std::vector<Term> parts;
-    for (const auto& [symbol, part] : arguments) parts.push_back(part);
-    Term out = lack(parts);
-    if (out.cannot || !out.missing.empty()) return out;
-    const physics::Formula* formula = physics::findFormula(formulaId);
-    assert(formula != nullptr);
-    std::vector<physics::Named> named;
-    for (const auto& [symbol, part] : arguments) named.push_back({symbol, *part.value});
-    Result<Quantity> result = physics::evaluate(*formula, named);
-    if (!result) return impossible(result.error());
-    return known(*result, std::move(from));
-}
-
-Given given(std::string symbol, Text name, TargetValue value, std::string from)
-{
-    return Given{std::move(symbol), std::move(name), std::move(value), std::move(from)};
-}
 
 // --- a stated target -----------------------------------------------------------------------------------------------
 
@@ -130,9 +61,9 @@ Stated& Stated::advice(Text text)
     return *this;
 }
 
-Stated& Stated::uncertainty(std::optional<Quantity> u)
+Stated& Stated::symbols(std::string relation)
 {
-    if (auto* r = std::get_if<Ready>(&m_target->state)) r->uncertainty = std::move(u);
+    if (auto* r = std::get_if<Ready>(&m_target->state)) r->because.symbols = std::move(relation);
     return *this;
 }
 
@@ -160,7 +91,10 @@ Stated& Stated::cannot(Finding why)
 Stated& Stated::in(const std::string& unit)
 {
     if (auto* r = std::get_if<Ready>(&m_target->state))
-        if (auto* q = std::get_if<Quantity>(&r->value)) *q = q->in(unit);
+        if (auto* q = std::get_if<Quantity>(&r->value)) {
+            *q = q->in(unit);
+            if (r->uncertainty) r->uncertainty = r->uncertainty->in(unit);
+        }
     return *this;
 }
 
@@ -170,7 +104,9 @@ Term Stated::term() const
     if (const auto* no = std::get_if<Cannot>(&m_target->state)) return impossible(no->why);
     const Quantity* q = m_target->quantity();
     assert(q != nullptr);
-    return known(*q, "target:" + m_id);
+    Term term = known(*q, "target:" + m_id);
+    if (m_doubt != nullptr) term.doubt = *m_doubt;
+    return term;
 }
 
 // --- the book ------------------------------------------------------------------------------------------------------
@@ -191,8 +127,10 @@ Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
 Term Book::diameter() const
 {
     const std::string unit = m_roll->outerDiameter ? m_roll->outerDiameter->quantity().unit() : std::string();
-    if (m_present) return known(Quantity(*m_present, Kind::Length, unit), "measured:roll.diameter");
-    return term(m_roll->outerDiameter, "roll.outer_diameter");
+    const double reading = row("diameter_reading").value->si();
+    if (m_present)
+        return doubted(known(Quantity(*m_present, Kind::Length, unit), "measured:roll.diameter"), reading, "D");
+    return doubted(term(m_roll->outerDiameter, "roll.outer_diameter"), reading, "D");
 }
 
 Term Book::coreOuter() const
@@ -208,12 +146,55 @@ Term Book::coreOuter() const
         Kind::Length);
 }
 
-Term Book::caliper() const { return term(m_substrate->caliper, "substrate.caliper"); }
+Term Book::caliper() const
+{
+    // The wound caliper: what the data say within this tolerance.
+    const Term t = term(m_substrate->caliper, "substrate.caliper");
+    const double share = m_substrate->caliperTolerance.value_or(row("caliper_tolerance").value->si());
+    return t.known() ? doubted(t, share * t.value->si(), "t") : t;
+}
+
+Term Book::share(Term of, const char* rowName, const std::string& source) const
+{
+    const double part = row(rowName).value->si();
+    return of.known() ? doubted(of, part * std::abs(of.value->si()), source) : of;
+}
+
+Term Book::grammage() const
+{
+    return share(term(m_substrate->grammage, "substrate.grammage"), "grammage_tolerance", "g");
+}
+
+Term Book::modulus() const { return share(term(m_substrate->modulus, "substrate.modulus"), "modulus_tolerance", "E"); }
+
+Term Book::row(std::string_view name) const
+{
+    for (const auto& [set, value] : m_press->policy)
+        if (set == name) return known(value, "press.policy." + set);
+    const inputs::PolicyRow* usual = inputs::findPolicy(name);
+    assert(usual != nullptr);
+    const std::string unit = m_press->units == UnitSystem::Metric ? std::string(usual->unit) : std::string();
+    return known(Quantity(usual->si, usual->kind, unit), "policy:" + std::string(name));
+}
+
+Limit Book::limit(std::string_view name) const
+{
+    const Term held = row(name);
+    const inputs::PolicyRow* usual = inputs::findPolicy(name);
+    const std::string id(name);
+    if (held.from.rfind("press.", 0) == 0)
+        return {*held.value, Rule::Press,
+                Text("%1: this press's policy row %2", {std::vector<Text>{Text(std::string(usual->says))}, id})};
+    return {*held.value, Rule::Policy,
+            Text("%1: %2, policy row %3", {std::vector<Text>{Text(std::string(usual->says))},
+                                           std::vector<Text>{Text(std::string(usual->source))}, id})};
+}
 
 Term Book::width() const
 {
-    if (m_roll->width || !m_job->webWidth) return term(m_roll->width, "roll.width");
-    return term(m_job->webWidth, "job.web_width");
+    const double slit = row("width_reading").value->si();
+    if (m_roll->width || !m_job->webWidth) return doubted(term(m_roll->width, "roll.width"), slit, "w");
+    return doubted(term(m_job->webWidth, "job.web_width"), slit, "w");
 }
 
 Term Book::speed() const { return term(m_job->speed, "job.speed"); }
@@ -232,12 +213,17 @@ const physics::PathArc* Book::arc(std::string_view roller) const
     return nullptr;
 }
 
-Stated Book::add(Target target)
+Stated Book::add(Target target, Doubt doubt)
 {
     std::string id = target.id;
     assert(std::none_of(m_all.begin(), m_all.end(), [&](const Target& t) { return t.id == id; }));
+    auto* ready = std::get_if<Ready>(&target.state);
+    const Quantity* value = target.quantity();
+    if (const double u = expandedOf(doubt); ready != nullptr && value != nullptr && u > 0)
+        ready->uncertainty = Quantity(u, value->kind(), value->unit());
     m_all.push_back(std::move(target));
-    return Stated(m_all.back(), std::move(id));
+    const Doubt& kept = m_doubts[id] = std::move(doubt);
+    return Stated(m_all.back(), std::move(id), &kept);
 }
 
 Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm)
@@ -268,7 +254,8 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
     }
     return add(
         {std::move(id), Shape::Quantity, std::move(name),
-         Ready{unit.empty() ? result.value->in("") : result.value->in(unit), {}, {}, {}, {}, std::move(because), {}}});
+         Ready{unit.empty() ? result.value->in("") : result.value->in(unit), {}, {}, {}, {}, std::move(because), {}}},
+        result.doubt);
 }
 
 Stated Book::value(std::string id, Text name, std::string how, Term result, std::string source, Arguments arguments)
@@ -279,8 +266,9 @@ Stated Book::value(std::string id, Text name, std::string how, Term result, std:
     for (const auto& [symbol, part] : arguments)
         if (part.known())
             because.given.push_back(given(symbol, part.name.empty() ? name : part.name, *part.value, part.from));
-    return add({std::move(id), Shape::Quantity, std::move(name),
-                Ready{*result.value, {}, {}, {}, {}, std::move(because), {}}});
+    return add(
+        {std::move(id), Shape::Quantity, std::move(name), Ready{*result.value, {}, {}, {}, {}, std::move(because), {}}},
+        result.doubt);
 }
 
 Stated Book::word(std::string id, Text name, std::string value, std::string source, std::vector<Given> because)
@@ -306,7 +294,8 @@ Term Book::target(std::string_view id) const
     for (const Target& t : m_all)
         if (t.id == id) {
             Target copy = t;
-            return Stated(copy, std::string(id)).term();
+            const auto doubt = m_doubts.find(id);
+            return Stated(copy, std::string(id), doubt == m_doubts.end() ? nullptr : &doubt->second).term();
         }
     return missing("target:" + std::string(id));
 }
@@ -319,6 +308,7 @@ Targets Book::finish() &&
             if (t.id == id)
                 if (auto* r = std::get_if<Ready>(&t.state); r && r->window.rule > Rule::Maker)
                     r->window = Window{range.low, range.high, Rule::Press, Text("limits of this press's profile")};
+    for (Target& t : m_all) explain(t);
     m_targets.all.assign(std::make_move_iterator(m_all.begin()), std::make_move_iterator(m_all.end()));
     std::sort(m_targets.all.begin(), m_targets.all.end(), [](const Target& a, const Target& b) { return a.id < b.id; });
     return std::move(m_targets);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <deque>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -9,11 +10,16 @@
 #include <vector>
 
 #include "core/inputs/path_of.h"
+#include "core/inputs/policy.h"
 #include "core/targets/target.h"
 
 // How a target set is written, private to this folder: each family states its targets, the book follows what is
 // missing or impossible through every formula, so that no family handles either by hand.
 namespace taut::targets {
+
+/// How well something is known: by source of doubt (the caliper, the diameter, a brake's torque), what that source does
+/// to the value, expanded (k = 2), SI, with its sign. Sources are independent; what one source does twice adds up.
+using Doubt = std::map<std::string, double, std::less<>>;
 
 /// Something a formula is fed with: a quantity and where it came from, or the keys that are missing, or why it cannot
 /// be.
@@ -22,6 +28,7 @@ struct Term {
     std::optional<Quantity> value;
     std::vector<std::string> missing;
     std::optional<Finding> cannot;
+    Doubt doubt{};
     Text name{};  ///< what it is, where no formula tells: among the givens of a value; empty = what the value is
     [[nodiscard]] bool known() const { return value.has_value(); }
 };
@@ -36,8 +43,10 @@ template <Kind K>
 [[nodiscard]] Term term(const std::optional<Quantity>& quantity, std::string key);
 [[nodiscard]] Term number(const std::optional<double>& value, std::string key, Kind kind);
 [[nodiscard]] Term number(const std::optional<int>& value, std::string key);
-/// A value of ours, editable by nobody here: from "policy:NAME".
-[[nodiscard]] Term policy(double si, Kind kind, std::string name);
+/// The same, known only to plus or minus `expanded` (SI, k = 2) by this source.
+[[nodiscard]] Term doubted(Term term, double expanded, const std::string& source);
+/// All sources together: root of the sum of squares.
+[[nodiscard]] double expandedOf(const Doubt& doubt);
 /// The same under a name of its own.
 [[nodiscard]] Term called(Term term, Text name);
 /// The same quantity under another provenance, when all are known; else what they lack together.
@@ -51,12 +60,14 @@ using Arguments = std::vector<std::pair<std::string, Term>>;
 /// A handle on a target just stated; on one that is not ready its setters do nothing.
 class Stated {
 public:
-    Stated(Target& target, std::string id) : m_target(&target), m_id(std::move(id)) {}
+    Stated(Target& target, std::string id, const Doubt* doubt) : m_target(&target), m_id(std::move(id)), m_doubt(doubt)
+    {}
     Stated& window(std::optional<Quantity> low, std::optional<Quantity> high, Rule rule, Text source);
     /// Value plus and minus.
     Stated& within(double below, double above, Rule rule, Text source);
     Stated& advice(Text text);
-    Stated& uncertainty(std::optional<Quantity> u);
+    /// The relation in symbols, where no formula of the catalogue says it.
+    Stated& symbols(std::string relation);
     Stated& instrument(const std::optional<Quantity>& u);
     /// Where the control or gauge ends; what is not of the target's kind says nothing.
     Stated& most(const std::optional<Quantity>& end);
@@ -70,6 +81,15 @@ public:
 private:
     Target* m_target;
     std::string m_id;
+    const Doubt* m_doubt;
+};
+
+/// A policy row as it holds for this press, with the words that say so.
+struct Limit {
+    Quantity value;
+    Rule rule{};
+    Text source;
+    [[nodiscard]] double si() const { return value.si(); }
 };
 
 class Book {
@@ -89,6 +109,13 @@ public:
     [[nodiscard]] Term caliper() const;
     [[nodiscard]] Term width() const;  ///< of the web that is there: the roll's, else the job's
     [[nodiscard]] Term speed() const;
+    [[nodiscard]] Term grammage() const;
+    [[nodiscard]] Term modulus() const;
+    /// A policy row: from "press.policy.NAME" where the shop has set it, else "policy:NAME".
+    [[nodiscard]] Term row(std::string_view name) const;
+    [[nodiscard]] Limit limit(std::string_view name) const;
+    /// Known to the share that a policy row says.
+    [[nodiscard]] Term share(Term of, const char* rowName, const std::string& source) const;
     /// The paths for this roll and the feed it needs, or what keeps them from being drawn.
     [[nodiscard]] const Result<std::vector<inputs::NamedPath>>& paths() const { return m_paths; }
     [[nodiscard]] const physics::WebPath* mainPath() const;
@@ -113,7 +140,7 @@ public:
     [[nodiscard]] Targets finish() &&;
 
 private:
-    Stated add(Target target);
+    Stated add(Target target, Doubt doubt = {});
     std::shared_ptr<const inputs::Press> m_press;
     std::shared_ptr<const inputs::Job> m_job;
     std::shared_ptr<const inputs::Substrate> m_substrate;
@@ -121,6 +148,7 @@ private:
     std::optional<Length> m_present;
     std::optional<Finding> m_impossibleDiameter;
     Result<std::vector<inputs::NamedPath>> m_paths;
+    std::map<std::string, Doubt, std::less<>> m_doubts;  ///< by target
     std::deque<Target> m_all;  ///< a deque, so that a Stated stays good while others are added
     Targets m_targets;         ///< schedules and findings; `all` is filled by finish
 };
@@ -128,6 +156,12 @@ private:
 /// Evaluates a catalogue formula on terms; what they lack travels on.
 [[nodiscard]] Term evaluated(const std::string& formulaId, const Arguments& arguments, std::string from);
 [[nodiscard]] Given given(std::string symbol, Text name, TargetValue value, std::string from);
+
+/// Fills in what a family left unsaid: the relation in symbols, the sentence for an apprentice, and why nothing is
+/// judged.
+void explain(Target& target);
+/// Whether an id fits a pattern like "tension.{zone}.total".
+[[nodiscard]] bool fitsPattern(std::string_view pattern, std::string_view id);
 
 // The families, in the order in which they need each other.
 void stateRoll(Book& book);

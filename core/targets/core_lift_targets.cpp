@@ -138,11 +138,14 @@ void stateAlignment(Book& book)
     const inputs::Press& press = book.press();
     Term centre = term(press.centreline, "press.centreline");
     const bool guided = !press.guides.empty();
-    const double reach = guided ? 0.0015 : 0.0005;
+    const Limit centring = book.limit(guided ? "centre_guided" : "centre_unguided");
+    double reach = centring.si();
+    // An off-centre roll may take only so much of the guide's stroke.
+    const Limit stroke = book.limit("centre_stroke");
+    for (const inputs::Guide& guide : press.guides)
+        if (guide.stroke) reach = std::min(reach, stroke.si() * guide.stroke->si());
     book.value("align.centre", "Roll centre from the frame", "stated", centre, "press profile")
-        .within(reach, reach, Rule::Policy,
-                guided ? Text("1.5 mm either way where a guide follows: common practice, no source")
-                       : Text("0.5 mm either way where no guide follows: policy"))
+        .within(reach, reach, centring.rule, centring.source)
         .advice(
             "Measured from the frame face that this press measures from, after the roll is retained: that moves it.");
     const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
@@ -155,21 +158,22 @@ void stateAlignment(Book& book)
         Term sideTerm = press.measureFrom ? known(Quantity(side, Kind::Count), "press.measure_from") : from;
         book.formula(id, name, "G10.edge", {{"c", centre}, {"w", book.width()}, {"side", sideTerm}},
                      centre.known() ? centre.value->unit() : "")
-            .within(reach, reach, Rule::Policy, "as for the centre");
+            .within(reach, reach, centring.rule, centring.source);
     }
+    const Limit mark = book.limit("mark");
     book.value("align.mark", "Centre mark from the web's edge", "rule",
                combine(
                    {book.width()}, "half of the width", [](const std::vector<double>& v) { return v[0] / 2; },
                    Kind::Length),
                "definition", {{"w", book.width()}})
-        .within(0.0005, 0.0005, Rule::Policy, "half a millimetre: policy")
+        .within(mark.si(), mark.si(), mark.rule, mark.source)
         .advice("Mark the middle of the lead edge; it makes centring quick.");
     book.formula("strip.length", "Web in the outer wraps taken off", "R7.length",
-                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", policy(3, Kind::Count, "outer_wraps")}},
+                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", book.row("outer_wraps")}},
                  press.units == UnitSystem::Us ? "ft" : "m")
-        .advice("Three wraps are assumed; take off more until the web is clean and without nicks.");
+        .advice("So many wraps are assumed; take off more until the web is clean and without nicks.");
     book.formula("strip.diameter", "Diameter after the outer wraps", "R7.diameter",
-                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", policy(3, Kind::Count, "outer_wraps")}},
+                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", book.row("outer_wraps")}},
                  press.units == UnitSystem::Us ? "in" : "mm");
 }
 

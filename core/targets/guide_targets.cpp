@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <cmath>
 
 #include "core/targets/book.h"
@@ -19,6 +20,14 @@ Term spanBefore(const Book& book, const std::string& roller)
     return lack({book.target("thread.main.length")});
 }
 
+/// Of the zone in which a guide stands: the unwind's, else the first.
+Term runningStrain(const Book& book)
+{
+    for (const inputs::Zone& zone : book.press().zones)
+        if (endOf(book.press(), zone) == ZoneEnd::Unwind) return book.target("tension." + zone.id + ".strain");
+    return missing("press.zone");
+}
+
 Term guideSpan(const Book& book, const inputs::Guide& guide)
 {
     if (const physics::WebPath* path = book.mainPath(); path != nullptr && guide.rollers.size() == 2) {
@@ -36,6 +45,7 @@ void stateSensors(Book& book, const inputs::Guide& guide)
     const inputs::Press& press = book.press();
     const std::string id = "guide." + guide.id + ".";
     const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
+    const Limit place = book.limit("edge_place"), sensorMiddle = book.limit("sensor_middle");
     for (const bool operatorSide : {true, false}) {
         const bool has = guide.guides.empty() || guide.guides == "centre" ||
                          guide.guides == (operatorSide ? "operator_edge" : "drive_edge");
@@ -48,17 +58,16 @@ void stateSensors(Book& book, const inputs::Guide& guide)
                 operatorSide ? Text("Operator-side sensor from the frame") : Text("Drive-side sensor from the frame"),
                 "G10.edge", {{"c", term(press.centreline, "press.centreline")}, {"w", book.width()}, {"side", side}},
                 press.centreline ? press.centreline->quantity().unit() : "")
-            .within(0.001, 0.001, Rule::Policy, "one millimetre: policy; the sensor's own reading decides")
+            .within(place.si(), place.si(), place.rule, place.source)
             .advice("The middle of the sensor's window stands over the edge of the web that is there.");
     }
     if (guide.guides.empty() || guide.guides == "centre")
         book.value(id + "spacing", "Distance between the two sensors", "rule", book.width(), "definition",
                    {{"w", book.width()}});
     book.value(id + "sensor_mid", "Sensor's reading with the edge where it belongs", "stated",
-               policy(0.5, Kind::Share, "half_window"), "half the window: common practice, no source")
+               known(Quantity(0.5, Kind::Share), "policy:sensor_middle"), "half the window: common practice, no source")
         .in("%")
-        .window(Quantity(0.45, Kind::Share, "%"), Quantity(0.55, Kind::Share, "%"), Rule::Policy,
-                "five percent either way: policy")
+        .within(sensorMiddle.si(), sensorMiddle.si(), sensorMiddle.rule, sensorMiddle.source)
         .advice("Half covered, half open: then it sees both ways equally far.");
 }
 
@@ -88,13 +97,19 @@ void stateGuides(Book& book)
                 book.note(why);
             }
         }
+        const Limit half = book.limit("centre_stroke");
+        book.formula(id + "stroke_used", "Share of the stroke that this roll's wander takes", "G11",
+                     {{"y", error}, {"s", stroke}}, "%")
+            .window({}, half.value.in("%"), half.rule, half.source)
+            .advice("What the roll takes the guide no longer has for the web.");
+        const Limit resting = book.limit("guide_rest");
         book.value(id + "rest", "Guide at rest, from its middle", "stated",
                    known(Quantity(0, Kind::Length, small), "policy:guide_rest"), "policy")
-            .window(stroke.known() ? std::optional(Quantity(-0.25 * stroke.value->si(), Kind::Length, small))
+            .window(stroke.known() ? std::optional(Quantity(-resting.si() * stroke.value->si(), Kind::Length, small))
                                    : std::nullopt,
-                    stroke.known() ? std::optional(Quantity(0.25 * stroke.value->si(), Kind::Length, small))
+                    stroke.known() ? std::optional(Quantity(resting.si() * stroke.value->si(), Kind::Length, small))
                                    : std::nullopt,
-                    stroke.known() ? Rule::Policy : Rule::None, "a quarter of the stroke either way: policy")
+                    stroke.known() ? resting.rule : Rule::None, resting.source)
             .advice("If it rests to one side, move the roll, not the sensor.");
         const bool steering = guide.kind == "steering";
         const Term entry = guide.rollers.empty() ? missing(key + "rollers") : spanBefore(book, guide.rollers.front());
@@ -104,6 +119,20 @@ void stateGuides(Book& book)
                       {"L", entry}},
                      "%")
             .advice("Compare it with the running strain: above that an edge goes slack.");
+        const Term running = runningStrain(book);
+        book.formula(id + "slack_angle", "Angle of the guide at which the web begins to hang slack",
+                     steering ? "G5.limit" : "G8.limit", {{"e", running}, {"w", book.width()}, {"L", entry}}, "deg")
+            .advice(steering ? Text("Turned further, one edge of the web carries nothing.")
+                             : Text("Twisted further, the middle of the web carries nothing and the edges all."));
+        if (guide.rollers.size() == 2 && !steering)
+            book.formula(id + "reach", "What the guide shifts the web at its largest angle", "G7",
+                         {{"L", guideSpan(book, guide)}, {"alpha", term(guide.angleMost, key + "angle_most")}}, small)
+                .advice("Less than its stroke says that the angle ends first.");
+        const Limit wander = book.limit("web_wander");
+        book.value(id + "wander", "Wander of the web behind the guide at steady speed", "stated",
+                   known(Quantity(0, Kind::Length, small), "policy:web_wander"), "S73")
+            .within(wander.si(), wander.si(), wander.rule, wander.source)
+            .advice("More than this: look upstream before you touch the guide.");
         book.formula(id + "response_time", "How long the web takes to follow the guide", "D5",
                      {{"L", guideSpan(book, guide)}, {"v", book.speed()}}, "s")
             .advice("At crawl it takes far longer: wait before you judge.");
@@ -128,6 +157,35 @@ void stateRegisterAndInk(Book& book)
                    term(station.registerAcross, key + "register_across"), "press profile")
             .advice("When its adjuster stands at its mid mark.");
     }
+    for (const inputs::Zone& zone : book.press().zones) {
+        if (zone.control != inputs::Control::Draw) continue;
+        book.formula("register.repeat_change", "By what a repeat is shorter when the web is let go", "D1.repeat",
+                     {{"R", book.target("job.repeat")}, {"e", book.target("tension." + zone.id + ".strain")}},
+                     us ? "in" : "mm")
+            .advice("A die or a finisher that works on the slack web meets the shorter repeat.");
+        break;
+    }
+    for (const inputs::Station& station : book.press().stations) {
+        const auto deck = std::find_if(book.job().decks.begin(), book.job().decks.end(),
+                                       [&](const inputs::Deck& d) { return d.station == station.number; });
+        if (!station.undercut || deck == book.job().decks.end()) continue;
+        const std::string number = std::to_string(station.number);
+        const Limit most = book.limit("undercut");
+        const Term plate = term(deck->plate, "job.deck." + number + ".plate.thickness");
+        const Term tape = term(deck->tape, "job.deck." + number + ".tape");
+        const Term under = term(station.undercut, "press.printing.station." + number + ".undercut");
+        const Term error = combine(
+            {plate, tape, under}, "plate and tape less the undercut",
+            [](const std::vector<double>& v) { return v[0] + v[1] - v[2]; }, Kind::Length);
+        book.value("register." + number + ".undercut_error",
+                   Text("Station %1: plate and tape over the undercut", {number}), "rule", error, "definition",
+                   {{"plate", called(plate, "plate")},
+                    {"tape", called(tape, "mounting tape")},
+                    {"u", called(under, "undercut")}})
+            .symbols("x = plate + tape - u")
+            .window(Quantity(-most.si(), Kind::Length), most.value, most.rule, most.source)
+            .advice("Off this, the print is longer or shorter than the gear says, and the pressure wrong.");
+    }
     for (const inputs::Deck& deck : book.job().decks) {
         const std::string station = std::to_string(deck.station);
         const std::string id = "ink." + station + ".";
@@ -139,23 +197,20 @@ void stateRegisterAndInk(Book& book)
                       {"tb", term(deck.plateBase, key + "plate.base")}},
                      "%");
         book.formula(id + "film", Text("Station %1: wet ink on the web", {station}), "F7",
-                     {{"V", volume}, {"c", policy(0.25, Kind::Share, "anilox_to_web")}}, "um")
+                     {{"V", volume}, {"c", known(Quantity(0.25, Kind::Share), "policy:anilox_to_web")}}, "um")
             .advice("A quarter of the cells' volume, as a public rule has it.");
         const Term area = combine(
             {book.target("job.length"), book.width()}, "job.length times the width",
             [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Area);
-        Stated mass = book.formula(id + "mass", Text("Station %1: ink to have ready", {station}), "F8",
-                                   {{"A", area},
-                                    {"c", number(deck.coverage, key + "coverage", Kind::Share)},
-                                    {"V", volume},
-                                    {"k", policy(0.375, Kind::Share, "anilox_to_web_middle")},
-                                    {"rho", term(deck.inkDensity, key + "ink_density")}},
-                                   us ? "lb" : "kg");
-        if (const Ready* r = mass.ready()) {
-            const Quantity q = std::get<Quantity>(r->value);
-            mass.uncertainty(Quantity(q.si() / 3, Kind::Mass, q.unit()))
-                .advice("Between a quarter and a half of the cells reaches the web; pan and hoses come on top.");
-        }
+        Stated mass = book.formula(
+            id + "mass", Text("Station %1: ink to have ready", {station}), "F8",
+            {{"A", area},
+             {"c", number(deck.coverage, key + "coverage", Kind::Share)},
+             {"V", volume},
+             {"k", doubted(known(Quantity(0.375, Kind::Share), "policy:anilox_to_web_middle"), 0.125, "k")},
+             {"rho", term(deck.inkDensity, key + "ink_density")}},
+            us ? "lb" : "kg");
+        mass.advice("Between a quarter and a half of the cells reaches the web; pan and hoses come on top.");
     }
 }
 

@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <array>
 
-#include "core/targets/target.h"
+#include "core/targets/book.h"
 
 namespace taut::targets {
 
@@ -19,11 +19,15 @@ constexpr std::array kPatterns{"air.supply",
                                "guide.{guide}.drive_sensor",
                                "guide.{guide}.edge_strain",
                                "guide.{guide}.operator_sensor",
+                               "guide.{guide}.reach",
                                "guide.{guide}.response_time",
                                "guide.{guide}.rest",
                                "guide.{guide}.sensor_mid",
+                               "guide.{guide}.slack_angle",
                                "guide.{guide}.spacing",
                                "guide.{guide}.stroke_needed",
+                               "guide.{guide}.stroke_used",
+                               "guide.{guide}.wander",
                                "ink.{station}.film",
                                "ink.{station}.mass",
                                "ink.{station}.plate_stretch",
@@ -32,14 +36,20 @@ constexpr std::array kPatterns{"air.supply",
                                "job.repeat",
                                "job.rolls",
                                "job.splices",
+                               "job.teeth",
+                               "job.web",
                                "lift.load",
                                "lift.pressure",
                                "mandrel.air",
                                "mandrel.{rewind}.air",
                                "motion.crawl_class",
                                "motion.inch_class",
+                               "register.colour",
+                               "register.die",
+                               "register.repeat_change",
                                "register.{station}.across",
                                "register.{station}.along",
+                               "register.{station}.undercut_error",
                                "roll.caliper",
                                "roll.diameter",
                                "roll.feed",
@@ -47,30 +57,40 @@ constexpr std::array kPatterns{"air.supply",
                                "roll.length",
                                "roll.length_by_diameter",
                                "roll.length_by_mass",
+                               "roll.lengths_apart",
                                "roll.mass",
+                               "roll.room_time",
                                "roll.run_time",
                                "roll.web_mass",
                                "roll.width",
                                "roll.wraps",
                                "splice.gap",
                                "splice.margin",
+                               "splice.overhang",
                                "splice.square",
                                "splice.step",
                                "splice.transient_margin",
                                "stop.diameter",
                                "stop.distance",
                                "stop.emergency_time",
+                               "stop.unwind.hold_torque",
                                "stop.unwind.tension",
                                "stop.{rewind}.tension",
                                "strip.diameter",
                                "strip.length",
+                               "tension.{zone}.ceiling",
+                               "tension.{zone}.change_diameter",
                                "tension.{zone}.diameter",
+                               "tension.{zone}.draw_step",
+                               "tension.{zone}.finished",
                                "tension.{zone}.floor_diameter",
+                               "tension.{zone}.left_alone",
                                "tension.{zone}.per_width",
                                "tension.{zone}.rest",
                                "tension.{zone}.setting",
                                "tension.{zone}.slip_power",
                                "tension.{zone}.strain",
+                               "tension.{zone}.swing",
                                "tension.{zone}.torque",
                                "tension.{zone}.total",
                                "tension.{zone}.zero",
@@ -84,8 +104,10 @@ constexpr std::array kPatterns{"air.supply",
                                "traction.first_to_slip",
                                "traction.least"};
 
-/// One pattern against one id: equal part by part, an instance part matching anything, itself included.
-bool matches(std::string_view pattern, std::string_view id)
+}  // namespace
+
+// One pattern against one id: equal part by part, an instance part matching anything, itself included.
+bool fitsPattern(std::string_view pattern, std::string_view id)
 {
     for (;;) {
         const auto pEnd = pattern.find('.');
@@ -100,11 +122,9 @@ bool matches(std::string_view pattern, std::string_view id)
     }
 }
 
-}  // namespace
-
 bool isKnownTarget(std::string_view id)
 {
-    return std::any_of(kPatterns.begin(), kPatterns.end(), [&](const char* p) { return matches(p, id); });
+    return std::any_of(kPatterns.begin(), kPatterns.end(), [&](const char* p) { return fitsPattern(p, id); });
 }
 
 }  // namespace taut::targets

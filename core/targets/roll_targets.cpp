@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "core/targets/book.h"
 
@@ -11,17 +12,6 @@ namespace {
 /// A label that says so much more than the diameters is that of the roll when it was full (policy).
 constexpr double kFullRoll = 0.15;
 
-/// How well a length by geometry is known: the wound caliper's tolerance, from the substrate's data or the usual five
-/// percent.
-std::optional<Quantity> lengthUncertainty(const Book& book, const Stated& length)
-{
-    const Ready* r = length.ready();
-    if (r == nullptr) return std::nullopt;
-    const double share = book.substrate().caliperTolerance.value_or(0.05);
-    const auto& q = std::get<Quantity>(r->value);
-    return Quantity(q.si() * share, Kind::Length, q.unit());
-}
-
 std::string lengthUnit(const Book& book) { return book.press().units == UnitSystem::Us ? "ft" : "m"; }
 
 void stateLength(Book& book)
@@ -31,14 +21,12 @@ void stateLength(Book& book)
     const Text byDiameter = "Web on the roll, by its diameters";
     const Arguments geometry{{"D", book.diameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}};
     Stated geometric = book.formula("roll.length_by_diameter", byDiameter, "R1", geometry, unit);
-    geometric.uncertainty(lengthUncertainty(book, geometric))
-        .advice("A free sheet's caliper is not the wound caliper; a roll of known length teaches it.");
+    geometric.advice("A free sheet's caliper is not the wound caliper; a roll of known length teaches it.");
 
     Term webMass = combine(
-        {term(roll.mass, "roll.mass"), term(roll.coreMass, "roll.core_mass")}, "roll.mass - roll.core_mass",
-        [](const std::vector<double>& v) { return v[0] - v[1]; }, Kind::Mass);
-    const Arguments weighed{
-        {"m", webMass}, {"w", book.width()}, {"g", term(book.substrate().grammage, "substrate.grammage")}};
+        {book.share(term(roll.mass, "roll.mass"), "mass_reading", "m"), term(roll.coreMass, "roll.core_mass")},
+        "roll.mass - roll.core_mass", [](const std::vector<double>& v) { return v[0] - v[1]; }, Kind::Mass);
+    const Arguments weighed{{"m", webMass}, {"w", book.width()}, {"g", book.grammage()}};
     Stated massed = book.formula("roll.length_by_mass", "Web on the roll, by its mass", "R4", weighed, unit);
     massed.advice("Good when the roll was weighed; the core's mass must be taken off.");
 
@@ -50,11 +38,12 @@ void stateLength(Book& book)
     const bool tagHolds = roll.length && !roll.opened && !book.measuredDiameter() && !wasFull;
     const Text name = "Web on the roll";
     if (tagHolds) {
-        book.value("roll.length", name, "stated", term(roll.length, "roll.length"), "roll tag or delivery note")
+        book.value("roll.length", name, "stated", book.share(term(roll.length, "roll.length"), "tag_length", "L"),
+                   "roll tag or delivery note")
             .advice("As the roll's label says; compare it with the length by diameters.");
     } else if (geometric.ready() != nullptr || massed.ready() == nullptr) {
         Stated used = book.formula("roll.length", name, "R1", geometry, unit);
-        used.uncertainty(lengthUncertainty(book, used)).advice("From the diameters measured now.");
+        used.advice("From the diameters measured now.");
     } else {
         book.formula("roll.length", name, "R4", weighed, unit).advice("From the mass, since a diameter is missing.");
     }
@@ -63,7 +52,7 @@ void stateLength(Book& book)
         const Quantity& stated = roll.length->quantity();
         const Quantity computed = *geometric.term().value;
         const double apart = std::abs(stated.si() - computed.si()) / computed.si();
-        const double tolerance = book.substrate().caliperTolerance.value_or(0.05);
+        const double tolerance = book.substrate().caliperTolerance.value_or(book.row("caliper_tolerance").value->si());
         const bool fits = apart <= tolerance;
         book.note(Finding{
             "roll.lengths_differ", fits ? Severity::Note : Severity::Warn, "roll." + roll.id,
@@ -76,7 +65,41 @@ void stateLength(Book& book)
             : fits      ? Text("None needed; the label is used.")
                         : Text("The label is used. Measure the diameter again, and ask whether the roll was opened.")});
     }
-    Term knownLength = tagHolds ? term(roll.length, "roll.length") : missing("roll.length");
+    // The three lengths against one another, whichever of them are known.
+    std::vector<Term> ways;
+    Arguments said;
+    for (const auto& [symbol, of, what] :
+         {std::tuple{"Lt", term(roll.length, "roll.length"), "by the label"},
+          std::tuple{"Ld", geometric.term(), "by the diameters"}, std::tuple{"Lm", massed.term(), "by the mass"}})
+        if (of.known()) {
+            ways.push_back(of);
+            ways.back().doubt.clear();
+            said.emplace_back(symbol, called(of, what));
+        }
+    const Text apartName = "How far the lengths of this roll lie apart";
+    if (ways.size() < 2) {
+        book.lacking("roll.lengths_apart", apartName, Shape::Quantity, missing("roll.length"));
+    } else {
+        const Term apart = combine(
+            ways, "",
+            [](const std::vector<double>& v) {
+                const auto [least, most] = std::minmax_element(v.begin(), v.end());
+                return (*most - *least) / *most;
+            },
+            Kind::Share);
+        const Limit caliper = book.limit("caliper_tolerance");
+        const std::optional<double>& own = book.substrate().caliperTolerance;
+        book.value("roll.lengths_apart", apartName, "rule", apart, "definition", said)
+            .in("%")
+            .window({}, own ? Quantity(*own, Kind::Share, "%") : caliper.value.in("%"),
+                    own ? Rule::Maker : caliper.rule, own ? Text("the tolerance of the caliper") : caliper.source)
+            .advice(tagHolds
+                        ? Text("The label is used: the roll is unopened. Further apart than the caliper's tolerance, "
+                               "measure and weigh again.")
+                        : Text("The label is not used: the roll was opened or measured again."));
+    }
+    Term knownLength =
+        tagHolds ? book.share(term(roll.length, "roll.length"), "tag_length", "L") : missing("roll.length");
     book.formula("roll.caliper", "Caliper as wound", "R1.caliper",
                  {{"D", book.diameter()}, {"d", book.coreOuter()}, {"L", knownLength}},
                  book.press().units == UnitSystem::Us ? "mil" : "um")
@@ -93,7 +116,7 @@ void stateMass(Book& book)
                                {"d", book.coreOuter()},
                                {"t", book.caliper()},
                                {"w", book.width()},
-                               {"g", term(book.substrate().grammage, "substrate.grammage")}},
+                               {"g", book.grammage()}},
                               unit);
     Term core = term(roll.coreMass, "roll.core_mass");
     if (!core.known()) {
@@ -181,18 +204,18 @@ void stateRoll(Book& book)
     book.formula("roll.run_time", "Running time to the reserve", "R8",
                  {{"L", book.target("roll.length")}, {"Lr", reserve}, {"v", book.speed()}}, "min")
         .advice("At job speed, until the automatic stop leaves its reserve.");
+    const Limit match = book.limit("diameter_match");
+    const double reach = book.diameter().known() ? match.si() * book.diameter().value->si() : 0;
     book.value("roll.diameter", "Outer diameter, measured", "stated", book.diameter(), "the roll's data")
-        .within(book.diameter().known() ? 0.02 * book.diameter().value->si() : 0,
-                book.diameter().known() ? 0.02 * book.diameter().value->si() : 0, Rule::Policy,
-                "two percent: beyond it length, brake and lift change; enter the diameter you measured")
+        .within(reach, reach, match.rule, match.source)
         .advice("Measure twice at right angles and take the mean; a tape round the roll gives the circumference, not "
                 "this.");
     Stated width = book.value("roll.width", "Width of the web, measured", "stated", book.width(), "the roll's data");
     if (book.job().webWidth) {
         const Quantity& ordered = book.job().webWidth->quantity();
-        width.window(Quantity(ordered.si() - 0.001, Kind::Length, ordered.unit()),
-                     Quantity(ordered.si() + 0.002, Kind::Length, ordered.unit()), Rule::Job,
-                     "ordered width, 1 mm under to 2 mm over");
+        width.window(Quantity(ordered.si() - book.row("job_width_under").value->si(), Kind::Length, ordered.unit()),
+                     Quantity(ordered.si() + book.row("job_width_over").value->si(), Kind::Length, ordered.unit()),
+                     Rule::Job, Text("ordered width; policy rows job_width_under and job_width_over"));
     }
     width.advice("Guides and sensors follow the width that is there, not the one ordered.");
 }
@@ -228,8 +251,38 @@ void stateJob(Book& book)
                                  lengthUnit(book));
     length.advice("Waste included; make-ready and splices come out of that allowance.");
 
+    length.advice("The waste share included.");
+    const auto orNone = [](const inputs::Maybe<Kind::Length>& entry, const char* key) {
+        return entry ? term(entry, key) : known(Quantity(0, Kind::Length), std::string(key) + " not given: none");
+    };
+    // What set-up takes; the splices of this roll lose what the job says of one.
+    Stated whole = book.formula("job.web", "Web the job needs, set-up included", "F5.total",
+                                {{"Lj", length.term()},
+                                 {"Lm", orNone(job.makeReady, "job.make_ready")},
+                                 {"n", number(std::optional<int>(book.roll().splices.value_or(0)), "roll.splices")},
+                                 {"Ls", orNone(job.spliceWaste, "job.splice_waste")},
+                                 {"Lp", known(Quantity(0, Kind::Length), "the web that fills the path stays in it")}},
+                                lengthUnit(book));
+    whole.advice("With what make-ready and splices take; short runs are mostly that.");
+    if (job.repeatWanted && job.gear) {
+        const Term wanted = term(job.repeatWanted, "job.repeat_wanted");
+        const Text teethName = "Teeth for the repeat wanted";
+        Stated found =
+            job.gear->circularPitch
+                ? book.formula("job.teeth", teethName, "F2",
+                               {{"R", wanted}, {"p", term(job.gear->circularPitch, "job.gear.circular_pitch")}})
+            : job.gear->module ? book.formula("job.teeth", teethName, "F2.module",
+                                              {{"R", wanted}, {"m", term(job.gear->module, "job.gear.module")}})
+                               : book.formula("job.teeth", teethName, "F2.diametral",
+                                              {{"R", wanted},
+                                               {"P", known(Quantity(job.gear->diametralPitch.value_or(0) / 0.0254,
+                                                                    Kind::CountPerLength, "1/in"),
+                                                           "job.gear.diametral_pitch")}});
+        found.advice("The next whole tooth up; what is over is gap between the labels.");
+    }
+
     Term onRoll = book.target("roll.length");
-    const Term both = lack({length.term(), onRoll});
+    const Term both = lack({whole.term(), onRoll});
     const Text coveredName = "This roll is enough for the job";
     if (both.cannot || !both.missing.empty()) {
         book.lacking("job.covered", coveredName, Shape::YesNo, both);
@@ -237,16 +290,15 @@ void stateJob(Book& book)
         book.lacking("job.splices", "Splices to expect", Shape::Quantity, both);
         return;
     }
-    const double need = length.term().value->si();
+    const double need = whole.term().value->si();
     const double have = onRoll.value->si();
     const bool covered = have >= need;
     std::vector<Given> why{given("L", "web on the roll", *onRoll.value, "target:roll.length"),
-                           given("N", "web the job needs", *length.term().value, "target:job.length")};
+                           given("N", "web the job needs", *whole.term().value, "target:job.web")};
     book.yesNo("job.covered", coveredName, covered, "definition", why)
         .advice(covered ? Text("One roll does it.") : Text("Have the next roll and a splice ready."));
     const double rolls = std::ceil(need / have);
-    const Arguments because{{"L", called(onRoll, "web on the roll")},
-                            {"N", called(length.term(), "web the job needs")}};
+    const Arguments because{{"L", called(onRoll, "web on the roll")}, {"N", called(whole.term(), "web the job needs")}};
     book.value("job.rolls", "Rolls like this one", "rule", known(Quantity(rolls, Kind::Count), ""), "definition",
                because);
     book.value("job.splices", "Splices to expect", "rule",
@@ -255,7 +307,7 @@ void stateJob(Book& book)
     if (!covered)
         book.note(Finding{
             "job.roll_too_short", Severity::Warn, "roll." + book.roll().id,
-            Text("The job needs %1, this roll has %2.", {length.term().value->magnitude(), onRoll.value->magnitude()}),
+            Text("The job needs %1, this roll has %2.", {whole.term().value->magnitude(), onRoll.value->magnitude()}),
             Text("Plan %1 rolls, or take a longer one.", {static_cast<std::int64_t>(rolls)})});
 }
 

@@ -11,6 +11,14 @@ namespace {
 
 const Text kInherited = "the window of the tension, through the same formula";
 
+/// Known to what the profile says of it; until it was fitted, to what brakes of one build differ by.
+Term torquePer(const Book& book, const inputs::Zone& zone)
+{
+    const Term k = term(zone.torquePerSetting, zoneKey(zone, "torque_per_setting"));
+    if (!k.known() || !zone.torqueUncertainty) return book.share(k, "torque_tolerance", "k." + zone.id);
+    return doubted(k, *zone.torqueUncertainty * k.value->si(), "k." + zone.id);
+}
+
 /// The formula with its arguments as a function of the tension that stands first in it.
 Term through(const std::string& formulaId, Arguments arguments, const Term& tension)
 {
@@ -57,7 +65,7 @@ void openLoop(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     const std::string id = "tension." + zone.id + ".";
     const Arguments arguments{{"T", terms.total},
                               {"D", terms.diameter},
-                              {"k", term(zone.torquePerSetting, zoneKey(zone, "torque_per_setting"))},
+                              {"k", torquePer(book, zone)},
                               {"p0", term(zone.zeroSetting, zoneKey(zone, "zero_setting"))}};
     const std::string unit = zone.setting.least  ? zone.setting.least->unit()
                              : zone.setting.most ? zone.setting.most->unit()
@@ -114,11 +122,11 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
               through("B7.setting", arguments, terms.high), terms.rule);
         setting.advice("The air on the dancer. A dancer at rest shows balance, it does not prove tension.");
     }
+    const Limit restLeast = book.limit("dancer_rest_least"), restMost = book.limit("dancer_rest_most");
     book.value(id + "rest", Text("%1: dancer at rest, share of its travel", {zone.name.empty() ? zone.id : zone.name}),
-               "stated", policy(0.5, Kind::Share, "dancer_middle"), "S39")
+               "stated", known(Quantity(0.5, Kind::Share), "policy:dancer_middle"), "S39")
         .in("%")
-        .window(Quantity(1.0 / 3, Kind::Share, "%"), Quantity(2.0 / 3, Kind::Share, "%"), Rule::Policy,
-                "the middle third of its travel")
+        .window(restLeast.value.in("%"), restMost.value.in("%"), restLeast.rule, restLeast.source)
         .advice("Clear of both stops, moving freely, resting about the middle.");
 }
 
@@ -143,11 +151,12 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
         setting.advice("The set point of the control loop; zero the load cell with the web slack first.");
     }
     stateSchedule(book, zone, terms, "");
+    const Limit zero = book.limit("load_cell_zero");
     if (range.known())
         book.value(id + "zero", Text("%1: load cell with the web slack", {zone.name.empty() ? zone.id : zone.name}),
                    "stated", known(Quantity(0, Kind::Force, range.value->unit()), "policy:load_cell_zero"), "policy")
             .instrument(Quantity(0, Kind::Force, range.value->unit()))
-            .within(0.01 * range.value->si(), 0.01 * range.value->si(), Rule::Policy, "one percent of the range")
+            .within(zero.si() * range.value->si(), zero.si() * range.value->si(), zero.rule, zero.source)
             .advice("Nothing may hang on the cell while it is read.");
     else
         book.lacking(id + "zero", "Load cell with the web slack", Shape::Quantity, range);

@@ -12,6 +12,8 @@ struct SettingTerms {
     Rule rule{};
 };
 void stateSetting(Book& book, const inputs::Zone& zone, const SettingTerms& terms);
+/// Where strength caps the tension, and what becomes of it when the setting is left alone and on the finished roll.
+void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms);
 [[nodiscard]] Term zoneWidth(const Book& book, const inputs::Zone& zone);
 [[nodiscard]] Term rollDiameterOf(const Book& book, const inputs::Zone& zone);
 

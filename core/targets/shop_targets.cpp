@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "core/targets/book.h"
 
 namespace taut::targets {
@@ -9,28 +11,36 @@ namespace {
 void readingBetween(Book& book, const std::string& id, Text name, std::optional<Quantity> low,
                     std::optional<Quantity> high, Rule rule, Text source, Text advice, const std::string& from)
 {
+    // A row that the shop has set is the press's, under the row's name.
+    const std::string key =
+        rule == Rule::Press && from.rfind("policy:", 0) == 0 ? "press.policy." + from.substr(7) : from;
     const Quantity& some = low ? *low : *high;
     const double value = low && high ? (low->si() + high->si()) / 2 : some.si();
-    book.value(id, std::move(name), "stated", known(Quantity(value, some.kind(), some.unit()), from),
+    book.value(id, std::move(name), "stated", known(Quantity(value, some.kind(), some.unit()), key),
                rule == Rule::Press ? "press profile" : "policy")
         .window(low, high, rule, std::move(source))
         .advice(std::move(advice));
 }
 
-Quantity bar(double v, bool us) { return Quantity(v * 1e5, Kind::Pressure, us ? "psi" : "bar"); }
-Quantity mm(double v, bool us) { return Quantity(v * 1e-3, Kind::Length, us ? "in" : "mm"); }
+/// A row in the press's units.
+Quantity said(const Limit& limit, bool us)
+{
+    if (!us || limit.rule == Rule::Press) return limit.value;
+    return limit.value.in(limit.value.kind() == Kind::Pressure ? "psi" : "in");
+}
 
 void shaftAir(Book& book, const std::string& id, const Text& name, const inputs::Mandrel& mandrel, bool us)
 {
     if (mandrel.kind != "air_shaft") return;
     const bool plate = mandrel.airLeast || mandrel.airMost;
-    std::optional<Quantity> low = bar(5.5, us), high = bar(6.9, us);
+    const Limit usual = book.limit("air_shaft_least");
+    std::optional<Quantity> low = said(usual, us), high = said(book.limit("air_shaft_most"), us);
     if (plate) {
         low = mandrel.airLeast ? std::optional(mandrel.airLeast->quantity()) : std::nullopt;
         high = mandrel.airMost ? std::optional(mandrel.airMost->quantity()) : std::nullopt;
     }
-    readingBetween(book, id, name, low, high, plate ? Rule::Press : Rule::Policy,
-                   plate ? Text("the shaft's plate") : Text("usual for air shafts: from memory"),
+    readingBetween(book, id, name, low, high, plate ? Rule::Press : usual.rule,
+                   plate ? Text("the shaft's plate") : usual.source,
                    "Watch it for a minute: a leaking shaft lets the roll go.",
                    plate ? "press.mandrel.pressure" : "policy:air_shaft");
 }
@@ -42,21 +52,43 @@ void stateShopReadings(Book& book)
     const inputs::Press& press = book.press();
     const bool us = press.units == UnitSystem::Us;
     if (press.hasAir)
-        readingBetween(book, "air.supply", "Air supply at the press", bar(5.5, us), bar(7, us), Rule::Policy,
-                       "5.5 to 7 bar unless the press's plate says otherwise: common practice, no source",
+        readingBetween(book, "air.supply", "Air supply at the press", said(book.limit("air_supply_least"), us),
+                       said(book.limit("air_supply_most"), us), book.limit("air_supply_least").rule,
+                       book.limit("air_supply_least").source,
                        "Low air lets brakes, nips and shafts go when you need them.", "policy:air_supply");
     if (press.unwind) shaftAir(book, "mandrel.air", "Air in the unwind shaft", press.unwind->mandrel, us);
     for (const inputs::Rewind& rewind : press.rewinds)
         shaftAir(book, "mandrel." + rewind.id + ".air", Text("Air in rewind shaft %1", {rewind.id}), rewind.mandrel,
                  us);
 
-    const Text practice = "common practice, no source";
-    readingBetween(book, "splice.gap", "Gap between the butted edges", mm(0, us), mm(0.5, us), Rule::Policy, practice,
+    const Quantity nothing(0, Kind::Length, us ? "in" : "mm");
+    readingBetween(book, "splice.gap", "Gap between the butted edges", nothing, said(book.limit("splice_gap"), us),
+                   book.limit("splice_gap").rule, book.limit("splice_gap").source,
                    "Touching, never over one another: an overlap strikes every nip.", "policy:splice_gap");
-    readingBetween(book, "splice.step", "Sideways step at the joint", mm(0, us), mm(0.5, us), Rule::Policy, practice,
+    readingBetween(book, "splice.step", "Sideways step at the joint", nothing, said(book.limit("splice_step"), us),
+                   book.limit("splice_step").rule, book.limit("splice_step").source,
                    "A step runs through the guide as a jump.", "policy:splice_step");
-    readingBetween(book, "splice.square", "Cut out of square across the web", mm(0, us), mm(1, us), Rule::Policy,
-                   "policy", "Measure it against the web's edge with a square.", "policy:splice_square");
+    readingBetween(book, "splice.square", "Cut out of square across the web", nothing,
+                   said(book.limit("splice_square"), us), book.limit("splice_square").rule,
+                   book.limit("splice_square").source, "Measure it against the web's edge with a square.",
+                   "policy:splice_square");
+    const Limit overhang = book.limit("splice_overhang"), room = book.limit("room_time");
+    readingBetween(book, "splice.overhang", "Splice tape beyond the web's edge", nothing, said(overhang, us),
+                   overhang.rule, overhang.source, "Trim it flush: a tail sticks to the first roller it meets.",
+                   "policy:splice_overhang");
+    book.value("roll.room_time", "Time the roll has lain in the press room", "stated",
+               known(room.value, "policy:room_time"), "common practice, no source")
+        .window(room.value, {}, room.rule, room.source)
+        .advice("A cold or damp roll changes its length and its tension on the press. Wait, or note it.");
+    const Term reach = known(Quantity(0, Kind::Length, us ? "in" : "mm"), "policy:colour_to_colour");
+    const Limit colour = book.limit("colour_to_colour"), die = book.limit("die_to_print");
+    book.value("register.colour", "Colour to colour", "stated", reach, "policy, from memory")
+        .within(colour.si(), colour.si(), colour.rule, colour.source)
+        .advice("Where the job says nothing closer.");
+    if (std::any_of(press.rollers.begin(), press.rollers.end(), [](const auto& r) { return r.kind == "die"; }))
+        book.value("register.die", "Die to print", "stated", reach, "common practice, no source")
+            .within(die.si(), die.si(), die.rule, die.source)
+            .advice("Where the job says nothing closer.");
 }
 
 }  // namespace taut::targets

@@ -221,7 +221,11 @@ Json targetsJson(const Targets& targets, UnitSystem system)
     for (const Schedule& s : targets.schedules) schedules.add(scheduleJson(s));
     for (const Finding& f : targets.findings) findings.add(findingJson(f, system));
     Json object = Json::object();
-    return object.set("targets", std::move(all))
+    return object
+        .set("decision_rule",
+             "guarded acceptance, ILAC-G8:09/2019 4.2.3, guard band U (k = 2): inside, near, outside; limits are never "
+             "widened, and how well a target is known moves none")
+        .set("targets", std::move(all))
         .set("schedules", std::move(schedules))
         .set("findings", std::move(findings));
 }

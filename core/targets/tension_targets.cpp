@@ -37,8 +37,10 @@ Term zoneWidth(const Book& book, const inputs::Zone& zone)
     if (endOf(book.press(), zone) != ZoneEnd::Rewind || products < 2) return book.width();
     Term w = book.width();
     if (!w.known()) return w;
-    return known(Quantity(w.value->si() / static_cast<double>(products), Kind::Length, w.value->unit()),
-                 "lane: roll.width over the product rewinds");
+    Term lane = known(Quantity(w.value->si() / static_cast<double>(products), Kind::Length, w.value->unit()),
+                      "lane: roll.width over the product rewinds");
+    for (const auto& [source, part] : w.doubt) lane.doubt[source] = part / static_cast<double>(products);
+    return lane;
 }
 
 Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
@@ -85,7 +87,7 @@ void stateZone(Book& book, const inputs::Zone& zone)
     const TensionChoice choice = chooseTension(book, zone);
     const Text perWidthName("%1: tension per width", {zoneName});
 
-    Stated perWidth = choice.how == "T2" && !choice.cappedByStrength
+    Stated perWidth = choice.how == "T2" && !choice.capped
                           ? book.formula(id + "per_width", perWidthName, "T2",
                                          {{"s", choice.stress}, {"t", book.caliper()}}, us ? "lbf/in" : "N/mm")
                           : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId,
@@ -94,9 +96,7 @@ void stateZone(Book& book, const inputs::Zone& zone)
     perWidth.in(us ? "lbf/in" : "N/mm");
     if (choice.low.known() && choice.high.known())
         perWidth.window(choice.low.value, choice.high.value, choice.rule, choice.source);
-    perWidth.advice(choice.cappedByStrength
-                        ? Text("Held down to a tenth of what the weakest carrying layer breaks at: a rule of thumb.")
-                    : choice.advice.empty()
+    perWidth.advice(choice.advice.empty()
                         ? Text("The middle of the range; the least that keeps the web in hand is best.")
                         : choice.advice);
 
@@ -111,17 +111,16 @@ void stateZone(Book& book, const inputs::Zone& zone)
         total.instrument(zone.setting.uncertainty);
     total.advice("All of the web across its width.");
 
+    const Limit strain = book.limit(book.substrate().family == "pe" ? "strain_most_pe" : "strain_most");
     book.formula(id + "strain", Text("%1: strain of the web", {zoneName}), "D1",
-                 {{"T", total.term()},
-                  {"E", term(book.substrate().modulus, "substrate.modulus")},
-                  {"w", width},
-                  {"t", book.caliper()}},
-                 "%")
+                 {{"T", total.term()}, {"E", book.modulus()}, {"w", width}, {"t", book.caliper()}}, "%")
+        .window({}, strain.value.in("%"), strain.rule, strain.source)
         .advice("What the print shortens by when the web is let go.");
 
     const ZoneEnd end = endOf(book.press(), zone);
     const bool hasRoll = zone.control != inputs::Control::Draw && end != ZoneEnd::Between;
     const Term diameter = rollDiameterOf(book, zone);
+    const Limit match = book.limit("diameter_match");
     if (hasRoll) {
         book.formula(id + "torque", Text("%1: torque on the roll", {zoneName}), "B1",
                      {{"T", total.term()}, {"D", diameter}}, us ? "lbf in" : "N m")
@@ -133,6 +132,7 @@ void stateZone(Book& book, const inputs::Zone& zone)
         if (end == ZoneEnd::Unwind && friction) {
             Stated heat = book.formula(id + "slip_power", Text("%1: heat in the brake", {zoneName}), "B3",
                                        {{"T", total.term()}, {"v", book.speed()}}, "W");
+            heat.advice("The same from full roll to core. A brake that runs hot grips less.");
             if (zone.slipPowerMost) {
                 heat.window({}, zone.slipPowerMost->quantity(), Rule::Press, "what the brake may turn into heat");
                 if (const Ready* r = heat.ready(); r && std::get<Quantity>(r->value).si() > zone.slipPowerMost->si())
@@ -146,13 +146,14 @@ void stateZone(Book& book, const inputs::Zone& zone)
         if (zone.needsDiameter)
             book.value(id + "diameter", Text("%1: diameter the drive works with", {zoneName}), "stated", diameter,
                        "the roll's data")
-                .within(diameter.known() ? 0.02 * diameter.value->si() : 0,
-                        diameter.known() ? 0.02 * diameter.value->si() : 0, Rule::Policy,
-                        "two percent: a wrong diameter is a wrong tension in the same proportion")
+                .within(diameter.known() ? match.si() * diameter.value->si() : 0,
+                        diameter.known() ? match.si() * diameter.value->si() : 0, match.rule, match.source)
                 .advice("Type the measured diameter into the drive and read it back: half the diameter is half the "
                         "tension.");
     }
-    stateSetting(book, zone, SettingTerms{total.term(), band.low, band.high, diameter, choice.rule});
+    const SettingTerms terms{total.term(), band.low, band.high, diameter, choice.rule};
+    stateSetting(book, zone, terms);
+    stateCourse(book, zone, terms);
 }
 
 }  // namespace

@@ -52,16 +52,33 @@ void fromRange(TensionChoice& c, const inputs::TensionRange& range, Rule rule, c
     c.sourceId = range.source.empty() ? key : range.source;
 }
 
-/// Strength only caps: a tenth of what the weakest carrying layer breaks at (T4, a heuristic).
+/// Holds a window down to this tension per width; one that lies wholly above it keeps half of it as its lower end.
+void capAt(const Book& book, TensionChoice& c, double most, const std::string& from, Text why)
+{
+    if (c.high.value->si() <= most) return;
+    c.capped = true;
+    c.advice = std::move(why);
+    c.high = perWidth(book, most, from);
+    if (c.low.value->si() > most) c.low = perWidth(book, most * 0.5, from);
+}
+
+/// Strength and strain only cap: a share of what the weakest carrying layer breaks at (T4, a heuristic), and what print
+/// may be stretched by. What is not known caps nothing.
 void cap(const Book& book, TensionChoice& c)
 {
-    Term strength = weakestStrength(book);
-    if (!strength.known() || !c.high.known()) return;
-    const double most = 0.10 * strength.value->si();
-    if (c.high.value->si() <= most) return;
-    c.cappedByStrength = true;
-    c.high = perWidth(book, most, "policy:tenth_of_strength");
-    if (c.low.value->si() > most) c.low = perWidth(book, most * 0.5, "policy:tenth_of_strength");
+    if (!c.low.known() || !c.high.known()) return;
+    const Term strength = weakestStrength(book);
+    const Term share = book.row("strength_share");
+    if (strength.known())
+        capAt(
+            book, c, share.value->si() * strength.value->si(), share.from,
+            "Held down to a tenth of what the weakest carrying layer breaks at, or the share that this shop allows: a "
+            "rule of thumb.");
+    const Term strain = book.row(book.substrate().family == "pe" ? "strain_most_pe" : "strain_most");
+    const inputs::Substrate& s = book.substrate();
+    if (s.modulus && s.caliper)
+        capAt(book, c, strain.value->si() * s.modulus->si() * s.caliper->si(), strain.from,
+              "Held down to the strain that print may be made under: beyond it the labels come out short.");
 }
 
 }  // namespace
@@ -87,6 +104,7 @@ Term weakestStrength(const Book& book)
 TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
 {
     TensionChoice c;
+    const double spread = book.row("table_spread").value->si();
     const inputs::Substrate& s = book.substrate();
     if (endOf(book.press(), zone) == ZoneEnd::Waste) {
         // Stripped matrix has no table: it is set by eye to the least that strips clean, unless the shop says a range.
@@ -109,10 +127,11 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
         fromRange(c, *s.tension, Rule::Maker, "substrate.tension");
     } else if (s.family == "paper_label" || s.family == "film_label") {
         const bool paper = s.family == "paper_label";
-        c.low = perWidth(book, paper ? 150 : 100, "policy:label_stock");
-        c.high = perWidth(book, paper ? 350 : 250, "policy:label_stock");
-        c.rule = Rule::Policy;
-        c.source = "starting range for label stock: common practice, no source";
+        const Limit most = book.limit(paper ? "label_stock_paper_high" : "label_stock_film_high");
+        c.low = book.row(paper ? "label_stock_paper_low" : "label_stock_film_low");
+        c.high = book.row(paper ? "label_stock_paper_high" : "label_stock_film_high");
+        c.rule = most.rule;
+        c.source = most.source;
         c.sourceId = "common practice, no source";
         c.advice = "A starting range: the right tension is the least that still keeps the web in hand.";
     } else if (s.family == "paper" || s.family == "board" || s.family == "thermal") {
@@ -121,12 +140,12 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
             c.low = c.high = lack({g});
         } else {
             const double t = paperTension(g.value->si() * 1000);
-            c.low = perWidth(book, t * 0.8, "table:T3");
-            c.high = perWidth(book, t * 1.2, "table:T3");
+            c.low = perWidth(book, t * (1 - spread), "table:T3");
+            c.high = perWidth(book, t * (1 + spread), "table:T3");
         }
         c.rule = Rule::Table;
         c.how = "lookup";
-        c.source = "public tension table, T3, 20 % either way";
+        c.source = "public tension table, T3, either way by the policy row table_spread";
         c.sourceId = "S18a, T3, ream of 3000 ft2 assumed";
         c.advice = "A table's starting value; the maker's range is better.";
     } else {
@@ -138,8 +157,8 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
             return c;
         }
         // Where the two tables agree to the digit, a fifth either way stands for how far starting values are meant.
-        const double low = row->low == row->high ? row->low * 0.8 : row->low;
-        const double high = row->low == row->high ? row->high * 1.2 : row->high;
+        const double low = row->low == row->high ? row->low * (1 - spread) : row->low;
+        const double high = row->low == row->high ? row->high * (1 + spread) : row->high;
         Term t = book.caliper();
         if (!t.known()) {
             c.low = c.high = lack({t});
@@ -155,7 +174,7 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
         c.advice = "A table's starting value; the maker's range is better.";
     }
     cap(book, c);
-    if (c.cappedByStrength && c.how == "T2") c.how = "lookup";
+    if (c.capped && c.how == "T2") c.how = "lookup";
     return c;
 }
 

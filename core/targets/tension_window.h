@@ -15,7 +15,7 @@ struct TensionChoice {
     std::string sourceId;
     Term stress;  ///< T2: tension per width and thickness
     Text advice;
-    bool cappedByStrength = false;
+    bool capped = false;  ///< by strength or strain; the advice says which
 };
 [[nodiscard]] TensionChoice chooseTension(const Book& book, const inputs::Zone& zone);
 /// Breaking strength per width of what carries: the substrate's, or the weakest of the layers that may carry alone.

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/targets/book.h"
+#include "core/targets/setting.h"
 #include "core/targets/tension_window.h"
 
 namespace taut::targets {
@@ -88,7 +89,7 @@ void stateTraction(Book& book)
             [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length);
     Stated film = book.formula("traction.air_film", "Air under the web at job speed", "C4",
                                {{"R", radius},
-                                {"eta", policy(1.81e-5, Kind::Viscosity, "air_at_20_C")},
+                                {"eta", known(Quantity(1.81e-5, Kind::Viscosity), "policy:air_at_20_C")},
                                 {"U", fasterSpeeds(book)},
                                 {"Tw", runningPerWidth(book)}},
                                "um");
@@ -110,18 +111,28 @@ void stateStops(Book& book)
                     "never below: the web would run off; 10 mm above at most: policy")
             .advice("Reckoned on the outside of the core. Set it here or a little larger.");
 
-    // Even slowing over the measured stop time.
-    Term slowing = combine(
-        {book.speed(), term(press.stopTime.value, "press.speeds.stop_time")}, "job.speed over press.speeds.stop_time",
-        [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::Acceleration);
+    // Even slowing over the measured stop time; an emergency stop may be quicker than an ordinary one.
+    auto over = [&](const std::optional<Quantity>& time, const std::string& key) {
+        return combine(
+            {book.speed(), term(time, key)}, "job.speed over " + key,
+            [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::Acceleration);
+    };
+    const Term ordinary = over(press.stopTime.value, "press.speeds.stop_time");
+    const bool quicker = press.emergencyStopTime.value.has_value();
+    const std::string emergencyKey = quicker ? "press.speeds.emergency_stop_time" : "press.speeds.stop_time";
+    const std::optional<Quantity>& emergencyTime = quicker ? press.emergencyStopTime.value : press.stopTime.value;
+    const Term slowing = over(emergencyTime, emergencyKey);
     book.formula("stop.distance", "Web that passes while the press stops", "V1.distance",
-                 {{"v", book.speed()}, {"tr", policy(0, Kind::Time, "reaction_in_stop_time")}, {"a", slowing}},
+                 {{"v", book.speed()},
+                  {"tr", known(Quantity(0, Kind::Time), "policy:reaction_in_stop_time")},
+                  {"a", ordinary}},
                  us ? "ft" : "m")
         .advice("Web that still passes after a stop; not for placing guards or light curtains.");
+    const Limit late = book.limit("stop_time_over");
     Stated time = book.value("stop.emergency_time", "Time to standstill after an emergency stop", "stated",
-                             term(press.stopTime.value, "press.speeds.stop_time"), "press profile");
+                             term(emergencyTime, emergencyKey), "press profile");
     if (const Quantity* q = time.ready() ? &std::get<Quantity>(time.ready()->value) : nullptr)
-        time.window({}, Quantity(q->si() * 1.2, Kind::Time, q->unit()), Rule::Policy, "20 % over the measured time")
+        time.window({}, Quantity(q->si() * (1 + late.si()), Kind::Time, q->unit()), late.rule, late.source)
             .advice("Longer than this: withdraw the press and have it looked at.");
 
     for (const inputs::Zone& zone : press.zones) {
@@ -140,6 +151,20 @@ void stateStops(Book& book)
                 "The brake as set does not hold this roll: expect slack web and a run-on at an emergency stop.");
         else
             slack.advice("With the brake left as it is set.");
+        if (const Ready* r = slack.ready(); r && std::get<Quantity>(r->value).si() <= 0)
+            book.note(
+                Finding{"stop.slack", Severity::Warn, "press.zone." + zone.id,
+                        Text("In an emergency stop from job speed the unwind goes slack: the brake as set does not "
+                             "hold this roll."),
+                        Text("Run slower while the roll is large, and look for a slack web before starting again.")});
+        book.formula("stop.unwind.hold_torque", "Torque that would keep the unwind's tension in an emergency stop",
+                     "V6.hold",
+                     {{"T", book.target("tension." + zone.id + ".total")},
+                      {"J", book.target("roll.inertia")},
+                      {"a", slowing},
+                      {"R", radius}},
+                     us ? "lbf in" : "N m")
+            .advice("Hold it against the torque on the roll: what is missing comes out as slack.");
         break;
     }
     for (const inputs::Zone& zone : press.zones) {
@@ -154,13 +179,10 @@ void stateStops(Book& book)
                                     [](const std::vector<double>& v) { return v[0] + 2 * v[1]; }, Kind::Length)
                               : lack({book.target("tension." + zone.id + ".torque")});
         const Term full = term(book.job().rewindDiameter, "job.rewind_diameter");
-        const Term mass = evaluated("R5",
-                                    {{"D", full},
-                                     {"d", core},
-                                     {"t", book.caliper()},
-                                     {"w", book.width()},
-                                     {"g", term(book.substrate().grammage, "substrate.grammage")}},
-                                    "mass of the finished roll");
+        const Term mass = evaluated(
+            "R5",
+            {{"D", full}, {"d", core}, {"t", book.caliper()}, {"w", zoneWidth(book, zone)}, {"g", book.grammage()}},
+            "mass of the finished roll");
         auto half = [](const Term& t, const std::string& from) {
             return combine(
                 {t}, from, [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length);
@@ -198,7 +220,8 @@ void stateSplice(Book& book)
                     {shear}, "twice substrate.splice_tape.shear", [](const std::vector<double>& v) { return 2 * v[0]; },
                     Kind::ForcePerWidth);
             }
-            strength = tensile.value->si() <= shear.value->si() ? tensile : shear;
+            // An overlap hangs on its bond alone, a butt joint on the tape and its bond.
+            strength = tape.joint == "overlap" || shear.value->si() < tensile.value->si() ? shear : tensile;
             const Term web = weakestStrength(book);
             if (web.known() && web.value->si() < strength.value->si()) strength = web;
             if (label && !tape.bothFaces)
@@ -208,20 +231,33 @@ void stateSplice(Book& book)
                     Text("Tape both faces, and enter both_faces in the substrate's splice tape.")));
         }
     }
-    Stated running = book.formula("splice.margin", name, "P1", {{"S", strength}, {"Tw", highestPerWidth(book)}});
-    running.window(Quantity(4, Kind::Count), {}, Rule::Policy, "four at least: policy, the web's own factor")
+    const Limit factor = book.limit("splice_factor"), inStop = book.limit("splice_transient");
+    // A leaning cut is opened only by the pull square to it.
+    const inputs::Maybe<Kind::Angle>& cut = book.press().spliceTable.angle;
+    auto margin = [&](const char* id, const Text& what, const Term& pull) {
+        Arguments arguments{{"S", strength}, {"Tw", pull}};
+        if (cut) arguments.emplace_back("alpha", term(cut, "press.splice_table.angle"));
+        return book.formula(id, what, cut ? "P5.margin" : "P1", std::move(arguments));
+    };
+    Stated running = margin("splice.margin", name, highestPerWidth(book));
+    running.window(factor.value, {}, factor.rule, factor.source)
         .advice("Least of tape, bond and web. Heat in a dryer lowers it.");
+    // The hardest pull on any product rewind, over the web that runs there.
     Term worst = missing("press.speeds.stop_time");
-    for (const inputs::Rewind& rewind : book.press().rewinds)
-        if (!rewind.waste) {
-            Term t = book.target("stop." + rewind.id + ".tension");
-            worst = combine(
-                {t, book.width()}, "target:stop." + rewind.id + ".tension over the width",
-                [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::ForcePerWidth);
-            break;
-        }
-    Stated shock = book.formula("splice.transient_margin", shockName, "P1", {{"S", strength}, {"Tw", worst}});
-    shock.window(Quantity(1.5, Kind::Count), {}, Rule::Policy, "one and a half at least: policy");
+    for (const inputs::Zone& zone : book.press().zones) {
+        const inputs::Rewind* rewind =
+            endOf(book.press(), zone) == ZoneEnd::Rewind ? rewindOf(book.press(), zone) : nullptr;
+        if (rewind == nullptr) continue;
+        const Term pull = combine(
+            {book.target("stop." + rewind->id + ".tension"), zoneWidth(book, zone)},
+            "target:stop." + rewind->id + ".tension over the width",
+            [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::ForcePerWidth);
+        if (!worst.known() || !pull.known() || pull.value->si() > worst.value->si()) worst = pull;
+        if (!worst.known()) break;
+    }
+    Stated shock = margin("splice.transient_margin", shockName, worst);
+    shock.window(inStop.value, {}, inStop.rule, inStop.source)
+        .advice("An emergency stop pulls hardest where the finished roll winds up.");
     for (const Stated* s : {&running, &shock})
         if (const Ready* r = s->ready(); r && r->window.low && std::get<Quantity>(r->value).si() < r->window.low->si())
             book.note(

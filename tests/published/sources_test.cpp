@@ -8,6 +8,7 @@
 #include <regex>
 #include <set>
 
+#include "core/inputs/policy.h"
 #include "core/physics/formula.h"
 #include "core/targets/target.h"
 #include "tests/core/targets/demo_inputs.h"
@@ -101,6 +102,14 @@ TEST_CASE("every source that a formula names is listed with its title", "[source
         }
     }
     CHECK(named > 60);
+}
+
+TEST_CASE("every policy row names a listed source or says that it has none", "[sources]")
+{
+    for (const inputs::PolicyRow& row : inputs::policyRows()) {
+        CAPTURE(row.name, row.source);
+        CHECK(accounted(std::string(row.source)));
+    }
 }
 
 TEST_CASE("words that name nothing do not count as a source", "[sources]")
