@@ -24,8 +24,8 @@ struct Names {
 [[nodiscard]] std::vector<Zone> readZones(KeyReader& top, const Names& names);
 /// [web], [lengths], [[guide]], [printing] and [splice_table] of a press.
 void readWeb(KeyReader& top, const Names& names, Press& press);
-/// The table [policy] of a press: rows of core/inputs/policy.h that this shop sets itself. An unknown row, one of another
-/// kind, one that cannot be believed and one that turns a window round are refused; then the usual value holds.
+/// The table [policy] of a press: rows of core/inputs/policy.h that this shop sets itself. An unknown row, one of
+/// another kind, one that cannot be believed and one that turns a window round are refused; then the usual value holds.
 void readPolicy(KeyReader keys, Press& press);
 /// A control's range: least, most, uncertainty, each of one of these kinds.
 [[nodiscard]] Setting readSetting(KeyReader& above, std::string_view key, std::span<const Kind> kinds);
