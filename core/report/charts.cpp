@@ -142,8 +142,7 @@ std::optional<Chart> tensionChart(const Zone& zone)
     Chart::Line line = zone.ramp ? curveOf(*zone.ramp, tensionOf) : rowsOf(*zone.schedule, x, y);
     if (line.points.size() < 2) return std::nullopt;
     const bool tapers = line.points.front().second.si() != line.points.back().second.si();
-    chart.caption = tapers ? Text("%1: tension with taper", {zone.name})
-                           : Text("%1: tension", {zone.name});
+    chart.caption = tapers ? Text("%1: tension with taper", {zone.name}) : Text("%1: tension", {zone.name});
     chart.summary.push_back(at(line.points.front(), line.points.back()));
     const auto& first = zone.schedule->rows.front();
     chart.spots.push_back({Chart::What::Now, first[x], first[y], nowName(zone)});

@@ -69,8 +69,7 @@ TEST_CASE("the north press has a chart of what is set and of the tension for its
 {
     const Drawn d(kNorth);
     REQUIRE(d.charts.size() == 4);
-    const char* captions[] = {"Unwind: setting", "Unwind: tension",
-                              "Rewind: setting", "Rewind: tension with taper"};
+    const char* captions[] = {"Unwind: setting", "Unwind: tension", "Rewind: setting", "Rewind: tension with taper"};
     for (std::size_t i = 0; i < 4; ++i) CHECK(plain(d.charts[i].caption) == captions[i]);
 }
 
