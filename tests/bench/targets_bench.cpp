@@ -6,6 +6,7 @@
 
 #include "core/base/file.h"
 #include "core/inputs/inputs.h"
+#include "core/targets/ramp.h"
 #include "core/targets/target.h"
 #include "tests/bench/stopwatch.h"
 
@@ -42,11 +43,20 @@ inputs::Inputs inputsOf(const char* press, const char* job, const char* roll)
     return in;
 }
 
+constexpr int kPoints = 1000;
+
+/// Every point of a schedule, from the start of the roll to its end.
+void followed(const targets::Ramp& ramp)
+{
+    for (int i = 0; i < kPoints; ++i)
+        if (!targets::pointAt(ramp, ramp.start + (ramp.end - ramp.start) * i / (kPoints - 1))) std::exit(4);
+}
+
 }  // namespace
 
 int main()
 {
-    constexpr double kLimit = 1e-3;
+    constexpr double kLimit = 1e-3, kScheduleLimit = 10e-3;
     constexpr int kCalls = 201;
     struct Case {
         const char *press, *job, *roll;
@@ -64,6 +74,19 @@ int main()
         within = within && time <= kLimit;
         std::printf("%-8s %-20s %-14s %8zu %7.3f ms %5.1f ms\n", c.press, c.job, c.roll, count, time * 1e3,
                     kLimit * 1e3);
+    }
+    std::printf("\n%-44s %8s %10s %8s\n", "schedule against diameter of", "points", "median", "limit");
+    for (const auto& [c, zone] : {std::pair{cases[0], "unwind"}, std::pair{cases[0], "rewind"}}) {
+        const inputs::Inputs in = inputsOf(c.press, c.job, c.roll);
+        const auto ramp = targets::rampOf(*in.press, targets::computeTargets(in), zone);
+        if (!ramp) {
+            std::fprintf(stderr, "%s %s has no schedule\n", c.press, zone);
+            return 4;
+        }
+        const double time = bench::median(kCalls, [&] { followed(*ramp); });
+        within = within && time <= kScheduleLimit;
+        std::printf("%-8s %-20s %-14s %8d %7.3f ms %5.1f ms\n", c.press, c.job, zone, kPoints, time * 1e3,
+                    kScheduleLimit * 1e3);
     }
     return within ? 0 : 1;
 }
