@@ -214,8 +214,10 @@ void Storyteller::remember(const AnswerEntry& entry, const Run& run)
         say({"%1: %2 accepted the deviation: %3.",
              {entry.step, actor(entry.supervisor).value()->name(), entry.reason}});
     } else if (entry.act == "change_roll") {
+        // Of what had been done; what was still open is not done again.
+        const auto* changed = std::get_if<run::InputsChanged>(&run.events().back().happening());
         say({"The roll was changed to %1; steps to be done again: %2.",
-             {entry.roll, static_cast<std::int64_t>(run.openSteps().size())}});
+             {entry.roll, static_cast<std::int64_t>(changed == nullptr ? 0 : changed->stale.size())}});
     } else if (entry.act == "repeat_stage") {
         say({"The stage %1 is done again: %2.", {entry.stage, entry.cause}});
     } else if (entry.act == "hand_over") {

@@ -20,6 +20,7 @@
 #include "core/targets/aim.h"
 #include "core/units/parse.h"
 #include "core/units/unit.h"
+#include "core/verdict/plausible.h"
 
 namespace taut::app {
 
@@ -169,7 +170,14 @@ void ReadingArea::follow()
     m_bar->setVisible(m_ready && wanted);
     m_hint->clear();
     if (m_ready && wanted) {
-        const std::optional<Quantity> now = reading();
+        std::optional<Quantity> now = reading();
+        // What will be refused is not shown as if it had been taken.
+        const auto never =
+            now ? verdict::implausible(*now, m_content.target ? &*m_content.target : nullptr) : std::nullopt;
+        if (never) {
+            m_hint->setText(words(never->text, m_content.units));
+            now.reset();
+        }
         // Until something is typed the bar shows what was read last.
         const std::optional<run::Answered>& last = m_content.standing.answer;
         const std::optional<Quantity> shown = now || !m_field->text().isEmpty() || !last ? now : last->value;
@@ -177,7 +185,7 @@ void ReadingArea::follow()
                                : (m_ready->instrument ? m_ready->instrument->si() : 0);
         m_bar->setBar(limitBarOf(m_ready->window, u, std::get<Quantity>(targets::aimOf(*m_ready, m_content.units)),
                                  shown, m_content.units));
-        if (!now && !m_field->text().trimmed().isEmpty()) {
+        if (!now && !never && !m_field->text().trimmed().isEmpty()) {
             const auto parsed = parsedAs(*wanted, entered());
             if (!parsed) m_hint->setText(words(parsed.error(), m_content.units));
         }

@@ -416,6 +416,22 @@ TEST_CASE("the tag of another roll is told from an answer that is merely wrong")
     CHECK(lines.join(QLatin1Char(' ')).contains(QStringLiteral("not the tag of roll R0041")));
 }
 
+TEST_CASE("a value that will be refused stands on no limit bar, and says why while it is typed")
+{
+    Shown s(readingStep());
+    const auto* bar = s.card.findChild<LimitBarWidget*>();
+    REQUIRE(bar);
+    s.field()->setText(QStringLiteral("1.4"));
+    CHECK(bar->bar().reading);
+    s.field()->setText(QStringLiteral("-1.4"));
+    CHECK_FALSE(bar->bar().reading);
+    QStringList lines;
+    for (const auto* label : s.card.findChildren<QLabel*>()) lines << label->text();
+    CHECK(lines.join(QLatin1Char(' '))
+              .replace(QChar::Nbsp, QLatin1Char(' '))
+              .contains(QStringLiteral("less than nothing")));
+}
+
 TEST_CASE("what cannot be waived by anybody offers no supervisor")
 {
     StepContent content = outsideStep(2.6);
