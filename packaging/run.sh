@@ -23,7 +23,8 @@ for tool in cmake ninja g++; do
 done
 echo "== 2/3 Building a release (a few minutes the first time)"
 cmake -S "$top" -B "$top/build/release" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBUILD_TESTING=OFF >/dev/null ||
-    { echo "Configuring failed; the lines above name what is missing. packaging/deps.sh installs it." >&2; exit 1; }
+    { echo "Configuring failed; the lines above say why. What is missing, packaging/deps.sh installs; a build folder that" \
+           "belongs to another user is to be removed: $top/build" >&2; exit 1; }
 cmake --build "$top/build/release" --target tautweb ||
     { echo "The build failed. Please report the first error above." >&2; exit 1; }
 program="$top/build/release/tautweb"

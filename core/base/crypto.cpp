@@ -6,35 +6,27 @@
 #include <new>
 #include <stdexcept>
 
+#include "core/base/sodium_work.h"
+
 namespace taut {
 
-namespace {
-
-struct Work {
-    unsigned long long passes;
-    std::size_t memory;  // bytes
-};
-
-Work workOf(PinCost cost)
-{
-    if (cost == PinCost::Shop) return {3, std::size_t{64} << 20U};
-    return {crypto_pwhash_argon2id_OPSLIMIT_MIN, crypto_pwhash_argon2id_MEMLIMIT_MIN};
-}
-
-/// Every function below may be the first one called, from any thread.
-void begin()
+void beginSodium()
 {
     static const bool kReady = sodium_init() >= 0;
     if (!kReady) throw std::runtime_error("the system gives no random bytes");
 }
 
-}  // namespace
+SecretWork workOf(PinCost cost)
+{
+    if (cost == PinCost::Shop) return {3, std::size_t{64} << 20U};
+    return {crypto_pwhash_argon2id_OPSLIMIT_MIN, crypto_pwhash_argon2id_MEMLIMIT_MIN};
+}
 
 static_assert(crypto_hash_sha256_BYTES == std::tuple_size_v<Digest>);
 
 Digest sha256(std::span<const std::uint8_t> a, std::span<const std::uint8_t> b)
 {
-    begin();
+    beginSodium();
     crypto_hash_sha256_state state;
     Digest digest{};
     crypto_hash_sha256_init(&state);
@@ -60,8 +52,8 @@ std::string hex(std::span<const std::uint8_t> bytes)
 
 std::string hashPin(std::string_view pin, PinCost cost)
 {
-    begin();
-    const Work work = workOf(cost);
+    beginSodium();
+    const SecretWork work = workOf(cost);
     std::array<char, crypto_pwhash_STRBYTES> phc{};
     if (crypto_pwhash_str_alg(phc.data(), pin.data(), pin.size(), work.passes, work.memory,
                               crypto_pwhash_ALG_ARGON2ID13) != 0)
@@ -71,7 +63,7 @@ std::string hashPin(std::string_view pin, PinCost cost)
 
 bool pinMatches(std::string_view phc, std::string_view pin)
 {
-    begin();
+    beginSodium();
     // The library reads a fixed-size field that ends in zeros.
     std::array<char, crypto_pwhash_STRBYTES> field{};
     if (phc.size() >= field.size()) return false;
@@ -81,8 +73,8 @@ bool pinMatches(std::string_view phc, std::string_view pin)
 
 void spendPinTry()
 {
-    begin();
-    const Work work = workOf(PinCost::Shop);
+    beginSodium();
+    const SecretWork work = workOf(PinCost::Shop);
     constexpr std::array<std::uint8_t, crypto_pwhash_SALTBYTES> kSalt{};
     std::array<std::uint8_t, 32> unused{};
     if (crypto_pwhash(unused.data(), unused.size(), "0000", 4, kSalt.data(), work.passes, work.memory,
@@ -92,7 +84,7 @@ void spendPinTry()
 
 Bytes randomBytes(std::size_t n)
 {
-    begin();
+    beginSodium();
     Bytes bytes(n);
     randombytes_buf(bytes.data(), bytes.size());
     return bytes;

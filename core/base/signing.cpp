@@ -4,9 +4,11 @@
 #include <sodium.h>
 
 #include <algorithm>
+#include <charconv>
 #include <new>
-#include <stdexcept>
 #include <vector>
+
+#include "core/base/sodium_work.h"
 
 namespace taut {
 
@@ -25,29 +27,13 @@ constexpr unsigned long long kMostMemory = 1ULL << 30U;
 static_assert(std::tuple_size_v<PublicKey> == crypto_sign_PUBLICKEYBYTES);
 static_assert(std::tuple_size_v<Signature> == crypto_sign_BYTES);
 
-void begin()
-{
-    static const bool kReady = sodium_init() >= 0;
-    if (!kReady) throw std::runtime_error("the system gives no random bytes");
-}
-
-struct Work {
-    unsigned long long passes, memory;
-};
-
-Work workOf(PinCost cost)
-{
-    if (cost == PinCost::Shop) return {3, 64ULL << 20U};
-    return {crypto_pwhash_argon2id_OPSLIMIT_MIN, crypto_pwhash_argon2id_MEMLIMIT_MIN};
-}
-
 /// The key that a secret makes; wiped when it ends.
 class SecretKey {
 public:
-    SecretKey(std::string_view secret, std::span<const std::uint8_t> salt, const Work& work)
+    SecretKey(std::string_view secret, std::span<const std::uint8_t> salt, const SecretWork& work)
     {
         if (crypto_pwhash(m_bytes.data(), m_bytes.size(), secret.data(), secret.size(), salt.data(), work.passes,
-                          static_cast<std::size_t>(work.memory), crypto_pwhash_ALG_ARGON2ID13) != 0)
+                          work.memory, crypto_pwhash_ALG_ARGON2ID13) != 0)
             throw std::bad_alloc();
     }
     SecretKey(const SecretKey&) = delete;
@@ -59,17 +45,14 @@ private:
     std::array<std::uint8_t, crypto_aead_xchacha20poly1305_ietf_KEYBYTES> m_bytes{};
 };
 
+/// Only what `hex` writes.
 std::optional<Bytes> fromHex(std::string_view text)
 {
-    const auto digit = [](char c) { return c >= '0' && c <= '9' ? c - '0' : c >= 'a' && c <= 'f' ? c - 'a' + 10 : -1; };
-    if (text.size() % 2 != 0) return std::nullopt;
-    Bytes bytes;
-    bytes.reserve(text.size() / 2);
-    for (std::size_t i = 0; i < text.size(); i += 2) {
-        const int high = digit(text[i]), low = digit(text[i + 1]);
-        if (high < 0 || low < 0) return std::nullopt;
-        bytes.push_back(static_cast<std::uint8_t>(high * 16 + low));
-    }
+    Bytes bytes(text.size() / 2);
+    std::size_t size = 0;
+    if (sodium_hex2bin(bytes.data(), bytes.size(), text.data(), text.size(), nullptr, &size, nullptr) != 0 ||
+        size != bytes.size() || hex(bytes) != text)
+        return std::nullopt;
     return bytes;
 }
 
@@ -85,18 +68,15 @@ std::optional<std::array<std::uint8_t, N>> exactly(std::string_view hexText)
 
 std::optional<unsigned long long> wholeNumber(std::string_view text)
 {
-    if (text.empty() || text.size() > 12) return std::nullopt;
     unsigned long long value = 0;
-    for (const char c : text) {
-        if (c < '0' || c > '9') return std::nullopt;
-        value = value * 10 + static_cast<unsigned long long>(c - '0');
-    }
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
     return value;
 }
 
 /// The parts of a sealed key; nullopt when it is none.
 struct Sealed {
-    Work work{};
+    SecretWork work;
     Bytes salt, nonce, box;
 };
 std::optional<Sealed> readSealed(std::string_view text)
@@ -116,7 +96,7 @@ std::optional<Sealed> readSealed(std::string_view text)
     if (!whole || *passes < crypto_pwhash_argon2id_OPSLIMIT_MIN || *passes > kMostPasses ||
         *memory < crypto_pwhash_argon2id_MEMLIMIT_MIN || *memory > kMostMemory)
         return std::nullopt;
-    return Sealed{{*passes, *memory}, std::move(*salt), std::move(*nonce), std::move(*box)};
+    return Sealed{{*passes, static_cast<std::size_t>(*memory)}, std::move(*salt), std::move(*nonce), std::move(*box)};
 }
 
 Bytes message(std::string_view purpose, std::span<const std::uint8_t> what)
@@ -132,7 +112,7 @@ Bytes message(std::string_view purpose, std::span<const std::uint8_t> what)
 
 SigningKey SigningKey::make()
 {
-    begin();
+    beginSodium();
     SigningKey key;
     crypto_sign_keypair(key.m_public.data(), key.m_secret.data());
     return key;
@@ -140,7 +120,7 @@ SigningKey SigningKey::make()
 
 SigningKey SigningKey::fromSeed(std::span<const std::uint8_t, 32> seed)
 {
-    begin();
+    beginSodium();
     SigningKey key;
     crypto_sign_seed_keypair(key.m_public.data(), key.m_secret.data(), seed.data());
     return key;
@@ -173,7 +153,7 @@ Signature SigningKey::sign(std::string_view purpose, std::span<const std::uint8_
 
 std::string SigningKey::sealUnder(std::string_view secret, PinCost cost) const
 {
-    const Work work = workOf(cost);
+    const SecretWork work = workOf(cost);
     const Bytes salt = randomBytes(kSalt), nonce = randomBytes(kNonce);
     const SecretKey key(secret, salt, work);
     Bytes box(kSeed + kTag);
@@ -187,7 +167,7 @@ std::string SigningKey::sealUnder(std::string_view secret, PinCost cost) const
 std::optional<SigningKey> SigningKey::open(std::string_view sealedText, std::string_view secret,
                                            const PublicKey& expected)
 {
-    begin();
+    beginSodium();
     const auto sealed = readSealed(sealedText);
     if (!sealed) {
         spendPinTry();
@@ -208,7 +188,7 @@ std::optional<SigningKey> SigningKey::open(std::string_view sealedText, std::str
 bool signatureHolds(const PublicKey& key, std::string_view purpose, std::span<const std::uint8_t> what,
                     const Signature& signature)
 {
-    begin();
+    beginSodium();
     const Bytes bytes = message(purpose, what);
     return crypto_sign_verify_detached(signature.data(), bytes.data(), bytes.size(), key.data()) == 0;
 }

@@ -64,44 +64,17 @@ void whatIsAskedIsSeen(QWidget& page)
     }
 }
 
-}  // namespace
-
-TEST_CASE("what a step asks is read without scrolling at 1366 x 768, up to twice the size of type")
+/// Walks a run of each press on a page of this size and looks at every step once it stands there.
+template <class Look>
+void everyStep(const QSize& size, const Look& look)
 {
-    const auto scale = GENERATE(1.0, 1.25, 1.5, 2.0);
-    applyTheme({false, scale, 1.0});
     for (const auto& [press, job, roll] :
          {std::tuple("north", "quince-jelly", "R0041"), {"south", "cold-brew", "R0048"}}) {
         Walk w = Walk::begin(press, job, roll);
         RunView view;
         view.setPeople(crew());
         view.setActor(crew().front());
-        view.resize(1342, 660);
-        view.show(w.run);
-        static_cast<QWidget&>(view).show();
-        while (const procedure::Step* step = w.next()) {
-            view.show(w.run);
-            CAPTURE(press, step->id.value, scale);
-            QApplication::processEvents();
-            QApplication::processEvents();
-            CHECK(view.minimumSizeHint().width() <= 1342);
-            whatIsAskedIsSeen(view);
-            w.answerWell(*step);
-        }
-    }
-    applyTheme({});
-}
-
-TEST_CASE("no step of either press is cut at 1366 x 768 or at 1920 x 1080, and nothing is filled in")
-{
-    applyTheme({});
-    for (const auto& [press, job, roll] :
-         {std::tuple("north", "quince-jelly", "R0041"), {"south", "cold-brew", "R0048"}}) {
-        Walk w = Walk::begin(press, job, roll);
-        RunView view;
-        view.setPeople(crew());
-        view.setActor(crew().front());
-        view.resize(1366, 690);
+        view.resize(size);
         view.show(w.run);
         static_cast<QWidget&>(view).show();
         int steps = 0;
@@ -110,19 +83,47 @@ TEST_CASE("no step of either press is cut at 1366 x 768 or at 1920 x 1080, and n
             view.show(w.run);
             CAPTURE(press, step->id.value);
             REQUIRE(view.shownStep() == step->id);
-            view.resize(steps % 2 == 0 ? QSize(1366, 690) : QSize(1920, 1000));
-            QApplication::processEvents();
-            QApplication::processEvents();
-            CHECK(view.minimumSizeHint().width() <= 1366);
-            CHECK(view.minimumSizeHint().height() <= 690);
-            nothingIsCut(view);
-            for (const auto* box : view.findChildren<QCheckBox*>()) CHECK_FALSE(box->isChecked());
-            for (const auto* field : view.findChildren<QLineEdit*>())
-                if (field->isVisible()) CHECK(field->text().isEmpty());
+            look(view, steps);
             w.answerWell(*step);
         }
         CHECK(steps > 50);
     }
+}
+
+void settle()
+{
+    QApplication::processEvents();
+    QApplication::processEvents();
+}
+
+}  // namespace
+
+TEST_CASE("what a step asks is read without scrolling at 1366 x 768, up to twice the size of type")
+{
+    const auto scale = GENERATE(1.0, 1.25, 1.5, 2.0);
+    applyTheme({false, scale, 1.0});
+    everyStep({1342, 660}, [&](RunView& view, int) {
+        CAPTURE(scale);
+        settle();
+        CHECK(view.minimumSizeHint().width() <= 1342);
+        whatIsAskedIsSeen(view);
+    });
+    applyTheme({});
+}
+
+TEST_CASE("no step of either press is cut at 1366 x 768 or at 1920 x 1080, and nothing is filled in")
+{
+    applyTheme({});
+    everyStep({1366, 690}, [](RunView& view, int steps) {
+        view.resize(steps % 2 == 0 ? QSize(1366, 690) : QSize(1920, 1000));
+        settle();
+        CHECK(view.minimumSizeHint().width() <= 1366);
+        CHECK(view.minimumSizeHint().height() <= 690);
+        nothingIsCut(view);
+        for (const auto* box : view.findChildren<QCheckBox*>()) CHECK_FALSE(box->isChecked());
+        for (const auto* field : view.findChildren<QLineEdit*>())
+            if (field->isVisible()) CHECK(field->text().isEmpty());
+    });
 }
 
 TEST_CASE("every control of the page has a name, and no word went past the rooms of words")

@@ -7,31 +7,11 @@
 #include <catch2/catch.hpp>
 #include <csignal>
 
-#include "core/base/crypto.h"
+#include "tests/core/base/folder.h"
 
 using namespace taut;
+using taut::test::Folder;
 namespace fs = std::filesystem;
-
-namespace {
-
-/// A folder of this test's own, gone with it.
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("taut-file-" + hex(randomBytes(8)));
-    Folder() { fs::create_directories(path); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    ~Folder()
-    {
-        std::error_code none;
-        fs::remove_all(path, none);
-    }
-    [[nodiscard]] std::size_t count() const
-    {
-        return static_cast<std::size_t>(std::distance(fs::directory_iterator(path), fs::directory_iterator()));
-    }
-};
-
-}  // namespace
 
 TEST_CASE("what is written is read back byte by byte and leaves nothing beside it")
 {

@@ -3,36 +3,21 @@
 
 #include <catch2/catch.hpp>
 
-#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
-#include <fstream>
 
-#include <unistd.h>
+#include "core/base/file.h"
+#include "tests/core/base/folder.h"
 
 using namespace taut;
+using taut::test::Folder;
 
 namespace {
 
-/// As a folder of its own that goes when the test ends.
-struct Folder {
-    std::filesystem::path path;
-    Folder()
-    {
-        std::string pattern = (std::filesystem::temp_directory_path() / "signing-").string() + "XXXXXX";
-        REQUIRE(mkdtemp(pattern.data()) != nullptr);
-        path = pattern;
-    }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    ~Folder() { std::filesystem::remove_all(path); }
-    void keep(const char* name, std::span<const std::uint8_t> bytes) const
-    {
-        std::ofstream file(path / name, std::ios::binary);
-        file.write(reinterpret_cast<const char*>(bytes.data()), static_cast<std::streamsize>(bytes.size()));
-        REQUIRE(file);
-    }
-};
+void keep(const std::filesystem::path& file, std::span<const std::uint8_t> bytes)
+{
+    REQUIRE(writeFile(file, std::string(bytes.begin(), bytes.end())));
+}
 
 SigningKey keyOfSeed(std::uint8_t first)
 {
@@ -74,17 +59,17 @@ TEST_CASE("a signature is what openssl verifies over purpose, a zero byte and wh
     for (const char c : std::string_view("tautweb-seal-1")) message.push_back(static_cast<std::uint8_t>(c));
     message.push_back(0);
     message.insert(message.end(), link.begin(), link.end());
-    folder.keep("message", message);
-    folder.keep("signature", signature);
+    keep(folder.path / "message", message);
+    keep(folder.path / "signature", signature);
     Bytes der{0x30, 0x2a, 0x30, 0x05, 0x06, 0x03, 0x2b, 0x65, 0x70, 0x03, 0x21, 0x00};
     der.insert(der.end(), key.publicKey().begin(), key.publicKey().end());
-    folder.keep("key.der", der);
+    keep(folder.path / "key.der", der);
     const std::string verify = "cd '" + folder.path.string() +
                                "' && openssl pkeyutl -verify -pubin -keyform DER -inkey key.der -rawin -in message "
                                "-sigfile signature >/dev/null 2>&1";
     CHECK(std::system(verify.c_str()) == 0);
     message.back() ^= 1U;
-    folder.keep("message", message);
+    keep(folder.path / "message", message);
     CHECK(std::system(verify.c_str()) != 0);
 }
 

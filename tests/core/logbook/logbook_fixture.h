@@ -13,24 +13,13 @@
 
 #include "core/base/file.h"
 #include "core/logbook/logbook.h"
+#include "tests/core/base/folder.h"
 
 namespace taut::logbook::test {
 
 namespace fs = std::filesystem;
 
-/// A folder of this test's own, gone with it.
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("taut-logbook-" + hex(randomBytes(8)));
-    Folder() { fs::create_directories(path); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    ~Folder()
-    {
-        std::error_code none;
-        fs::permissions(path, fs::perms::owner_all, none);
-        fs::remove_all(path, none);
-    }
-};
+using taut::test::Folder;
 inline fs::path operator/(const Folder& folder, const std::string& name) { return folder.path / name; }
 
 struct Said {
