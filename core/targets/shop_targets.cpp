@@ -76,7 +76,7 @@ void stateShopReadings(Book& book)
     readingBetween(book, "splice.overhang", "Splice tape beyond the web's edge", nothing, said(overhang, us),
                    overhang.rule, overhang.source, "Trim it flush: a tail sticks to the first roller it meets.",
                    "policy:splice_overhang");
-    book.value("roll.room_time", "Time the roll has lain in the press room", "stated",
+    book.value("roll.room_time", "Time a roll should lie in the press room", "stated",
                known(room.value, "policy:room_time"), "common practice, no source")
         .window(room.value, {}, room.rule, room.source)
         .advice("A cold or damp roll changes its length and its tension on the press. Wait, or note it.");
