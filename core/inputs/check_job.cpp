@@ -56,10 +56,11 @@ void checkFinishedWinding(const Press& press, const Job& job, Findings& out)
     const bool turned =
         std::any_of(press.rollers.begin(), press.rollers.end(), [](const Roller& r) { return r.kind == "turn_bar"; });
     if (turned) return;  // turn bars may bring the face to the other side
+    const Result<NamedPath> main = pathOf(press, "main", Length::si(0.3), *press.printFeed);
+    if (!main) return;
     for (const std::string& name : pathNames(press)) {
-        const Result<NamedPath> main = pathOf(press, "main", Length::si(0.3), *press.printFeed);
-        const Result<NamedPath> path = pathOf(press, name, Length::si(0.3), *press.printFeed);
-        if (!main || !path) continue;
+        const Result<NamedPath> path = name == "main" ? main : pathOf(press, name, Length::si(0.3), *press.printFeed);
+        if (!path) continue;
         const physics::RollerPlace& from = main->path.rollers.front();
         const physics::RollerPlace& to = path->path.rollers.back();
         const auto rewind = std::find_if(press.rewinds.begin(), press.rewinds.end(),

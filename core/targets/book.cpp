@@ -30,6 +30,17 @@ Result<std::vector<inputs::NamedPath>> pathsFor(const inputs::Press& press, std:
     return inputs::pathsOf(press, diameter, feed);
 }
 
+Term termOf(const Target& target, const Doubt* doubt)
+{
+    if (const auto* needs = std::get_if<Needs>(&target.state)) return Term{{}, {}, needs->keys, {}};
+    if (const auto* no = std::get_if<Cannot>(&target.state)) return impossible(no->why);
+    const Quantity* q = target.quantity();
+    assert(q != nullptr);
+    Term term = known(*q, "target:" + target.id);
+    if (doubt != nullptr) term.doubt = *doubt;
+    return term;
+}
+
 }  // namespace
 
 // --- a stated target -----------------------------------------------------------------------------------------------
@@ -98,16 +109,7 @@ Stated& Stated::in(const std::string& unit)
     return *this;
 }
 
-Term Stated::term() const
-{
-    if (const auto* needs = std::get_if<Needs>(&m_target->state)) return Term{{}, {}, needs->keys, {}};
-    if (const auto* no = std::get_if<Cannot>(&m_target->state)) return impossible(no->why);
-    const Quantity* q = m_target->quantity();
-    assert(q != nullptr);
-    Term term = known(*q, "target:" + m_id);
-    if (m_doubt != nullptr) term.doubt = *m_doubt;
-    return term;
-}
+Term Stated::term() const { return termOf(*m_target, m_doubt); }
 
 // --- the book ------------------------------------------------------------------------------------------------------
 
@@ -223,7 +225,7 @@ Stated Book::add(Target target, Doubt doubt)
         ready->uncertainty = Quantity(u, value->kind(), value->unit());
     m_all.push_back(std::move(target));
     const Doubt& kept = m_doubts[id] = std::move(doubt);
-    return Stated(m_all.back(), std::move(id), &kept);
+    return Stated(m_all.back(), &kept);
 }
 
 Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm)
@@ -293,9 +295,8 @@ Term Book::target(std::string_view id) const
 {
     for (const Target& t : m_all)
         if (t.id == id) {
-            Target copy = t;
             const auto doubt = m_doubts.find(id);
-            return Stated(copy, std::string(id), doubt == m_doubts.end() ? nullptr : &doubt->second).term();
+            return termOf(t, doubt == m_doubts.end() ? nullptr : &doubt->second);
         }
     return missing("target:" + std::string(id));
 }

@@ -60,8 +60,7 @@ using Arguments = std::vector<std::pair<std::string, Term>>;
 /// A handle on a target just stated; on one that is not ready its setters do nothing.
 class Stated {
 public:
-    Stated(Target& target, std::string id, const Doubt* doubt) : m_target(&target), m_id(std::move(id)), m_doubt(doubt)
-    {}
+    Stated(Target& target, const Doubt* doubt) : m_target(&target), m_doubt(doubt) {}
     Stated& window(std::optional<Quantity> low, std::optional<Quantity> high, Rule rule, Text source);
     /// Value plus and minus.
     Stated& within(double below, double above, Rule rule, Text source);
@@ -80,7 +79,6 @@ public:
 
 private:
     Target* m_target;
-    std::string m_id;
     const Doubt* m_doubt;
 };
 

@@ -53,6 +53,7 @@ void explain(Target& target)
     auto* ready = std::get_if<Ready>(&target.state);
     if (ready == nullptr) return;
     for (const Words& words : kWords) {
+        if (!ready->because.symbols.empty() && !ready->advice.empty()) break;
         if (!fitsPattern(words.pattern, target.id)) continue;
         if (ready->because.symbols.empty()) ready->because.symbols = words.symbols;
         if (ready->advice.empty()) ready->advice = Text(words.advice);

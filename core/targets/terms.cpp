@@ -18,24 +18,31 @@ void addOnce(std::vector<std::string>& keys, const std::vector<std::string>& mor
 
 /// What each source of doubt does to a value, first order: the slope in each argument times that argument's part.
 template <class Value>
-Doubt propagated(const std::vector<Term>& parts, const std::vector<double>& si, const Value& value)
+Doubt propagated(const std::vector<const Term*>& parts, std::vector<double> si, double here, const Value& value)
 {
     Doubt out;
-    const double here = value(si);
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        if (parts[i].doubt.empty()) continue;
-        const double step = si[i] != 0 ? std::abs(si[i]) * 1e-6 : 1e-9;
-        std::vector<double> up = si, down = si;
-        up[i] += step;
-        down[i] -= step;
+        if (parts[i]->doubt.empty()) continue;
+        const double at = si[i], step = at != 0 ? std::abs(at) * 1e-6 : 1e-9;
+        si[i] = at + step;
+        const double above = value(si);
+        si[i] = at - step;
+        const double below = value(si);
+        si[i] = at;
         // At the edge of a formula's domain one side alone has to do.
-        const double above = value(up), below = value(down);
         double slope = (above - below) / (2 * step);
         if (!std::isfinite(slope)) slope = std::isfinite(above) ? (above - here) / step : (here - below) / step;
         if (!std::isfinite(slope)) continue;
-        for (const auto& [source, part] : parts[i].doubt) out[source] += slope * part;
+        for (const auto& [source, part] : parts[i]->doubt) out[source] += slope * part;
     }
     return out;
+}
+
+void addLack(Term& out, const Term& part)
+{
+    assert(part.known() || part.cannot || !part.missing.empty());
+    if (part.cannot && !out.cannot) out.cannot = part.cannot;
+    if (!part.known()) addOnce(out.missing, part.missing);
 }
 
 }  // namespace
@@ -64,11 +71,7 @@ Term called(Term term, Text name)
 Term lack(const std::vector<Term>& parts)
 {
     Term out;
-    for (const Term& part : parts) {
-        assert(part.known() || part.cannot || !part.missing.empty());
-        if (part.cannot && !out.cannot) out.cannot = part.cannot;
-        if (!part.known()) addOnce(out.missing, part.missing);
-    }
+    for (const Term& part : parts) addLack(out, part);
     return out;
 }
 
@@ -76,38 +79,47 @@ Term combine(const std::vector<Term>& parts, std::string from, double (*value)(c
 {
     Term out = lack(parts);
     if (out.cannot || !out.missing.empty()) return out;
+    std::vector<const Term*> each;
     std::vector<double> si;
-    for (const Term& part : parts) si.push_back(part.value->si());
-    out = known(Quantity(value(si), kind, parts.front().value->kind() == kind ? parts.front().value->unit() : ""),
+    for (const Term& part : parts) {
+        each.push_back(&part);
+        si.push_back(part.value->si());
+    }
+    const double here = value(si);
+    out = known(Quantity(here, kind, parts.front().value->kind() == kind ? parts.front().value->unit() : ""),
                 std::move(from));
-    out.doubt = propagated(parts, si, value);
+    out.doubt = propagated(each, std::move(si), here, value);
     return out;
 }
 
 Term evaluated(const std::string& formulaId, const Arguments& arguments, std::string from)
 {
-    std::vector<Term> parts;
-    for (const auto& [symbol, part] : arguments) parts.push_back(part);
-    Term out = lack(parts);
+    Term out;
+    for (const auto& [symbol, part] : arguments) addLack(out, part);
     if (out.cannot || !out.missing.empty()) return out;
     const physics::Formula* formula = physics::findFormula(formulaId);
     assert(formula != nullptr);
     std::vector<physics::Named> named;
+    named.reserve(arguments.size());
     for (const auto& [symbol, part] : arguments) named.push_back({symbol, *part.value});
     Result<Quantity> result = physics::evaluate(*formula, named);
     if (!result) return impossible(result.error());
-    out = known(*result, std::move(from));
+    const double here = result->si();
+    out = known(std::move(*result), std::move(from));
+    if (std::all_of(arguments.begin(), arguments.end(), [](const auto& a) { return a.second.doubt.empty(); }))
+        return out;
 
     // In the order in which the catalogue wants them.
-    std::vector<Term> ordered;
+    std::vector<const Term*> ordered;
     std::vector<double> si;
     for (const physics::Argument& wanted : formula->arguments)
         for (const auto& [symbol, part] : arguments)
             if (symbol == wanted.symbol) {
-                ordered.push_back(part);
+                ordered.push_back(&part);
                 si.push_back(part.value->si());
             }
-    out.doubt = propagated(ordered, si, [formula](const std::vector<double>& v) { return formula->value(v); });
+    out.doubt =
+        propagated(ordered, std::move(si), here, [formula](const std::vector<double>& v) { return formula->value(v); });
     return out;
 }
 
