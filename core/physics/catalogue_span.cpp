@@ -58,6 +58,12 @@ std::vector<Formula> spanFormulas()
                              "n whole and at most 1000, v > 0, L > 0, t >= 0", "n equal lags of D5"),
         entry<&capstanRatio>("C1", "r = e^(mu beta)", {friction(), argument("beta", "wrap angle", Kind::Angle)},
                              {Kind::Count}, "mu >= 0, beta >= 0", "S47, S49"),
+        entry<&capstanOverAir>(
+            "C1.air", "r = e^(mu_e beta), mu_e = mu (3 - h / s) / 2, between mu at h <= s and 0 at h >= 3 s",
+            {friction(), argument("beta", "wrap angle", Kind::Angle), argument("h", "air film", Kind::Length),
+             argument("s", "combined roughness", Kind::Length)},
+            {Kind::Count}, "mu >= 0, beta >= 0, h >= 0, s > 0",
+            "S47, S55, S56, line between from memory: Ducotey and Good 1999"),
         entry<&coreHold>("C2", "r = e^(2 pi mu n)", {friction(), argument("n", "wraps on the core", Kind::Count)},
                          {Kind::Count}, "mu >= 0, n >= 0", "S47, S49"),
         entry<&airFilm>("C4", "h = 0.643 R (6 eta U / Tw)^(2/3)",

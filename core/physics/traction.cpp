@@ -32,4 +32,9 @@ double frictionOverAir(double friction, Length film, Length roughness) noexcept
     return friction * std::clamp((3 - (film / roughness).si()) / 2, 0.0, 1.0);
 }
 
+double capstanOverAir(double friction, double wrap, Length film, Length roughness) noexcept
+{
+    return capstanRatio(frictionOverAir(friction, film, roughness), wrap);
+}
+
 }  // namespace taut::physics

@@ -22,5 +22,8 @@ namespace taut::physics {
 /// sqrt(Rq_web^2 + Rq_roller^2). mu >= 0, h >= 0, s > 0. Sources S55, S56; the straight line from memory, Ducotey and
 /// Good 1999.
 [[nodiscard]] double frictionOverAir(double friction, Length film, Length roughness) noexcept;
+/// C1.air: r = e^(mu_e beta) with the friction that C5 leaves over the air film h: the largest ratio of tensions across
+/// a roller at speed. beta >= 0, the rest as C5. Sources as C1 and C5.
+[[nodiscard]] double capstanOverAir(double friction, double wrap, Length film, Length roughness) noexcept;
 
 }  // namespace taut::physics

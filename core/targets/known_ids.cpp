@@ -102,7 +102,9 @@ constexpr std::array kPatterns{"air.supply",
                                "thread.{rewind}.wraps",
                                "traction.air_film",
                                "traction.first_to_slip",
-                               "traction.least"};
+                               "traction.least",
+                               "traction.{rewind}.film",
+                               "traction.{roller}.ratio"};
 
 }  // namespace
 

@@ -137,7 +137,9 @@ void stateThreading(Book& book)
                 .advice("Turned by hand with the stop held; three are common practice, no source.");
         book.formula("thread." + rewind.id + ".core_hold",
                      Text("What the wraps on %1 hold, as a multiple of the tail's pull", {rewind.roller}), "C2",
-                     {{"mu", number(rewind.coreFriction, key + "core_friction", Kind::Count)}, {"n", wraps}})
+                     {{"mu", book.share(number(rewind.coreFriction, key + "core_friction", Kind::Count),
+                                        "friction_tolerance", key + "core_friction")},
+                      {"n", wraps}})
             .advice("The tape only has to hold the tail; the wraps hold the web.");
     }
     stateMotionClass(book);

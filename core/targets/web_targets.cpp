@@ -10,21 +10,6 @@ namespace taut::targets {
 
 namespace {
 
-/// The zone that a roller stands in decides which tension lies on it; the unwind's where nothing else is known.
-Term runningPerWidth(const Book& book)
-{
-    for (const inputs::Zone& zone : book.press().zones)
-        if (endOf(book.press(), zone) == ZoneEnd::Unwind) return book.target("tension." + zone.id + ".per_width");
-    if (!book.press().zones.empty()) return book.target("tension." + book.press().zones.front().id + ".per_width");
-    return missing("press.zone");
-}
-
-Term fasterSpeeds(const Book& book)
-{
-    return combine(
-        {book.speed()}, "twice job.speed", [](const std::vector<double>& v) { return 2 * v[0]; }, Kind::Speed);
-}
-
 /// The largest zone tension per width: what a splice has to carry.
 Term highestPerWidth(const Book& book)
 {
@@ -39,64 +24,6 @@ Term highestPerWidth(const Book& book)
 }
 
 }  // namespace
-
-void stateTraction(Book& book)
-{
-    const inputs::Press& press = book.press();
-    const Text leastName = "Least grip of the web on a roller, as a tension ratio";
-    const inputs::Roller* weakest = nullptr;
-    const inputs::Roller* largest = nullptr;
-    double leastPower = 0, weakestMu = 0, weakestWrap = 0;
-    std::string weakestFrom;
-    for (const inputs::Roller& roller : press.rollers) {
-        const physics::PathArc* arc = book.arc(roller.id);
-        if (arc == nullptr || arc->wrap <= 0 || !roller.path.empty()) continue;
-        if (roller.diameter && (largest == nullptr || roller.diameter->si() > largest->diameter->si()))
-            largest = &roller;
-        const std::optional<double> mu = roller.friction ? roller.friction : book.substrate().friction;
-        if (!mu) continue;
-        const double power = *mu * arc->wrap;
-        if (weakest == nullptr || power < leastPower) {
-            weakest = &roller;
-            leastPower = power;
-            weakestMu = *mu;
-            weakestWrap = arc->wrap;
-            weakestFrom = roller.friction ? "press.web.roller." + roller.id + ".friction" : "substrate.friction";
-        }
-    }
-    if (weakest != nullptr) {
-        book.formula("traction.least", leastName, "C1",
-                     {{"mu", known(Quantity(weakestMu, Kind::Count), weakestFrom)},
-                      {"beta", known(Quantity(weakestWrap, Kind::Angle, "deg"), "path:" + weakest->id)}})
-            .advice("The web holds on this roller until one side pulls so many times as hard as the other.");
-        book.word("traction.first_to_slip", "Roller that would slip first", weakest->id, "C1, least of all rollers",
-                  {given("r", leastName, *book.target("traction.least").value, "target:traction.least")})
-            .advice("If it is driven or heavy; a light idler has nothing to slip against.");
-    } else {
-        const Term why = press.rollers.empty()        ? missing("press.web.roller")
-                         : book.mainPath() == nullptr ? lack({book.target("thread.main.length")})
-                                                      : missing("substrate.friction");
-        book.lacking("traction.least", leastName, Shape::Quantity, why);
-        book.lacking("traction.first_to_slip", "Roller that would slip first", Shape::Word, why);
-    }
-    Term radius = press.rollers.empty()        ? missing("press.web.roller")
-                  : book.mainPath() == nullptr ? lack({book.target("thread.main.length")})
-                                               : missing("press.web.roller.diameter");
-    if (largest != nullptr)
-        radius = combine(
-            {term(largest->diameter, "press.web.roller." + largest->id + ".diameter")},
-            "half of press.web.roller." + largest->id + ".diameter",
-            [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length);
-    Stated film = book.formula("traction.air_film", "Air under the web at job speed", "C4",
-                               {{"R", radius},
-                                {"eta", known(Quantity(1.81e-5, Kind::Viscosity), "policy:air_at_20_C")},
-                                {"U", fasterSpeeds(book)},
-                                {"Tw", runningPerWidth(book)}},
-                               "um");
-    film.advice(book.substrate().porous
-                    ? Text("This web breathes: less air stays under it than computed.")
-                    : Text("On the largest roller. Grip begins to go when it reaches the roughness of both."));
-}
 
 void stateStops(Book& book)
 {

@@ -4,6 +4,8 @@
 #include "tests/published/sources.h"
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
 #include <filesystem>
 #include <regex>
 #include <set>
@@ -157,7 +159,10 @@ TEST_CASE("an input that names another target names one that there is", "[source
             for (const targets::Given& given : target.ready()->because.given) {
                 if (given.from.rfind("target:", 0) != 0) continue;
                 CAPTURE(target.id, given.from);
-                CHECK(all.find(given.from.substr(7, given.from.find(' ') - 7)) != nullptr);
+                // A roller's name may hold a space, and words may follow the id.
+                const std::string named = given.from.substr(7) + ' ';
+                CHECK(std::any_of(all.all.begin(), all.all.end(),
+                                  [&](const targets::Target& t) { return named.rfind(t.id + ' ', 0) == 0; }));
             }
         }
     }

@@ -87,3 +87,19 @@ TEST_CASE("S55, S56: traction begins to go at one roughness and is gone at three
     fromMemory("traction", "S55", "straight line between")
         .check("C5", "friction 0.3, film of two roughnesses", friction(2), 0.15, "", share(1e-12));
 }
+
+TEST_CASE("S47, S55, S56: a wrap at speed holds what the air leaves it")
+{
+    // S47, the belt equation; S55, S56, all of the friction up to one roughness and none of it from three on.
+    const auto ratio = [](double roughnesses) {
+        return capstanOverAir(0.3, kPi, Length::si(roughnesses * 1e-6), Length::si(1e-6));
+    };
+    referee("traction", "GSL", "odeiv2 rk8pd")
+        .check("C1.air", "friction 0.3, 180 degrees, film of one roughness", ratio(1), outside::gsl("capstan"), "",
+               share(1e-10));
+    printed("traction", "S55, S56", "one and three roughnesses")
+        .check("C1.air", "friction 0.3, 180 degrees, film of three roughnesses", ratio(3), 1, "", kExact);
+    fromMemory("traction", "S55", "straight line between")
+        .check("C1.air", "friction 0.3, 180 degrees, film of two roughnesses", ratio(2),
+               outside::units("exp(0.15 * 180 degree / radian)", "1"), "", share(1e-12));
+}
