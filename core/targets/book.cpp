@@ -310,8 +310,12 @@ Targets Book::finish() &&
                 if (auto* r = std::get_if<Ready>(&t.state); r && r->window.rule > Rule::Maker)
                     r->window = Window{range.low, range.high, Rule::Press, Text("limits of this press's profile")};
     for (Target& t : m_all) explain(t);
-    m_targets.all.assign(std::make_move_iterator(m_all.begin()), std::make_move_iterator(m_all.end()));
-    std::sort(m_targets.all.begin(), m_targets.all.end(), [](const Target& a, const Target& b) { return a.id < b.id; });
+    std::vector<Target*> sorted;
+    sorted.reserve(m_all.size());
+    for (Target& t : m_all) sorted.push_back(&t);
+    std::sort(sorted.begin(), sorted.end(), [](const Target* a, const Target* b) { return a->id < b->id; });
+    m_targets.all.reserve(sorted.size());
+    for (Target* t : sorted) m_targets.all.push_back(std::move(*t));
     return std::move(m_targets);
 }
 

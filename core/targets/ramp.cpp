@@ -2,28 +2,35 @@
 #include "core/targets/ramp.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
+#include <initializer_list>
+#include <span>
 
+#include "core/physics/formula.h"
 #include "core/targets/book.h"
 
 namespace taut::targets {
 
 namespace {
 
+/// A formula of the catalogue on plain numbers in the order of its arguments, SI; nullopt outside its domain.
+std::optional<double> answer(const char* formulaId, std::initializer_list<double> si)
+{
+    const physics::Formula* formula = physics::findFormula(formulaId);
+    assert(formula != nullptr && formula->arguments.size() == si.size());
+    const double value = formula->value(std::span(si.begin(), si.size()));
+    return std::isfinite(value) ? std::optional(value) : std::nullopt;
+}
+
 /// Web tension under the zone's taper; without one, what it was at the start.
 std::optional<double> taperedTension(const Ramp& ramp, double diameter)
 {
     const double fraction = ramp.zone.taperFraction.value_or(0);
     if (ramp.unwinding || ramp.zone.taper == inputs::TaperShape::None || fraction == 0) return ramp.total;
-    Arguments arguments{{"T0", known(Quantity(ramp.total, Kind::Force), "")},
-                        {"tau", known(Quantity(fraction, Kind::Share), "")},
-                        {"D", known(Quantity(diameter, Kind::Length), "")},
-                        {"d0", known(Quantity(ramp.start, Kind::Length), "")}};
-    const bool linear = ramp.zone.taper == inputs::TaperShape::Linear;
-    if (linear) arguments.emplace_back("Dm", known(Quantity(ramp.end, Kind::Length), ""));
-    const Term t = evaluated(linear ? "B6.linear" : "B6.hyperbolic", arguments, "");
-    if (!t.known()) return std::nullopt;
-    return t.value->si();
+    return ramp.zone.taper == inputs::TaperShape::Linear
+               ? answer("B6.linear", {ramp.total, fraction, diameter, ramp.start, ramp.end})
+               : answer("B6.hyperbolic", {ramp.total, fraction, diameter, ramp.start});
 }
 
 std::optional<double> settingAt(const Ramp& ramp, double diameter)
@@ -39,21 +46,16 @@ std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter)
 {
     const std::optional<double> tension = taperedTension(ramp, diameter);
     if (!tension) return std::nullopt;
-    const Term force = known(Quantity(*tension, Kind::Force, ramp.forceUnit), "");
-    const Term across = known(Quantity(diameter, Kind::Length, ramp.lengthUnit), "");
-    const Term torque = evaluated("B1", {{"T", force}, {"D", across}}, "");
-    if (!torque.known()) return std::nullopt;
-    RampPoint point{*across.value, *force.value, torque.value->in(ramp.torqueUnit),
+    const std::optional<double> torque = answer("B1", {*tension, diameter});
+    if (!torque) return std::nullopt;
+    RampPoint point{Quantity(diameter, Kind::Length, ramp.lengthUnit), Quantity(*tension, Kind::Force, ramp.forceUnit),
+                    Quantity(*torque, Kind::Torque, ramp.torqueUnit),
                     Quantity(ramp.total * ramp.start / diameter, Kind::Force, ramp.forceUnit), std::nullopt};
     if (!ramp.byHand || !ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return point;
-    const Term setting = evaluated("B5",
-                                   {{"T", force},
-                                    {"D", across},
-                                    {"k", term(ramp.zone.torquePerSetting, "")},
-                                    {"p0", term(ramp.zone.zeroSetting, "")}},
-                                   "");
-    if (!setting.known()) return std::nullopt;
-    point.setting = setting.value->in(ramp.settingUnit);
+    const std::optional<double> setting =
+        answer("B5", {*tension, diameter, ramp.zone.torquePerSetting->si(), ramp.zone.zeroSetting->si()});
+    if (!setting) return std::nullopt;
+    point.setting = Quantity(*setting, ramp.zone.zeroSetting->kind(), ramp.settingUnit);
     return point;
 }
 
