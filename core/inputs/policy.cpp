@@ -9,7 +9,7 @@ namespace taut::inputs {
 namespace {
 
 // Every default names where it comes from; "policy" is ours. Sorted by name.
-constexpr std::array<PolicyRow, 54> kRows{{
+constexpr std::array<PolicyRow, 56> kRows{{
     {"air_drop_most", Kind::Pressure, 30000.0, "bar", 0, 300000.0, "fall of the air supply while nips close, at most",
      "policy"},
     {"air_shaft_least", Kind::Pressure, 550000.0, "bar", 100000.0, 1200000.0,
@@ -30,6 +30,10 @@ constexpr std::array<PolicyRow, 54> kRows{{
      "roll centre to the centreline where no guide follows, either way", "policy"},
     {"colour_to_colour", Kind::Length, 0.00013, "mm", 1e-05, 0.002, "colour to colour, either way",
      "policy, from memory"},
+    {"core_wall_least", Kind::Length, 0.003, "mm", 0.0005, 0.05, "wall of a core that nobody has measured, at least",
+     "policy"},
+    {"core_wall_most", Kind::Length, 0.015, "mm", 0.0005, 0.05, "wall of a core that nobody has measured, at most",
+     "policy"},
     {"dancer_rest_least", Kind::Share, 0.3333333333333333, "%", 0.05, 0.5,
      "dancer at rest, share of its travel at least", "S39"},
     {"dancer_rest_most", Kind::Share, 0.6666666666666666, "%", 0.5, 0.95, "dancer at rest, share of its travel at most",
@@ -41,7 +45,7 @@ constexpr std::array<PolicyRow, 54> kRows{{
     {"die_to_print", Kind::Length, 0.0004, "mm", 1e-05, 0.005, "die to print, either way",
      "common practice, no source"},
     {"edge_place", Kind::Length, 0.001, "mm", 0.0001, 0.02, "sensor over the web's edge, either way", "policy"},
-    {"film_treatment", Kind::ForcePerWidth, 0.038, "N/m", 0.02, 0.08, "treatment of film, at least",
+    {"film_treatment", Kind::ForcePerWidth, 0.038, "mN/m", 0.02, 0.08, "treatment of film, at least",
      "policy, from memory"},
     {"friction_tolerance", Kind::Share, 0.25, "%", 0, 1, "how well a friction is known", "policy"},
     {"grammage_tolerance", Kind::Share, 0.04, "%", 0.001, 0.3, "how well a grammage is known", "policy, from memory"},

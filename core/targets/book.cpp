@@ -135,17 +135,27 @@ Term Book::diameter() const
     return doubted(term(m_roll->outerDiameter, "roll.outer_diameter"), reading, "D");
 }
 
-Term Book::coreOuter() const
+bool Book::knowsWall() const { return m_roll->coreWall || (m_press->unwind && m_press->unwind->coreWall); }
+
+Term Book::coreOuter(Wall unknown) const
 {
-    Term wall = term(m_roll->coreWall, "roll.core_wall");
-    std::string from = "roll.core + 2 roll.core_wall";
-    if (!wall.known() && m_press->unwind && m_press->unwind->coreWall) {
-        wall = term(m_press->unwind->coreWall, "press.unwind.core_wall");
-        from = "roll.core + 2 press.unwind.core_wall";
+    const Term core = term(m_roll->core, "roll.core");
+    const auto plusWalls = [](const std::vector<double>& v) { return v[0] + 2 * v[1]; };
+    if (m_roll->coreWall)
+        return combine({core, term(m_roll->coreWall, "roll.core_wall")}, "roll.core + 2 roll.core_wall", plusWalls,
+                       Kind::Length);
+    if (knowsWall())
+        return combine({core, term(m_press->unwind->coreWall, "press.unwind.core_wall")},
+                       "roll.core + 2 press.unwind.core_wall", plusWalls, Kind::Length);
+    const Term least = row("core_wall_least"), most = row("core_wall_most");
+    if (unknown != Wall::Middle) {
+        const Term& wall = unknown == Wall::Thinnest ? least : most;
+        return combine({core, wall}, "roll.core + 2 " + wall.from, plusWalls, Kind::Length);
     }
-    return combine(
-        {term(m_roll->core, "roll.core"), wall}, from, [](const std::vector<double>& v) { return v[0] + 2 * v[1]; },
-        Kind::Length);
+    const Term middle = combine(
+        {core, least, most}, "roll.core + " + least.from + " + " + most.from,
+        [](const std::vector<double>& v) { return v[0] + v[1] + v[2]; }, Kind::Length);
+    return doubted(middle, most.value->si() - least.value->si(), "wall");
 }
 
 Term Book::caliper() const
@@ -217,15 +227,14 @@ const physics::PathArc* Book::arc(std::string_view roller) const
 
 Stated Book::add(Target target, Doubt doubt)
 {
-    std::string id = target.id;
-    assert(std::none_of(m_all.begin(), m_all.end(), [&](const Target& t) { return t.id == id; }));
+    assert(m_byId.count(target.id) == 0);
     auto* ready = std::get_if<Ready>(&target.state);
     const Quantity* value = target.quantity();
     if (const double u = expandedOf(doubt); ready != nullptr && value != nullptr && u > 0)
         ready->uncertainty = Quantity(u, value->kind(), value->unit());
-    m_all.push_back(std::move(target));
-    const Doubt& kept = m_doubts[id] = std::move(doubt);
-    return Stated(m_all.back(), &kept);
+    Entry& entry = m_all.emplace_back(Entry{std::move(target), std::move(doubt)});
+    m_byId.emplace(entry.target.id, &entry);
+    return Stated(entry.target, &entry.doubt);
 }
 
 Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm)
@@ -293,26 +302,26 @@ bool Book::isNoted(const Text& text) const
 
 Term Book::target(std::string_view id) const
 {
-    for (const Target& t : m_all)
-        if (t.id == id) {
-            const auto doubt = m_doubts.find(id);
-            return termOf(t, doubt == m_doubts.end() ? nullptr : &doubt->second);
-        }
-    return missing("target:" + std::string(id));
+    const auto found = m_byId.find(id);
+    if (found == m_byId.end()) return missing("target:" + std::string(id));
+    return termOf(found->second->target, &found->second->doubt);
 }
 
 Targets Book::finish() &&
 {
     // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
     for (const auto& [id, range] : m_press->limits)
-        for (Target& t : m_all)
-            if (t.id == id)
-                if (auto* r = std::get_if<Ready>(&t.state); r && r->window.rule > Rule::Maker)
+        for (Entry& e : m_all)
+            if (e.target.id == id)
+                if (auto* r = std::get_if<Ready>(&e.target.state); r && r->window.rule > Rule::Maker)
                     r->window = Window{range.low, range.high, Rule::Press, Text("limits of this press's profile")};
-    for (Target& t : m_all) explain(t);
+    m_byId.clear();  // its keys are about to be moved away
     std::vector<Target*> sorted;
     sorted.reserve(m_all.size());
-    for (Target& t : m_all) sorted.push_back(&t);
+    for (Entry& e : m_all) {
+        explain(e.target);
+        sorted.push_back(&e.target);
+    }
     std::sort(sorted.begin(), sorted.end(), [](const Target* a, const Target* b) { return a->id < b->id; });
     m_targets.all.reserve(sorted.size());
     for (Target* t : sorted) m_targets.all.push_back(std::move(*t));

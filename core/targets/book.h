@@ -6,6 +6,8 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -102,8 +104,12 @@ public:
     [[nodiscard]] bool measuredDiameter() const { return m_present.has_value(); }
 
     // Terms that several families use.
-    [[nodiscard]] Term diameter() const;   ///< of the roll now
-    [[nodiscard]] Term coreOuter() const;  ///< where the web starts: core and two walls
+    [[nodiscard]] Term diameter() const;  ///< of the roll now
+    /// Where the web starts: core and two walls. A wall that nobody entered lies somewhere in a band (policy): the
+    /// middle with its doubt, or the end on whose side a mistake does no harm.
+    enum class Wall : std::uint8_t { Middle, Thinnest, Thickest };
+    [[nodiscard]] Term coreOuter(Wall unknown = Wall::Middle) const;
+    [[nodiscard]] bool knowsWall() const;
     [[nodiscard]] Term caliper() const;
     [[nodiscard]] Term width() const;  ///< of the web that is there: the roll's, else the job's
     [[nodiscard]] Term speed() const;
@@ -146,9 +152,13 @@ private:
     std::optional<Length> m_present;
     std::optional<Finding> m_impossibleDiameter;
     Result<std::vector<inputs::NamedPath>> m_paths;
-    std::map<std::string, Doubt, std::less<>> m_doubts;  ///< by target
-    std::deque<Target> m_all;  ///< a deque, so that a Stated stays good while others are added
-    Targets m_targets;         ///< schedules and findings; `all` is filled by finish
+    struct Entry {
+        Target target;
+        Doubt doubt;
+    };
+    std::deque<Entry> m_all;  ///< a deque, so that a Stated and the index stay good while others are added
+    std::unordered_map<std::string_view, const Entry*> m_byId;
+    Targets m_targets;  ///< schedules and findings; `all` is filled by finish
 };
 
 /// Evaluates a catalogue formula on terms; what they lack travels on.
@@ -179,6 +189,8 @@ void stateShopReadings(Book& book);
 enum class ZoneEnd : std::uint8_t { Unwind, Rewind, Waste, Between };
 [[nodiscard]] ZoneEnd endOf(const inputs::Press& press, const inputs::Zone& zone);
 [[nodiscard]] const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& zone);
+/// How large the zone's roll is when it is done: the unwinding core, the finished roll, the waste rewind when full.
+[[nodiscard]] Term lastDiameterOf(const Book& book, const inputs::Zone& zone);
 /// "press.zone.unwind.torque_per_setting"
 [[nodiscard]] std::string zoneKey(const inputs::Zone& zone, const char* key);
 

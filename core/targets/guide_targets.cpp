@@ -20,12 +20,17 @@ Term spanBefore(const Book& book, const std::string& roller)
     return lack({book.target("thread.main.length")});
 }
 
-/// Of the zone in which a guide stands: the unwind's, else the first.
+/// Of the zone in which a guide stands: the unwind's.
+const inputs::Zone* steeredZone(const inputs::Press& press)
+{
+    for (const inputs::Zone& zone : press.zones)
+        if (endOf(press, zone) == ZoneEnd::Unwind) return &zone;
+    return nullptr;
+}
 Term runningStrain(const Book& book)
 {
-    for (const inputs::Zone& zone : book.press().zones)
-        if (endOf(book.press(), zone) == ZoneEnd::Unwind) return book.target("tension." + zone.id + ".strain");
-    return missing("press.zone");
+    const inputs::Zone* zone = steeredZone(book.press());
+    return zone == nullptr ? missing("press.zone") : book.target("tension." + zone->id + ".strain");
 }
 
 Term guideSpan(const Book& book, const inputs::Guide& guide)
@@ -71,6 +76,48 @@ void stateSensors(Book& book, const inputs::Guide& guide)
         .advice("Half covered, half open: then it sees both ways equally far.");
 }
 
+/// From the guide's last roller to the next.
+Term exitSpan(const Book& book, const inputs::Guide& guide)
+{
+    if (guide.rollers.empty()) return missing("press.guide." + guide.id + ".rollers");
+    if (const physics::WebPath* path = book.mainPath()) {
+        if (const physics::PathSpan* span = path->spanAfter(guide.rollers.back()))
+            return known(Quantity(span->length, Kind::Length), "path:" + span->from);
+        return missing("press.web.roller." + guide.rollers.back());
+    }
+    if (book.press().lengths && book.press().lengths->guideExit)
+        return term(book.press().lengths->guideExit, "press.lengths.guide_exit");
+    return lack({book.target("thread.main.length")});
+}
+
+/// Where along the web the sensor of a displacement or steering guide stands; an unwind's or rewind's goes by its
+/// stand.
+void stateSensorPlace(Book& book, const inputs::Guide& guide)
+{
+    if (guide.kind != "displacement" && guide.kind != "steering") return;
+    const std::string key = "press.guide." + guide.id + ".";
+    const Term after = term(guide.sensorAfter, key + "sensor_after"), span = exitSpan(book, guide);
+    const Term both = lack({after, span});
+    const Text name = "Sensor behind the guide's last roller";
+    if (both.cannot || !both.missing.empty()) {
+        book.lacking("guide." + guide.id + ".sensor_after", name, Shape::Quantity, both);
+        return;
+    }
+    const std::string unit = after.value->unit();
+    const double third = span.value->si() / 3;
+    book.value("guide." + guide.id + ".sensor_after", name, "stated", after, "press profile",
+               {{"x", after}, {"L", called(span, "span behind the guide")}})
+        .symbols("x, at most L / 3")
+        .window(Quantity(0, Kind::Length, unit), Quantity(third, Kind::Length, unit), Rule::Table,
+                "S69: within the first third of the span behind the guide")
+        .advice("As near to the guide's last roller as it will go: further on it sees too late, and the guide hunts.");
+    if (after.value->si() > third)
+        book.note(Finding{"guide.sensor_far", Severity::Warn, key + "sensor_after",
+                          Text("The sensor stands %1 behind the guide, in a span of %2: it sees the web too late.",
+                               {after.value->magnitude(), Magnitude{span.value->si(), Kind::Length, unit}}),
+                          Text("Move it into the first third of the span, as near to the guide as it will go.")});
+}
+
 }  // namespace
 
 void stateGuides(Book& book)
@@ -80,6 +127,7 @@ void stateGuides(Book& book)
         const std::string key = "press.guide." + guide.id + ".";
         const std::string small = book.press().units == UnitSystem::Us ? "in" : "mm";
         stateSensors(book, guide);
+        stateSensorPlace(book, guide);
         const Term stroke = term(guide.stroke, key + "stroke");
         Term error = combine(
             {term(book.roll().offCentre, "roll.off_centre")}, "roll.off_centre",
@@ -128,6 +176,21 @@ void stateGuides(Book& book)
             book.formula(id + "reach", "What the guide shifts the web at its largest angle", "G7",
                          {{"L", guideSpan(book, guide)}, {"alpha", term(guide.angleMost, key + "angle_most")}}, small)
                 .advice("Less than its stroke says that the angle ends first.");
+        if (steering) {
+            const inputs::Zone* zone = steeredZone(book.press());
+            book.formula(
+                    id + "reach", "What the guide shifts the web at its largest angle", "G3",
+                    {{"T", zone == nullptr ? missing("press.zone") : book.target("tension." + zone->id + ".total")},
+                     {"E", book.modulus()},
+                     {"w", book.width()},
+                     {"t", book.caliper()},
+                     {"L", entry},
+                     {"theta", term(guide.angleMost, key + "angle_most")}},
+                    small)
+                .advice(
+                    "The web bends in the span before the guide; a longer span reaches further. Less than its stroke "
+                    "says that the angle ends first.");
+        }
         const Limit wander = book.limit("web_wander");
         book.value(id + "wander", "Wander of the web behind the guide at steady speed", "stated",
                    known(Quantity(0, Kind::Length, small), "policy:web_wander"), "S73")
@@ -153,10 +216,34 @@ void stateRegisterAndInk(Book& book)
         book.value(id + "along", Text("Station %1: register left along the web, each way", {name}), "stated",
                    term(station.registerAlong, key + "register_along"), "press profile")
             .advice("When its adjuster stands at its mid mark.");
+        const Limit mid = book.limit("register_centre");
+        Stated centre = book.value(
+            id + "centre", Text("Station %1: register adjuster from its mid mark", {name}), "stated",
+            station.registerAlong
+                ? known(Quantity(0, Kind::Length, station.registerAlong->quantity().unit()), key + "register_along")
+                : missing(key + "register_along"),
+            "policy");
+        if (station.registerAlong)
+            centre
+                .within(mid.si() * station.registerAlong->si(), mid.si() * station.registerAlong->si(), mid.rule,
+                        mid.source)
+                .advice("From the middle it can follow the print to both sides; across goes by the same share.");
         book.value(id + "across", Text("Station %1: register left across the web, each way", {name}), "stated",
                    term(station.registerAcross, key + "register_across"), "press profile")
             .advice("When its adjuster stands at its mid mark.");
     }
+    const Limit drift = book.limit("printed_repeat");
+    const Term repeat = book.target("job.repeat");
+    const Term off =
+        repeat.known() ? known(Quantity(0, Kind::Length, us ? "in" : "mm"), "policy:printed_repeat") : repeat;
+    Stated printed = book.value("register.printed_repeat", "Ten printed repeats, longer than ten by the gear", "rule",
+                                off, "definition", {{"R", called(repeat, "repeat by the gear")}});
+    printed.symbols("x = P - 10 R, P measured");
+    if (repeat.known())
+        printed
+            .within(drift.si() * 10 * repeat.value->si(), drift.si() * 10 * repeat.value->si(), drift.rule,
+                    drift.source)
+            .advice("Measured over ten on the web let go: off this says undercut, tape or too much tension.");
     for (const inputs::Zone& zone : book.press().zones) {
         if (zone.control != inputs::Control::Draw) continue;
         book.formula("register.repeat_change", "By what a repeat is shorter when the web is let go", "D1.repeat",

@@ -195,6 +195,13 @@ void stateFeed(Book& book)
 
 void stateRoll(Book& book)
 {
+    if (book.roll().core && !book.knowsWall())
+        book.note(Finding{
+            "roll.core_wall_unknown", Severity::Warn, "roll.core_wall",
+            Text("Nobody has entered the wall of this roll's core: it is taken to be %1 to %2 thick. Length "
+                 "and mass are known so much the less, and the automatic stop is set for the thickest.",
+                 {book.row("core_wall_least").value->magnitude(), book.row("core_wall_most").value->magnitude()}),
+            Text("Measure the wall once for each supplier and enter it as core_wall.")});
     stateLength(book);
     stateMass(book);
     stateFeed(book);
@@ -286,6 +293,7 @@ void stateJob(Book& book)
     const Text coveredName = "This roll is enough for the job";
     if (both.cannot || !both.missing.empty()) {
         book.lacking("job.covered", coveredName, Shape::YesNo, both);
+        book.lacking("job.enough", "How surely this roll is enough for the job", Shape::Word, both);
         book.lacking("job.rolls", "Rolls like this one", Shape::Quantity, both);
         book.lacking("job.splices", "Splices to expect", Shape::Quantity, both);
         return;
@@ -293,10 +301,25 @@ void stateJob(Book& book)
     const double need = whole.term().value->si();
     const double have = onRoll.value->si();
     const bool covered = have >= need;
+    // What the length is known to decides between enough and probably (practice): short of it is no.
+    const double band = std::hypot(expandedOf(onRoll.doubt), expandedOf(whole.term().doubt));
+    const std::string answer = !covered ? "no" : have - band >= need ? "enough" : "probably";
     std::vector<Given> why{given("L", "web on the roll", *onRoll.value, "target:roll.length"),
-                           given("N", "web the job needs", *whole.term().value, "target:job.web")};
+                           given("N", "web the job needs", *whole.term().value, "target:job.web"),
+                           given("u", "how well the two lengths are known",
+                                 Quantity(band, Kind::Length, onRoll.value->unit()), "target:roll.length uncertainty")};
+    const Text next = "Have the next roll and a splice ready.";
+    const Text perhaps =
+        "It is enough by less than the roll's length is known to: have the next roll ready, and watch the diameter.";
     book.yesNo("job.covered", coveredName, covered, "definition", why)
-        .advice(covered ? Text("One roll does it.") : Text("Have the next roll and a splice ready."));
+        .advice(answer == "enough" ? Text("One roll does it.")
+                : covered          ? perhaps
+                                   : next);
+    book.word("job.enough", "How surely this roll is enough for the job", answer, "definition", why)
+        .symbols("enough when L - u >= N, probably when L >= N, else no")
+        .advice(answer == "enough" ? Text("One roll does it, however the length is measured.")
+                : covered          ? perhaps
+                                   : next);
     const double rolls = std::ceil(need / have);
     const Arguments because{{"L", called(onRoll, "web on the roll")}, {"N", called(whole.term(), "web the job needs")}};
     book.value("job.rolls", "Rolls like this one", "rule", known(Quantity(rolls, Kind::Count), ""), "definition",

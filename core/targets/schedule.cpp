@@ -17,7 +17,7 @@ std::optional<Ramp> rampFor(const Book& book, const inputs::Zone& zone, const Se
     ramp.zone = zone;
     ramp.byHand = zone.control == inputs::Control::OpenLoop;
     ramp.unwinding = endOf(book.press(), zone) == ZoneEnd::Unwind;
-    const Term to = ramp.unwinding ? book.coreOuter() : term(book.job().rewindDiameter, "job.rewind_diameter");
+    const Term to = lastDiameterOf(book, zone);
     if (!terms.diameter.known() || !to.known() || !terms.total.known()) return std::nullopt;
     if (ramp.byHand && (!zone.torquePerSetting || !zone.zeroSetting)) return std::nullopt;
     const bool tapers = zone.taper != inputs::TaperShape::None && zone.taperFraction.value_or(0) > 0;

@@ -128,6 +128,13 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
         .in("%")
         .window(restLeast.value.in("%"), restMost.value.in("%"), restLeast.rule, restLeast.source)
         .advice("Clear of both stops, moving freely, resting about the middle.");
+    const Limit swing = book.limit("dancer_swing");
+    book.value(id + "arm_swing",
+               Text("%1: swing of the dancer at steady speed, share of its travel",
+                    {zone.name.empty() ? zone.id : zone.name}),
+               "stated", known(Quantity(0, Kind::Share, "%"), "policy:dancer_swing"), "policy")
+        .within(swing.si(), swing.si(), swing.rule, swing.source)
+        .advice("An arm that keeps swinging says that the loop hunts or the roll is out of round.");
 }
 
 void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 #include "core/targets/book.h"
 
@@ -56,6 +58,13 @@ void stateShopReadings(Book& book)
                        said(book.limit("air_supply_most"), us), book.limit("air_supply_least").rule,
                        book.limit("air_supply_least").source,
                        "Low air lets brakes, nips and shafts go when you need them.", "policy:air_supply");
+    if (press.hasAir) {
+        const Limit drop = book.limit("air_drop_most");
+        readingBetween(book, "air.drop", "Fall of the air supply while nips close",
+                       Quantity(0, Kind::Pressure, us ? "psi" : "bar"), said(drop, us), drop.rule, drop.source,
+                       "Close the nips and watch the gauge: a supply that falls further feeds a leak or a choked line.",
+                       "policy:air_drop_most");
+    }
     if (press.unwind) shaftAir(book, "mandrel.air", "Air in the unwind shaft", press.unwind->mandrel, us);
     for (const inputs::Rewind& rewind : press.rewinds)
         shaftAir(book, "mandrel." + rewind.id + ".air", Text("Air in rewind shaft %1", {rewind.id}), rewind.mandrel,
@@ -80,6 +89,15 @@ void stateShopReadings(Book& book)
                known(room.value, "policy:room_time"), "common practice, no source")
         .window(room.value, {}, room.rule, room.source)
         .advice("A cold or damp roll changes its length and its tension on the press. Wait, or note it.");
+    constexpr std::array<std::string_view, 6> kTreated{"film_label", "pet", "bopp", "pp", "pe", "nylon"};
+    if (std::find(kTreated.begin(), kTreated.end(), book.substrate().family) != kTreated.end()) {
+        const Limit treatment = book.limit("film_treatment");
+        book.value("roll.treatment", "Treatment of the film", "stated",
+                   known(treatment.value.in("mN/m"), "policy:film_treatment"), "policy, from memory")
+            .window(treatment.value.in("mN/m"), {}, treatment.rule, treatment.source)
+            .advice(
+                "Drawn across with test ink; the ink maker's figure comes first. Ink beads on film that has lost it.");
+    }
     const Term reach = known(Quantity(0, Kind::Length, us ? "in" : "mm"), "policy:colour_to_colour");
     const Limit colour = book.limit("colour_to_colour"), die = book.limit("die_to_print");
     book.value("register.colour", "Colour to colour", "stated", reach, "policy, from memory")

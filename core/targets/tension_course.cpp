@@ -30,12 +30,7 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const Term k = term(zone.torquePerSetting, zoneKey(zone, "torque_per_setting"));
     const Term zero = term(zone.zeroSetting, zoneKey(zone, "zero_setting"));
     const bool unwinding = end == ZoneEnd::Unwind;
-    const inputs::Rewind* rewind = rewindOf(book.press(), zone);
-    const Term last = unwinding ? book.coreOuter()
-                      : end == ZoneEnd::Rewind
-                          ? term(book.job().rewindDiameter, "job.rewind_diameter")
-                          : term(rewind != nullptr ? rewind->largestDiameter : std::nullopt,
-                                 "press.rewind." + (rewind != nullptr ? rewind->id : zone.to) + ".largest_diameter");
+    const Term last = lastDiameterOf(book, zone);
     book.formula(id + "left_alone",
                  unwinding ? Text("%1: tension at the core if the setting is left alone", {name})
                            : Text("%1: tension on the full roll if the setting is left alone", {name}),
@@ -119,11 +114,16 @@ void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms
     stateFinished(book, zone, terms, name);
     stateDrawStep(book, zone, name);
     if (zone.control == inputs::Control::Draw || endOf(book.press(), zone) == ZoneEnd::Waste) return;
-    const Limit swing = book.limit("tension_swing");
+    const Limit swing = book.limit("tension_swing"), ramp = book.limit("tension_ramp");
     book.value("tension." + zone.id + ".swing", Text("%1: swing of the shown tension, share of its mean", {name}),
                "stated", known(Quantity(0, Kind::Share, "%"), "policy:tension_swing"), "policy")
         .window({}, swing.value.in("%"), swing.rule, swing.source)
         .advice("At steady speed. More says: roll out of round, sticking brake, hunting loop.");
+    book.value("tension." + zone.id + ".ramp_swing",
+               Text("%1: swing of the shown tension while the speed changes, share of its mean", {name}), "stated",
+               known(Quantity(0, Kind::Share, "%"), "policy:tension_ramp"), "policy")
+        .window({}, ramp.value.in("%"), ramp.rule, ramp.source)
+        .advice("Starting and stopping pull more than running; more than this parts a splice or leaves the web slack.");
 }
 
 }  // namespace taut::targets

@@ -65,6 +65,22 @@ Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
     return missing("press.zone." + zone.id + ".from");
 }
 
+Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
+{
+    switch (endOf(book.press(), zone)) {
+    case ZoneEnd::Unwind: return book.coreOuter(Book::Wall::Thinnest);  // there the pull of a brake left alone is most
+    case ZoneEnd::Rewind: return term(book.job().rewindDiameter, "job.rewind_diameter");
+    case ZoneEnd::Waste: {
+        // What is stripped off winds up as large as its own rewind allows, whatever the job's rolls are.
+        const inputs::Rewind* r = rewindOf(book.press(), zone);
+        return r == nullptr ? missing("press.rewind")
+                            : term(r->largestDiameter, "press.rewind." + r->id + ".largest_diameter");
+    }
+    case ZoneEnd::Between: break;
+    }
+    return missing("press.zone." + zone.id + ".from");
+}
+
 namespace {
 
 struct Band {

@@ -32,11 +32,18 @@ void stateStops(Book& book)
     Term reserve = press.unwind ? term(press.unwind->stopReserve, "press.unwind.stop_reserve")
                                 : missing("press.unwind.stop_reserve");
     Stated stop = book.formula("stop.diameter", "Diameter at which the automatic stop acts", "R6",
-                               {{"d", book.coreOuter()}, {"t", book.caliper()}, {"L", reserve}}, us ? "in" : "mm");
-    if (const Quantity* q = stop.ready() ? &std::get<Quantity>(stop.ready()->value) : nullptr)
+                               {{"d", book.coreOuter(Book::Wall::Thickest)}, {"t", book.caliper()}, {"L", reserve}},
+                               us ? "in" : "mm");
+    if (const Quantity* q = stop.ready() ? &std::get<Quantity>(stop.ready()->value) : nullptr) {
         stop.window(*q, Quantity(q->si() + 0.01, Kind::Length, q->unit()), Rule::Policy,
                     "never below: the web would run off; 10 mm above at most: policy")
             .advice("Reckoned on the outside of the core. Set it here or a little larger.");
+        if (!book.knowsWall())
+            stop.advice(
+                Text("The core's wall is not known: reckoned with one of %1, the thickest, so that the stop comes "
+                     "early and never too late. Measure the wall.",
+                     {book.row("core_wall_most").value->magnitude()}));
+    }
 
     // Even slowing over the measured stop time; an emergency stop may be quicker than an ordinary one.
     auto over = [&](const std::optional<Quantity>& time, const std::string& key) {

@@ -66,6 +66,7 @@ constexpr auto kUnits = std::to_array<Unit>({
     {"N/m", Kind::ForcePerWidth, 1, true, false, 1, 1},
     {"N/mm", Kind::ForcePerWidth, 1e3, true, false, 2, 3},
     {"N/cm", Kind::ForcePerWidth, 1e2, true, false, 1, 3},
+    {"mN/m", Kind::ForcePerWidth, 1e-3, true, true, 0, 1},
     {"lbf/in", Kind::ForcePerWidth, kPoundForce / kInch, false, true, 2, 3},
     {"Pa", Kind::Pressure, 1, true, false, 0, 0},
     {"kPa", Kind::Pressure, 1e3, true, false, 1, 2},

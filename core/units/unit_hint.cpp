@@ -51,6 +51,8 @@ constexpr auto kForeign = std::to_array<Foreign>({
     {"lb/in", Kind::ForcePerWidth, "lbf/in", ""},
     {"lbs/in", Kind::ForcePerWidth, "lbf/in", ""},
     {"kn/m", Kind::ForcePerWidth, "N/mm", "1 kN/m = 1 N/mm"},
+    {"dyn/cm", Kind::ForcePerWidth, "mN/m", "1 dyn/cm = 1 mN/m"},
+    {"dyne/cm", Kind::ForcePerWidth, "mN/m", "1 dyn/cm = 1 mN/m"},
     {"dan/cm", Kind::ForcePerWidth, "N/mm", "1 daN/cm = 1 N/mm"},
     {"kg/cm", Kind::ForcePerWidth, "N/cm", "1 kg/cm = 9.80665 N/cm"},
     {"kgf/cm", Kind::ForcePerWidth, "N/cm", "1 kgf/cm = 9.80665 N/cm"},
