@@ -58,6 +58,7 @@ const std::map<std::string, std::string> kStable{
     {"D6", "K L v1 v2 T1 T0 t"},
     {"D7", "n v L t"},
     {"C1", "mu beta"},
+    {"C1.air", "mu beta h s"},
     {"C2", "mu n"},
     {"C4", "R eta U Tw"},
     {"C5", "mu h s"},
