@@ -51,6 +51,7 @@ struct Unwind {
     std::vector<Adapter> adapters;
     Maybe<Kind::Length> coreWall, largestDiameter, stopReserve;
     Maybe<Kind::Mass> largestMass;
+    Maybe<Kind::Inertia> shaftInertia;  ///< of what turns with the roll: shaft, chucks, disc
     std::optional<Lift> lift;
 };
 struct Rewind {
@@ -59,6 +60,7 @@ struct Rewind {
     std::vector<Feed> winds;
     Mandrel mandrel;
     Maybe<Kind::Length> coreWall, largestDiameter;
+    Maybe<Kind::Inertia> shaftInertia;
     std::optional<double> coreWraps, coreFriction;
 };
 
@@ -92,6 +94,8 @@ struct Zone {
     std::optional<double> taperFraction;
     bool needsDiameter = false;  ///< a drive into which the roll's diameter is typed
     std::string airLoss;         ///< holds releases brakes; "" = not said
+    std::string stopAction;      ///< what it does in an emergency stop: holds releases brakes; "" = holds
+    std::string carries;         ///< which layers bear this tension: all liner; "" = all
     std::optional<Dancer> dancer;
     std::optional<LoadCell> loadCell;
 };
@@ -160,7 +164,7 @@ struct Press {
     std::optional<Lengths> lengths;
     std::vector<Guide> guides;
     std::vector<Station> stations;
-    Sourced inch, crawl, idle, largest, stopTime, emergencyStopTime;
+    Sourced inch, crawl, idle, largest, stopTime, emergencyStopTime, rampUp;
     bool tripBars = false;
     bool wakesStopped = false;  ///< the emergency stop is latched after power-up
     bool hasAir = true;

@@ -84,6 +84,7 @@ Unwind readUnwind(KeyReader keys, const Names& names)
     unwind.coreWall = keys.get<Kind::Length>("core_wall", sane::kCoreWall);
     unwind.largestDiameter = keys.get<Kind::Length>("largest_diameter", sane::kRollDiameter);
     unwind.largestMass = keys.get<Kind::Mass>("largest_mass", sane::kMass);
+    unwind.shaftInertia = keys.get<Kind::Inertia>("shaft_inertia", sane::kInertia);
     unwind.stopReserve = keys.get<Kind::Length>("stop_reserve", {0, 2000, true});
     if (std::optional<KeyReader> lift = keys.table("lift")) unwind.lift = readLift(std::move(*lift));
     keys.done();
@@ -102,6 +103,7 @@ Rewind readRewind(KeyReader& keys, const Names& names)
     rewind.coreWraps = keys.number("core_wraps", {0.1, 50});
     rewind.coreFriction = keys.share("core_friction", sane::kFriction);
     rewind.largestDiameter = keys.get<Kind::Length>("largest_diameter", sane::kRollDiameter);
+    rewind.shaftInertia = keys.get<Kind::Inertia>("shaft_inertia", sane::kInertia);
     keys.done();
     return rewind;
 }
@@ -153,6 +155,7 @@ void readSpeeds(KeyReader keys, Press& press)
     press.largest = readSourced(keys, "largest", speed, sane::kSpeed);
     press.stopTime = readSourced(keys, "stop_time", time, sane::kStopTime);
     press.emergencyStopTime = readSourced(keys, "emergency_stop_time", time, sane::kStopTime);
+    press.rampUp = readSourced(keys, "ramp_up", time, sane::kStopTime);
     keys.done();
 }
 

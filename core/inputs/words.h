@@ -36,6 +36,7 @@ inline constexpr std::array<std::string_view, 5> kMandrelWords{"air_shaft", "exp
 inline constexpr std::array<std::string_view, 3> kSupportWords{"cantilever", "outboard", "safety_chucks"};
 inline constexpr std::array<std::string_view, 4> kLiftWords{"pneumatic", "powered", "hoist", "arms"};
 inline constexpr std::array<std::string_view, 3> kAirLossWords{"holds", "releases", "brakes"};
+inline constexpr std::array<std::string_view, 2> kCarriesWords{"all", "liner"};
 inline constexpr std::array<std::string_view, 2> kJointWords{"butt", "overlap"};
 inline constexpr std::array<std::string_view, 3> kLoadWords{"pneumatic", "weight", "spring"};
 inline constexpr std::array<std::string_view, 15> kRollerWords{

@@ -140,6 +140,8 @@ std::optional<Zone> readZone(KeyReader& keys, const Names& names)
     if (std::optional<KeyReader> taper = keys.table("taper")) readTaper(std::move(*taper), zone);
     zone.needsDiameter = keys.flag("needs_diameter").value_or(false);
     zone.airLoss = keys.word("air_loss", kAirLossWords);
+    zone.stopAction = keys.word("stop_action", kAirLossWords);
+    zone.carries = keys.word("carries", kCarriesWords);
     checkAgreement(keys, zone, zone.control == Control::OpenLoop ? zone.setting : zone.actuatorRange);
     keys.done();
     return zone;

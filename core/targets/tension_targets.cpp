@@ -128,10 +128,13 @@ void stateZone(Book& book, const inputs::Zone& zone)
     total.advice("All of the web across its width.");
 
     const Limit strain = book.limit(book.substrate().family == "pe" ? "strain_most_pe" : "strain_most");
+    const Carrier web = carrierOf(book, zone);
     book.formula(id + "strain", Text("%1: strain of the web", {zoneName}), "D1",
-                 {{"T", total.term()}, {"E", book.modulus()}, {"w", width}, {"t", book.caliper()}}, "%")
+                 {{"T", total.term()}, {"E", web.modulus}, {"w", width}, {"t", web.caliper}}, "%")
         .window({}, strain.value.in("%"), strain.rule, strain.source)
-        .advice("What the print shortens by when the web is let go.");
+        .advice(zone.carries == "liner"
+                    ? Text("The liner carries alone here: it is stretched more than the whole web at the same tension.")
+                    : Text("What the print shortens by when the web is let go."));
 
     const ZoneEnd end = endOf(book.press(), zone);
     const bool hasRoll = zone.control != inputs::Control::Draw && end != ZoneEnd::Between;

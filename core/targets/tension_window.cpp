@@ -64,7 +64,7 @@ void capAt(const Book& book, TensionChoice& c, double most, const std::string& f
 
 /// Strength and strain only cap: a share of what the weakest carrying layer breaks at (T4, a heuristic), and what print
 /// may be stretched by. What is not known caps nothing.
-void cap(const Book& book, TensionChoice& c)
+void cap(const Book& book, const inputs::Zone& zone, TensionChoice& c)
 {
     if (!c.low.known() || !c.high.known()) return;
     const Term strength = weakestStrength(book);
@@ -75,9 +75,9 @@ void cap(const Book& book, TensionChoice& c)
             "Held down to a tenth of what the weakest carrying layer breaks at, or the share that this shop allows: a "
             "rule of thumb.");
     const Term strain = book.row(book.substrate().family == "pe" ? "strain_most_pe" : "strain_most");
-    const inputs::Substrate& s = book.substrate();
-    if (s.modulus && s.caliper)
-        capAt(book, c, strain.value->si() * s.modulus->si() * s.caliper->si(), strain.from,
+    const Carrier web = carrierOf(book, zone);
+    if (web.modulus.known() && web.caliper.known())
+        capAt(book, c, strain.value->si() * web.modulus.value->si() * web.caliper.value->si(), strain.from,
               "Held down to the strain that print may be made under: beyond it the labels come out short.");
 }
 
@@ -99,6 +99,20 @@ Term weakestStrength(const Book& book)
     if (weakest != nullptr)
         return known(weakest->strength->quantity(), "substrate.layers." + weakest->name + ".strength");
     return missing("substrate.strength");
+}
+
+Carrier carrierOf(const Book& book, const inputs::Zone& zone)
+{
+    if (zone.carries == "liner")
+        for (const inputs::Layer& layer : book.substrate().layers) {
+            if (!layer.carriesAlone) continue;
+            const std::string key = "substrate.layers." + layer.name + ".";
+            const double share = book.row("caliper_tolerance").value->si();
+            const Term caliper = term(layer.caliper, key + "caliper");
+            return {book.share(term(layer.modulus, key + "modulus"), "modulus_tolerance", "E"),
+                    caliper.known() ? doubted(caliper, share * caliper.value->si(), "t") : caliper};
+        }
+    return {book.modulus(), book.caliper()};
 }
 
 TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
@@ -173,7 +187,7 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
         c.sourceId = "S18a, S20";
         c.advice = "A table's starting value; the maker's range is better.";
     }
-    cap(book, c);
+    cap(book, zone, c);
     if (c.capped && c.how == "T2") c.how = "lookup";
     return c;
 }

@@ -20,5 +20,10 @@ struct TensionChoice {
 [[nodiscard]] TensionChoice chooseTension(const Book& book, const inputs::Zone& zone);
 /// Breaking strength per width of what carries: the substrate's, or the weakest of the layers that may carry alone.
 [[nodiscard]] Term weakestStrength(const Book& book);
+/// What is stretched by a zone's tension: the whole web, or behind the die the liner alone.
+struct Carrier {
+    Term modulus, caliper;
+};
+[[nodiscard]] Carrier carrierOf(const Book& book, const inputs::Zone& zone);
 
 }  // namespace taut::targets

@@ -114,6 +114,7 @@ private:
             put("unwind.core_wall", u.coreWall);
             put("unwind.largest_diameter", u.largestDiameter);
             put("unwind.largest_mass", u.largestMass);
+            put("unwind.shaft_inertia", u.shaftInertia);
             put("unwind.stop_reserve", u.stopReserve);
             if (u.lift) {
                 put("unwind.lift.kind", u.lift->kind);
@@ -138,6 +139,7 @@ private:
             put(k + ".core_wraps", r.coreWraps);
             put(k + ".core_friction", r.coreFriction);
             put(k + ".largest_diameter", r.largestDiameter);
+            put(k + ".shaft_inertia", r.shaftInertia);
         }
     }
     void zones(const taut::inputs::Press& p)
@@ -163,6 +165,8 @@ private:
             put(k + ".taper.fraction", z.taperFraction);
             put(k + ".needs_diameter", z.needsDiameter);
             put(k + ".air_loss", z.airLoss);
+            put(k + ".stop_action", z.stopAction);
+            put(k + ".carries", z.carries);
             if (z.dancer) {
                 put(k + ".dancer.roller", z.dancer->roller);
                 put(k + ".dancer.load", z.dancer->load);
@@ -252,6 +256,7 @@ private:
         put("speeds.largest", p.largest);
         put("speeds.stop_time", p.stopTime);
         put("speeds.emergency_stop_time", p.emergencyStopTime);
+        put("speeds.ramp_up", p.rampUp);
         put("safety.trip_bars", p.tripBars);
         devices("safety.guard", p.guards);
         devices("safety.emergency_stop", p.emergencyStops);

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/book.h"
+#include "core/targets/setting.h"
+
+// What a stop does: where the automatic one acts, how much web still passes, and what the inertia of the rolls does to
+// the tension while the speed changes.
+namespace taut::targets {
+
+namespace {
+
+std::string forceUnit(const Book& book) { return book.press().units == UnitSystem::Us ? "lbf" : "N"; }
+
+Term halfOf(const Term& diameter, const std::string& from)
+{
+    return combine(
+        {diameter}, from, [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length);
+}
+
+/// Even change of speed over a measured time.
+Term over(const Book& book, const std::optional<Quantity>& time, const std::string& key)
+{
+    return combine(
+        {book.speed(), term(time, key)}, "job.speed over " + key,
+        [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::Acceleration);
+}
+
+/// The roll and what turns with it, where the profile says that.
+Term withShaft(const Term& roll, const inputs::Maybe<Kind::Inertia>& shaft, const std::string& key)
+{
+    if (!shaft) return roll;
+    return combine(
+        {roll, term(shaft, key)}, roll.from + " + " + key, [](const std::vector<double>& v) { return v[0] + v[1]; },
+        Kind::Inertia);
+}
+
+/// Torque on the unwinding roll in an emergency stop: as set, none where the brake lets go, all of it where it bites.
+Term stopTorque(const Book& book, const inputs::Zone& zone)
+{
+    if (zone.stopAction == "releases") return known(Quantity(0, Kind::Torque), zoneKey(zone, "stop_action"));
+    if (zone.stopAction != "brakes") return book.target("tension." + zone.id + ".torque");
+    const bool openLoop = zone.control == inputs::Control::OpenLoop;
+    const char* key = openLoop ? "setting.most" : "actuator_range.most";
+    return combine(
+        {term(zone.torquePerSetting, zoneKey(zone, "torque_per_setting")),
+         term(zone.zeroSetting, zoneKey(zone, "zero_setting")),
+         term(openLoop ? zone.setting.most : zone.actuatorRange.most, zoneKey(zone, key))},
+        zoneKey(zone, "torque_per_setting") + " at " + zoneKey(zone, key),
+        [](const std::vector<double>& v) { return v[0] * (v[2] - v[1]); }, Kind::Torque);
+}
+
+void stateAutomaticStop(Book& book)
+{
+    const inputs::Press& press = book.press();
+    Term reserve = press.unwind ? term(press.unwind->stopReserve, "press.unwind.stop_reserve")
+                                : missing("press.unwind.stop_reserve");
+    Stated stop = book.formula("stop.diameter", "Diameter at which the automatic stop acts", "R6",
+                               {{"d", book.coreOuter(Book::Wall::Thickest)}, {"t", book.caliper()}, {"L", reserve}},
+                               press.units == UnitSystem::Us ? "in" : "mm");
+    const Quantity* q = stop.ready() ? &std::get<Quantity>(stop.ready()->value) : nullptr;
+    if (q == nullptr) return;
+    stop.window(*q, Quantity(q->si() + 0.01, Kind::Length, q->unit()), Rule::Policy,
+                "never below: the web would run off; 10 mm above at most: policy")
+        .advice("Reckoned on the outside of the core. Set it here or a little larger.");
+    if (!book.knowsWall())
+        stop.advice(Text("The core's wall is not known: reckoned with one of %1, the thickest, so that the stop comes "
+                         "early and never too late. Measure the wall.",
+                         {book.row("core_wall_most").value->magnitude()}));
+}
+
+void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
+{
+    const bool us = book.press().units == UnitSystem::Us;
+    const Term radius = halfOf(book.diameter(), "half of the diameter");
+    const Term inertia =
+        withShaft(book.target("roll.inertia"), book.press().unwind ? book.press().unwind->shaftInertia : std::nullopt,
+                  "press.unwind.shaft_inertia");
+    Stated tension =
+        book.formula("stop.unwind.tension", "Tension at the unwind during an emergency stop", "V6",
+                     {{"M", stopTorque(book, zone)}, {"J", inertia}, {"a", slowing}, {"R", radius}}, forceUnit(book));
+    const bool slack = tension.ready() != nullptr && std::get<Quantity>(tension.ready()->value).si() <= 0;
+    if (slack && zone.stopAction == "releases") {
+        tension.advice("The brake lets go in an emergency stop: the roll runs on and the web hangs slack.");
+    } else if (slack) {
+        tension.advice("The brake as set does not hold this roll: expect slack web and a run-on at an emergency stop.");
+    } else {
+        tension.advice(zone.stopAction == "brakes"
+                           ? Text("With all that the brake has, as it bites in an emergency stop.")
+                           : Text("With the brake left as it is set."));
+    }
+    if (slack)
+        book.note(Finding{"stop.slack", Severity::Warn, "press.zone." + zone.id,
+                          zone.stopAction == "releases"
+                              ? Text("In an emergency stop from job speed the unwind goes slack: its brake lets go.")
+                              : Text("In an emergency stop from job speed the unwind goes slack: the brake as set does "
+                                     "not hold this roll."),
+                          Text("Run slower while the roll is large, and look for a slack web before starting again.")});
+    book.formula("stop.unwind.hold_torque", "Torque that would keep the unwind's tension in an emergency stop",
+                 "V6.hold",
+                 {{"T", book.target("tension." + zone.id + ".total")}, {"J", inertia}, {"a", slowing}, {"R", radius}},
+                 us ? "lbf in" : "N m")
+        .advice("Hold it against the torque on the roll: what is missing comes out as slack.");
+    if (!book.press().rampUp.value || zone.control != inputs::Control::OpenLoop) return;
+    const Term total = book.target("tension." + zone.id + ".total");
+    const Limit ramp = book.limit("tension_ramp");
+    Stated start = book.formula("start.unwind.tension", "Tension at the unwind while the press speeds up", "V7",
+                                {{"T0", total},
+                                 {"J", inertia},
+                                 {"a", over(book, book.press().rampUp.value, "press.speeds.ramp_up")},
+                                 {"R", radius}},
+                                forceUnit(book));
+    if (start.ready() != nullptr)
+        start
+            .window({}, Quantity(total.value->si() * (1 + ramp.si()), Kind::Force, forceUnit(book)), ramp.rule,
+                    ramp.source)
+            .advice(
+                "The web has to drag the roll up to speed. Above the limit, speed up more slowly while it is large.");
+}
+
+void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind& rewind, const Term& slowing)
+{
+    const std::string id = "tension." + zone.id + ".";
+    const Term core = book.target(id + "torque").known()
+                          ? combine(
+                                {term(book.job().rewindCore, "job.rewind_core"),
+                                 term(rewind.coreWall, "press.rewind." + rewind.id + ".core_wall")},
+                                "job.rewind_core + 2 core_wall",
+                                [](const std::vector<double>& v) { return v[0] + 2 * v[1]; }, Kind::Length)
+                          : lack({book.target(id + "torque")});
+    const Term full = term(book.job().rewindDiameter, "job.rewind_diameter");
+    const Term mass = evaluated(
+        "R5", {{"D", full}, {"d", core}, {"t", book.caliper()}, {"w", zoneWidth(book, zone)}, {"g", book.grammage()}},
+        "mass of the finished roll");
+    const Term radius = halfOf(full, "half of job.rewind_diameter");
+    const Term inertia =
+        withShaft(evaluated("V4", {{"m", mass}, {"R", radius}, {"r", halfOf(core, "half of the core")}},
+                            "V4 of the finished roll"),
+                  rewind.shaftInertia, "press.rewind." + rewind.id + ".shaft_inertia");
+    const bool pulls = zone.stopAction.empty() || zone.stopAction == "holds";
+    book.formula(
+            "stop." + rewind.id + ".tension", "Tension at the rewind during an emergency stop, finished roll", "V7",
+            {{"T0", pulls ? book.target(id + "total") : known(Quantity(0, Kind::Force), zoneKey(zone, "stop_action"))},
+             {"J", inertia},
+             {"a", slowing},
+             {"R", radius}},
+            forceUnit(book))
+        .advice(pulls ? Text("If the clutch keeps its torque. A weak splice parts here.")
+                      : Text("The drive no longer pulls; what is left is the finished roll that runs on."));
+    if (!book.press().rampUp.value || zone.control != inputs::Control::OpenLoop) return;
+    const Term finished = book.target(id + "finished");
+    const Limit ramp = book.limit("tension_ramp");
+    Stated start = book.formula("start." + rewind.id + ".tension",
+                                "Tension at the rewind while the press speeds up, finished roll", "V6",
+                                {{"M", evaluated("B1", {{"T", finished}, {"D", full}}, "torque on the finished roll")},
+                                 {"J", inertia},
+                                 {"a", over(book, book.press().rampUp.value, "press.speeds.ramp_up")},
+                                 {"R", radius}},
+                                forceUnit(book));
+    if (start.ready() != nullptr)
+        start
+            .window(Quantity(finished.value->si() * (1 - ramp.si()), Kind::Force, forceUnit(book)), {}, ramp.rule,
+                    ramp.source)
+            .advice("Part of the torque goes into the roll itself. Below the limit the wraps wind soft: speed up more "
+                    "slowly.");
+}
+
+}  // namespace
+
+void stateStops(Book& book)
+{
+    const inputs::Press& press = book.press();
+    stateAutomaticStop(book);
+    // An emergency stop may be quicker than an ordinary one.
+    const bool quicker = press.emergencyStopTime.value.has_value();
+    const std::string emergencyKey = quicker ? "press.speeds.emergency_stop_time" : "press.speeds.stop_time";
+    const std::optional<Quantity>& emergencyTime = quicker ? press.emergencyStopTime.value : press.stopTime.value;
+    const Term slowing = over(book, emergencyTime, emergencyKey);
+    book.formula("stop.distance", "Web that passes while the press stops", "V1.distance",
+                 {{"v", book.speed()},
+                  {"tr", known(Quantity(0, Kind::Time), "policy:reaction_in_stop_time")},
+                  {"a", over(book, press.stopTime.value, "press.speeds.stop_time")}},
+                 press.units == UnitSystem::Us ? "ft" : "m")
+        .advice("Web that still passes after a stop; not for placing guards or light curtains.");
+    const Limit late = book.limit("stop_time_over");
+    Stated time = book.value("stop.emergency_time", "Time to standstill after an emergency stop", "stated",
+                             term(emergencyTime, emergencyKey), "press profile");
+    if (const Quantity* q = time.ready() ? &std::get<Quantity>(time.ready()->value) : nullptr)
+        time.window({}, Quantity(q->si() * (1 + late.si()), Kind::Time, q->unit()), late.rule, late.source)
+            .advice("Longer than this: withdraw the press and have it looked at.");
+    for (const inputs::Zone& zone : press.zones)
+        if (endOf(press, zone) == ZoneEnd::Unwind) {
+            stateUnwindStop(book, zone, slowing);
+            break;
+        }
+    for (const inputs::Zone& zone : press.zones) {
+        const inputs::Rewind* rewind = endOf(press, zone) == ZoneEnd::Rewind ? rewindOf(press, zone) : nullptr;
+        if (rewind != nullptr) stateRewindStop(book, zone, *rewind, slowing);
+    }
+}
+
+}  // namespace taut::targets

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <string>
+
+#include "core/targets/target.h"
+#include "tests/core/targets/demo_inputs.h"
+
+using namespace taut;
+using targets::Ready;
+using targets::Targets;
+
+namespace {
+
+const Ready& ready(const Targets& t, const std::string& id)
+{
+    const targets::Target* target = t.find(id);
+    INFO(id);
+    REQUIRE(target != nullptr);
+    REQUIRE(target->ready() != nullptr);
+    return *target->ready();
+}
+double si(const Targets& t, const std::string& id) { return std::get<Quantity>(ready(t, id).value).si(); }
+bool noted(const Targets& t, const std::string& code)
+{
+    return std::any_of(t.findings.begin(), t.findings.end(), [&](const Finding& f) { return f.code == code; });
+}
+/// The north press with lines put behind others of its file.
+inputs::Inputs north(const std::vector<std::pair<std::string, std::string>>& behind = {})
+{
+    std::string toml = demo::text("presses/north.toml");
+    for (const auto& [line, more] : behind) {
+        const auto at = toml.find(line);
+        REQUIRE(at != std::string::npos);
+        toml.insert(at + line.size(), '\n' + more + '\n');
+    }
+    inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    in.press = demo::pressOf(toml);
+    return in;
+}
+const std::string kUnwindZone = "id = \"unwind\"\nname = \"Unwind\"",
+                  kRewindZone = "id = \"rewind\"\nname = \"Rewind\"";
+
+}  // namespace
+
+TEST_CASE("what an emergency stop does to the unwind follows from what its brake does then")
+{
+    const Targets holds = targets::computeTargets(north());
+    const double inertia = si(holds, "roll.inertia"), radius = 0.25, slowing = 1.5 / 3;
+    CHECK(si(holds, "stop.unwind.tension") == Approx((14.85 - inertia * slowing / radius) / radius));
+    const Targets said = targets::computeTargets(north({{kUnwindZone, "stop_action = \"holds\""}}));
+    CHECK(si(said, "stop.unwind.tension") == si(holds, "stop.unwind.tension"));
+
+    const Targets releases = targets::computeTargets(north({{kUnwindZone, "stop_action = \"releases\""}}));
+    CHECK(si(releases, "stop.unwind.tension") == Approx(-inertia * slowing / (radius * radius)));
+    CHECK(noted(releases, "stop.slack"));
+    CHECK_FALSE(noted(holds, "stop.slack"));
+
+    // All of the brake: 12 N m/bar from 0.15 bar to 6 bar.
+    const Targets brakes = targets::computeTargets(north({{kUnwindZone, "stop_action = \"brakes\""}}));
+    CHECK(si(brakes, "stop.unwind.tension") == Approx((12 * (6 - 0.15) - inertia * slowing / radius) / radius));
+}
+
+TEST_CASE("a rewind that lets go in an emergency stop pulls with its roll alone, and spares the splice")
+{
+    const Targets holds = targets::computeTargets(north());
+    const Targets releases = targets::computeTargets(north({{kRewindZone, "stop_action = \"releases\""}}));
+    CHECK(si(releases, "stop.rewind.tension") ==
+          Approx(si(holds, "stop.rewind.tension") - si(holds, "tension.rewind.total")));
+    CHECK(si(releases, "splice.transient_margin") > si(holds, "splice.transient_margin"));
+}
+
+TEST_CASE("shaft and chucks turn with the roll")
+{
+    const Targets bare = targets::computeTargets(north());
+    const Targets shaft = targets::computeTargets(north({{"stop_reserve = \"60 m\"", "shaft_inertia = \"0.5 kg m2\""},
+                                                         {"core_wraps = 3", "shaft_inertia = \"0.2 kg m2\""}}));
+    CHECK(si(bare, "stop.unwind.tension") - si(shaft, "stop.unwind.tension") == Approx(0.5 * 0.5 / (0.25 * 0.25)));
+    CHECK(si(shaft, "stop.rewind.tension") - si(bare, "stop.rewind.tension") == Approx(0.2 * 0.5 / (0.28 * 0.28)));
+    CHECK(si(shaft, "roll.inertia") == si(bare, "roll.inertia"));
+}
+
+TEST_CASE("speeding up pulls the unwind tight and leaves the rewind loose, each against its limit")
+{
+    const Targets none = targets::computeTargets(north());
+    CHECK(none.find("start.unwind.tension") == nullptr);
+    const Targets t =
+        targets::computeTargets(north({{"[speeds]", "ramp_up = { value = \"15 s\", source = \"measured\" }"}}));
+    const double rise = 1.5 / 15;
+    CHECK(si(t, "start.unwind.tension") ==
+          Approx(si(t, "tension.unwind.total") + si(t, "roll.inertia") * rise / (0.25 * 0.25)));
+    CHECK(ready(t, "start.unwind.tension").window.high->si() == Approx(1.25 * si(t, "tension.unwind.total")));
+    const double pulledOn = si(t, "stop.rewind.tension") - si(t, "tension.rewind.total");  // J a / R^2 of the stop
+    CHECK(si(t, "start.rewind.tension") == Approx(si(t, "tension.rewind.finished") - pulledOn * rise / 0.5));
+    CHECK(ready(t, "start.rewind.tension").window.low->si() == Approx(0.75 * si(t, "tension.rewind.finished")));
+    CHECK(targets::isKnownTarget("start.{rewind}.tension"));
+}
+
+TEST_CASE("behind the die the liner carries alone: it is stretched more, and caps the tension sooner")
+{
+    const Targets whole = targets::computeTargets(north());
+    const Targets liner = targets::computeTargets(north({{kRewindZone, "carries = \"liner\""}}));
+    // 52 um of 4.0 GPa in place of 140 um of 3.8 GPa, at the middle of the window that is left.
+    CHECK(si(whole, "tension.rewind.strain") == Approx(180 / (140e-6 * 3.8e9)));
+    CHECK(si(liner, "tension.rewind.strain") == Approx((140 + 208) / 2.0 / (52e-6 * 4.0e9)));
+    CHECK(si(liner, "tension.unwind.strain") == si(whole, "tension.unwind.strain"));
+    // 0.1 % of the liner is 0.208 N/mm: the job's 0.22 is held down to it.
+    CHECK(ready(whole, "tension.rewind.per_width").window.high->si() == Approx(220));
+    CHECK(ready(liner, "tension.rewind.per_width").window.high->si() == Approx(0.001 * 4.0e9 * 52e-6));
+    // A web without layers has no liner to name.
+    inputs::Inputs film = demo::inputs("south", "cold-brew", "R0048");
+    inputs::Press press = *film.press;
+    const double before = si(targets::computeTargets(film), "tension.rewind_1.strain");
+    for (inputs::Zone& zone : press.zones) zone.carries = "liner";
+    film.press = std::make_shared<const inputs::Press>(press);
+    CHECK(si(targets::computeTargets(film), "tension.rewind_1.strain") == before);
+}
