@@ -36,6 +36,7 @@ constexpr Family kFamilies[] = {
     {"traction.", QT_TRANSLATE_NOOP("families", "Tension")},
     {"guide.", QT_TRANSLATE_NOOP("families", "Web guide")},
     {"stop.", QT_TRANSLATE_NOOP("families", "Stops")},
+    {"start.", QT_TRANSLATE_NOOP("families", "Stops")},
     {"air.", QT_TRANSLATE_NOOP("families", "Stops")},
     {"register.", QT_TRANSLATE_NOOP("families", "Hand-over to inking")},
     {"ink.", QT_TRANSLATE_NOOP("families", "Hand-over to inking")},
