@@ -259,7 +259,7 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
     Because because{formulaId, std::string(formula->symbols), {}, std::string(formula->source)};
     for (const auto& [symbol, part] : arguments) {
         auto argument = std::find_if(formula->arguments.begin(), formula->arguments.end(),
-                                     [&](const physics::Argument& a) { return a.symbol == symbol; });
+                                     [&wanted = symbol](const physics::Argument& a) { return a.symbol == wanted; });
         assert(argument != formula->arguments.end());
         because.given.push_back(given(symbol, Text(std::string(argument->name)), *part.value, part.from));
     }
