@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <ostream>
 
 #include "app/verbs/verbs.h"
 #include "core/base/json.h"
 #include "core/physics/formula.h"
+#include "core/units/format.h"
 #include "core/units/parse.h"
 #include "core/units/unit.h"
 
@@ -86,6 +88,16 @@ Result<std::vector<physics::Named>> givenIn(const Formula& formula, std::span<co
     return given;
 }
 
+/// US units where one was typed that only they have, else metric.
+UnitSystem systemTyped(const std::vector<physics::Named>& given)
+{
+    const bool us = std::any_of(given.begin(), given.end(), [](const physics::Named& one) {
+        const Unit* unit = findUnit(one.value.kind(), one.value.unit());
+        return unit != nullptr && unit->us && !unit->metric;
+    });
+    return us ? UnitSystem::Us : UnitSystem::Metric;
+}
+
 Json formulaJson(const Formula& formula)
 {
     Json arguments = Json::array();
@@ -145,7 +157,11 @@ Exit run(const Options& options, const Console& console)
 
     const std::string unit = symbolOf(value->kind());
     if (!json) {
-        console.out << shortest(value->si()) << (unit == "1" ? "" : ' ' + unit) << '\n';
+        console.out << shortest(value->si()) << (unit == "1" ? "" : ' ' + unit);
+        // A press has no dial in pascals: the same in the unit that `targets` would say.
+        const Shown shown = show(*value, systemTyped(*given));
+        if (!shown.unit.empty() && shown.unit != unit) console.out << " (" << shown.text() << ')';
+        console.out << '\n';
         return Exit::Done;
     }
     Json arguments = Json::array();

@@ -30,6 +30,23 @@ TEST_CASE("formula works out a relation from values with units")
     for (const char* key : {"symbols", "valid", "source", "findings"}) CHECK(json.has(key));
 }
 
+TEST_CASE("formula says a setting exactly in SI and rounded in the unit of a press")
+{
+    // p = p0 + T D / (2 k): 15000 Pa + 59.4 N * 0.5 m / (2 * 12 N m / 100000 Pa) = 138750 Pa, worked by hand.
+    const std::vector<std::string> metric{"formula", "B5", "T=59.4 N", "D=500 mm", "k=12 N m/bar", "p0=0.15 bar"};
+    CHECK(runInside(metric).out == "138750 Pa (1.39 bar)\n");
+    // Typed in inches and pounds it is answered in psi; 1 psi is 6894.757 Pa (NIST SP 811, 2008, appendix B.8).
+    const Ran us = runInside({"formula", "B5", "T=13.35 lbf", "D=20 in", "k=12 N m/bar", "p0=2 psi"});
+    const double pascals = std::stod(us.out), psi = std::stod(us.out.substr(us.out.find('(') + 1));
+    CHECK(psi == Approx(pascals / 6894.757).margin(0.05));
+    CHECK(us.out.substr(us.out.size() - 6) == " psi)\n");
+    // What people say in the SI unit anyway is said once, and programs get the one number.
+    CHECK(runInside({"formula", "R1", "D=500 mm", "d=102.2 mm", "t=140 um"}).out.find('(') == std::string::npos);
+    std::vector<std::string> json = metric;
+    json.emplace_back("--json");
+    CHECK(runInside(json).json()["unit"].text() == "Pa");
+}
+
 TEST_CASE("formula lists every relation in the catalogue once")
 {
     const Json json = runInside({"formula", "--list", "--json"}).json();
