@@ -117,8 +117,13 @@ void StepCard::showStanding()
     if (s.state == run::StepState::Outside) showOutside();
     if (s.answer) {
         const QString entered = words(run::enteredSaid(&m_content.step, s.answer->entered), m_content.units);
-        QString said =
-            tr("Answered %1 by %2, %3.").arg(entered, QString::fromStdString(s.byName), clockText(s.at, s.offset));
+        const QString by = QString::fromStdString(s.byName), at = clockText(s.at, s.offset);
+        const bool hold = m_content.step.kind == procedure::StepKind::Hold;
+        // Who puts a stop on mostly says so themselves: one name once.
+        QString said = !hold ? tr("Answered %1 by %2, %3.").arg(entered, by, at)
+                       : s.answer->entered == s.byName
+                           ? tr("The stop was put on by %1, %2.").arg(by, at)
+                           : tr("The stop was put on by %1; %2 said so, %3.").arg(dataText(s.answer->entered), by, at);
         if (s.answer->value) said += QLatin1Char(' ') + tr("It is %1.").arg(verdictText(s.answer->judgement));
         addLine(said, "");
     }
@@ -140,8 +145,13 @@ void StepCard::showOutside()
                         .arg(quantityText(Quantity(w.low->si() - si, read.kind(), read.unit()), m_content.units)),
                     "strong");
         if (const auto slip = verdict::likelySlip(read, w)) {
-            addLine(words(slip->text, m_content.units), "strong");
-            addLine(words(slip->remedy, m_content.units), "");
+            // Whoever typed inches is told in inches what it would be.
+            const Unit* unit = findUnit(read.kind(), read.unit());
+            const UnitSystem typed = unit == nullptr || (unit->metric && unit->us) ? m_content.units
+                                     : unit->us                                    ? UnitSystem::Us
+                                                                                   : UnitSystem::Metric;
+            addLine(words(slip->text, typed), "strong");
+            addLine(words(slip->remedy, typed), "");
         }
         if (answer->judgement.doubtful) addLine(tr("That is less than the instrument can tell: read it again."), "");
     } else if (answer && m_content.step.kind == procedure::StepKind::Scan) {

@@ -69,7 +69,8 @@ std::optional<Finding> likelySlip(const Quantity& typed, const targets::Window& 
         }
     }
     if (typed.kind() == Kind::Length && fits(typed.si() / kPi, typed, window))
-        return hint("Divided by 3.14 it would fit: this may be the length round the roll.",
+        return hint(Text("This may be the length round the roll: divided by 3.14 it would fit, a diameter of %1.",
+                         {Magnitude{typed.si() / kPi, typed.kind(), std::string(unit == nullptr ? "" : unit->symbol)}}),
                     "Measure straight across and type the diameter.");
     constexpr struct {
         double factor;

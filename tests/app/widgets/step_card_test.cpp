@@ -379,6 +379,46 @@ TEST_CASE("a reading outside that the usual slip would explain says which slip")
     CHECK_FALSE(said(2.4).contains(QStringLiteral("would fit")));                                   // merely too much
 }
 
+TEST_CASE("whoever put a stop on is named once, or beside whoever said so")
+{
+    const auto said = [](const char* by) {
+        StepContent content = stepOf(K::Hold);
+        run::Answered answer;
+        answer.step = content.step.id;
+        answer.entered = "Ines Falk";
+        content.standing = {};
+        content.standing.state = run::StepState::Answered;
+        content.standing.answer = answer;
+        content.standing.byName = by;
+        content.standing.n = 7;
+        Shown s(content);
+        QStringList lines;
+        for (const auto* label : s.card.findChildren<QLabel*>()) lines << label->text();
+        return lines.join(QLatin1Char('\n'));
+    };
+    CHECK(said("Ines Falk").contains(QStringLiteral("The stop was put on by Ines Falk, ")));
+    CHECK(said("Tom Ried").contains(QStringLiteral("The stop was put on by Ines Falk; Tom Ried said so, ")));
+}
+
+TEST_CASE("a length round the roll typed on the card is told as the diameter that it would be")
+{
+    StepContent content = outsideStep(2.6);
+    run::Answered& answer = *content.standing.answer;
+    const auto inches = [](double v) { return Quantity(v * 0.0254, Kind::Length, "in", "62.84 in"); };
+    answer.entered = "62.84 in";
+    answer.value = inches(62.84);
+    targets::Ready ready = *content.target->ready();
+    ready.value = inches(20);
+    ready.instrument = inches(0.04);
+    ready.window = {inches(19.8), inches(20.2), targets::Rule::Press, Text("its plate")};
+    content.target->state = ready;
+    answer.window = {inches(19.8), inches(20.2), targets::Rule::Press, Text("its plate")};
+    Shown s(content);
+    QString all;
+    for (const auto* label : s.card.findChildren<QLabel*>()) all += label->text() + QLatin1Char('\n');
+    CHECK(all.replace(QChar::Nbsp, QLatin1Char(' ')).contains(QStringLiteral("a diameter of 20.00 in")));
+}
+
 TEST_CASE("an Enter that was meant for the step before takes no choice")
 {
     Shown s(stepOf(procedure::StepKind::Choice));

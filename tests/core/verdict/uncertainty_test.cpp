@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/units/parse.h"
+#include "core/units/plain.h"
 #include "core/verdict/slip.h"
 #include "core/verdict/verdict.h"
 
@@ -113,9 +114,22 @@ TEST_CASE("a usual slip is recognised by its window")
         CHECK(found->code == "window.slip");
         CHECK(found->severity == Severity::Note);
         std::string words = found->text.source;
-        for (const TextArg& arg : found->text.args) words += ' ' + std::get<std::string>(arg);
+        for (const TextArg& arg : found->text.args)
+            if (const auto* said = std::get_if<std::string>(&arg)) words += ' ' + *said;
         CHECK(words.find(row.says) != std::string::npos);
     }
+}
+
+TEST_CASE("the length round a roll is told as the diameter that it would be, in the unit that was typed")
+{
+    // A roll of 500 mm measures 500 pi mm round, 1570.8 mm.
+    const auto metric = likelySlip(typed("1571 mm", Kind::Length), window("495 mm", "505 mm", Kind::Length));
+    REQUIRE(metric);
+    CHECK(plain(metric->text).find("a diameter of 500.1 mm") != std::string::npos);
+    // 20 in across is 62 27/32 in round.
+    const auto us = likelySlip(typed("62.84 in", Kind::Length), window("19.8 in", "20.2 in", Kind::Length));
+    REQUIRE(us);
+    CHECK(plain(us->text, UnitSystem::Us).find("a diameter of 20.00 in") != std::string::npos);
 }
 
 TEST_CASE("a window open at one end gives no hint")
