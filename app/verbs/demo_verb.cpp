@@ -9,6 +9,7 @@
 #include "app/verbs/verbs.h"
 #include "core/base/file.h"
 #include "core/records/texts.h"
+#include "core/units/plain.h"
 
 namespace taut::app::verbs {
 
@@ -99,7 +100,7 @@ void tellStages(const run::Run& run, const Console& console)
         const char* state = "open";
         if (run.stageState(i) == run::StageState::Done) state = "done";
         if (run.stageState(i) == run::StageState::DoneWithDeviation) state = "done with a deviation";
-        rows.push_back({"  " + stage.id, std::to_string(steps) + " steps", state});
+        rows.push_back({"  " + plain(stage.title, run.began().units), std::to_string(steps) + " steps", state});
     }
     console.out << table(rows);
 }

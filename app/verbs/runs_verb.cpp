@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <charconv>
 #include <ostream>
 
@@ -6,7 +7,10 @@
 #include "app/verbs/verbs.h"
 #include "core/base/clock.h"
 #include "core/logbook/logbook.h"
+#include "core/report/parts.h"
 #include "core/run/run.h"
+#include "core/run/words.h"
+#include "core/units/plain.h"
 
 namespace taut::app::verbs {
 
@@ -72,6 +76,13 @@ Json runJson(const records::RunRow& row)
         .set("reviewed_by", orNull(row.reviewedBy));
 }
 
+/// A word of a file as people write it: "with deviations".
+std::string spoken(std::string word)
+{
+    std::replace(word.begin(), word.end(), '_', ' ');
+    return word;
+}
+
 std::string shownTime(std::int64_t utcMs)
 {
     if (utcMs == 0) return "-";
@@ -100,7 +111,7 @@ Exit list(const records::Reader& reader, const records::RunQuery& query, const O
         {"run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state", "verdict"}};
     for (const records::RunRow& row : page->rows)
         rows.push_back({row.run, row.press, row.job, row.substrate, row.roll, row.operatorName, shownTime(row.begunMs),
-                        shownTime(row.endedMs), row.state, row.verdict});
+                        shownTime(row.endedMs), row.state, spoken(row.verdict)});
     console.out << table(rows);
     if (!page->next.empty()) console.out << "There are more: tautweb runs --after " << page->next << '\n';
     return Exit::Done;
@@ -113,12 +124,17 @@ void tell(const seal::Seal& seal, const run::Run& run, const Console& console)
     console.out << "run " << run.id() << ", press " << began.sources.press.id << ", job " << began.sources.job.id
                 << ", roll " << run.sources().roll.id << ", by " << run.operatorName() << "\nseal " << seal.seq
                 << ", link " << hex(seal.link) << "\n\n";
-    std::vector<std::vector<std::string>> rows{{"step", "state", "entered", "verdict", "by"}};
+    const UnitSystem system = run.began().units;
+    std::vector<std::vector<std::string>> rows{{"step", "state", "entered", "verdict", "by", "what it is"}};
     for (const procedure::Step& step : run.plan().steps) {
         const run::StepStanding standing = run.standing(step.id);
         const bool answered = standing.answer.has_value();
-        rows.push_back({step.id.value, run::stateWord(standing.state), answered ? standing.answer->entered : "",
-                        answered ? verdict::verdictWord(standing.answer->judgement.verdict) : "", standing.byName});
+        // A fact has nothing to be judged by.
+        const bool judged = answered && standing.answer->value;
+        rows.push_back({step.id.value, spoken(run::stateWord(standing.state)),
+                        answered ? plain(run::enteredSaid(&step, standing.answer->entered), system) : "",
+                        judged ? verdict::verdictWord(standing.answer->judgement.verdict) : "", standing.byName,
+                        plain(report::nameOf(step, run.targets().find(step.target)), system)});
     }
     console.out << table(rows);
 }

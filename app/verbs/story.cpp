@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "app/seams/resources.h"
+#include "core/report/parts.h"
+#include "core/run/words.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
 #include "core/units/plain.h"
@@ -200,30 +202,43 @@ void Storyteller::remember(const AnswerEntry& entry, const Run& run)
 {
     const UnitSystem system = run.began().units;
     const auto say = [&](Text text) { m_happened.push_back(plain(text, system)); };
+    const auto told = [](std::string words) {
+        // The sentence that it goes into has a full stop of its own.
+        if (words.ends_with('.')) words.pop_back();
+        return words;
+    };
+    const procedure::Step* step = run.plan().find(StepId{entry.step});
+    const std::vector<Text> name{step == nullptr ? Text("%1", {entry.step})
+                                                 : report::nameOf(*step, run.targets().find(step->target))};
     if (entry.act == "answer" || entry.act == "correct") {
         const run::StepStanding standing = run.standing(StepId{entry.step});
         if (!standing.answer) return;
         const verdict::Verdict verdict = standing.answer->judgement.verdict;
+        const std::vector<Text> entered{run::enteredSaid(step, entry.entered)};
         if (verdict == verdict::Verdict::Near)
-            say({"%1: %2 is within the limits, but nearer to one than the gauge can tell.",
-                 {entry.step, entry.entered}});
-        if (verdict == verdict::Verdict::Outside) say({"%1: %2 is outside the window.", {entry.step, entry.entered}});
+            say({"\u201c%1\u201d answered %2: within the limits, but nearer to one than the gauge can tell.",
+                 {name, entered}});
+        if (verdict == verdict::Verdict::Outside)
+            say({"\u201c%1\u201d answered %2: outside the window.", {name, entered}});
     } else if (entry.act == "skip") {
-        say({"%1 does not apply: %2.", {entry.step, entry.reason}});
+        say({"\u201c%1\u201d does not apply: %2.", {name, told(entry.reason)}});
     } else if (entry.act == "deviation") {
-        say({"%1: %2 accepted the deviation: %3.",
-             {entry.step, actor(entry.supervisor).value()->name(), entry.reason}});
+        say({"\u201c%1\u201d: %2 accepted the deviation: %3.",
+             {name, actor(entry.supervisor).value()->name(), told(entry.reason)}});
     } else if (entry.act == "change_roll") {
         // Of what had been done; what was still open is not done again.
         const auto* changed = std::get_if<run::InputsChanged>(&run.events().back().happening());
         say({"The roll was changed to %1; steps to be done again: %2.",
              {entry.roll, static_cast<std::int64_t>(changed == nullptr ? 0 : changed->stale.size())}});
     } else if (entry.act == "repeat_stage") {
-        say({"The stage %1 is done again: %2.", {entry.stage, entry.cause}});
+        for (const procedure::PlanStage& stage : run.plan().stages)
+            if (stage.id == entry.stage)
+                say({"The stage \u201c%1\u201d is done again: %2.",
+                     {std::vector<Text>{stage.title}, std::vector<Text>{run::causeSaid(entry.cause)}}});
     } else if (entry.act == "hand_over") {
         say({"Handed over to %1.", {run.operatorName()}});
     } else if (entry.act == "interrupt") {
-        say({"Interrupted: %1.", {entry.reason}});
+        say({"Interrupted: %1.", {std::vector<Text>{run::interruptionSaid(entry.reason)}}});
     } else if (entry.act == "kill") {
         say("The program was ended in the middle and started again.");
     }
@@ -285,7 +300,7 @@ Result<Told> Storyteller::tell(const Answers& answers, const std::string& parent
     if (answers.ends == "abandoned") {
         if (auto done = perform(*open, run::Abandon{answers.reason}, m_by, nextName(open->run(), answers.file)); !done)
             return done.error();
-        m_happened.push_back("Abandoned: " + answers.reason + '.');
+        m_happened.push_back("Abandoned: " + answers.reason + (answers.reason.ends_with('.') ? "" : "."));
     } else if (auto done = perform(*open, run::SignOff{answers.remarks}, m_by, nextName(open->run(), answers.file));
                !done) {
         return done.error();

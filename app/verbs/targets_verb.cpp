@@ -2,6 +2,7 @@
 #include <ostream>
 
 #include "app/drawing/chart_picture.h"
+#include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/verbs/inputs_from.h"
 #include "app/verbs/verbs.h"
@@ -33,7 +34,8 @@ std::string valueText(const targets::TargetValue& value, UnitSystem system)
 {
     if (const auto* quantity = std::get_if<Quantity>(&value)) return format(*quantity, system);
     if (const auto* yes = std::get_if<bool>(&value)) return *yes ? "yes" : "no";
-    return std::get<std::string>(value);
+    // A word as the screens say it; the JSON carries the word itself.
+    return app::valueText(value, system).toStdString();
 }
 
 /// The last column: by which relation and rule, or what is missing, or why not.

@@ -10,22 +10,6 @@ namespace {
 
 std::int64_t count(std::size_t n) { return static_cast<std::int64_t>(n); }
 
-Text causeText(const std::string& cause)
-{
-    if (cause == "web_break") return "web break";
-    if (cause == "wrong_roll") return "wrong roll";
-    return cause == "other" ? Text("another cause") : data(cause);
-}
-
-Text whyInterrupted(const std::string& reason)
-{
-    if (reason == "ended_without_sign_off") return "the program ended";
-    if (reason == "power") return "power cut";
-    if (reason == "break") return "break";
-    if (reason == "stop_by_other") return "somebody else stopped the press";
-    return data(reason);
-}
-
 /// What an event tells in a history: what happened, and the words that belong to it. Nothing for ordinary answers.
 struct Told {
     Text what;
@@ -88,7 +72,7 @@ public:
     }
     std::optional<Told> operator()(const run::Interrupted& stopped)
     {
-        return Told{"interrupted", {whyInterrupted(stopped.reason)}};
+        return Told{"interrupted", {run::interruptionSaid(stopped.reason)}};
     }
     std::optional<Told> operator()(const run::Resumed& resumed)
     {
@@ -102,7 +86,7 @@ public:
     }
     std::optional<Told> operator()(const run::Repeated& repeated)
     {
-        return Told{"stage done again", {stage(repeated.stage), causeText(repeated.cause)}};
+        return Told{"stage done again", {stage(repeated.stage), run::causeSaid(repeated.cause)}};
     }
     std::optional<Told> operator()(const run::Noted& noted)
     {

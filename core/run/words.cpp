@@ -98,6 +98,22 @@ Text holderSaid(const procedure::Plan& plan, const std::string& holder, const st
     return {"%1 (%2)", {holder, std::vector<Text>{stopSaid(plan, where)}}};
 }
 
+Text causeSaid(std::string_view cause)
+{
+    if (cause == "web_break") return "web break";
+    if (cause == "wrong_roll") return "wrong roll";
+    return cause == "other" ? Text("another cause") : Text("%1", {std::string(cause)});
+}
+
+Text interruptionSaid(std::string_view reason)
+{
+    if (reason == "ended_without_sign_off") return "the program ended";
+    if (reason == "power") return "power cut";
+    if (reason == "break") return "break";
+    if (reason == "stop_by_other") return "somebody else stopped the press";
+    return {"%1", {std::string(reason)}};
+}
+
 Text enteredSaid(const procedure::Step* step, const std::string& entered)
 {
     using procedure::StepKind;
@@ -109,6 +125,7 @@ Text enteredSaid(const procedure::Step* step, const std::string& entered)
             step->kind == StepKind::Confirm || step->kind == StepKind::Call || step->kind == StepKind::Motion;
         if (stated && entered == "yes") return "yes";
         if (stated && entered == "done") return "done";
+        if (step->kind == StepKind::Hold) return {"held by %1", {entered}};
     }
     return {"%1", {entered}};
 }

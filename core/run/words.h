@@ -21,8 +21,12 @@ namespace taut::run {
 [[nodiscard]] Text stopSaid(const procedure::Plan& plan, const std::string& where);
 /// "Ana (latch at the panel)"
 [[nodiscard]] Text holderSaid(const procedure::Plan& plan, const std::string& holder, const std::string& where);
-/// An answer as it is told: a choice in the words that its button shows, "yes" and "done" as words, anything else as it
-/// was entered. `step` may be nullptr: a step that the plan no longer has.
+/// Why a stage was done again ("web_break"): "web break". What is no known word is told as it stands.
+[[nodiscard]] Text causeSaid(std::string_view cause);
+/// What interrupted a run ("stop_by_other"): "somebody else stopped the press".
+[[nodiscard]] Text interruptionSaid(std::string_view reason);
+/// An answer as it is told: a choice in the words that its button shows, "yes" and "done" as words, a stop as held by
+/// whom, anything else as it was entered. `step` may be nullptr: a step that the plan no longer has.
 [[nodiscard]] Text enteredSaid(const procedure::Step* step, const std::string& entered);
 
 }  // namespace taut::run

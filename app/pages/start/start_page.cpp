@@ -117,7 +117,17 @@ void StartPage::addOpenRun(const std::string& runId)
     auto* box = new QWidget(m_topBox);
     auto* row = new QHBoxLayout(box);
     row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(wrapped(tr("Run %1 has begun and is not signed.").arg(dataText(runId)), "strong", box), 1);
+    // Whoever comes knows a run by its press, its job and whose it is, not by its number.
+    QString sentence = tr("Run %1 has begun and is not signed.").arg(dataText(runId));
+    records::RunQuery query;
+    query.state = "open";
+    if (const auto open = m_session->reader()->runs(query, ""))
+        for (const records::RunRow& one : open->rows)
+            if (one.run == runId)
+                sentence =
+                    tr("Press %1, job %2: the run of %3 has begun and is not signed (%4).")
+                        .arg(dataText(one.press), dataText(one.job), dataText(one.operatorName), dataText(runId));
+    row->addWidget(wrapped(sentence, "strong", box), 1);
     auto* on = worded(tr("Go on with it"), "main", box);
     on->setMinimumHeight(sizes().control);
     on->setEnabled(m_session->actor().has_value() && !m_session->busy());

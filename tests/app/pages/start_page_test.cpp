@@ -279,6 +279,13 @@ TEST_CASE("an open run stands first and is gone on with by whoever signs in")
     auto* on = called<QAbstractButton>(s.page, "Go on with it");
     REQUIRE(on);
     REQUIRE(on->isEnabled());
+    // Known by its press, its job and whose it is.
+    QStringList said;
+    for (const auto* label : s.page.findChildren<QLabel*>())
+        if (label->isVisible()) said << label->text();
+    CHECK(said.join(QLatin1Char('\n'))
+              .contains(QStringLiteral("Press north, job J-2101: the run of %1 has begun and is not signed")
+                            .arg(QString::fromStdString(s.session.actor()->name()))));
     QTest::mouseClick(on, Qt::LeftButton);
     until([&] { return s.session.run() != nullptr; }, "resumed");
 }

@@ -123,9 +123,12 @@ TEST_CASE("the demo as a process leaves a logbook, a sheet and its story, twice 
     }
     const Ran plain = runProgram({"demo", "--out", folder.path().string(), "--press", "south"});
     CHECK(plain.exit == 0);
-    for (const char* words : {"safety", "hand_over", "done", "outside the window", "accepted the deviation",
-                              "1 deviation,", "sheet", "logbook"})
+    for (const char* words : {"Safety", "Hand-over to inking", "web break", "done", "outside the window",
+                              "accepted the deviation", "1 deviation,", "sheet", "logbook"})
         CHECK(plain.out.find(words) != std::string::npos);
+    // The story is for people: no word of a file in it.
+    const std::size_t story = plain.out.find("\n\n"), files = plain.out.find("\nrun ");
+    CHECK(plain.out.substr(story, files - story).find('_') == std::string::npos);
 }
 
 TEST_CASE("a demo with a line missing or wrong ends with that step's name and exit 3")

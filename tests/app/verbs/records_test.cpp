@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 #include <fstream>
+#include <sstream>
 
 #include "core/base/crypto.h"
 #include "core/base/file.h"
@@ -62,6 +63,32 @@ TEST_CASE("runs lists newest first, page by page, with every column")
     const Json rest = runInside({"runs", "--logbook", shop().file, "--after", page["next"].text(), "--json"}).json();
     REQUIRE(rest["runs"].items().size() == 1);
     CHECK(rest["runs"].items()[0]["run"].text() == shop().first);
+}
+
+TEST_CASE("the lists for people hold words, not the words of a file")
+{
+    Stage stage;
+    const auto told = stage.tell(answersOf("north"));
+    if (!told) FAIL(sentence(told.error()));
+    stage.writer.reset();
+    const std::string file = stage.folder / "demo.logbook";
+    const Ran all = runInside({"runs", "--logbook", file});
+    CHECK(all.out.find("with deviations") != std::string::npos);
+    CHECK(all.out.find('_') == std::string::npos);
+    const Ran one = runInside({"runs", told->runId, "--logbook", file});
+    // A step's id stands in its first column, for the answers of a demo, and what it is stands beside it.
+    for (const char* words : {"held by Inka Thorsby", "From the top of the roll", "Roll centre from the frame", "yes"})
+        CHECK(one.out.find(words) != std::string::npos);
+    std::size_t lines = 0;
+    std::istringstream rows(one.out.substr(one.out.find("\n\n") + 2));
+    for (std::string line; std::getline(rows, line); ++lines) {
+        INFO(line);
+        const std::size_t id = line.find(' ');
+        CHECK(line.find('_', id) == std::string::npos);
+    }
+    CHECK(lines > 50);
+    CHECK(runInside({"runs", "--logbook", file, "--json"}).json()["runs"].items()[0]["verdict"].text() ==
+          "with_deviations");
 }
 
 TEST_CASE("runs narrows by press, state and day")
