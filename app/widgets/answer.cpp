@@ -32,7 +32,7 @@ public:
         const bool call = content.step.kind == procedure::StepKind::Call;
         if (content.step.waitSeconds > 0 && !call) addWait(layout, content.step.waitSeconds);
         if (content.step.vital && !call) {
-            auto* button = new HoldButton(tr("Yes, I have seen it: hold"), foot());
+            auto* button = new HoldButton(tr("Hold to confirm: I have seen it"), foot());
             connect(button, &HoldButton::held, this, [this] { answer(m_content, QStringLiteral("yes")); });
             m_button = button;
         } else {

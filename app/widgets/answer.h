@@ -62,6 +62,7 @@ public:
 signals:
     void command(const taut::run::Command& command);
     void resized();                              ///< the foot needs another height
+    void followed();                             ///< what stands in the foot follows what is typed
     void refused(const taut::Finding& finding);  ///< seen here, before asking: nothing entered is lost
 
 protected:

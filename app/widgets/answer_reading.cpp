@@ -193,6 +193,7 @@ void ReadingArea::follow()
         m_hint->setText(tr("Type the value with its unit."));
     }
     m_hint->setVisible(!m_hint->text().isEmpty());
+    emit followed();
 }
 
 void ReadingArea::enter()

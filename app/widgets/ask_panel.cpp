@@ -55,6 +55,8 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     m_layout->addWidget(m_foot);
     connect(m_accept, &QPushButton::clicked, this, &AskPanel::give);
     connect(m_back, &QPushButton::clicked, this, &AskPanel::cancelled);
+    connect(m_finding, &FindingStrip::understood, this,
+            [this] { (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus(); });
 }
 
 QWidget* AskPanel::makeField(const Field& field)

@@ -74,6 +74,23 @@ private:
     procedure::SignalWord m_word{};
 };
 
+/// Alt and a letter is meant for a button. Where none has that letter just now, a field would take it as typed.
+class NoAltLetters final : public QObject {
+public:
+    using QObject::QObject;
+    bool eventFilter(QObject*, QEvent* event) override
+    {
+        if (event->type() != QEvent::KeyPress) return false;
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->modifiers().testFlag(Qt::AltModifier) && !key->modifiers().testFlag(Qt::ControlModifier) &&
+            !key->text().isEmpty() && key->text()[0].isPrint()) {
+            event->ignore();  // the page may still know it
+            return true;
+        }
+        return false;
+    }
+};
+
 }  // namespace
 
 QLabel* wrapped(const QString& text, const char* role, QWidget* parent)
@@ -97,6 +114,7 @@ void named(QWidget* field, const QString& name)
 {
     QString plain = name;
     field->setAccessibleName(plain.remove(QLatin1Char('&')));
+    if (qobject_cast<QLineEdit*>(field)) field->installEventFilter(new NoAltLetters(field));
     // Only this delegate gives the rows of an open list the height that the style sheet asks for.
     if (auto* list = qobject_cast<QComboBox*>(field)) list->setItemDelegate(new QStyledItemDelegate(list));
 }
@@ -333,14 +351,18 @@ FindingStrip::FindingStrip(QWidget* parent) : QWidget(parent)
     layout->addLayout(words, 1);
     layout->addWidget(m_close, 0, Qt::AlignVCenter);
     connect(m_close, &QPushButton::clicked, this, [this] {
-        clear();
+        // Before it goes: the focus of something hidden falls to whatever comes next, and that may withdraw a press.
+        if (m_before && m_before->isVisible() && m_before->isEnabled()) m_before->setFocus();
         emit understood();
+        clear();
+        emit gone();
     });
     hide();
 }
 
 void FindingStrip::say(const Finding& finding, UnitSystem system)
 {
+    if (QWidget* focus = window()->focusWidget(); focus != nullptr && !isAncestorOf(focus)) m_before = focus;
     m_head->setText(words(finding.text, system));
     m_text->setText(words(finding.remedy, system));
     m_text->setVisible(!finding.remedy.empty());

@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QWidget>
 
@@ -58,7 +59,8 @@ private:
 
 /// A button with a word; the name for assistive technology is the word without its mnemonic.
 [[nodiscard]] QPushButton* worded(const QString& text, const char* role, QWidget* parent);
-/// Names a field for assistive technology, as its label does for the eye; a list also gets rows that a finger can hit.
+/// Names a field for assistive technology, as its label does for the eye; a list also gets rows that a finger can hit,
+/// and a line to type in takes no letter that was pressed with Alt.
 void named(QWidget* field, const QString& name);
 
 /// A list to choose from: it shows that it opens, and a wheel turned over it on the way past does not change it.
@@ -117,7 +119,8 @@ public:
     [[nodiscard]] QString text() const { return m_text->text(); }
 
 signals:
-    void understood();
+    void understood();  ///< it is about to go: whoever owns it takes the focus back
+    void gone();        ///< its room is free
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -126,6 +129,7 @@ private:
     QLabel* m_head;
     QLabel* m_text;
     QPushButton* m_close;
+    QPointer<QWidget> m_before;  // what had the focus when it came up
 };
 
 }  // namespace taut::app

@@ -105,6 +105,7 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     connect(m_atHand, &QComboBox::currentIndexChanged, this, &RollForm::settle);
     connect(accept, &QPushButton::clicked, this, &RollForm::give);
     connect(back, &QPushButton::clicked, this, &RollForm::cancelled);
+    connect(m_finding, &FindingStrip::understood, m_atHand, qOverload<>(&QWidget::setFocus));
 }
 
 QLineEdit* RollForm::addLine(QGridLayout* grid, int cell, const QString& label, const QString& hint)

@@ -207,6 +207,7 @@ void StepCard::showAnswer()
                 });
         },
         Qt::QueuedConnection);
+    connect(m_area, &AnswerArea::followed, this, &StepCard::followFoot, Qt::QueuedConnection);
     const bool deviable = m_content.standing.state == run::StepState::Outside && m_content.step.waivable &&
                           m_content.step.kind == procedure::StepKind::Reading;
     if (!deviable) return;

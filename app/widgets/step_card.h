@@ -56,6 +56,8 @@ private:
     void askSupervisor(bool ask);
     void placeFoot();
     void pinFoot(bool pinned);
+    void followFoot();
+    [[nodiscard]] int footWanted() const;
     void fitSay();
     void refit();
     StepContent m_content;
@@ -67,6 +69,7 @@ private:
     FindingStrip* m_finding;
     AnswerArea* m_area = nullptr;
     QWidget *m_foot, *m_answers;
+    int m_footHeight = 0;  // that the height was shared for
     bool m_pinned = true, m_namesStage = false;
     AskPanel* m_supervisor;
     QPushButton* m_first;

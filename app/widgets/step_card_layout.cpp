@@ -69,7 +69,8 @@ void StepCard::build()
     m_first->setObjectName(QStringLiteral("comesFirst"));
     m_footLayout->addWidget(m_first);
     connect(m_first, &QPushButton::clicked, this, &StepCard::firstWanted);
-    connect(m_finding, &FindingStrip::understood, this, &StepCard::refit, Qt::QueuedConnection);
+    connect(m_finding, &FindingStrip::understood, this, &StepCard::focusAnswer);
+    connect(m_finding, &FindingStrip::gone, this, &StepCard::refit, Qt::QueuedConnection);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(20, 8, 20, 8);
     layout->setSpacing(8);
@@ -95,10 +96,23 @@ void StepCard::placeFoot()
 {
     constexpr int kLeastBody = 150;
     if (m_supervisor->isVisibleTo(this)) return;
-    m_foot->layout()->activate();
-    const int wanted = m_foot->hasHeightForWidth() ? m_foot->heightForWidth(width() - 40) : m_foot->sizeHint().height();
+    const int wanted = m_footHeight = footWanted();
     const int said = m_finding->isVisibleTo(this) ? m_finding->heightForWidth(width() - 40) : 0;
     pinFoot(wanted + said <= height() - kLeastBody);
+}
+
+int StepCard::footWanted() const
+{
+    m_foot->layout()->activate();
+    return m_foot->hasHeightForWidth() ? m_foot->heightForWidth(width() - 40) : m_foot->sizeHint().height();
+}
+
+/// What is typed may make the foot higher (a hint, a bar with a reading) or lower: what is asked gets the rest.
+void StepCard::followFoot()
+{
+    if (footWanted() == m_footHeight) return;
+    refit();
+    if (!m_pinned && m_area && m_area->field()) m_scroll->ensureWidgetVisible(m_area->field());
 }
 
 void StepCard::pinFoot(bool pinned)
@@ -122,8 +136,13 @@ void StepCard::fitSay()
 {
     layout()->activate();
     QWidget* body = m_scroll->widget();
-    for (const char* role : {"say", "longSay", "head", ""}) {
+    constexpr struct {
+        const char* role;
+        int spacing;
+    } kSizes[] = {{"say", 10}, {"longSay", 10}, {"head", 10}, {"", 10}, {"", 4}};
+    for (const auto& [role, spacing] : kSizes) {
         withRole(m_say, role);
+        m_bodyLayout->setSpacing(spacing);
         m_say->style()->unpolish(m_say);
         m_say->style()->polish(m_say);
         m_bodyLayout->invalidate();

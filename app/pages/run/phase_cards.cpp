@@ -111,6 +111,7 @@ MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
     scroll->setWidget(said);
     layout->addWidget(scroll, 1);
     m_finding = new FindingStrip(this);
+    connect(m_finding, &FindingStrip::understood, this, [this] { first()->setFocus(); });
     layout->addWidget(m_finding);
     m_writing = writingLabel(this);
     layout->addWidget(m_writing);
@@ -177,6 +178,7 @@ WithdrawnCard::WithdrawnCard(QWidget* parent) : QWidget(parent)
     layout->addWidget(m_done);
     layout->addStretch(1);
     m_finding = new FindingStrip(this);
+    connect(m_finding, &FindingStrip::understood, this, [this] { first()->setFocus(); });
     layout->addWidget(m_finding);
     m_writing = writingLabel(this);
     layout->addWidget(m_writing);
@@ -216,6 +218,8 @@ void WithdrawnCard::setBusy(bool busy)
     m_writing->setVisible(busy);
     setEnabled(!busy);
 }
+
+QWidget* WithdrawnCard::first() { return m_done->isEnabled() ? static_cast<QWidget*>(m_done) : this; }
 
 void WithdrawnCard::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
 

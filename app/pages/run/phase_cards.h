@@ -52,6 +52,8 @@ public:
     void show(const run::Run& run, const PersonChoice& actor);
     void setBusy(bool busy);
     void refuse(const Finding& finding);
+    /// Where whoever may give it back begins; the card itself for everybody else.
+    [[nodiscard]] QWidget* first();
 
 signals:
     void giveBack(const QString& done);

@@ -117,6 +117,12 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     connect(m_held, &HeldStops::command, this, &ReviewCard::command);
     layout->addWidget(m_held);
     m_finding = new FindingStrip(this);
+    connect(m_finding, &FindingStrip::understood, this, [this] {
+        if (m_pin->isEnabled())
+            m_pin->setFocus();
+        else
+            first()->setFocus();
+    });
     layout->addWidget(m_finding);
     m_writing = withRole(new QLabel(tr("Sealing\u2026"), this), "strong");
     m_writing->hide();

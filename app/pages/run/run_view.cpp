@@ -106,6 +106,9 @@ void RunView::refuse(const Finding& finding)
         m_review->refuse(finding);
     else
         m_card->refuse(finding);
+    // While it was asked nothing on the card could hold the focus, and it went to whatever comes next on the page.
+    const bool wandered = !m_middle->isAncestorOf(window()->focusWidget());
+    if (!m_act && wandered && !m_actor.id.isEmpty()) focusCard();
 }
 
 void RunView::refresh()
@@ -148,10 +151,19 @@ void RunView::showCard()
     placeColumns();
     // While nobody is signed in the focus belongs to the PIN.
     if (m_actor.id.isEmpty() || m_beside != Beside::Card) return;
+    focusCard();
+}
+
+/// To what the card that is seen is answered with.
+void RunView::focusCard()
+{
+    const QWidget* card = m_middle->currentWidget();
     if (card == m_card)
         m_card->focusAnswer();
     else if (card == m_safe)
         m_safe->first()->setFocus();
+    else if (card == m_withdrawn)
+        m_withdrawn->first()->setFocus();
     else if (card == m_review)
         m_review->first()->setFocus();
 }

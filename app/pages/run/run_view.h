@@ -77,6 +77,7 @@ private:
     void placeColumns();
     void look(Beside beside);
     void showCard();
+    void focusCard();
     void closePanel();
     void answered(const QStringList& values, const QString& person, const QString& pin);
     [[nodiscard]] const procedure::Step* step() const;

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTest>
+
+#include "app/pages/run/run_view.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/hold_button.h"
+#include "app/widgets/step_card.h"
+#include "app/widgets/theme.h"
+#include "tests/app/run_page/walk_support.h"
+
+using namespace taut;
+using namespace taut::app;
+using walk::Walk;
+using K = procedure::StepKind;
+
+namespace {
+
+/// The run page as 1366 x 768 leaves it, with somebody signed in.
+struct Page {
+    RunView view;
+    explicit Page(const Walk& w, double scale = 1.0)
+    {
+        applyTheme({false, scale, 1.0});
+        view.setActor({QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator});
+        view.resize(1342, 628);
+        view.show(w.run);
+        static_cast<QWidget&>(view).show();
+        view.activateWindow();
+        settle();
+    }
+    static void settle()
+    {
+        for (int i = 0; i < 6; ++i) QApplication::processEvents();
+    }
+    template <class W>
+    W* visible(const char* name)
+    {
+        for (W* w : view.findChildren<W*>(QString::fromLatin1(name)))
+            if (w->isVisible()) return w;
+        FAIL("nothing visible is called " << name);
+        return nullptr;
+    }
+    template <class W>
+    W* called(const char* name)
+    {
+        for (W* w : view.findChildren<W*>())
+            if (w->isVisible() && w->accessibleName() == QString::fromLatin1(name)) return w;
+        FAIL("nothing visible is called " << name);
+        return nullptr;
+    }
+};
+
+Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
+
+}  // namespace
+
+TEST_CASE("a letter pressed with Alt is not typed into the field of the step")
+{
+    Walk w = north();
+    w.until(K::Scan);
+    Page page(w);
+    auto* field = page.visible<QLineEdit>("field");
+    field->setFocus();
+    for (const char letter : {'n', 'e', 'z', 'k', '7'}) {
+        // As a window system sends it when no button has the letter: with its text.
+        const QString text(QLatin1Char{letter});
+        QKeyEvent press(QEvent::KeyPress, text.toUpper()[0].unicode(), Qt::AltModifier, text);
+        QApplication::sendEvent(field, &press);
+        CAPTURE(letter);
+        CHECK(field->text().isEmpty());
+    }
+    QTest::keyClicks(field, QStringLiteral("R0041"));
+    CHECK(field->text() == QStringLiteral("R0041"));
+}
+
+TEST_CASE("when a message is closed the focus goes back to what the step is answered with")
+{
+    for (const K kind : {K::Confirm, K::Reading, K::Scan, K::Choice, K::Hold}) {
+        Walk w = north();
+        w.until(kind);
+        Page page(w);
+        CAPTURE(static_cast<int>(kind));
+        // As it comes from the disk: while it was asked the card could not be touched.
+        page.view.setBusy(true);
+        page.view.setBusy(false);
+        page.view.refuse(taut::refuse("answer.test", "x", "That was not taken.", "Look again."));
+        Page::settle();
+        auto* card = page.view.findChild<StepCard*>();
+        CHECK((page.view.focusWidget() == card || card->isAncestorOf(page.view.focusWidget())));
+        auto* understood = page.called<QAbstractButton>("Understood");
+        SECTION("by mouse") { QTest::mouseClick(understood, Qt::LeftButton); }
+        SECTION("by key")
+        {
+            understood->setFocus();
+            QTest::keyClick(understood, Qt::Key_Space);
+        }
+        Page::settle();
+        QWidget* focus = page.view.focusWidget();
+        REQUIRE(focus);
+        CHECK(focus->objectName() != QStringLiteral("act%1").arg(static_cast<int>(RunAct::Withdraw)));
+        if (kind == K::Choice)
+            CHECK(focus == card);  // no choice has the focus beforehand
+        else
+            CHECK(focus == card->area()->first());
+    }
+}
+
+TEST_CASE("holding is asked for before what is confirmed by it, on one line")
+{
+    Walk w = north();
+    REQUIRE(w.untilStep([](const procedure::Step& s) { return s.kind == K::Confirm && s.vital; }));
+    Page page(w);
+    auto* button = page.visible<HoldButton>("answer");
+    CHECK(button->text() == QStringLiteral("Hold to confirm: I have seen it"));
+    CHECK(button->width() >= button->sizeHint().width());
+}
+
+TEST_CASE("what is asked is still read without scrolling after a reading was typed")
+{
+    Walk w = north();
+    int readings = 0, seenWhole = 0;
+    while (w.until(K::Reading)) {
+        const procedure::Step step = *w.next();
+        {
+            Page page(w);
+            auto* field = page.visible<QLineEdit>("field");
+            auto* scroll = page.view.findChild<StepCard*>()->findChild<QScrollArea*>();
+            for (const char* typed : {"7", "7 mm", "7 x", "99999999"}) {
+                field->clear();
+                QTest::keyClicks(field, QString::fromLatin1(typed));
+                Page::settle();
+                CAPTURE(step.id.value, typed);
+                // Either everything is seen, or the words are as small and close as they get.
+                const bool small = page.visible<QLabel>("say")->property("role").toByteArray().isEmpty();
+                CHECK((scroll->verticalScrollBar()->maximum() == 0 || small));
+                seenWhole += scroll->verticalScrollBar()->maximum() == 0 ? 1 : 0;
+                CHECK(field->hasFocus());
+            }
+        }
+        ++readings;
+        w.answerWell(step);
+    }
+    CHECK(readings > 5);
+    CHECK(seenWhole > readings);
+}
