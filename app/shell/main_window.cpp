@@ -15,6 +15,7 @@
 #include "app/pages/history/history_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/start/start_page.h"
+#include "app/shell/leave_strip.h"
 #include "app/shell/sign_in_strip.h"
 #include "app/widgets/screen_keys.h"
 #include "app/widgets/theme.h"
@@ -52,6 +53,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_doors->setExclusive(true);
     m_signIn = new SignInStrip(m_session, this);
     m_refusal = new FindingStrip(this);
+    m_leave = new LeaveStrip(this);
     m_start = new StartPage(m_session, this);
     m_run = new RunPage(m_session, this);
     m_history = new HistoryPage(m_session, this);
@@ -65,6 +67,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     column->setContentsMargins(12, 8, 12, 8);
     column->addLayout(top);
     column->addWidget(ruledLine(this));
+    column->addWidget(m_leave);
     column->addWidget(m_refusal);
     column->addWidget(m_pages, 1);
     for (const auto& [name, door] : {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor)}) {
@@ -93,7 +96,14 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);
     connect(keys, &QPushButton::toggled, m_keys, &ScreenKeys::setWanted);
     connect(m_keys, &ScreenKeys::wantedChanged, keys, &QPushButton::setChecked);
-    connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
+    auto* quit = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q), this);
+    quit->setAutoRepeat(false);
+    connect(quit, &QShortcut::activated, this, &QWidget::close);
+    connect(m_leave, &LeaveStrip::quit, this, [this] {
+        m_told = true;
+        close();
+    });
+    connect(m_session, &Session::runChanged, m_leave, &QWidget::hide);
     connect(m_session, &Session::runChanged, this, &MainWindow::showRunDoor);
     connect(m_session, &Session::runChanged, m_refusal, &FindingStrip::clear);
     connect(m_session, &Session::actorChanged, m_refusal, &FindingStrip::clear);
@@ -121,6 +131,13 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
+    const run::Run* run = m_session->run();
+    const bool open = run != nullptr && run->phase() != run::Phase::Completed && run->phase() != run::Phase::Abandoned;
+    // A PC that shuts down is not kept waiting for an answer.
+    if (open && !m_told && !qApp->isSavingSession()) {
+        m_leave->ask(*run);
+        return event->ignore();
+    }
     settings().setValue(QStringLiteral("window"), saveGeometry());
     QWidget::closeEvent(event);
 }

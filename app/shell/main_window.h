@@ -12,6 +12,7 @@
 namespace taut::app {
 
 class HistoryPage;
+class LeaveStrip;
 class RunPage;
 class ScreenKeys;
 class SignInStrip;
@@ -46,6 +47,8 @@ private:
     HistoryPage* m_history;
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;
+    LeaveStrip* m_leave;
+    bool m_told = false;  // that the run stays open
     ScreenKeys* m_keys;
     int m_letGo = 0;        // the key that was let go last
     quint64 m_letGoAt = 0;  // and when

@@ -177,6 +177,48 @@ TEST_CASE("the doors are opened by mouse and by Alt and a number, and a run stan
     CHECK(visible<StartPage>(w.window));
 }
 
+TEST_CASE("a window closed in the middle of a run says first that the run stays open, and then quits")
+{
+    Window w;
+    const auto asked = [&] { return visible<QPushButton>(w.window, "stay"); };
+    signIn(w.session(), "p-2");
+    begin(w.session());
+    const QString run = QString::fromStdString(w.session().run()->id());
+    QTest::qWait(0);
+    QWidget* before = w.window.focusWidget();
+    QTest::keyClick(&w.window, Qt::Key_Q, Qt::ControlModifier);
+    until([&] { return asked() != nullptr; }, "the window asks");
+    CHECK(w.window.isVisible());
+    CHECK(asked()->hasFocus());
+    CHECK(asked()->parentWidget()->accessibleName().contains(run));
+    CHECK(asked()->parentWidget()->accessibleName().contains(QStringLiteral("goes on from the start page")));
+    // Enter, still on its way from the step, stays.
+    QTest::keyClick(w.window.focusWidget(), Qt::Key_Return);
+    CHECK(w.window.isVisible());
+    CHECK_FALSE(asked());
+    CHECK(w.window.focusWidget() == before);
+    CHECK_FALSE(w.window.close());
+    REQUIRE(asked());
+    CHECK(asked()->hasFocus());
+    QTest::keyClick(w.window.focusWidget(), Qt::Key_Escape);
+    CHECK_FALSE(asked());
+    CHECK_FALSE(w.window.close());
+    QTest::mouseClick(visible<QPushButton>(w.window, "quit"), Qt::LeftButton);
+    CHECK_FALSE(w.window.isVisible());
+    CHECK(w.session().openRuns().size() == 1);
+}
+
+TEST_CASE("without an open run the window closes at once")
+{
+    Window w;
+    signIn(w.session(), "p-2");
+    begin(w.session());
+    w.session().leaveRun();
+    until([&] { return w.session().run() == nullptr && !w.session().busy(); }, "left");
+    CHECK(w.window.close());
+    CHECK_FALSE(w.window.isVisible());
+}
+
 TEST_CASE("light, dark and the size of type change at once and are kept for the next start")
 {
     Window w;

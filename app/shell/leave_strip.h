@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QLabel>
+#include <QPointer>
+#include <QPushButton>
+#include <QWidget>
+
+#include "core/run/run.h"
+
+namespace taut::app {
+
+/// Asks whoever closes the window in the middle of a run: nothing is lost by it, and they are told where it goes on. In
+/// line like every other question, with the focus on what changes nothing.
+class LeaveStrip : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LeaveStrip(QWidget* parent = nullptr);
+    void ask(const run::Run& run);
+    /// Gives the focus back to what had it.
+    void stay();
+
+signals:
+    void quit();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QLabel* m_text;
+    QPushButton *m_stay, *m_quit;
+    QPointer<QWidget> m_before;
+};
+
+}  // namespace taut::app
