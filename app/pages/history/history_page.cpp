@@ -88,6 +88,8 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     right->addLayout(buttons);
     right->addWidget(m_said);
     right->addWidget(m_preview, 1);
+    // Without a sheet, in a window that has no logbook, the buttons stay as high as they are.
+    right->addStretch(0);
     auto* halves = new QHBoxLayout(this);
     halves->addLayout(left, 2);
     halves->addSpacing(sizes().gap);
@@ -210,6 +212,7 @@ void HistoryPage::open(const std::string& runId)
     if (m_report) print::choosePaper(*m_printer, print::paperFor(*m_report));
     m_preview->setCurrentPage(1);
     m_preview->updatePreview();
+    m_preview->setCurrentPage(1);  // new pages lie under where the last ones were scrolled to
     settlePages();
 }
 

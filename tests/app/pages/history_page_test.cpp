@@ -161,6 +161,21 @@ TEST_CASE("a run's moment is shown in the time of this PC")
     CHECK(p.list()->item(0)->text().contains(begun));
 }
 
+TEST_CASE("without a sheet the buttons of the history stay as high as they are with one")
+{
+    Past p;
+    for (const QSize size : {QSize(1342, 640), QSize(1896, 950)}) {
+        p.page.resize(size);
+        p.find("");
+        const int with = p.button("Save as PDF")->height();
+        p.find("no run has this in it");
+        CHECK(p.button("Save as PDF")->height() == with);
+        CHECK(p.button("Print")->height() == with);
+        CHECK(p.button("Page on")->height() <= with);
+        CHECK(with < 80);
+    }
+}
+
 TEST_CASE("the history shows no sideways scroll bar and cuts no row on the promised screens")
 {
     for (const double scale : {1.0, 2.0}) {
