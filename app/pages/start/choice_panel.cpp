@@ -63,7 +63,7 @@ ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m
     m_grid = new QGridLayout(this);
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(sizes().gap);
-    m_grid->setVerticalSpacing(4);
+    m_grid->setVerticalSpacing(2);
     // In the order in which they are gone through; only somebody at the press can say whether a web is in it.
     m_press = addList(tr("Press"), Room::Half);
     m_kind = addList(tr("Kind of run"), Room::Half);

@@ -41,17 +41,19 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     scroll->setWidget(m_choice);
     scroll->setFocusPolicy(Qt::NoFocus);
     auto* left = new QVBoxLayout;
-    left->addWidget(wrapped(tr("What is to run, and on which press"), "head", this));
+    m_head = wrapped(tr("What is to run, and on which press"), "head", this);
+    left->addWidget(m_head);
     left->addWidget(scroll, 1);
     left->addWidget(m_whyNot);
     left->addWidget(m_begin);
     auto* real = new QWidget(this);
     auto* halves = new QHBoxLayout(real);
     halves->setContentsMargins(0, 0, 0, 0);
-    halves->addLayout(left, 2);
+    halves->addLayout(left, 9);
     halves->addSpacing(sizes().gap);
-    halves->addWidget(m_targets, 3);
+    halves->addWidget(m_targets, 11);
     auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(9, 4, 9, 4);
     column->addWidget(m_topBox);
     m_trial = new TrialPanel(this);
     m_stack = new QStackedWidget(this);
@@ -154,6 +156,8 @@ void StartPage::showTop()
     }
     // Beside a trial nothing is offered that goes on with a run.
     m_topBox->setVisible(m_top->count() > 0 && !onTrial());
+    // On a small screen what stands above it takes its place.
+    m_head->setVisible(m_top->count() == 0);
     const QString why = whyNot();
     m_whyNot->setText(why);
     m_whyNot->setVisible(!why.isEmpty());

@@ -44,7 +44,7 @@ private:
     QPushButton* m_begin;
     QStackedWidget* m_stack;
     TrialPanel* m_trial;
-    QLabel* m_whyNot;
+    QLabel *m_whyNot, *m_head;
     QTimer m_soon{this};
     bool m_stops = false;
 };

@@ -42,6 +42,21 @@ constexpr Family kFamilies[] = {
     {"ink.", QT_TRANSLATE_NOOP("families", "Hand-over to inking")},
 };
 
+/// What somebody turns, sets or places for this roll, in the order in which they come to it: its id begins and ends so.
+struct Setting {
+    std::string_view begins, ends;
+};
+constexpr Setting kSettings[] = {
+    {"roll.feed", ""},     {"core.adapter", ""},           {"lift.pressure", ""},
+    {"align.centre", ""},  {"tension.unwind", ".setting"}, {"tension.", ".setting"},
+    {"guide.", "_sensor"}, {"stop.diameter", ""},
+};
+
+bool isSetting(const std::string& id, const Setting& setting)
+{
+    return id.starts_with(setting.begins) && id.ends_with(setting.ends);
+}
+
 QString familyName(const Family& family) { return QCoreApplication::translate("families", family.name); }
 
 QString familyOf(const std::string& id)
@@ -92,6 +107,14 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
 
     const QSignalBlocker quiet(m_list);
     m_list->clear();
+    m_added.clear();
+    m_head.clear();
+    // What cannot work, then what is set by hand; what merely follows comes after.
+    addRows(tr("What cannot work"),
+            [](const targets::Target& t) { return std::get_if<targets::Cannot>(&t.state) != nullptr; });
+    const QString set = tr("To be set on the press");
+    for (const Setting& setting : kSettings)
+        addRows(set, [&](const targets::Target& t) { return isSetting(t.id, setting); });
     QStringList shown;
     for (const Family& f : kFamilies) {
         if (shown.contains(familyName(f))) continue;
@@ -105,11 +128,17 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
 
 void TargetList::addFamily(const QString& family)
 {
-    bool headed = false;
+    addRows(family, [&](const targets::Target& t) { return familyOf(t.id) == family; });
+}
+
+/// Those that belong there and are not in the list yet, under a headline said once.
+void TargetList::addRows(const QString& head, const std::function<bool(const targets::Target&)>& belongs)
+{
     for (const targets::Target& t : m_targets.all) {
-        if (familyOf(t.id) != family) continue;
-        if (!headed) m_list->add({{}, family, {}, {}, MarkShape::None});
-        headed = true;
+        if (m_added.contains(t.id) || !belongs(t)) continue;
+        if (m_head != head) m_list->add({{}, head, {}, {}, MarkShape::None});
+        m_head = head;
+        m_added.insert(t.id);
         QString more = targetWindow(t, m_system);
         if (!t.ready()) more = targetValue(t, m_system);
         m_list->add({QString::fromStdString(t.id), words(t.name, m_system),

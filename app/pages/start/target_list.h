@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+#include <set>
+#include <string>
+
 #include <QLabel>
 #include <QWidget>
 
@@ -13,8 +17,8 @@ namespace taut::app {
 class RowList;
 class WhyPanel;
 
-/// What follows from the inputs: first everything that cannot work, in large sentences, then every target by family
-/// with its window, and for the chosen one why it is what it is.
+/// What follows from the inputs: first everything that cannot work, in large sentences, then what is set on the press,
+/// then every other target by family with its window, and for the chosen one why it is what it is.
 class TargetList : public QWidget {
     Q_OBJECT
 
@@ -31,6 +35,7 @@ protected:
 
 private:
     void addFamily(const QString& family);
+    void addRows(const QString& head, const std::function<bool(const targets::Target&)>& belongs);
     void explain();
     QLabel* m_troubles;
     QSplitter* m_split;
@@ -38,6 +43,8 @@ private:
     RowList* m_list;
     WhyPanel* m_why;
     targets::Targets m_targets;
+    std::set<std::string> m_added;  // what stands in the list already
+    QString m_head;                 // the last headline
     UnitSystem m_system{};
 };
 

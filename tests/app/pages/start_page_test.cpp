@@ -290,6 +290,66 @@ TEST_CASE("an open run stands first and is gone on with by whoever signs in")
     until([&] { return s.session.run() != nullptr; }, "resumed");
 }
 
+TEST_CASE("what is set on the press stands before what merely follows, and what cannot work before both")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    const auto rows = [&] {
+        QStringList all;
+        const auto* list = visible<RowList>(s.page);
+        for (int i = 0; i < list->count(); ++i) all << list->item(i)->text();
+        return all;
+    };
+    const auto at = [&](const char* begins) {
+        const QStringList all = rows();
+        for (int i = 0; i < all.size(); ++i)
+            if (all[i].startsWith(QLatin1String(begins))) return i;
+        FAIL("no row begins with " << begins);
+        return -1;
+    };
+    CHECK(at("To be set on the press") == 0);
+    const int rest = at("Roll");
+    for (const char* set :
+         {"Lift pressure", "Roll centre from the frame", "Unwind: set BRAKE to", "Rewind: set WIND to",
+          "Operator-side sensor", "Drive-side sensor", "Diameter at which the automatic stop acts"}) {
+        CAPTURE(set);
+        CHECK(at(set) > 0);
+        CHECK(at(set) < at("Caliper as wound"));
+    }
+    CHECK(rest > 0);
+    QStringList once = rows();
+    CHECK(once.removeDuplicates() == 0);
+    // Too heavy for the lift: what cannot be met leads the list.
+    s.choose("Roll", "R0042");
+    CHECK(at("What cannot work") == 0);
+    CHECK(at("To be set on the press") > 1);
+}
+
+TEST_CASE("every kind of run is read whole on the promised screens, and what tries other values is in sight")
+{
+    for (const QSize size : {QSize(1342, 640), QSize(1896, 950)}) {
+        Start s(1.0, size);
+        signIn(s.session, "p-2");
+        begin(s.session);
+        s.session.leaveRun();
+        until([&] { return s.session.run() == nullptr && !s.session.busy(); }, "left");
+        s.say("A web is in the press");
+        QComboBox* kinds = s.list("Kind of run");
+        for (int i = 0; i < kinds->count(); ++i) {
+            CAPTURE(size.width(), kinds->itemText(i).toStdString());
+            // Room for the words beside the arrow.
+            constexpr int kArrow = 45;
+            CHECK(kinds->fontMetrics().horizontalAdvance(kinds->itemText(i)) + kArrow <= kinds->width());
+        }
+        for (const char* name : {"Another roll, from a file", "Try other values"}) {
+            auto* button = called<QAbstractButton>(s.page, name);
+            REQUIRE(button);
+            CAPTURE(size.width(), name);
+            CHECK(button->visibleRegion().boundingRect().height() == button->height());
+        }
+    }
+}
+
 TEST_CASE("on the promised screens the start page cuts no word, and every choice that is asked for is in sight")
 {
     for (const auto& [scale, size] : {std::tuple(1.0, QSize(1342, 640)), {1.0, QSize(1896, 950)}}) {
