@@ -11,6 +11,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStandardItemModel>
 #include <QVBoxLayout>
 
 #include "app/text/words.h"
@@ -22,6 +23,9 @@
 namespace taut::app {
 
 namespace {
+
+/// What stands in the list beside the rolls, whose data are their places in the list of rolls.
+constexpr int kTyped = -1, kHeading = -2;
 
 /// Reads one field into the roll when something stands in it; the first that cannot be read is the refusal.
 template <Kind K>
@@ -54,6 +58,9 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     handLabel->setBuddy(m_atHand);
     column->addWidget(handLabel);
     column->addWidget(m_atHand);
+    m_effect = wrapped({}, "strong", body);
+    m_effect->setObjectName(QStringLiteral("effect"));
+    column->addWidget(m_effect);
     m_typed = new QWidget(body);
     auto* grid = new QGridLayout(m_typed);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -129,14 +136,40 @@ void RollForm::ask(const QString& title, const QString& text, std::vector<RollAt
     m_finding->clear();
     m_rolls = std::move(rolls);
     m_atHand->clear();
-    m_atHand->addItem(tr("None of these: I type what its label says"));
-    for (const RollAtHand& roll : m_rolls) m_atHand->addItem(roll.name);
+    m_atHand->addItem(tr("None of these: I type what its label says"), kTyped);
+    addRolls(false);
+    const int heading = m_atHand->count();
+    addRolls(true);
+    if (m_atHand->count() > heading) {
+        m_atHand->insertItem(heading, tr("Of another material, which this job does not take:"), kHeading);
+        auto* model = qobject_cast<QStandardItemModel*>(m_atHand->model());
+        if (model != nullptr) model->item(heading)->setEnabled(false);
+    }
     m_atHand->setCurrentIndex(m_rolls.empty() ? 0 : -1);
     m_atHand->setPlaceholderText(tr("Choose"));
     for (QLineEdit* line : {m_id, m_substrate, m_width, m_diameter, m_core, m_wall, m_length, m_mass, m_splices})
         line->clear();
     m_winding->setCurrentIndex(-1);
     settle();
+}
+
+/// What can be used comes first.
+void RollForm::addRolls(bool otherMaterial)
+{
+    for (std::size_t i = 0; i < m_rolls.size(); ++i)
+        if (m_rolls[i].otherMaterial == otherMaterial) m_atHand->addItem(m_rolls[i].name, static_cast<int>(i));
+}
+
+void RollForm::sayEffect(const QString& sentence)
+{
+    m_effect->setText(sentence);
+    m_effect->setVisible(!sentence.isEmpty());
+}
+
+const RollAtHand* RollForm::picked() const
+{
+    const int index = m_atHand->currentIndex() < 0 ? kHeading : m_atHand->currentData().toInt();
+    return index < 0 ? nullptr : &m_rolls[static_cast<std::size_t>(index)];
 }
 
 void RollForm::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
@@ -150,13 +183,17 @@ void RollForm::setBusy(bool busy)
 
 QWidget* RollForm::first() const { return m_atHand; }
 
-void RollForm::settle() { m_typed->setVisible(m_atHand->currentIndex() == 0); }
+void RollForm::settle()
+{
+    m_typed->setVisible(m_atHand->currentIndex() >= 0 && m_atHand->currentData().toInt() == kTyped);
+    sayEffect({});
+    if (const RollAtHand* roll = picked()) emit chosen(roll->toml);
+}
 
 Result<std::string> RollForm::toml() const
 {
-    const int index = m_atHand->currentIndex();
-    if (index > 0) return m_rolls[static_cast<std::size_t>(index - 1)].toml;
-    if (index < 0)
+    if (const RollAtHand* roll = picked()) return roll->toml;
+    if (m_atHand->currentIndex() < 0)
         return taut::refuse("roll.not_chosen", "roll", "No roll is chosen yet.",
                             "Choose one at hand, or choose to type what its label says.");
     inputs::Roll roll;

@@ -24,6 +24,7 @@ class FindingStrip;
 struct RollAtHand {
     QString name;
     std::string toml;
+    bool otherMaterial = false;  ///< than what is being run
 };
 
 /// The roll that is to be used: one of those at hand, or one whose label and measures are typed. Only what was typed is
@@ -36,11 +37,14 @@ public:
     void ask(const QString& title, const QString& text, std::vector<RollAtHand> rolls, UnitSystem system);
     void refuse(const Finding& finding);
     void setBusy(bool busy);
+    /// What using the chosen roll would do, said before anybody confirms it; "" for nothing to say.
+    void sayEffect(const QString& sentence);
     [[nodiscard]] QWidget* first() const;
     /// The text of the chosen or typed roll.
     [[nodiscard]] Result<std::string> toml() const;
 
 signals:
+    void chosen(const std::string& rollToml);  ///< one of those at hand was picked, not confirmed yet
     void given(const std::string& rollToml);
     void cancelled();
 
@@ -49,11 +53,13 @@ protected:
 
 private:
     QLineEdit* addLine(QGridLayout* grid, int cell, const QString& label, const QString& hint);
+    void addRolls(bool otherMaterial);
+    [[nodiscard]] const RollAtHand* picked() const;
     void give();
     void settle();
     std::vector<RollAtHand> m_rolls;
     UnitSystem m_system{};
-    QLabel *m_title, *m_text;
+    QLabel *m_title, *m_text, *m_effect;
     QComboBox *m_atHand, *m_winding;
     QLineEdit *m_id, *m_substrate, *m_width, *m_diameter, *m_core, *m_wall, *m_length, *m_mass, *m_splices;
     QWidget *m_typed, *m_foot;

@@ -16,18 +16,21 @@ namespace taut::app {
 namespace {
 
 /// The shop's rolls with what tells them apart.
-std::vector<RollAtHand> rollsOf(const Session& session, UnitSystem system)
+std::vector<RollAtHand> rollsOf(const Session& session, const run::Run& run)
 {
+    const UnitSystem system = unitsOf(run);
     std::vector<RollAtHand> rolls;
     for (const InputFile& file : shopFiles(session.options().resources, "roll")) {
+        bool other = false;
         QStringList name{dataText(file.id)};
         Findings notes;
         if (const auto roll = inputs::readRoll(file.text, file.file, notes)) {
             name << dataText(roll->substrate);
+            other = roll->substrate != run.sources().substrate.id;
             if (roll->width) name << quantityText(roll->width->quantity(), system);
             if (roll->outerDiameter) name << quantityText(roll->outerDiameter->quantity(), system);
         }
-        rolls.push_back({name.join(QStringLiteral(" \u00B7 ")), file.text});
+        rolls.push_back({name.join(QStringLiteral(" \u00B7 ")), file.text, other});
     }
     return rolls;
 }
@@ -65,7 +68,7 @@ void RunPage::showRun()
 {
     if (const run::Run* run = m_session->run()) {
         // Files are read when a run is opened, not at every answer.
-        if (m_shownRun != run->id()) m_view->setRollsAtHand(rollsOf(*m_session, unitsOf(*run)));
+        if (m_shownRun != run->id()) m_view->setRollsAtHand(rollsOf(*m_session, *run));
         m_shownRun = run->id();
         m_view->show(*run);
     }

@@ -8,6 +8,7 @@
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "core/run/change.h"
 #include "core/run/decide.h"
 #include "core/run/words.h"
 
@@ -80,6 +81,29 @@ std::vector<run::HeldStop> heldShown(const run::Run& run)
     std::vector<run::HeldStop> held = run.heldStops();
     for (run::HeldStop& one : held) one.where = words(run::stopSaid(run.plan(), one.where), unitsOf(run)).toStdString();
     return held;
+}
+
+QString effectOfRoll(const run::Run& run, const std::string& rollToml)
+{
+    Findings notes;
+    const auto roll = inputs::readRoll(rollToml, "roll", notes);
+    if (!roll) return words(roll.error(), unitsOf(run));
+    run::Sources sources = run.sources();
+    sources.roll = run::sourceOf(roll->id, 0, rollToml);
+    const auto change = run::changedInputs(run, sources, std::nullopt, "roll");
+    if (!change) return words(change.error(), unitsOf(run));
+    // Of several reasons the wrong material is the one that no other roll of it mends.
+    for (const Finding& finding : change->targets.findings)
+        if (finding.code == "input.wrong_substrate") return words(finding, unitsOf(run));
+    if (const auto why = run::cannotWork(change->targets)) return words(*why, unitsOf(run));
+    if (change->stale.empty()) return onRunPage(QT_TRANSLATE_NOOP("RunPage", "No answer given so far is asked again."));
+    const procedure::Step* first = change->plan.find(change->stale.front());
+    const QString say = first == nullptr ? QString() : words(first->say, unitsOf(run)).section(QLatin1Char('.'), 0, 0);
+    if (change->stale.size() == 1)
+        return onRunPage(QT_TRANSLATE_NOOP("RunPage", "One answer given so far is asked again: %1.")).arg(say);
+    return onRunPage(QT_TRANSLATE_NOOP("RunPage", "%1 answers given so far are asked again, the first: %2."))
+        .arg(change->stale.size())
+        .arg(say);
 }
 
 UnitSystem unitsOf(const run::Run& run) { return run.began().units; }

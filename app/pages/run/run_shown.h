@@ -26,6 +26,8 @@ struct RunFiles {
 };
 [[nodiscard]] RunFiles filesOf(const run::Run& run);
 
+/// What changing to this roll would undo, said before anybody confirms it; or why it cannot be used.
+[[nodiscard]] QString effectOfRoll(const run::Run& run, const std::string& rollToml);
 [[nodiscard]] UnitSystem unitsOf(const run::Run& run);
 /// The held stops with the place in the words of whoever reads it.
 [[nodiscard]] std::vector<run::HeldStop> heldShown(const run::Run& run);

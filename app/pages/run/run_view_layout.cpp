@@ -136,6 +136,9 @@ QWidget* RunView::buildMiddle()
     connect(m_ask, &AskPanel::given, this, &RunView::answered);
     connect(m_ask, &AskPanel::cancelled, this, &RunView::closePanel);
     connect(m_rollForm, &RollForm::cancelled, this, &RunView::closePanel);
+    connect(m_rollForm, &RollForm::chosen, this, [this](const std::string& toml) {
+        if (m_run) m_rollForm->sayEffect(effectOfRoll(*m_run, toml));
+    });
     connect(m_rollForm, &RollForm::given, this, [this](const std::string& toml) {
         emit command(run::ChangeRoll{toml, std::nullopt});
     });
