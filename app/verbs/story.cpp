@@ -189,7 +189,8 @@ Result<std::optional<run::Command>> Storyteller::commandFor(const AnswerEntry& e
     }
     if (entry.act == "repeat_stage") return Wanted(run::RepeatStage{entry.stage, entry.cause});
     if (entry.act == "interrupt") return Wanted(run::Interrupt{entry.reason});
-    if (entry.act == "resume") return Wanted(run::Resume{entry.stated, false});
+    // A line that names who goes on says that they take the run over.
+    if (entry.act == "resume") return Wanted(run::Resume{entry.stated, false, !entry.by.empty()});
     if (entry.act == "hand_over") {
         const auto to = actor(entry.to);
         if (!to) return to.error();

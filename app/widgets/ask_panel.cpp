@@ -147,6 +147,21 @@ void AskPanel::refuse(const Finding& finding, UnitSystem system)
     (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus();
 }
 
+void AskPanel::forgetPin()
+{
+    if (m_pin) m_pin->clear();
+}
+
+void AskPanel::want(QWidget* field, const QString& label)
+{
+    QString plain = label;
+    m_finding->say(taut::refuse("ask.empty", {},
+                                Text("\"%1\" is still empty.", {plain.remove(QLatin1Char('&')).toStdString()}),
+                                "Fill it in, or go back."),
+                   UnitSystem::Metric);
+    field->setFocus();
+}
+
 void AskPanel::setBusy(bool busy)
 {
     m_writing->setVisible(busy);
@@ -180,18 +195,19 @@ void AskPanel::give()
         values << valueOf(m_fields[i]);
         // Enter goes on to what is still wanted.
         if (m_question.fields[i].required && values.back().isEmpty()) {
-            m_fields[i]->setFocus();
+            want(m_fields[i], m_question.fields[i].label);
             return;
         }
     }
     if (m_person && m_person->currentIndex() < 0) {
-        m_person->setFocus();
+        want(m_person, tr("Person"));
         return;
     }
     if (m_pin && m_pin->text().isEmpty()) {
-        m_pin->setFocus();
+        want(m_pin, tr("PIN"));
         return;
     }
+    m_finding->clear();
     const QString pin = m_pin ? m_pin->text() : QString();
     if (m_pin) m_pin->clear();
     emit given(values, m_person ? m_person->currentData().toString() : QString(), pin);

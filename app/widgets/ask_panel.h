@@ -43,6 +43,8 @@ public:
     void ask(const Question& question);
     [[nodiscard]] QWidget* first() const;
     void refuse(const Finding& finding, UnitSystem system);
+    /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
+    void forgetPin();
     void setBusy(bool busy);
 
 signals:
@@ -55,6 +57,8 @@ protected:
 
 private:
     void give();
+    /// Says what is still wanted and goes there.
+    void want(QWidget* field, const QString& label);
     QWidget* makeField(const Field& field);
     Question m_question;
     QWidget* m_fieldsBox = nullptr;

@@ -32,10 +32,11 @@ StepCard::StepCard(QWidget* parent) : QWidget(parent)
 
 void StepCard::show(const StepContent& content)
 {
-    // A note or a stop given up shows the same step anew: what was typed so far stays.
+    // A note, a stop given up or another person at the screen shows the same step anew: what was typed so far stays.
+    const bool same = m_content.step.id == content.step.id && m_content.standing.n == content.standing.n;
+    const bool asking = same && m_supervisor->isVisibleTo(this);
     QString typed;
-    if (m_area && m_area->field() && m_content.step.id == content.step.id && m_content.standing.n == content.standing.n)
-        typed = m_area->field()->text();
+    if (same && m_area && m_area->field()) typed = m_area->field()->text();
     m_content = content;
     showWhere();
     QString number = tr("Step %1 of %2").arg(content.number).arg(content.of);
@@ -61,7 +62,7 @@ void StepCard::show(const StepContent& content)
         m_area = nullptr;
     }
     m_first->hide();
-    askSupervisor(false);
+    if (!asking) askSupervisor(false);
     showStanding();
     showAnswer();
     if (m_area && m_area->field()) m_area->field()->setText(typed);
@@ -247,6 +248,8 @@ void StepCard::setBusy(bool busy)
     m_foot->setEnabled(!busy);
     if (m_area) m_area->setEnabled(!busy);
 }
+
+void StepCard::forgetPin() { m_supervisor->forgetPin(); }
 
 void StepCard::refuse(const Finding& finding)
 {

@@ -30,6 +30,8 @@ public:
     void setNamesStage(bool names);
     /// While an answer is on its way to the disk nothing here can be touched.
     void setBusy(bool busy);
+    /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
+    void forgetPin();
     /// Says why an answer was refused; what was entered stays.
     void refuse(const Finding& finding);
     /// Keys that the page did not use: Enter answers, digits go to the field. True when taken.

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/logbook/open_runs.h"
+#include "core/run/parts.h"
 
 namespace taut::logbook {
 
@@ -14,8 +15,6 @@ Finding roleGate(const std::string& press, const people::Actor& by)
         {"%1 is enrolled as %2, which does not allow this.", {by.name(), std::string(people::roleWord(by.role()))}},
         "Let somebody do it whose role allows it.");
 }
-
-bool isBlank(std::string_view text) { return text.find_first_not_of(" \t\r\n") == std::string_view::npos; }
 
 /// The same command in every run of the press that stands in one of these phases.
 Result<Done> inOpenRuns(SQLite::Database& db, const std::string& press, const run::Command& command,
@@ -43,7 +42,7 @@ Result<Done> Writer::withdraw(std::string_view press, std::string_view reason, c
             return refuse("press.already_withdrawn", id,
                           {"%1 has withdrawn the press %2 already: %3", {standing->byName, id, standing->reason}},
                           "Tell a supervisor what else you found.");
-        if (isBlank(reason))
+        if (!run::saysSomething(reason))
             return refuse("gate.no_reason", id, "Withdrawing the press needs a sentence.",
                           "Say in a few words what is wrong with it.");
         SQLite::Statement known(db, "SELECT 1 FROM definition_rows WHERE what = 'press' AND id = ?");
@@ -73,7 +72,7 @@ Result<Done> Writer::giveBack(std::string_view press, std::string_view done, con
         if (standing->byId == by.id().value)
             return refuse("gate.own_return", id, "Nobody gives back a press that they withdrew themselves.",
                           "Ask another supervisor to look at it and give it back.");
-        if (isBlank(done))
+        if (!run::saysSomething(done))
             return refuse("gate.no_reason", id, "It was not said what was put right.", "Say it in a few words.");
         const Instant now = m_impl->clock->now();
         const auto told = inOpenRuns(db, id, run::Return{std::string(done)}, {run::Phase::Withdrawn}, now, by);

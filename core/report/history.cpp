@@ -76,8 +76,9 @@ public:
     }
     std::optional<Told> operator()(const run::Resumed& resumed)
     {
-        return Told{"resumed",
-                    {Text("made safe first; steps to be said again: %1", {count(resumed.reconfirm.size())})}};
+        const Text again("made safe first; steps to be said again: %1", {count(resumed.reconfirm.size())});
+        if (resumed.from.empty()) return Told{"resumed", {again}};
+        return Told{"resumed, taken over", {Text("from %1", {resumed.from}), again}};
     }
     std::optional<Told> operator()(const run::HandedOver& handed)
     {

@@ -60,9 +60,11 @@ struct Interrupt {
     std::string reason;
 };
 struct Resume {
-    std::vector<std::string> stated;
+    std::vector<std::string> stated;  ///< all of kMakeSafe
     bool afterLong = false;
-};  ///< stated: all of kMakeSafe
+    bool takesOver = false;  ///< said by somebody other than who had the run: it is theirs from now on
+};
+/// Given by whoever hands the run over, or by the person who takes it: `to` has signed in.
 struct HandOver {
     people::Actor to;
 };

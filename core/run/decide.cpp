@@ -50,6 +50,14 @@ bool isOneOf(const Command& command)
     return (std::holds_alternative<Ts>(command) || ...);
 }
 
+/// What carries the run on: only the person in whose hands it is does that. What makes safer, what is only written
+/// down, and what ends the run by its own rule is open to others.
+bool carriesOn(const Command& command)
+{
+    return isOneOf<Answer, Correct, SkipStep, AcceptDeviation, GiveUpStop, ChangeRoll, MeasuredDiameter, RepeatStage,
+                   SignOff>(command);
+}
+
 /// What may be done in which phase.
 std::optional<Finding> phaseGate(const Run& run, const Command& command)
 {
@@ -105,7 +113,7 @@ struct Deciding {
         if (state != StepState::Answered && state != StepState::Deviated && state != StepState::Outside)
             return refuse("gate.not_answered", c.step.value, "There is no standing answer to correct.",
                           "Answer the step.");
-        if (trimmed(c.reason).empty()) return noReason(c.step.value, "A correction needs a reason.");
+        if (!saysSomething(c.reason)) return noReason(c.step.value, "A correction needs a reason.");
         auto answer = answerTo(run, *step, c.entered, {});
         if (!answer) return answer.error();
         answer->correction = true;
@@ -132,7 +140,7 @@ struct Deciding {
         if (!step->waivable || step->kind == StepKind::Call || cannotOf(run.targets(), *step) != nullptr)
             return refuse("gate.not_waivable", c.step.value, "Nobody may pass this step by.",
                           "Do it and answer it. If it cannot be done, withdraw the press or abandon the run.");
-        if (trimmed(c.reason).empty()) return noReason(c.step.value, "A step that does not apply needs a reason.");
+        if (!saysSomething(c.reason)) return noReason(c.step.value, "A step that does not apply needs a reason.");
         NotApplicable skipped{c.step, trimmed(c.reason), {}, {}};
         if (step->vital && (!c.supervisor || !people::may(c.supervisor->role(), Act::WaiveVital)))
             return refuse("gate.supervisor", c.step.value, "A vital step is passed by only with a supervisor.",
@@ -171,7 +179,7 @@ struct Deciding {
             return refuse("gate.own_deviation", c.step.value,
                           "Nobody accepts a value outside its window that they read themselves.",
                           "Ask another supervisor, or let somebody else read it again.");
-        if (trimmed(c.reason).empty()) return noReason(c.step.value, "A deviation needs a reason.");
+        if (!saysSomething(c.reason)) return noReason(c.step.value, "A deviation needs a reason.");
         auto filled = filledBy(run, *step, reading);
         if (!filled) return filled.error();
         return Happening(Deviated{c.step, *reading.value, reading.entered, reading.window, trimmed(c.reason),
@@ -264,8 +272,10 @@ struct Deciding {
         if (!missing.empty())
             return refuse("gate.make_safe", run.id(), Text("Before the run goes on, not yet said: %1.", {missing}),
                           "Go to the press, make it safe, look at each of these, and say it.");
+        const auto others = inOtherHands(run, actor.id());
+        if (others && !c.takesOver) return *others;
         const bool vital = c.afterLong || mustSayVitalAgain(run, stamp.utcMs, actor.id());
-        return Happening(Resumed{std::move(said), toSayAgain(run, vital)});
+        return Happening(Resumed{std::move(said), toSayAgain(run, vital), others ? run.operatorName() : std::string()});
     }
     Outcome operator()(const HandOver& c) const
     {
@@ -278,7 +288,7 @@ struct Deciding {
 
     Outcome operator()(const Withdraw& c) const
     {
-        if (trimmed(c.reason).empty()) return noReason(run.id(), "Withdrawing the press needs a sentence.");
+        if (!saysSomething(c.reason)) return noReason(run.id(), "Withdrawing the press needs a sentence.");
         return Happening(Withdrawn{trimmed(c.reason)});
     }
     Outcome operator()(const Return& c) const
@@ -290,7 +300,7 @@ struct Deciding {
                               "Ask another supervisor to look at it and give it back.");
             break;
         }
-        if (trimmed(c.done).empty()) return noReason(run.id(), "It was not said what was put right.");
+        if (!saysSomething(c.done)) return noReason(run.id(), "It was not said what was put right.");
         return Happening(Returned{trimmed(c.done)});
     }
     Outcome operator()(const SignOff& c) const
@@ -309,7 +319,7 @@ struct Deciding {
     }
     Outcome operator()(const Abandon& c) const
     {
-        if (trimmed(c.reason).empty()) return noReason(run.id(), "Abandoning a run needs a reason.");
+        if (!saysSomething(c.reason)) return noReason(run.id(), "Abandoning a run needs a reason.");
         Abandoned e{trimmed(c.reason), {}};
         for (const HeldStop& held : run.heldStops()) e.held.push_back({held.holder, held.where});
         return Happening(std::move(e));
@@ -318,11 +328,20 @@ struct Deciding {
 
 }  // namespace
 
+std::optional<Finding> inOtherHands(const Run& run, const people::PersonId& who)
+{
+    if (who.value == run.operatorId()) return std::nullopt;
+    return refuse("gate.other_hands", run.id(), Text("This run is in the hands of %1.", {run.operatorName()}),
+                  Text("Take it over, and say its vital steps again; or let %1 go on with it.", {run.operatorName()}));
+}
+
 Result<Event> decide(const Run& run, const Command& command, const Stamp& stamp, const people::Actor& actor)
 {
     if (auto closed = phaseGate(run, command)) return *closed;
     if (const auto act = std::visit(ActOf{}, command); act && !people::may(actor.role(), *act))
         return roleGate(run.id(), people::roleWord(actor.role()));
+    if (carriesOn(command))
+        if (auto others = inOtherHands(run, actor.id())) return *others;
     auto happening = std::visit(Deciding{run, stamp, actor}, command);
     if (!happening) return happening.error();
     return EventMaker::make(stampOf(actor, stamp, run.events().back().stamp().n + 1), *std::move(happening),

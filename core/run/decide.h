@@ -28,6 +28,10 @@ struct Beginning {
 /// Why this step cannot be answered now; nullopt = it can. The screen shows what this says; decide() refuses with it.
 [[nodiscard]] std::optional<Finding> closedBecause(const Run& run, const StepId& step);
 
+/// Why this person cannot carry the run on: it is in somebody else's hands (gate.other_hands). nullopt = it is theirs.
+/// Anybody may still hold a stop, write a note, interrupt, withdraw the press or abandon the run, as their role allows.
+[[nodiscard]] std::optional<Finding> inOtherHands(const Run& run, const people::PersonId& who);
+
 /// The step whose statement no longer holds and that must be said again before this one can be answered; nullopt =
 /// none.
 [[nodiscard]] std::optional<StepId> lapsedBefore(const Run& run, const StepId& step);

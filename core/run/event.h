@@ -92,6 +92,7 @@ struct Interrupted {
 struct Resumed {
     std::vector<std::string> stated;
     std::vector<StepId> reconfirm;
+    std::string from;  ///< name of the person out of whose hands the run was taken, "" = it was their own
 };
 struct HandedOver {
     people::PersonId to;

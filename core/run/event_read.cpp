@@ -213,7 +213,7 @@ Happening happeningFrom(const std::string& what, const Members& m, std::string& 
     if (what == "stop_held") return StopHeld{m.text("holder"), m.text("where")};
     if (what == "stop_given_up") return StopGivenUp{m.text("holder")};
     if (what == "interrupted") return Interrupted{m.text("reason")};
-    if (what == "resumed") return Resumed{m.words("stated"), m.steps("reconfirm")};
+    if (what == "resumed") return Resumed{m.words("stated"), m.steps("reconfirm"), m.has("from") ? m.text("from") : ""};
     if (what == "handed_over")
         return HandedOver{{m.text("to")}, m.text("to_name"), m.text("to_role"), m.steps("reconfirm")};
     if (what == "repeated") return Repeated{m.text("stage"), m.text("cause"), m.steps("reopened")};

@@ -111,6 +111,7 @@ struct Payload {
     void operator()(const Resumed& e) const
     {
         json.set("stated", listOf(e.stated)).set("reconfirm", listOf(e.reconfirm));
+        if (!e.from.empty()) json.set("from", e.from);
     }
     void operator()(const HandedOver& e) const
     {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/run/parts.h"
 
+#include <cctype>
+
 #include "core/base/utf8.h"
 #include "core/run/run.h"
 #include "core/run/words.h"
@@ -13,6 +15,18 @@ std::string trimmed(std::string_view text)
     const std::size_t first = text.find_first_not_of(kBlank);
     if (first == std::string_view::npos) return {};
     return cleanUtf8(text.substr(first, text.find_last_not_of(kBlank) - first + 1));
+}
+
+bool saysSomething(std::string_view text)
+{
+    constexpr int kLeast = 3;
+    int signs = 0;
+    for (const char c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool beginsOther = byte >= 0xC0;  // of a character beyond ASCII only the first byte counts
+        signs += beginsOther || (byte < 0x80 && std::isalnum(byte) != 0) ? 1 : 0;
+    }
+    return signs >= kLeast;
 }
 
 std::string_view baseOf(const procedure::StepId& id)

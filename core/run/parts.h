@@ -21,6 +21,8 @@ inline constexpr const char* kLockedOut = "locked_out";
 
 /// Without blanks at either end, and as valid UTF-8, so that what is kept in memory is what a store gives back.
 [[nodiscard]] std::string trimmed(std::string_view text);
+/// Whether a reason says anything: three letters or digits at least, in any script.
+[[nodiscard]] bool saysSomething(std::string_view text);
 /// The step without its item: "safety.walk_round.guard_closed" of "safety.walk_round.guard_closed/infeed_guard".
 [[nodiscard]] std::string_view baseOf(const procedure::StepId& id);
 /// Where a stop is held for this step: the maintained stop of its place, else "place:" and the id of the place.

@@ -85,6 +85,9 @@ MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
     layout->addWidget(wrapped(tr("First make the press safe"), "longSay", this));
     m_why = wrapped({}, "", this);
     layout->addWidget(m_why);
+    m_whose = wrapped({}, "strong", this);
+    m_whose->setObjectName(QStringLiteral("whose"));
+    layout->addWidget(m_whose);
     layout->addWidget(wrapped(tr("Go to the press, look at each of these now, and say it:"), "strong", this));
     auto* said = new QWidget;
     auto* column = new QVBoxLayout(said);
@@ -116,25 +119,37 @@ MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
     m_writing = writingLabel(this);
     layout->addWidget(m_writing);
     layout->addWidget(wrapped(tr("This screen moves nothing and stops nothing."), "strong", this));
-    m_go = worded(tr("&Go on with the run"), "main", this);
+    m_go = worded({}, "main", this);
     m_go->setObjectName(QStringLiteral("answer"));
     layout->addWidget(m_go);
     connect(m_go, &QPushButton::clicked, this, [this] {
         run::Resume resume;
         for (const char* word : run::kMakeSafe) resume.stated.emplace_back(word);
+        resume.takesOver = m_takesOver;
         emit command(resume);
     });
     settle();
 }
 
-void MakeSafeCard::show(const run::Run& run)
+void MakeSafeCard::show(const run::Run& run, const PersonChoice& actor)
 {
     m_system = unitsOf(run);
     for (StatementBox* box : m_boxes) box->setChecked(false);
     m_finding->clear();
     m_why->setText(whatStopped(run));
+    m_takesOver = isInOtherHands(run, actor);
+    m_actor = actor.id;
+    m_whose->setVisible(m_takesOver);
+    m_whose->setText(tr("The run was in the hands of %1. If you go on it is yours, and the vital steps of this stage "
+                        "are asked again.")
+                         .arg(dataText(run.operatorName())));
+    const QString go = m_takesOver ? tr("Take over and &go on with the run") : tr("&Go on with the run");
+    m_go->setText(go);
+    named(m_go, QString(go).remove(QLatin1Char('&')));
     settle();
 }
+
+bool MakeSafeCard::isFor(const PersonChoice& actor) const { return m_actor == actor.id; }
 
 void MakeSafeCard::settle()
 {
@@ -161,6 +176,54 @@ void MakeSafeCard::keyPressEvent(QKeyEvent* event)
     event->accept();
 }
 
+OtherHandsCard::OtherHandsCard(QWidget* parent) : QWidget(parent)
+{
+    auto* layout = cardLayout(this);
+    m_whose = wrapped({}, "longSay", this);
+    m_whose->setObjectName(QStringLiteral("whose"));
+    m_how = wrapped({}, "", this);
+    layout->addWidget(m_whose);
+    layout->addWidget(m_how);
+    layout->addStretch(1);
+    m_finding = new FindingStrip(this);
+    layout->addWidget(m_finding);
+    m_writing = writingLabel(this);
+    layout->addWidget(m_writing);
+    layout->addWidget(wrapped(tr("This screen moves nothing and stops nothing."), "strong", this));
+    m_take = worded(tr("&Take over the run"), "main", this);
+    m_take->setObjectName(QStringLiteral("answer"));
+    layout->addWidget(m_take);
+    connect(m_take, &QPushButton::clicked, this, &OtherHandsCard::takeOver);
+}
+
+void OtherHandsCard::show(const run::Run& run, const PersonChoice& actor)
+{
+    m_system = unitsOf(run);
+    m_finding->clear();
+    const QString whose = dataText(run.operatorName());
+    m_whose->setText(tr("This run is in the hands of %1").arg(whose));
+    const bool may = people::may(actor.role, people::Act::AnswerStep);
+    m_take->setVisible(may);
+    m_how->setText(may ? tr("Speak with %1 first: where the work stands, who is at the press, which stops are held. "
+                            "Then take it over: the vital steps of this stage are asked again, and a stop that was "
+                            "held is held anew.\n\nIf it goes on with %1: lock the screen, and let %1 sign in. Steps, "
+                            "targets and the sheet may be looked at meanwhile.")
+                             .arg(whose)
+                       : tr("%1 signs in here and goes on with it. Steps, targets and the sheet may be looked at "
+                            "meanwhile.")
+                             .arg(whose));
+}
+
+void OtherHandsCard::setBusy(bool busy)
+{
+    m_writing->setVisible(busy);
+    m_take->setEnabled(!busy);
+}
+
+void OtherHandsCard::refuse(const Finding& finding) { m_finding->say(finding, m_system); }
+
+QWidget* OtherHandsCard::first() const { return m_take; }
+
 WithdrawnCard::WithdrawnCard(QWidget* parent) : QWidget(parent)
 {
     auto* layout = cardLayout(this);
@@ -186,10 +249,12 @@ WithdrawnCard::WithdrawnCard(QWidget* parent) : QWidget(parent)
     m_give->setObjectName(QStringLiteral("answer"));
     layout->addWidget(m_give);
     connect(m_give, &QPushButton::clicked, this, [this] {
-        if (m_done->text().trimmed().isEmpty())
-            m_done->setFocus();
+        m_done->setFocus();
+        const QString done = m_done->text().trimmed();
+        if (done.isEmpty())
+            refuse(taut::refuse("ask.empty", {}, "It was not said what was put right.", "Say it in a few words."));
         else
-            emit giveBack(m_done->text().trimmed());
+            emit giveBack(done);
     });
     connect(m_done, &QLineEdit::returnPressed, m_give, &QPushButton::click);
 }

@@ -23,7 +23,9 @@ class MakeSafeCard : public QWidget {
 
 public:
     explicit MakeSafeCard(QWidget* parent = nullptr);
-    void show(const run::Run& run);
+    void show(const run::Run& run, const PersonChoice& actor);
+    /// False when somebody else has come to the screen since it was shown: what was ticked is not theirs.
+    [[nodiscard]] bool isFor(const PersonChoice& actor) const;
     void setBusy(bool busy);
     void refuse(const Finding& finding);
     [[nodiscard]] QWidget* first() const;
@@ -37,10 +39,33 @@ protected:
 private:
     void settle();
     UnitSystem m_system{};
-    QLabel *m_why, *m_writing;
+    bool m_takesOver = false;
+    QString m_actor;
+    QLabel *m_why, *m_whose, *m_writing;
     std::vector<StatementBox*> m_boxes;
     FindingStrip* m_finding;
     QPushButton* m_go;
+};
+
+/// The run is in the hands of somebody else than who sits here: whose, and what taking it over asks.
+class OtherHandsCard : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit OtherHandsCard(QWidget* parent = nullptr);
+    void show(const run::Run& run, const PersonChoice& actor);
+    void setBusy(bool busy);
+    void refuse(const Finding& finding);
+    [[nodiscard]] QWidget* first() const;
+
+signals:
+    void takeOver();
+
+private:
+    UnitSystem m_system{};
+    QLabel *m_whose, *m_how, *m_writing;
+    QPushButton* m_take;
+    FindingStrip* m_finding;
 };
 
 /// The press is out of use: why, by whom, and what a supervisor says who gives it back.

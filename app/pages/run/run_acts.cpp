@@ -64,9 +64,12 @@ QString actName(RunAct act)
     return {};
 }
 
-bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step)
+bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, const PersonChoice& actor)
 {
     const bool running = run.phase() == run::Phase::Running;
+    const bool carriesOn = act == RunAct::NotApplicable || act == RunAct::Correct || act == RunAct::Diameter ||
+                           act == RunAct::ChangeRoll || act == RunAct::Repeat;
+    if (carriesOn && isInOtherHands(run, actor)) return false;
     const bool ended = run.phase() == run::Phase::Completed || run.phase() == run::Phase::Abandoned;
     switch (act) {
     case RunAct::Note: return !ended;

@@ -30,7 +30,7 @@ enum class RunAct : std::uint8_t {
 /// The button's words, with their mnemonic.
 [[nodiscard]] QString actName(RunAct act);
 /// False when the rules would refuse it whatever was said.
-[[nodiscard]] bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step);
+[[nodiscard]] bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, const PersonChoice& actor);
 
 /// What has to be asked for it, in line. Not for ChangeRoll, Review, Sheet and Leave.
 [[nodiscard]] AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure::Step* step,

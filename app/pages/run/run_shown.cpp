@@ -76,6 +76,11 @@ RunFiles filesOf(const run::Run& run)
     return files;
 }
 
+bool isInOtherHands(const run::Run& run, const PersonChoice& actor)
+{
+    return !actor.id.isEmpty() && run::inOtherHands(run, people::PersonId{actor.id.toStdString()}).has_value();
+}
+
 std::vector<run::HeldStop> heldShown(const run::Run& run)
 {
     std::vector<run::HeldStop> held = run.heldStops();

@@ -29,6 +29,8 @@ struct RunFiles {
 /// What changing to this roll would undo, said before anybody confirms it; or why it cannot be used.
 [[nodiscard]] QString effectOfRoll(const run::Run& run, const std::string& rollToml);
 [[nodiscard]] UnitSystem unitsOf(const run::Run& run);
+/// True when somebody is signed in who is not the person in whose hands the run is.
+[[nodiscard]] bool isInOtherHands(const run::Run& run, const PersonChoice& actor);
 /// The held stops with the place in the words of whoever reads it.
 [[nodiscard]] std::vector<run::HeldStop> heldShown(const run::Run& run);
 [[nodiscard]] std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage);

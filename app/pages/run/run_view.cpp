@@ -67,8 +67,14 @@ void RunView::show(const run::Run& run)
 
 void RunView::setActor(const PersonChoice& actor)
 {
+    if (actor.id != m_actor.id) {
+        m_ask->forgetPin();
+        m_card->forgetPin();
+    }
     m_actor = actor;
-    if (m_run) showCard();
+    if (!m_run) return;
+    settleActs();
+    showCard();
 }
 
 void RunView::setPeople(std::vector<PersonChoice> people)
@@ -84,6 +90,7 @@ void RunView::setBusy(bool busy)
     m_busy = busy;
     m_card->setBusy(busy);
     m_safe->setBusy(busy);
+    m_others->setBusy(busy);
     m_withdrawn->setBusy(busy);
     m_review->setBusy(busy);
     m_ask->setBusy(busy);
@@ -100,6 +107,8 @@ void RunView::refuse(const Finding& finding)
         m_ask->refuse(finding, m_run ? unitsOf(*m_run) : UnitSystem::Metric);
     else if (shown == m_safe)
         m_safe->refuse(finding);
+    else if (shown == m_others)
+        m_others->refuse(finding);
     else if (shown == m_withdrawn)
         m_withdrawn->refuse(finding);
     else if (shown == m_review)
@@ -142,7 +151,11 @@ void RunView::showCard()
         card = m_withdrawn;
     else if (m_reviewing || m_run->phase() == run::Phase::Completed || m_run->phase() == run::Phase::Abandoned)
         card = m_review;
-    if (card == m_safe && m_middle->currentWidget() != m_safe) m_safe->show(*m_run);
+    else if (isInOtherHands(*m_run, m_actor))
+        card = m_others;
+    if (card == m_safe && (m_middle->currentWidget() != m_safe || !m_safe->isFor(m_actor)))
+        m_safe->show(*m_run, m_actor);
+    if (card == m_others) m_others->show(*m_run, m_actor);
     if (card == m_withdrawn) m_withdrawn->show(*m_run, m_actor);
     if (card == m_review) m_review->show(*m_run, m_actor);
     // The whole width for looking through the whole run.
@@ -164,17 +177,19 @@ void RunView::focusCard()
         m_safe->first()->setFocus();
     else if (card == m_withdrawn)
         m_withdrawn->first()->setFocus();
+    else if (card == m_others)
+        m_others->first()->setFocus();
     else if (card == m_review)
         m_review->first()->setFocus();
 }
 
 void RunView::settleActs()
 {
-    const procedure::Step* current = step();
-    for (const auto& [act, button] : m_actButtons)
-        button->setEnabled(m_run && !m_busy && actOffered(act, *m_run, current));
-    for (const auto& [act, action] : m_moreActions)
-        action->setEnabled(m_run && !m_busy && actOffered(act, *m_run, current));
+    const auto offered = [this, current = step()](RunAct act) {
+        return m_run && !m_busy && actOffered(act, *m_run, current, m_actor);
+    };
+    for (const auto& [act, button] : m_actButtons) button->setEnabled(offered(act));
+    for (const auto& [act, action] : m_moreActions) action->setEnabled(offered(act));
 }
 
 void RunView::showStep(const procedure::StepId& id)
@@ -195,7 +210,7 @@ void RunView::showStage(int stage)
 
 void RunView::begin(RunAct act)
 {
-    if (!m_run || m_busy || !actOffered(act, *m_run, step())) return;
+    if (!m_run || m_busy || !actOffered(act, *m_run, step(), m_actor)) return;
     switch (act) {
     case RunAct::Leave: emit leave(); return;
     case RunAct::Sheet: emit sheetWanted(QString::fromStdString(m_run->id())); return;

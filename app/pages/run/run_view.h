@@ -22,6 +22,7 @@ namespace taut::app {
 class ElevationWidget;
 class MakeSafeCard;
 class OneLine;
+class OtherHandsCard;
 class ReviewCard;
 class StepCard;
 class StepList;
@@ -56,6 +57,7 @@ signals:
     void finish(const taut::run::Command& command, const QString& pin);
     void withdraw(const QString& press, const QString& reason);
     void giveBack(const QString& press, const QString& done);
+    void takeOver();  ///< by whoever is signed in
     void leave();
 
 protected:
@@ -100,6 +102,7 @@ private:
     QStackedWidget* m_middle;
     StepCard* m_card;
     MakeSafeCard* m_safe;
+    OtherHandsCard* m_others;
     WithdrawnCard* m_withdrawn;
     ReviewCard* m_review;
     AskPanel* m_ask;

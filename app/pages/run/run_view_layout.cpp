@@ -110,12 +110,14 @@ QWidget* RunView::buildMiddle()
     m_middle->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_card = new StepCard(m_middle);
     m_safe = new MakeSafeCard(m_middle);
+    m_others = new OtherHandsCard(m_middle);
     m_withdrawn = new WithdrawnCard(m_middle);
     m_review = new ReviewCard(m_middle);
     m_ask = new AskPanel;
     m_rollForm = new RollForm;
     m_middle->addWidget(m_card);
     m_middle->addWidget(m_safe);
+    m_middle->addWidget(m_others);
     m_middle->addWidget(m_withdrawn);
     m_middle->addWidget(m_review);
     m_middle->addWidget(framed(m_ask, m_middle));
@@ -127,6 +129,7 @@ QWidget* RunView::buildMiddle()
         if (const auto next = m_run ? m_run->next() : std::nullopt) showStep(*next);
     });
     connect(m_safe, &MakeSafeCard::command, this, &RunView::command);
+    connect(m_others, &OtherHandsCard::takeOver, this, &RunView::takeOver);
     connect(m_withdrawn, &WithdrawnCard::giveBack, this,
             [this](const QString& done) { emit giveBack(QString::fromStdString(m_run->sources().press.id), done); });
     connect(m_review, &ReviewCard::command, this, &RunView::command);

@@ -201,7 +201,7 @@ TEST_CASE("a press is withdrawn with its open runs and given back by another sup
     OpenRun open = shop.begin();
     Writer& writer = *shop.writer;
 
-    CHECK(writer.withdraw("east", "x", inka).error().code == "press.unknown");
+    CHECK(writer.withdraw("east", "no such thing", inka).error().code == "press.unknown");
     CHECK(writer.withdraw("north", "  ", inka).error().code == "gate.no_reason");
     CHECK(writer.giveBack("north", "x", matteo).error().code == "press.not_withdrawn");
     REQUIRE(writer.withdraw("north", "guard switch does not stop it", matteo));

@@ -77,7 +77,8 @@ Command anyCommand(const Run& run, Chance& chance, bool realRolls)
     case 9: return GiveUpStop{chance.of(holders)};
     case 10: return RepeatStage{chance.of(run.plan().stages).id, chance.of(causes)};
     case 11: return Interrupt{chance.percent(50) ? "power" : "break"};
-    case 12: return Resume{chance.percent(80) ? kSafe : std::vector<std::string>{}, chance.percent(30)};
+    case 12:
+        return Resume{chance.percent(80) ? kSafe : std::vector<std::string>{}, chance.percent(30), chance.percent(30)};
     case 13: return HandOver{anybody(chance)};
     case 14: return chance.percent(10) ? Command(Withdraw{"smoke"}) : Command(Return{"mended"});
     case 15: return SignOff{""};

@@ -147,7 +147,9 @@ TEST_CASE("after a long interruption every vital answer of the stage is said aga
         Walk walk;
         walk.upTo("safety.walk.clear");
         walk.must(Interrupt{"ended_without_sign_off"});
-        walk.must(Resume{kSafe, false}, "ben");
+        CHECK(walk.codeOf(Resume{kSafe, false}, "ben") == "gate.other_hands");  // never by the way
+        walk.must(Resume{kSafe, false, true}, "ben");
+        CHECK(std::get<Resumed>(walk.run().events().back().happening()).from == "Ana Wetherby");
         CHECK(inState(walk, StepState::Reconfirm) == vital);
         CHECK(walk.run().operatorId() == "ben");
         CHECK(walk.run().standing({"safety.walk.guard/a"}).byName == "Ana Wetherby");  // who said it first
@@ -264,6 +266,46 @@ TEST_CASE("a run is handed over to somebody else who may answer steps")
     CHECK(walk.run().operatorId() == "tom");
     CHECK(walk.run().operatorName() == "Tom Askrigg");
     CHECK(inState(walk, StepState::Reconfirm) == Steps{"safety.walk.guard/a", "safety.walk.guard/b"});
+}
+
+TEST_CASE("somebody else carries a run on only after a hand-over, which they may take themselves")
+{
+    Walk walk;
+    walk.upTo("safety.walk.clear");
+    const Command carriesOn[] = {Answer{{"safety.walk.clear"}, "yes", {}},
+                                 Correct{{"safety.walk.guard/a"}, "yes", "looked again"},
+                                 SkipStep{{"safety.walk.clear"}, "nobody here", std::nullopt},
+                                 MeasuredDiameter{Length::si(0.4)},
+                                 RepeatStage{"safety", "other"},
+                                 SignOff{""}};
+    for (const Command& command : carriesOn) {
+        const auto refused = walk.tryTo(command, "ben");
+        REQUIRE(refused);
+        CHECK(refused->code == "gate.other_hands");
+        CHECK(refused->text.args.size() == 1);  // whose hands
+    }
+    // What makes safer or is only written down is never refused for that.
+    walk.must(HoldStop{"Ben", "latch at the table"}, "ben");
+    CHECK(walk.codeOf(GiveUpStop{"Ben"}, "ben") == "gate.other_hands");
+    walk.must(Note{{}, "the floor is wet"}, "ben");
+    CHECK(walk.codeOf(HandOver{person("pip")}, "pip") == "gate.role");
+    walk.must(HandOver{person("ben")}, "ben");
+    CHECK(walk.run().operatorId() == "ben");
+    CHECK(walk.run().standing({"safety.walk.guard/a"}).byName == "Ana Wetherby");
+    CHECK(walk.codeOf(Answer{{"safety.walk.guard/a"}, "yes", {}}, "ana") == "gate.other_hands");
+    walk.must(Answer{{"safety.walk.guard/a"}, "yes", {}}, "ben");
+}
+
+TEST_CASE("a reason of a letter or two says nothing")
+{
+    Walk walk;
+    for (const char* nothing : {"", " ", "x", "--", "ok", "?!?!"}) {
+        INFO(nothing);
+        CHECK(walk.codeOf(Abandon{nothing}) == "gate.no_reason");
+        CHECK(walk.codeOf(Withdraw{nothing}) == "gate.no_reason");
+        CHECK(walk.codeOf(SkipStep{{"safety.walk.order"}, nothing, std::nullopt}) == "gate.no_reason");
+    }
+    walk.must(Abandon{"\u00f6l\u00f6"});  // letters of any script count
 }
 
 TEST_CASE("anybody signed in may withdraw the press, and only another supervisor gives it back")

@@ -219,6 +219,29 @@ TEST_CASE("a run handed over after any step goes on to its end")
         disturbEach(c, 3, [](const Run& run) { return demo::done(run, HandOver{small::person("ben")}); });
 }
 
+TEST_CASE("what is asked again after an interruption or a hand-over comes in the order of the plan")
+{
+    const std::vector<std::string> safe(std::begin(kMakeSafe), std::end(kMakeSafe));
+    for (const Case& c : {kCases[0], kCases[2], kCases[4], kCases[6]}) {
+        for (Run run = fresh(c); run.phase() == Phase::Running; run = demo::done(run, *demo::nextCommand(run))) {
+            const auto reached = run.next();
+            if (!reached) break;
+            for (const bool handedOver : {false, true}) {
+                Run again = handedOver ? demo::done(run, HandOver{small::person("ben")})
+                                       : demo::done(demo::done(run, Interrupt{"power"}), Resume{safe, false});
+                INFO(nameOf(c) << ", at " << reached->value << (handedOver ? ", handed over" : ", interrupted"));
+                const procedure::Step* before = nullptr;
+                while (again.next() != reached) {
+                    const procedure::Step* asked = again.plan().find(*again.next());
+                    REQUIRE((before == nullptr || before <= asked));  // steps stand in the plan's order
+                    before = asked;
+                    again = demo::done(again, *demo::nextCommand(again), again.operatorId());
+                }
+            }
+        }
+    }
+}
+
 TEST_CASE("a stage done again after any step leads to the end")
 {
     for (const Case& c : {kCases[0], kCases[3], kCases[4], kCases[5]})

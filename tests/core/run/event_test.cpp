@@ -38,6 +38,9 @@ std::vector<Event> everything()
     walk.must(Withdraw{"smoke"}, "pip");
     walk.must(Return{"fan mended"}, "sue");
     walk.must(Resume{kSafe, false}, "ben");
+    walk.must(Interrupt{"break"}, "ben");
+    walk.must(Resume{kSafe, false, true}, "ana");
+    walk.must(HandOver{small::person("ben")}, "ana");
     walk.upTo("", "ben");
     std::vector<Event> all = walk.run().events();
     small::Walk left;

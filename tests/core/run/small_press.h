@@ -40,15 +40,16 @@ public:
     explicit Walk(Basis basis = small::basis(), Beginning beginning = {"run-1", "pc-1", false, {}, nullptr});
 
     /// nullopt when it was done, else why not; a refusal leaves the run as it was.
-    std::optional<Finding> tryTo(const Command& command, const std::string& by = "ana");
+    /// by: "" = the person in whose hands the run is.
+    std::optional<Finding> tryTo(const Command& command, const std::string& by = {});
     /// Fails the test when it is refused.
-    void must(const Command& command, const std::string& by = "ana");
+    void must(const Command& command, const std::string& by = {});
     /// "" when it was done, else the code.
-    [[nodiscard]] std::string codeOf(const Command& command, const std::string& by = "ana");
+    [[nodiscard]] std::string codeOf(const Command& command, const std::string& by = {});
     /// Answers with the entry of goodEntries(); holds and gives up the stop where needed.
-    void answer(const std::string& step, const std::string& by = "ana");
+    void answer(const std::string& step, const std::string& by = {});
     /// Answers everything before this step, or everything when there is no such step.
-    void upTo(const std::string& step, const std::string& by = "ana");
+    void upTo(const std::string& step, const std::string& by = {});
     void wait(std::int64_t ms) { m_stamp.utcMs += ms; }
 
     [[nodiscard]] const Run& run() const { return *m_run; }

@@ -238,7 +238,7 @@ Walk::Walk(Basis basis, Beginning beginning)
 std::optional<Finding> Walk::tryTo(const Command& command, const std::string& by)
 {
     m_stamp.utcMs += 1000;
-    const auto event = decide(*m_run, command, m_stamp, person(by));
+    const auto event = decide(*m_run, command, m_stamp, person(by.empty() ? m_run->operatorId() : by));
     if (!event) return event.error();
     m_run = m_run->after(*event);
     return std::nullopt;
