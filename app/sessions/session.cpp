@@ -192,6 +192,13 @@ void Session::open()
     });
 }
 
+void Session::openAt(const std::filesystem::path& logbook)
+{
+    if (isOpen()) return;
+    m_options.logbook = logbook;
+    open();
+}
+
 void Session::signIn(const QString& personId, const QString& pin)
 {
     m_impl->post([id = personId.toStdString(), secret = pin.toStdString()](Impl::Alive& a) -> Impl::Outcome {

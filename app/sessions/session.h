@@ -30,6 +30,8 @@ public:
 
     /// Opens the logbook (takes the pen); emits opened or refused.
     void open();
+    /// Opens this file instead of the one that could not be opened.
+    void openAt(const std::filesystem::path& logbook);
     [[nodiscard]] bool isOpen() const;
     [[nodiscard]] bool busy() const;
     [[nodiscard]] const std::optional<people::Actor>& actor() const;

@@ -4,6 +4,7 @@
 #include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMenu>
@@ -16,6 +17,7 @@
 #include "app/pages/run/run_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/shell/leave_strip.h"
+#include "app/shell/no_logbook_page.h"
 #include "app/shell/sign_in_strip.h"
 #include "app/widgets/screen_keys.h"
 #include "app/widgets/theme.h"
@@ -61,6 +63,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_pages->addWidget(m_start);
     m_pages->addWidget(m_run);
     m_pages->addWidget(m_history);
+    m_noLogbook = new NoLogbookPage(this);
+    m_pages->addWidget(m_noLogbook);
 
     auto* top = new QHBoxLayout;
     auto* column = new QVBoxLayout(this);
@@ -109,7 +113,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::actorChanged, m_refusal, &FindingStrip::clear);
     connect(m_session, &Session::refused, this, [this](const Finding& finding) {
         // The run page shows its own refusals beside the step they are about.
-        if (m_pages->currentWidget() != m_run) m_refusal->say(finding, UnitSystem::Metric);
+        if (m_session->isOpen() && m_pages->currentWidget() != m_run) m_refusal->say(finding, UnitSystem::Metric);
     });
     connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });
     connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
@@ -119,6 +123,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
     connect(m_session, &Session::opened, m_refusal, &FindingStrip::clear);
     takeOverWhenFree();
+    offerLogbooks();
 
     qApp->installEventFilter(this);
     setWindowTitle(tr("Tautweb"));
@@ -152,6 +157,32 @@ void MainWindow::takeOverWhenFree()
     connect(again, &QTimer::timeout, m_session, &Session::open);
     connect(m_session, &Session::refused, again, [this, again](const Finding& finding) {
         if (!m_session->isOpen() && finding.code == "logbook.pen_held") again->start();
+    });
+}
+
+/// Without a logbook nothing else of the window works: it says why, and offers what can be done.
+void MainWindow::offerLogbooks()
+{
+    const auto works = [this](bool open) {
+        for (QAbstractButton* door : m_doors->buttons()) door->setEnabled(open);
+        m_signIn->setEnabled(open);
+    };
+    connect(m_session, &Session::refused, this, [this, works](const Finding& finding) {
+        if (m_session->isOpen()) return;
+        works(false);
+        m_noLogbook->show(QString::fromStdString(m_session->options().logbook.string()), finding);
+        m_pages->setCurrentWidget(m_noLogbook);
+    });
+    connect(m_session, &Session::opened, this, [this, works] {
+        if (!m_session->isOpen()) return;
+        works(true);
+        if (m_pages->currentWidget() == m_noLogbook) choose(m_doors->checkedId());
+    });
+    connect(m_noLogbook, &NoLogbookPage::again, m_session, &Session::open);
+    connect(m_noLogbook, &NoLogbookPage::another, this, [this] {
+        const QString folder = QString::fromStdString(m_session->options().logbook.parent_path().string());
+        const QString file = QFileDialog::getOpenFileName(this, tr("Open another logbook"), folder);
+        if (!file.isEmpty()) m_session->openAt(file.toStdString());
     });
 }
 

@@ -13,6 +13,7 @@ namespace taut::app {
 
 class HistoryPage;
 class LeaveStrip;
+class NoLogbookPage;
 class RunPage;
 class ScreenKeys;
 class SignInStrip;
@@ -37,6 +38,7 @@ protected:
 private:
     void showRunDoor();
     void takeOverWhenFree();
+    void offerLogbooks();
     void choose(int door);
     QPushButton* buildScreenMenu();
     Session* m_session;
@@ -45,6 +47,7 @@ private:
     StartPage* m_start;
     RunPage* m_run;
     HistoryPage* m_history;
+    NoLogbookPage* m_noLogbook;
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;
     LeaveStrip* m_leave;

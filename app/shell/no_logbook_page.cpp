@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shell/no_logbook_page.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
+{
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(20, 20, 20, 20);
+    layout->setSpacing(sizes().gap);
+    layout->addWidget(wrapped(tr("No logbook is open"), "longSay", this));
+    m_file = wrapped({}, "", this);
+    m_file->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_why = wrapped({}, "strong", this);
+    m_remedy = wrapped({}, "", this);
+    for (QLabel* label : {m_file, m_why, m_remedy}) layout->addWidget(label);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(sizes().gap);
+    const auto add = [&](const QString& name, const char* objectName, auto signal) {
+        QPushButton* button = worded(name, "answer", this);
+        button->setObjectName(QString::fromLatin1(objectName));
+        connect(button, &QPushButton::clicked, this, signal);
+        row->addWidget(button);
+    };
+    add(tr("&Try again"), "again", &NoLogbookPage::again);
+    add(tr("Open &another logbook\u2026"), "another", &NoLogbookPage::another);
+    row->addStretch(1);
+    layout->addLayout(row);
+    layout->addStretch(1);
+}
+
+void NoLogbookPage::show(const QString& file, const Finding& why)
+{
+    m_file->setText(file);
+    m_why->setText(words(why.text, UnitSystem::Metric));
+    m_remedy->setText(words(why.remedy, UnitSystem::Metric));
+}
+
+}  // namespace taut::app

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "core/base/finding.h"
+
+class QLabel;
+
+namespace taut::app {
+
+/// No logbook could be opened: which one, why not, and what can be done about it here. Nothing is written or changed
+/// by looking at this page.
+class NoLogbookPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit NoLogbookPage(QWidget* parent = nullptr);
+    void show(const QString& file, const Finding& why);
+
+signals:
+    void again();    ///< the same file once more
+    void another();  ///< another one
+
+private:
+    QLabel *m_file, *m_why, *m_remedy;
+};
+
+}  // namespace taut::app
