@@ -79,7 +79,7 @@ QLabel* writingLabel(QWidget* parent)
 
 }  // namespace
 
-MakeSafeCard::MakeSafeCard(QWidget* parent) : QWidget(parent)
+MakeSafeCard::MakeSafeCard(QWidget* parent) : PhaseCard(parent)
 {
     auto* layout = cardLayout(this);
     layout->addWidget(wrapped(tr("First make the press safe"), "longSay", this));
@@ -168,7 +168,7 @@ void MakeSafeCard::refuse(const Finding& finding) { m_finding->say(finding, m_sy
 
 QWidget* MakeSafeCard::first() const { return m_boxes.front(); }
 
-void MakeSafeCard::keyPressEvent(QKeyEvent* event)
+void PhaseCard::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return QWidget::keyPressEvent(event);
     if (event->isAutoRepeat()) return event->accept();
@@ -176,7 +176,7 @@ void MakeSafeCard::keyPressEvent(QKeyEvent* event)
     event->accept();
 }
 
-OtherHandsCard::OtherHandsCard(QWidget* parent) : QWidget(parent)
+OtherHandsCard::OtherHandsCard(QWidget* parent) : PhaseCard(parent)
 {
     auto* layout = cardLayout(this);
     m_whose = wrapped({}, "longSay", this);
@@ -224,7 +224,7 @@ void OtherHandsCard::refuse(const Finding& finding) { m_finding->say(finding, m_
 
 QWidget* OtherHandsCard::first() const { return m_take; }
 
-WithdrawnCard::WithdrawnCard(QWidget* parent) : QWidget(parent)
+WithdrawnCard::WithdrawnCard(QWidget* parent) : PhaseCard(parent)
 {
     auto* layout = cardLayout(this);
     layout->addWidget(wrapped(tr("This press is withdrawn from use"), "say", this));

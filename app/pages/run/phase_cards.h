@@ -17,8 +17,19 @@ namespace taut::app {
 class FindingStrip;
 class StatementBox;
 
+/// A card in the step card's place. Enter presses the button that has the focus, once however long it is held.
+class PhaseCard : public QWidget {
+    Q_OBJECT
+
+public:
+    using QWidget::QWidget;
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+};
+
 /// After an interruption: before anything else the press is made safe, and that is said sentence by sentence.
-class MakeSafeCard : public QWidget {
+class MakeSafeCard : public PhaseCard {
     Q_OBJECT
 
 public:
@@ -33,9 +44,6 @@ public:
 signals:
     void command(const taut::run::Command& command);
 
-protected:
-    void keyPressEvent(QKeyEvent* event) override;
-
 private:
     void settle();
     UnitSystem m_system{};
@@ -48,7 +56,7 @@ private:
 };
 
 /// The run is in the hands of somebody else than who sits here: whose, and what taking it over asks.
-class OtherHandsCard : public QWidget {
+class OtherHandsCard : public PhaseCard {
     Q_OBJECT
 
 public:
@@ -69,7 +77,7 @@ private:
 };
 
 /// The press is out of use: why, by whom, and what a supervisor says who gives it back.
-class WithdrawnCard : public QWidget {
+class WithdrawnCard : public PhaseCard {
     Q_OBJECT
 
 public:

@@ -67,7 +67,7 @@ TEST_CASE("whoever signs in beside an open run sees whose it is, and takes it ov
     CHECK(screen.said().contains(QStringLiteral("in the hands of Ines Falk")));
     auto* take = screen.visible<QAbstractButton>("answer");
     REQUIRE(take);
-    QTest::mouseClick(take, Qt::LeftButton);
+    QTest::keyClick(take, Qt::Key_Return);  // it has the focus
     CHECK(screen.takeOver.size() == 1);
     CHECK(screen.commands.isEmpty());
 
