@@ -107,7 +107,7 @@ TEST_CASE("the window opens on the start page with the cursor in the PIN")
     Window w;
     CHECK(visible<StartPage>(w.window));
     CHECK(w.window.focusWidget() == called<QLineEdit>(w.window, "Your PIN"));
-    CHECK(called<QComboBox>(w.window, "Who are you?")->count() == 4);
+    CHECK(called<QComboBox>(w.window, "Who are you?")->count() == 5);
 }
 
 TEST_CASE("a wrong PIN signs nobody in, says so, and a right one takes the refusal away")
