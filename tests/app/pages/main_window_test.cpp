@@ -9,7 +9,6 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QComboBox>
-#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -19,6 +18,7 @@
 #include "app/pages/run/run_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/shell/main_window.h"
+#include "app/shell/no_logbook_page.h"
 #include "app/widgets/controls.h"
 #include "tests/app/shop.h"
 
@@ -274,28 +274,6 @@ TEST_CASE("with large type the window is no wider than the small screen")
     applyTheme({});
 }
 
-TEST_CASE("a logbook that is none is refused with a sentence, and nothing can be begun")
-{
-    QTemporaryDir folder;
-    Session::Options options = Window::prepared(folder, 1.0);
-    QFile file(QString::fromStdString(options.logbook.string()));
-    REQUIRE(file.open(QIODevice::WriteOnly));
-    file.write("this is a letter, no logbook\n");
-    file.close();
-    MainWindow window(options);
-    window.show();
-    const auto refused = [&] {
-        for (const auto* strip : window.findChildren<FindingStrip*>())
-            if (strip->isVisible()) return true;
-        return false;
-    };
-    until(refused, "it is refused");
-    CHECK_FALSE(window.session()->isOpen());
-    CHECK_FALSE(called<QAbstractButton>(window, "Begin the run")->isEnabled());
-    REQUIRE(file.open(QIODevice::ReadOnly));
-    CHECK(file.readAll() == QByteArray("this is a letter, no logbook\n"));
-}
-
 TEST_CASE("a window whose logbook another one holds says so, and takes over when that one is closed")
 {
     QTemporaryDir folder;
@@ -304,10 +282,7 @@ TEST_CASE("a window whose logbook another one holds says so, and takes over when
     open(*first);
     MainWindow second(options);
     second.show();
-    const auto held = [&second] {
-        const auto strips = second.findChildren<FindingStrip*>();
-        return std::any_of(strips.begin(), strips.end(), [](const FindingStrip* s) { return s->isVisible(); });
-    };
+    const auto held = [&second] { return second.findChild<NoLogbookPage*>()->isVisible(); };
     until(held, "the second window says who holds the logbook");
     CHECK_FALSE(second.session()->isOpen());
     first.reset();

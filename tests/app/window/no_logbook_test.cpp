@@ -60,7 +60,12 @@ TEST_CASE("a window whose logbook is a foreign file says so, leaves the file alo
     REQUIRE(page->isVisible());
     CHECK(said(*page).contains(QString::fromStdString(foreign.string())));
     CHECK(said(*page).contains(QStringLiteral("logbook")));
-    for (auto* door : window.findChildren<QAbstractButton*>(QStringLiteral("again"))) CHECK(door->isEnabled());
+    for (auto* button : window.findChildren<QAbstractButton*>()) {
+        INFO(button->text().toStdString());
+        const bool leads = page->isAncestorOf(button) || button->objectName() == QStringLiteral("keys") ||
+                           button->objectName() == QStringLiteral("screen");
+        CHECK((leads || !button->isVisible() || !button->isEnabled()));
+    }
 
     // Once more the same file: refused again, nothing written into it.
     refused.clear();
