@@ -179,7 +179,8 @@ std::optional<Elevation> elevation(const Ground& ground)
 
 Paragraph decisionRule()
 {
-    return {"Decision rule: a reading is judged against the limits as they stand, with guard bands as wide as the "
+    return {"Decision rule, guarded acceptance (w = U): a reading is judged against the limits as they stand, with "
+            "guard bands as wide as the "
             "expanded uncertainty U (k = 2) of the instrument that was read. Inside: U or more away from both limits. "
             "Near: within the limits, less than U from one. Outside: beyond a limit; doubtful while less than U beyond "
             "it. Limits are rounded inward and never widened.",

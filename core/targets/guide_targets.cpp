@@ -213,10 +213,16 @@ void stateRegisterAndInk(Book& book)
         const std::string id = "register." + std::to_string(station.number) + ".";
         const std::string key = "press.printing.station." + std::to_string(station.number) + ".";
         const std::string name = std::to_string(station.number);
-        book.value(id + "along", Text("Station %1: register left along the web, each way", {name}), "stated",
-                   term(station.registerAlong, key + "register_along"), "press profile")
-            .advice("When its adjuster stands at its mid mark.");
         const Limit mid = book.limit("register_centre");
+        Stated along = book.value(id + "along", Text("Station %1: register left along the web, each way", {name}),
+                                  "stated", term(station.registerAlong, key + "register_along"), "press profile");
+        if (station.registerAlong) {
+            const Quantity way = station.registerAlong->quantity();
+            const double off = mid.si() * way.si();
+            along.within(off, off, mid.rule, mid.source)
+                .most(Quantity(2 * way.si(), way.kind(), way.unit()))  // from one end to the other
+                .advice("When its adjuster stands at its mid mark.");
+        }
         Stated centre = book.value(
             id + "centre", Text("Station %1: register adjuster from its mid mark", {name}), "stated",
             station.registerAlong
