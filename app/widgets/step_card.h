@@ -47,6 +47,7 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void build();
@@ -61,6 +62,7 @@ private:
     void followFoot();
     [[nodiscard]] int footWanted() const;
     void fitSay();
+    [[nodiscard]] bool seenWhole() const;
     void refit();
     StepContent m_content;
     QLabel *m_where, *m_number, *m_say, *m_writing;
@@ -71,7 +73,8 @@ private:
     FindingStrip* m_finding;
     AnswerArea* m_area = nullptr;
     QWidget *m_foot, *m_answers;
-    int m_footHeight = 0;  // that the height was shared for
+    int m_footHeight = 0;    // that the height was shared for
+    bool m_fitting = false;  // the card sets its words: what changes by that is not news
     bool m_pinned = true, m_namesStage = false;
     AskPanel* m_supervisor;
     QPushButton* m_first;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How a step's card is laid out and shares its height; what it says stands in step_card.cpp.
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPointer>
@@ -49,6 +50,7 @@ void StepCard::build()
     m_scroll->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     m_scroll->setMinimumHeight(60);
     m_scroll->setWidget(body);
+    m_scroll->installEventFilter(this);
 
     m_finding = new FindingStrip(this);
     m_writing = new QLabel(tr("Writing\u2026"), this);
@@ -134,12 +136,14 @@ void StepCard::pinFoot(bool pinned)
 /// cut, what answers scrolls with it: nobody answers what they have not read.
 void StepCard::fitSay()
 {
+    if (m_fitting) return;
+    m_fitting = true;
     layout()->activate();
     QWidget* body = m_scroll->widget();
     constexpr struct {
         const char* role;
         int spacing;
-    } kSizes[] = {{"say", 10}, {"longSay", 10}, {"head", 10}, {"", 10}, {"", 4}};
+    } kSizes[] = {{"say", 10}, {"longSay", 10}, {"head", 10}, {"head", 4}, {"", 10}, {"", 4}};
     for (const auto& [role, spacing] : kSizes) {
         withRole(m_say, role);
         m_bodyLayout->setSpacing(spacing);
@@ -147,11 +151,26 @@ void StepCard::fitSay()
         m_say->style()->polish(m_say);
         m_bodyLayout->invalidate();
         m_bodyLayout->activate();
-        if (m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height()) break;
+        if (seenWhole()) break;
     }
+    // A bar makes the lines shorter, so that there are more of them: left to itself it would stay for its own sake.
+    m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
     body->updateGeometry();
     const int asked = m_say->y() + m_say->heightForWidth(m_say->width());
-    if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) pinFoot(false);
+    if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) {
+        pinFoot(false);
+        m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
+    }
+    m_fitting = false;
+}
+
+bool StepCard::seenWhole() const { return m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height(); }
+
+/// Whatever takes height from what is asked, or gives it back, has it set anew.
+bool StepCard::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_scroll && event->type() == QEvent::Resize) fitSay();
+    return QWidget::eventFilter(watched, event);
 }
 
 /// Shares the height anew, after something came up or went that takes part of it.

@@ -152,3 +152,31 @@ TEST_CASE("what is asked is still read without scrolling after a reading was typ
     CHECK(readings > 5);
     CHECK(seenWhole > readings);
 }
+
+TEST_CASE("a step's card scrolls only where its words are as small as they get")
+{
+    Walk w = north();
+    int cards = 0, scrolling = 0;
+    while (w.next() != nullptr) {
+        const procedure::Step step = *w.next();
+        {
+            Page page(w);
+            Page::settle();
+            auto* card = page.view.findChild<StepCard*>();
+            const auto* scroll = card->findChild<QScrollArea*>();
+            const bool small =
+                card->findChild<QLabel*>(QStringLiteral("say"))->property("role").toByteArray().isEmpty();
+            const bool bar = scroll->verticalScrollBar()->isVisible();
+            INFO(step.id.value);
+            CHECK((!bar || small));
+            // And where there is no bar, there is nothing under the edge.
+            CHECK((bar || scroll->widget()->height() <= scroll->viewport()->height()));
+            scrolling += bar ? 1 : 0;
+        }
+        ++cards;
+        w.answerWell(step);
+    }
+    CHECK(cards > 70);
+    CAPTURE(scrolling, cards);
+    CHECK(scrolling * 10 < cards);
+}
