@@ -5,6 +5,9 @@
 #include <array>
 #include <map>
 
+#include "core/base/utf8.h"
+#include "core/units/number_text.h"
+
 namespace taut::inputs {
 
 namespace {
@@ -19,6 +22,18 @@ int number(std::string_view digits)
     int out = 0;
     for (const char c : digits) out = out * 10 + (c - '0');
     return out;
+}
+
+/// What stands at the front, as a message may carry it: whole characters, up to so many bytes.
+std::string firstSigns(std::string_view text, std::size_t most)
+{
+    std::size_t end = 0;
+    while (end < text.size()) {
+        const std::size_t step = std::max<std::size_t>(utf8Step(text.substr(end)), 1);
+        if (end + step > most) break;
+        end += step;
+    }
+    return quoted(text.substr(0, end));
 }
 
 /// The 82 characters of a free field.
@@ -94,9 +109,7 @@ bool isRollProduct(std::string_view v)
 
 std::optional<Finding> wrong(const Field& field, const std::string& ai, std::string_view value)
 {
-    const auto says = [&](const char* code, const char* what) {
-        return broken(code, {what, {ai, std::string(value)}});
-    };
+    const auto says = [&](const char* code, const char* what) { return broken(code, {what, {ai, quoted(value)}}); };
     const bool free = field.form == Form::Free || field.form == Form::Count;
     if (free ? value.empty() : value.size() < field.size)
         return says("tag.too_short", "Field %1 of the tag is cut off: \"%2\".");
@@ -128,7 +141,7 @@ Result<Fields> split(std::string_view rest)
         const Field* field = fieldAt(rest);
         if (field == nullptr)
             return broken("tag.unknown_field",
-                          {"The tag has a field that is not known: \"%1\".", {std::string(rest.substr(0, 4))}});
+                          {"The tag has a field that is not known: \"%1\".", {firstSigns(rest, 4)}});
         const std::string ai(rest.substr(0, field->ai.size()));
         rest.remove_prefix(field->ai.size());
         const std::size_t end = std::min(rest.find(kGs), rest.size());
@@ -169,7 +182,7 @@ Result<RollTag> readRollTag(std::string_view scanned)
         const std::string_view prefix = scanned.substr(0, 3);
         if (prefix != "]C1" && prefix != "]e0" && prefix != "]d2" && prefix != "]Q3")
             return broken("tag.not_gs1",
-                          {"The scanner says that this is another kind of code: \"%1\".", {std::string(prefix)}});
+                          {"The scanner says that this is another kind of code: \"%1\".", {firstSigns(prefix, 3)}});
         scanned.remove_prefix(3);
     }
     const Result<Fields> fields = split(scanned);

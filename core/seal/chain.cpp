@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <charconv>
 
+#include "core/base/utf8.h"
+#include "core/units/number_text.h"
+
 namespace taut::seal {
 
 namespace {
@@ -14,10 +17,11 @@ constexpr std::string_view kUriStart = "tautweb:run/";
 
 Finding unreadableAnchor(std::string_view text)
 {
-    return refuse("anchor.unreadable", std::string(text),
+    const std::string typed = quoted(text);
+    return refuse("anchor.unreadable", typed,
                   {"%1 is not an anchor: it is the number of seals, a colon, and at least the first %2 of the %3 "
                    "characters of the link (digits and a to f).",
-                   {std::string(text), static_cast<std::int64_t>(kLeastDigits), static_cast<std::int64_t>(kAllDigits)}},
+                   {typed, static_cast<std::int64_t>(kLeastDigits), static_cast<std::int64_t>(kAllDigits)}},
                   "Copy it again from the foot of the sheet, or scan the sheet's code.");
 }
 
@@ -142,7 +146,8 @@ Result<AnchorUri> readAnchorUri(std::string_view uri)
     const auto run = percentDecoded(rest.substr(0, question));
     const auto count = countFrom(rest.substr(question + 3, amp - question - 3));
     const std::string digits = hexDigits(rest.substr(amp + 6));
-    if (!run || run->empty() || !count || digits.size() != kAllDigits) return unreadableAnchor(uri);
+    const bool isId = run && !run->empty() && firstBadUtf8(*run) == std::string_view::npos;
+    if (!isId || !count || digits.size() != kAllDigits) return unreadableAnchor(uri);
     return AnchorUri{*run, {*count, linkFrom(digits)}};
 }
 

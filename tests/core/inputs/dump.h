@@ -7,6 +7,7 @@
 #include "core/base/json.h"
 #include "core/inputs/inputs.h"
 #include "core/inputs/words.h"
+#include "core/units/plain.h"
 
 // A press as rows "zone[0].setting.least" -> "30000 pressure": the keys of its file, so that a test can say which key
 // went where.

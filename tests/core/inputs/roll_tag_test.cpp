@@ -3,7 +3,9 @@
 
 #include <filesystem>
 
+#include "core/base/utf8.h"
 #include "core/inputs/roll_tag.h"
+#include "core/units/plain.h"
 #include "tests/core/inputs/demo.h"
 
 using namespace taut;
@@ -99,6 +101,18 @@ TEST_CASE("a tag that cannot be trusted whole is refused whole")
         const Result<RollTag> tag = readRollTag(scan(row.text));
         if (!tag) CHECK_FALSE(tag.error().remedy.empty());
     }
+}
+
+TEST_CASE("a refused tag is quoted in whole characters, whatever the scanner sent")
+{
+    // The fourth byte of the first two stands inside a character, the others are no text at all.
+    for (const char* scanned : {"abc\u00e9", "]\u00e9\u00e9", "]d210L\xc3(", "\xff\xfe\x80", "]\xff\xff", "0199\xff"}) {
+        const Result<RollTag> tag = readRollTag(scanned);
+        REQUIRE_FALSE(tag);
+        CAPTURE(tag.error().code);
+        CHECK(taut::firstBadUtf8(taut::sentence(tag.error())) == std::string::npos);
+    }
+    CHECK(taut::plain(readRollTag("abc\u00e9").error().text).find("\"abc\"") != std::string::npos);
 }
 
 TEST_CASE("any single wrong figure of the item is noticed")

@@ -3,6 +3,9 @@
 
 #include <catch2/catch.hpp>
 
+#include "core/base/utf8.h"
+#include "core/units/plain.h"
+
 using namespace taut;
 using namespace taut::seal;
 
@@ -190,6 +193,22 @@ TEST_CASE("what is no anchor is refused with what to do")
         CHECK_FALSE(read.error().remedy.empty());
     }
     CHECK_FALSE(readAnchor("9:" + digits.substr(0, 32)));
+}
+
+TEST_CASE("what is no anchor is told back as text, and no longer than a line")
+{
+    const std::string link(64, 'a');
+    for (const std::string& text : {std::string("9:\xff\xfe"), "tautweb:run/%FF%fe?n=9&link=" + link,
+                                    std::string(5000, 'x'), "tautweb:run/" + std::string(5000, 'x')}) {
+        const auto read = readPartialAnchor(text);
+        REQUIRE_FALSE(read);
+        const std::string line = sentence(read.error());
+        CHECK(firstBadUtf8(line) == std::string::npos);
+        CHECK(line.size() < 500);
+    }
+    // A run's id is text: what a code hides behind escapes is looked at as well.
+    CHECK_FALSE(readAnchorUri("tautweb:run/%FF?n=9&link=" + link));
+    CHECK(readAnchorUri("tautweb:run/J%c3%a9?n=9&link=" + link)->run == "J\u00e9");
 }
 
 TEST_CASE("a document keeps its bytes and says who sealed it and when")
