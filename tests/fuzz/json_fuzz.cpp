@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/report.h"
+#include "core/run/decide.h"
+#include "core/run/event_maker.h"
+#include "core/seal/document.h"
+#include "core/targets/target_json.h"
+#include "tests/fuzz/property.h"
+
+// JSON from a store or an import: any value, an event of a run, a sealed document with its events.
+
+using namespace taut;
+using namespace taut::fuzz;
+
+namespace {
+
+void checkEvent(std::string_view text)
+{
+    const auto event = run::eventFrom(text);
+    if (!event) return checkFinding(event.error());
+    require(event->json() == text, "a stored event keeps its bytes", text);
+    const auto* began = std::get_if<run::Began>(&event->happening());
+    const UnitSystem units = began != nullptr ? began->units : UnitSystem::Metric;
+    const std::string written = run::eventJson(event->stamp(), event->happening(), units);
+    const auto again = run::eventFrom(written);
+    require(static_cast<bool>(again), "an event written anew reads back", written);
+    require(run::eventJson(again->stamp(), again->happening(), units) == written,
+            "an event read back is written the same", written);
+}
+
+/// Everything that screens and sheets ask of a run, of one that was read from outside.
+void checkRun(const run::Run& run)
+{
+    const std::size_t inWork = run.stageInWork();
+    require(run.plan().stages.empty() || inWork < run.plan().stages.size(), "the stage in work is one of the plan's");
+    for (std::size_t i = 0; i < run.plan().stages.size(); ++i) (void)run.stageState(i);
+    for (const run::StepId& id : run.openSteps()) {
+        require(run.plan().find(id) != nullptr, "an open step is one of the plan's", id.value);
+        if (const auto closed = run::closedBecause(run, id)) {
+            require(!closed->code.empty() && !closed->text.empty(), "a closed gate says why", id.value);
+        }
+    }
+    if (const auto next = run.next()) require(run.plan().find(*next) != nullptr, "what comes next is a step");
+    (void)run.deviations();
+}
+
+void checkDocument(std::string_view text)
+{
+    const auto document = seal::read(text);
+    if (!document) return checkFinding(document.error());
+    (void)seal::headOf(*document);
+    const std::string written = seal::write(*document);
+    const auto again = seal::read(written);
+    require(again && again->kind == document->kind && seal::write(*again) == written,
+            "a document written anew reads back the same", written);
+    const auto events = seal::eventsOf(*document);
+    if (!events) return checkFinding(events.error());
+    const run::Run run = run::Run::fold(*events);
+    checkRun(run);
+    const auto refolded = seal::eventsOf(seal::documentOf(run));
+    require(refolded && refolded->size() == events->size(), "a document of that run has its events");
+    for (std::size_t i = 0; i < events->size(); ++i)
+        require((*refolded)[i].json() == (*events)[i].json(), "an event stands in its document as it was",
+                (*events)[i].json());
+    const auto report = report::reportOf(*document, std::nullopt, {});
+    if (!report) checkFinding(report.error());
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
+{
+    const std::string_view text = textOf(data, size);
+    const auto json = Json::parse(text);
+    if (!json) {
+        checkFinding(json.error());
+    } else {
+        const std::string written = json->dump();
+        require(isUtf8(written), "written JSON is UTF-8", written);
+        const auto again = Json::parse(written);
+        require(again && again->dump() == written, "written JSON reads back the same", written);
+        // Readers of parts take whatever value stands there.
+        const Text said = textFrom(*json);
+        require(textFrom(textJson(said)) == said, "a text read from outside is stored the same", written);
+        const Finding finding = findingFrom(*json);
+        require(findingFrom(findingJson(finding)) == finding, "a finding read from outside is stored the same",
+                written);
+        if (const auto targets = targets::targetsFrom(*json)) {
+            const auto stored = targets::targetsFrom(targets::targetsJson(*targets, UnitSystem::Metric));
+            require(stored && *stored == *targets, "targets read from outside are stored the same", written);
+        }
+        if (const auto plan = procedure::planFrom(*json)) {
+            const auto stored = procedure::planFrom(procedure::planJson(*plan));
+            require(stored && *stored == *plan, "a plan read from outside is stored the same", written);
+        }
+    }
+    checkEvent(text);
+    checkDocument(text);
+    return 0;
+}
