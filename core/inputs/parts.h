@@ -20,8 +20,9 @@ namespace taut::inputs {
 struct Names {
     std::vector<std::string> rollers, places;
 };
-/// The tables [[zone]] of a press.
-[[nodiscard]] std::vector<Zone> readZones(KeyReader& top, const Names& names);
+/// The tables [[zone]] of a press. A second zone that ends at the same rewind is left out, with a finding
+/// (input.rewind_taken).
+[[nodiscard]] std::vector<Zone> readZones(KeyReader& top, const Names& names, const std::vector<Rewind>& rewinds);
 /// [web], [lengths], [[guide]], [printing] and [splice_table] of a press.
 void readWeb(KeyReader& top, const Names& names, Press& press);
 /// The table [policy] of a press: rows of core/inputs/policy.h that this shop sets itself. An unknown row, one of

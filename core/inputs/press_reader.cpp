@@ -214,6 +214,15 @@ Names namesIn(const Toml& root)
     return {idsOf(web == nullptr ? nullptr : web->find("roller")), idsOf(root.find("place"))};
 }
 
+/// Targets of the unwind bear this name ("stop.unwind.tension"): a rewind of that name would be taken for it.
+bool isUnwind(KeyReader& keys, const std::string& id)
+{
+    if (id != "unwind") return false;
+    keys.complain("id", refuse("input.bad_id", {}, {"\"%1\" is the name of the unwind, not of a rewind.", {id}},
+                               "Give this rewind another name; it is left out until then."));
+    return true;
+}
+
 }  // namespace
 
 Setting readSetting(KeyReader& above, std::string_view key, std::span<const Kind> kinds)
@@ -272,9 +281,10 @@ Result<Press> readPress(std::string_view toml, std::string_view file, Findings& 
     if (std::optional<KeyReader> unwind = top.table("unwind")) press.unwind = readUnwind(std::move(*unwind), names);
     for (KeyReader& keys : top.tables("rewind")) {
         Rewind rewind = readRewind(keys, names);
-        if (!rewind.id.empty() && !isTaken(keys, rewind.id, press.rewinds)) press.rewinds.push_back(std::move(rewind));
+        if (rewind.id.empty() || isUnwind(keys, rewind.id) || isTaken(keys, rewind.id, press.rewinds)) continue;
+        press.rewinds.push_back(std::move(rewind));
     }
-    press.zones = readZones(top, names);
+    press.zones = readZones(top, names, press.rewinds);
     readWeb(top, names, press);
     for (Rewind& rewind : press.rewinds)
         if (const Roller* roller = press.roller(rewind.roller); roller != nullptr && roller->kind == "waste_rewind")

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "core/inputs/parts.h"
 #include "core/inputs/words.h"
 #include "core/units/unit.h"
@@ -147,14 +149,37 @@ std::optional<Zone> readZone(KeyReader& keys, const Names& names)
     return zone;
 }
 
+const Rewind* rewindAt(const std::vector<Rewind>& rewinds, const std::string& end)
+{
+    const auto found = std::find_if(rewinds.begin(), rewinds.end(),
+                                    [&](const Rewind& r) { return !end.empty() && (r.roller == end || r.id == end); });
+    return found == rewinds.end() ? nullptr : &*found;
+}
+
+/// A rewind pulls one web: what is computed of it bears its name once.
+bool isRewindTaken(KeyReader& keys, const Zone& zone, const std::vector<Zone>& all, const std::vector<Rewind>& rewinds)
+{
+    const Rewind* rewind = rewindAt(rewinds, zone.to);
+    if (rewind == nullptr) return false;
+    const auto other =
+        std::find_if(all.begin(), all.end(), [&](const Zone& z) { return rewindAt(rewinds, z.to) == rewind; });
+    if (other == all.end()) return false;
+    keys.complain("to",
+                  refuse("input.rewind_taken", {},
+                         {"Zone %1 ends at rewind %2, where zone %3 ends already.", {zone.id, rewind->id, other->id}},
+                         "Name the roller where this zone's tension ends; the zone is left out until then."));
+    return true;
+}
+
 }  // namespace
 
-std::vector<Zone> readZones(KeyReader& top, const Names& names)
+std::vector<Zone> readZones(KeyReader& top, const Names& names, const std::vector<Rewind>& rewinds)
 {
     std::vector<Zone> out;
     for (KeyReader& keys : top.tables("zone")) {
         std::optional<Zone> zone = readZone(keys, names);
-        if (zone && !isTaken(keys, zone->id, out)) out.push_back(std::move(*zone));
+        if (!zone || isTaken(keys, zone->id, out) || isRewindTaken(keys, *zone, out, rewinds)) continue;
+        out.push_back(std::move(*zone));
     }
     return out;
 }

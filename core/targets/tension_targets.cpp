@@ -12,8 +12,9 @@ ZoneEnd endOf(const inputs::Press& press, const inputs::Zone& zone)
 {
     const inputs::Roller* to = press.roller(zone.to);
     const inputs::Roller* from = press.roller(zone.from);
-    if (press.unwind && (zone.from == press.unwind->roller || (from != nullptr && from->kind == "unwind")))
-        return ZoneEnd::Unwind;
+    // A name that is not known was left out: two that are missing are not the same.
+    const bool atUnwind = press.unwind && !zone.from.empty() && zone.from == press.unwind->roller;
+    if (atUnwind || (press.unwind && from != nullptr && from->kind == "unwind")) return ZoneEnd::Unwind;
     if (const inputs::Rewind* r = rewindOf(press, zone)) return r->waste ? ZoneEnd::Waste : ZoneEnd::Rewind;
     if (to != nullptr && to->kind == "waste_rewind") return ZoneEnd::Waste;
     if (to != nullptr && to->kind == "rewind") return ZoneEnd::Rewind;
@@ -23,7 +24,7 @@ ZoneEnd endOf(const inputs::Press& press, const inputs::Zone& zone)
 const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& zone)
 {
     for (const inputs::Rewind& r : press.rewinds)
-        if (r.roller == zone.to || r.id == zone.to) return &r;
+        if (!zone.to.empty() && (r.roller == zone.to || r.id == zone.to)) return &r;
     return nullptr;
 }
 

@@ -227,6 +227,11 @@ TEST_CASE("names must be free of dots, unlike each other, and known where they a
         {"[[zone]]\nid = \"un.wind\"\ncontrol = \"draw\"", "input.bad_id", "lower case"},
         {"[[zone]]\nid = \"Unwind\"\ncontrol = \"draw\"", "input.bad_id", "lower case"},
         {"[[rewind]]\nid = \"a\"\n[[rewind]]\nid = \"a\"", "input.duplicate_id", "another name"},
+        {"[[rewind]]\nid = \"unwind\"", "input.bad_id", "another name"},
+        {web + "[[rewind]]\nid = \"a\"\nroller = \"outfeed\"\n[[zone]]\nid = \"y\"\ncontrol = \"draw\"\nto = "
+               "\"outfeed\"\n"
+               "[[zone]]\nid = \"z\"\ncontrol = \"draw\"\nto = \"outfeed\"",
+         "input.rewind_taken", "left out"},
         {"[web]\nroller = [{ id = \"a.b\" }]", "input.bad_id", "no dot"},
         {"[web]\nroller = [{ id = \"a\" }, { id = \"a\" }]", "input.duplicate_id", "another name"},
         {"[printing]\nstation = [{ number = 1 }, { number = 1 }]", "input.duplicate_id", "another number"},

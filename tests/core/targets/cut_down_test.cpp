@@ -79,3 +79,33 @@ TEST_CASE("a profile cut down key by key never fails, and each missing key is na
         CHECK(named > 40);
     }
 }
+
+// A zone that does not say where it ends pulls at no rewind, one that does not say where it begins at no unwind.
+TEST_CASE("each target is stated once, whatever a profile says of ends that are not known")
+{
+    const auto changed = [](std::string text, const std::string& from, const std::string& to) {
+        for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size()))
+            text.replace(at, from.size(), to);
+        return text;
+    };
+    const std::string north = demo::text("presses/north.toml");
+    struct Row {
+        std::string from, to;
+    };
+    for (const Row& row : std::vector<Row>{{"id = \"outfeed\"", "id = \"out\""},
+                                           {"id = \"rewind\"", "id = \"end\""},
+                                           {"roller = \"rewind\"", "roller = \"gone\""},
+                                           {"id = \"rewind\"", "id = \"unwind\""},
+                                           {"to = \"outfeed\"", "to = \"rewind\""},
+                                           {"to = \"", "to = \"no "},
+                                           {"from = \"", "from = \"no "}}) {
+        CAPTURE(row.from, row.to);
+        auto in = demo::inputs("north", "quince-jelly", "R0041");
+        in.press = demo::pressOf(
+            changed(changed(north, row.from, row.to), "roller = \"rewind\"\ntakes", "roller = \"gone\"\ntakes"));
+        std::set<std::string> ids;
+        for (const targets::Target& target : targets::computeTargets(in).all) CHECK(ids.insert(target.id).second);
+        if (row.from == "from = \"")
+            for (const inputs::Zone& zone : in.press->zones) CHECK(zone.from.empty());
+    }
+}
