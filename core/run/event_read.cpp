@@ -234,6 +234,9 @@ std::optional<int> offsetFrom(std::string_view text)
     const std::array d{digit(1), digit(2), digit(4), digit(5)};
     for (const int one : d)
         if (one < 0) return std::nullopt;
+    // No clock is set further from UTC: what lies beyond would be written as another text than was read.
+    constexpr int kMostHours = 24, kMostTens = 5;
+    if (d[0] * 10 + d[1] > kMostHours || d[2] > kMostTens) return std::nullopt;
     const int minutes = (d[0] * 10 + d[1]) * 60 + d[2] * 10 + d[3];
     return text[0] == '-' ? -minutes : minutes;
 }

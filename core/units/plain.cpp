@@ -2,7 +2,6 @@
 #include "core/units/plain.h"
 
 #include <array>
-#include <cassert>
 
 #include "core/units/format.h"
 
@@ -92,13 +91,14 @@ std::string plain(const Text& text, UnitSystem system)
     std::string out;
     for (std::size_t i = 0; i < text.source.size(); ++i) {
         const char next = i + 1 < text.source.size() ? text.source[i + 1] : '\0';
-        if (text.source[i] != '%' || next < '1' || next > '9') {
+        const bool names = text.source[i] == '%' && next >= '1' && next <= '9';
+        const auto n = names ? static_cast<std::size_t>(next - '1') : text.args.size();
+        // A text read from outside may name an argument that it does not have: it is said as it stands.
+        if (n >= text.args.size()) {
             out += text.source[i];
             continue;
         }
-        const auto n = static_cast<std::size_t>(next - '1');
-        assert(n < text.args.size());
-        if (n < text.args.size()) out += argText(text.args[n], system);
+        out += argText(text.args[n], system);
         ++i;
     }
     return out;

@@ -33,6 +33,8 @@ void checkRun(const run::Run& run)
     const std::size_t inWork = run.stageInWork();
     require(run.plan().stages.empty() || inWork < run.plan().stages.size(), "the stage in work is one of the plan's");
     for (std::size_t i = 0; i < run.plan().stages.size(); ++i) (void)run.stageState(i);
+    for (const procedure::Step& step : run.plan().steps)
+        require(isUtf8(plain(step.say) + plain(step.why) + plain(step.caution)), "a step can be said", step.id.value);
     for (const run::StepId& id : run.openSteps()) {
         require(run.plan().find(id) != nullptr, "an open step is one of the plan's", id.value);
         if (const auto closed = run::closedBecause(run, id)) {
@@ -81,6 +83,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         // Readers of parts take whatever value stands there.
         const Text said = textFrom(*json);
         require(textFrom(textJson(said)) == said, "a text read from outside is stored the same", written);
+        require(isUtf8(plain(said)) && isUtf8(plain(said, UnitSystem::Us)), "a text read from outside can be said",
+                written);
         const Finding finding = findingFrom(*json);
         require(findingFrom(findingJson(finding)) == finding, "a finding read from outside is stored the same",
                 written);

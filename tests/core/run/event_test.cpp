@@ -186,6 +186,27 @@ TEST_CASE("a stored event that lacks a member, or has one of another shape, is b
     }
 }
 
+TEST_CASE("a stored offset is one that a clock can have, and is written as it was read")
+{
+    const auto whole = Json::parse(everything().front().json());
+    REQUIRE(whole);
+    const auto with = [&](const char* offset) {
+        Json event = *whole;
+        return eventFrom(event.set("offset", offset).dump());
+    };
+    for (const char* bad : {"+99:99", "+25:00", "-01:60", "+1:00", "01:00", "+01-00", "+0a:00"}) {
+        INFO(bad);
+        CHECK_FALSE(with(bad));
+    }
+    for (const char* good : {"+00:00", "+05:45", "-12:00", "+14:00"}) {
+        INFO(good);
+        const auto event = with(good);
+        REQUIRE(event);
+        const auto written = Json::parse(eventJson(event->stamp(), event->happening(), UnitSystem::Metric));
+        CHECK((*written)["offset"].text() == good);
+    }
+}
+
 TEST_CASE("an event is stamped with who signed in and with the next number, whatever the caller says")
 {
     small::Walk walk;

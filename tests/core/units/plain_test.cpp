@@ -36,6 +36,10 @@ TEST_CASE("a per cent sign that names no argument stays as it is")
 {
     CHECK(plain(Text{"100 % of it, 5 %0 and %"}) == "100 % of it, 5 %0 and %");
     CHECK(plain(Text{"%1%", {std::int64_t{5}}}) == "5%");
+    // Stored texts may come from anywhere.
+    const auto stored = Json::parse(R"({"source":"%1 of %2, not %9","args":["one"]})");
+    REQUIRE(stored);
+    CHECK(plain(textFrom(*stored)) == "one of %2, not %9");
 }
 
 TEST_CASE("a quantity in a sentence keeps the unit in which the press speaks of it")
