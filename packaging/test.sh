@@ -1,13 +1,21 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Installs what is needed, builds everything with warnings as errors and runs every test. --no-install skips apt; further
+# Installs what is needed, builds everything with warnings as errors and runs every test. --no-install skips apt;
+# --sanitize then also replays the texts from outside under the address and undefined-behaviour sanitizers; further
 # arguments go to ctest (-R name, -L label).
 set -euo pipefail
 
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
-if [ "${1:-}" = --no-install ]; then
+install=yes sanitize=no
+while :; do
+    case ${1:-} in
+    --no-install) install=no ;;
+    --sanitize) sanitize=yes ;;
+    *) break ;;
+    esac
     shift
-else
+done
+if [ $install = yes ]; then
     echo "== 1/3 What is needed"
     "$top/packaging/deps.sh" test
 fi
@@ -19,4 +27,11 @@ cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=O
 cmake --build "$build"
 echo "== 3/3 Testing"
 cd "$build"
-exec ctest --output-on-failure -j"$(nproc)" "$@"
+ctest --output-on-failure -j"$(nproc)" "$@"
+if [ $sanitize = yes ]; then
+    echo "== Texts from outside, under the sanitizers"
+    build="$top/build/replay"
+    cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF "${launcher[@]}" >/dev/null
+    cmake --build "$build" --target fuzz_programs
+    ctest --test-dir "$build" --output-on-failure -j"$(nproc)" -L fuzz
+fi

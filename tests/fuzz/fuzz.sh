@@ -22,6 +22,9 @@ if [ ${#targets[@]} -eq 0 ]; then
         targets+=("${name%_fuzz.cpp}")
     done
 fi
+# The words that readers know, from their own sources: keys, units, codes of fields.
+words=build/fuzz/words.dict
+grep -ohE '"[][A-Za-z0-9_%/.:? -]{1,24}"' core/{base,units,inputs,procedure,run,seal,targets}/*.{h,cpp} | sort -u >"$words"
 bad=0
 rows=()
 for target in "${targets[@]}"; do
@@ -33,7 +36,7 @@ for target in "${targets[@]}"; do
     runs=0 covered=0 features=0
     while [ $SECONDS -lt $end ]; do
         rc=0
-        build/fuzz/tests/fuzz/fuzz_"$target" -max_total_time=$((end - SECONDS)) -max_len=20000 -timeout=10 -rss_limit_mb=2048 \
+        build/fuzz/tests/fuzz/fuzz_"$target" -max_total_time=$((end - SECONDS)) -max_len=20000 -dict="$words" -timeout=10 -rss_limit_mb=2048 \
             -reload=0 -print_final_stats=1 -artifact_prefix="$found/" "$found/seen" "tests/fuzz/corpus/$target" 2>"$found/log" || rc=$?
         executed=$(sed -n 's/^stat::number_of_executed_units: *//p' "$found/log" | tail -1)
         runs=$((runs + ${executed:-0}))
