@@ -43,7 +43,7 @@ Result<std::vector<DemoPerson>> readPeople(std::string_view toml, std::string_vi
     const Toml::Array* list = listOf(*root);
     if (list == nullptr)
         return refuse("people.none", std::string(file), "There is no [[person]] in this file.",
-                      "Add a [[person]] with id, name, role and pin for everybody.");
+                      "Add a [[person]] with id, name, role, pin and passphrase for everybody.");
     std::vector<DemoPerson> people;
     for (const Toml& one : *list) {
         const std::string id = textOf(one, "id"), word = textOf(one, "role");
@@ -61,7 +61,8 @@ Result<std::vector<DemoPerson>> readPeople(std::string_view toml, std::string_vi
                                    "Give each person an id of their own."));
             continue;
         }
-        people.push_back({people::PersonId{id}, textOf(one, "name"), *role, textOf(one, "pin")});
+        people.push_back(
+            {people::PersonId{id}, textOf(one, "name"), *role, {textOf(one, "pin"), textOf(one, "passphrase")}});
     }
     std::stable_partition(people.begin(), people.end(),
                           [](const DemoPerson& p) { return p.role == people::Role::Supervisor; });
@@ -85,25 +86,32 @@ Result<std::vector<DemoPerson>> fillWithDemoShop(logbook::Writer& writer, const 
     if (!people) return people.error();
     const auto kept = writer.reader().people();
     if (!kept) return kept.error();
-    std::optional<people::Actor> supervisor;
+    std::optional<people::Signer> supervisor;
     for (const DemoPerson& person : *people) {
         const bool there =
             std::any_of(kept->begin(), kept->end(), [&](const auto& record) { return record.id == person.id; });
         if (!there) {
-            const auto record = people::makePerson(person.id, person.name, person.role, person.pin, PinCost::Least);
-            if (!record) return record.error();
-            if (auto added = writer.addPerson(*record, supervisor ? &*supervisor : nullptr); !added)
-                return added.error();
+            const auto enrolled =
+                people::makePerson(person.id, person.name, person.role, person.chosen, PinCost::Least);
+            if (!enrolled) return enrolled.error();
+            if (supervisor) {
+                if (auto added = writer.addPerson(*enrolled, *supervisor); !added) return added.error();
+            } else {
+                const auto self = people::unlock(&*enrolled, person.chosen.passphrase);
+                if (!self) return self.error();
+                if (auto added = writer.addFirst(*enrolled, *self); !added) return added.error();
+            }
         }
         if (!supervisor) {
-            auto actor = writer.signIn(person.id.value, person.pin);
-            if (!actor) return actor.error();
-            supervisor = std::move(*actor);
+            auto unlocked = writer.unlock(person.id.value, person.chosen.passphrase);
+            if (!unlocked) return unlocked.error();
+            supervisor = std::move(*unlocked);
         }
     }
     for (const char* what : {"press", "substrate", "job", "procedure"})
         for (const InputFile& file : shopFiles(resources, what))
-            if (auto done = writer.keepDefinition(what, file.id, file.text, *supervisor); !done) return done.error();
+            if (auto done = writer.keepDefinition(what, file.id, file.text, supervisor->actor()); !done)
+                return done.error();
     return people;
 }
 

@@ -11,17 +11,17 @@
 
 namespace taut::app {
 
-/// One of the invented people of the demo shop, with the PIN that signs them in: demo data, no secret.
+/// One of the invented people of the demo shop, with what signs them in and what they sign with: demo data, no secret.
 struct DemoPerson {
     people::PersonId id;
     std::string name;
     people::Role role{};
-    std::string pin;
+    people::Chosen chosen;
 };
 /// Whether a file is a list of people: it has [[person]].
 [[nodiscard]] bool isPeopleFile(std::string_view toml);
-/// Reads [[person]] id, name, role, pin. What is wrong with one of them stands in `notes` (people.*) and leaves that
-/// one out.
+/// Reads [[person]] id, name, role, pin, passphrase. What is wrong with one of them stands in `notes` (people.*) and
+/// leaves that one out.
 [[nodiscard]] Result<std::vector<DemoPerson>> readPeople(std::string_view toml, std::string_view file, Findings& notes);
 /// The people of resources/demo/people.toml; the first supervisor stands first.
 [[nodiscard]] Result<std::vector<DemoPerson>> demoPeople(const std::filesystem::path& resources);

@@ -277,17 +277,30 @@ void Session::performWith(const QString& personId, const QString& pin, WithSecon
     });
 }
 
-void Session::finish(const run::Command& command)
+void Session::performSigned(const QString& personId, const QString& passphrase, WithSigner make)
 {
-    m_impl->post([command](Impl::Alive& a) -> Impl::Outcome {
+    m_impl->post([id = personId.toStdString(), secret = passphrase.toStdString(),
+                  make = std::move(make)](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
+        auto signer = a.writer->unlock(id, secret);
+        if (!signer) return Impl::refusedWith(signer.error());
+        return Impl::carriedOut(a, make(std::make_shared<const people::Signer>(*std::move(signer))));
+    });
+}
+
+void Session::finish(const run::Command& command, const QString& passphrase)
+{
+    m_impl->post([command, secret = passphrase.toStdString()](Impl::Alive& a) -> Impl::Outcome {
+        if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
+        const auto signer = a.writer->unlock(a.actor->id().value, secret);
+        if (!signer) return Impl::refusedWith(signer.error());
         const bool ended =
             a.run->run().phase() == run::Phase::Completed || a.run->run().phase() == run::Phase::Abandoned;
         if (!ended)
             if (auto done = a.run->perform(command, *a.actor); !done) return Impl::refusedWith(done.error());
         Impl::Outcome outcome;
         outcome.runChanged = true;
-        auto sealed = a.run->seal(*a.actor);
+        auto sealed = a.run->seal(*signer);
         if (!sealed) {
             outcome.refusal = sealed.error();
             return outcome;

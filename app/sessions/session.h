@@ -54,8 +54,12 @@ public:
     /// Commands that need a second person: signs them in first (their PIN never leaves this call).
     using WithSecond = std::function<run::Command(const people::Actor&)>;
     void performWith(const QString& personId, const QString& pin, WithSecond make);
-    /// Performs SignOff or Abandon and seals; emits sealed.
-    void finish(const run::Command& command);
+    /// Commands that a second person signs: opens their key with their passphrase, which never leaves this call.
+    using WithSigner = std::function<run::Command(std::shared_ptr<const people::Signer>)>;
+    void performSigned(const QString& personId, const QString& passphrase, WithSigner make);
+    /// Performs SignOff or Abandon and seals with the signature of whoever is signed in, whose passphrase it is:
+    /// whoever walked up to an unlocked screen cannot sign for somebody else. Emits sealed.
+    void finish(const run::Command& command, const QString& passphrase);
     void withdraw(const QString& press, const QString& reason);
     void giveBack(const QString& press, const QString& done);
 

@@ -97,14 +97,31 @@ std::int64_t Storyteller::milliseconds(const Answers& answers)
 Result<const people::Actor*> Storyteller::actor(const std::string& id)
 {
     if (const auto known = m_actors.find(id); known != m_actors.end()) return &known->second;
+    const auto person = chosenBy(id);
+    if (!person) return person.error();
+    auto signedIn = m_writer.signIn(id, person->pin);
+    if (!signedIn) return signedIn.error();
+    return &m_actors.emplace(id, std::move(*signedIn)).first->second;
+}
+
+Result<std::shared_ptr<const people::Signer>> Storyteller::signer(const std::string& id)
+{
+    if (const auto known = m_signers.find(id); known != m_signers.end()) return known->second;
+    const auto person = chosenBy(id);
+    if (!person) return person.error();
+    auto unlocked = m_writer.unlock(id, person->passphrase);
+    if (!unlocked) return unlocked.error();
+    return m_signers.emplace(id, std::make_shared<const people::Signer>(*std::move(unlocked))).first->second;
+}
+
+Result<people::Chosen> Storyteller::chosenBy(const std::string& id) const
+{
     const auto person =
         std::find_if(m_people.begin(), m_people.end(), [&](const DemoPerson& one) { return one.id.value == id; });
     if (person == m_people.end())
         return refuse("demo.person", id, "Nobody of this id is among the people of the demo shop.",
                       "Correct `by` in the answers file, or add the person to people.toml.");
-    auto signedIn = m_writer.signIn(id, person->pin);
-    if (!signedIn) return signedIn.error();
-    return &m_actors.emplace(id, std::move(*signedIn)).first->second;
+    return person->chosen;
 }
 
 Result<logbook::OpenRun> Storyteller::begin(const Answers& answers, const std::string& parent)
@@ -171,7 +188,11 @@ Result<std::optional<run::Command>> Storyteller::commandFor(const AnswerEntry& e
     if (entry.act == "answer") return Wanted(run::Answer{step, entry.entered, entry.stated});
     if (entry.act == "correct") return Wanted(run::Correct{step, entry.entered, entry.reason});
     if (entry.act == "skip") return Wanted(run::SkipStep{step, entry.reason, supervisor});
-    if (entry.act == "deviation") return Wanted(run::AcceptDeviation{step, entry.reason, *supervisor});
+    if (entry.act == "deviation") {
+        const auto accepts = signer(entry.supervisor);
+        if (!accepts) return accepts.error();
+        return Wanted(run::AcceptDeviation{step, entry.reason, *accepts});
+    }
     if (entry.act == "note") return Wanted(run::Note{step, entry.text});
     if (entry.act == "hold_stop") return Wanted(run::HoldStop{entry.holder, entry.where});
     if (entry.act == "give_up_stop") return Wanted(run::GiveUpStop{entry.holder});
@@ -306,7 +327,7 @@ Result<Told> Storyteller::tell(const Answers& answers, const std::string& parent
                !done) {
         return done.error();
     }
-    const auto who = actor(m_by);
+    const auto who = signer(m_by);
     if (!who) return who.error();
     auto seal = open->seal(**who);
     if (!seal) return seal.error();

@@ -40,6 +40,8 @@ public:
 private:
     using Outcome = Result<Done>;
     [[nodiscard]] Result<const people::Actor*> actor(const std::string& id);
+    [[nodiscard]] Result<std::shared_ptr<const people::Signer>> signer(const std::string& id);
+    [[nodiscard]] Result<people::Chosen> chosenBy(const std::string& id) const;
     [[nodiscard]] Result<logbook::OpenRun> begin(const Answers& answers, const std::string& parent);
     [[nodiscard]] Outcome play(const AnswerEntry& entry, const Answers& answers, logbook::OpenRun& open);
     [[nodiscard]] Outcome perform(logbook::OpenRun& open, const run::Command& command, const std::string& by,
@@ -52,6 +54,7 @@ private:
     std::filesystem::path m_resources;
     std::vector<DemoPerson> m_people;
     std::map<std::string, people::Actor> m_actors;
+    std::map<std::string, std::shared_ptr<const people::Signer>> m_signers;
     std::string m_by;
     std::vector<std::string> m_happened;
 };

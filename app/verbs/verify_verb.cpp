@@ -9,19 +9,13 @@ namespace taut::app::verbs {
 
 namespace {
 
-/// An anchor of a printed sheet, and whether this logbook is the one it was printed from.
-struct Held {
-    seal::PartialAnchor anchor;
-    bool holds = true;
-};
-
-Result<std::vector<Held>> anchorsIn(const Options& options)
+Result<std::vector<seal::PartialAnchor>> anchorsIn(const Options& options)
 {
-    std::vector<Held> all;
+    std::vector<seal::PartialAnchor> all;
     for (const std::string& said : options.values("--anchor")) {
         auto anchor = seal::readPartialAnchor(said);
         if (!anchor) return anchor.error();
-        all.push_back({std::move(*anchor), true});
+        all.push_back(std::move(*anchor));
     }
     return all;
 }
@@ -30,29 +24,21 @@ Exit run(const Options& options, const Console& console)
 {
     const bool json = options.json();
     const std::string& file = options.words().front();
-    auto anchors = anchorsIn(options);
+    const auto anchors = anchorsIn(options);
     if (!anchors) return refused(console, json, anchors.error());
-    auto verified = logbook::verify(file, {});
+    const auto depth = options.has("--deep") ? logbook::Depth::Deep : logbook::Depth::Seals;
+    const auto verified = logbook::verify(file, *anchors, depth);
     if (!verified) {
         const Exit exit = refused(console, json, verified.error());
         // A file too damaged to be walked is the answer to the question, not a wrong question.
         return verified.error().code == "logbook.broken" ? Exit::NotInOrder : exit;
     }
-    Findings findings = verified->findings;
-    for (Held& held : *anchors) {
-        const auto one = logbook::verify(file, {held.anchor});
-        if (!one) return refused(console, json, one.error());
-        for (const Finding& finding : one->findings)
-            if (finding.code.rfind("anchor.", 0) == 0) {
-                held.holds = false;
-                findings.push_back(finding);
-            }
-    }
+    const Findings& findings = verified->findings;
     const bool inOrder = findings.empty();
     const std::string link = hex(verified->end.link);
     if (json) {
         Json list = Json::array();
-        for (const Held& held : *anchors)
+        for (const seal::AnchorVerdict& held : verified->anchors)
             list.add(Json::object()
                          .set("count", held.anchor.count)
                          .set("link", held.anchor.digits)
@@ -66,7 +52,7 @@ Exit run(const Options& options, const Console& console)
                            .set("findings", findingsJson(findings)));
     } else {
         for (const Finding& finding : findings) console.out << sentence(finding) << '\n';
-        for (const Held& held : *anchors)
+        for (const seal::AnchorVerdict& held : verified->anchors)
             if (held.holds)
                 console.out << "The sheet with anchor " << held.anchor.count << ':' << held.anchor.digits
                             << " was printed from this logbook.\n";
@@ -80,14 +66,15 @@ Exit run(const Options& options, const Console& console)
 
 Verb verifyVerb()
 {
-    return {{"verify",
-             "LOGBOOK",
-             "recomputes the chain of a logbook and compares it with printed sheets",
-             {{"--anchor", "COUNT:LINK", "from the foot of a sheet, at least 32 digits of the link; may be repeated",
-               true}},
-             1,
-             1},
-            run};
+    return {
+        {"verify",
+         "LOGBOOK",
+         "recomputes the chain of a logbook and compares it with printed sheets",
+         {{"--anchor", "COUNT:LINK", "from the foot of a sheet, at least 32 digits of the link; may be repeated", true},
+          {"--deep", "", "also makes every table anew from the sealed documents and compares"}},
+         1,
+         1},
+        run};
 }
 
 }  // namespace taut::app::verbs

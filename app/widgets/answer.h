@@ -26,6 +26,8 @@ struct PersonChoice {
 };
 /// A command that needs a second person who has shown who they are; Session::performWith makes the Actor.
 using WithSecond = std::function<run::Command(const people::Actor&)>;
+/// A command that a second person signs; Session::performSigned opens their key.
+using WithSigner = std::function<run::Command(std::shared_ptr<const people::Signer>)>;
 
 /// Everything that one step's card shows; a value, made anew from the run whenever the run changed.
 struct StepContent {

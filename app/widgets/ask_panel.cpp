@@ -118,13 +118,14 @@ void AskPanel::ask(const Question& question)
         add(tr("&Person"), m_person, one);
         who->addLayout(one, 3);
     }
-    if (question.person || question.pinOnly) {
+    if (question.secret != Question::Secret::None) {
         m_pin = new QLineEdit(m_fieldsBox);
-        m_pin->setObjectName(QStringLiteral("pin"));
         m_pin->setEchoMode(QLineEdit::Password);
-        named(m_pin, tr("PIN"));
+        const bool signs = question.secret == Question::Secret::Passphrase;
+        m_pin->setObjectName(signs ? QStringLiteral("passphrase") : QStringLiteral("pin"));
+        named(m_pin, signs ? tr("Passphrase") : tr("PIN"));
         auto* one = new QVBoxLayout;
-        add(tr("P&IN"), m_pin, one);
+        add(signs ? tr("Passphra&se") : tr("P&IN"), m_pin, one);
         who->addLayout(one, 2);
     }
     column->addLayout(who);
@@ -204,7 +205,7 @@ void AskPanel::give()
         return;
     }
     if (m_pin && m_pin->text().isEmpty()) {
-        want(m_pin, tr("PIN"));
+        want(m_pin, m_pin->accessibleName());
         return;
     }
     m_finding->clear();

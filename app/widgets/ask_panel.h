@@ -34,8 +34,10 @@ public:
     struct Question {
         QString title, text;
         std::vector<Field> fields;
-        bool person = false;   ///< also asks for a person and their PIN
-        bool pinOnly = false;  ///< asks for the PIN of whoever is signed in
+        /// What shows that it is them: a PIN to answer, a passphrase to sign.
+        enum class Secret { None, Pin, Passphrase };
+        Secret secret = Secret::None;
+        bool person = false;  ///< also asks for a person, whose secret it is; else it is that of whoever is signed in
         std::vector<PersonChoice> people;
         QString accept;  ///< the button's words
     };

@@ -235,6 +235,7 @@ void StepCard::askSupervisor(bool ask)
                              read ? verdictText(read->judgement) : QString());
     question.fields = {{tr("Why it may &stay as it is"), {}, true, {}}};
     question.person = true;
+    question.secret = AskPanel::Question::Secret::Passphrase;
     question.accept = tr("&Accept the deviation");
     for (const PersonChoice& p : m_content.people)
         if (people::may(p.role, people::Act::AcceptDeviation)) question.people.push_back(p);

@@ -41,7 +41,7 @@ public:
 
 signals:
     void command(const taut::run::Command& command);
-    void commandWith(const QString& personId, const QString& pin, const taut::app::WithSecond& make);
+    void commandSigned(const QString& personId, const QString& passphrase, const taut::app::WithSigner& make);
     void firstWanted();  ///< this step is closed: show the one that comes first
 
 protected:

@@ -84,12 +84,13 @@ void StepCard::build()
 
     connect(m_supervisor, &AskPanel::cancelled, this, [this] { askSupervisor(false); });
     connect(m_supervisor, &AskPanel::given, this,
-            [this](const QStringList& values, const QString& person, const QString& pin) {
+            [this](const QStringList& values, const QString& person, const QString& passphrase) {
                 const run::StepId step = m_content.step.id;
                 const std::string reason = values.value(0).toStdString();
-                emit commandWith(person, pin, [step, reason](const people::Actor& actor) -> run::Command {
-                    return run::AcceptDeviation{step, reason, actor};
-                });
+                emit commandSigned(person, passphrase,
+                                   [step, reason](std::shared_ptr<const people::Signer> supervisor) -> run::Command {
+                                       return run::AcceptDeviation{step, reason, std::move(supervisor)};
+                                   });
             });
 }
 

@@ -211,9 +211,9 @@ void bindBlob(SQLite::Statement& statement, int index, std::string_view bytes)
     statement.bind(index, static_cast<const void*>(bytes.data()), static_cast<int>(bytes.size()));
 }
 
-void bindBlob(SQLite::Statement& statement, int index, const Digest& digest)
+void bindBlob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes)
 {
-    statement.bind(index, static_cast<const void*>(digest.data()), static_cast<int>(digest.size()));
+    statement.bind(index, static_cast<const void*>(bytes.data()), static_cast<int>(bytes.size()));
 }
 
 std::string blobText(const SQLite::Column& column)

@@ -54,7 +54,7 @@ void createLogbook(const std::filesystem::path& file, FileKind kind, const std::
 inline std::int64_t asInt(std::uint64_t n) { return static_cast<std::int64_t>(n); }
 inline std::uint64_t asUint(std::int64_t n) { return static_cast<std::uint64_t>(n); }
 void bindBlob(SQLite::Statement& statement, int index, std::string_view bytes);
-void bindBlob(SQLite::Statement& statement, int index, const Digest& digest);
+void bindBlob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes);
 [[nodiscard]] std::string blobText(const SQLite::Column& column);
 /// 32 bytes; anything else gives zeros, which no link is.
 [[nodiscard]] Digest blobDigest(const SQLite::Column& column);

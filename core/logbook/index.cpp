@@ -23,14 +23,20 @@ int minutesOf(const std::string& offset)
 
 void indexPerson(SQLite::Database& db, std::uint64_t seq, const Json& body)
 {
-    SQLite::Statement put(db, "INSERT INTO person_rows (person, seq, name, role, active) VALUES (?, ?, ?, ?, ?) "
+    SQLite::Statement put(db, "INSERT INTO person_rows (person, seq, name, role, active, key) "
+                              "VALUES (?, ?, ?, ?, ?, ?) "
                               "ON CONFLICT (person) DO UPDATE SET seq = excluded.seq, name = excluded.name, "
-                              "role = excluded.role, active = excluded.active");
+                              "role = excluded.role, active = excluded.active, key = excluded.key");
     put.bind(1, body["id"].text());
     put.bind(2, asInt(seq));
     put.bind(3, body["name"].text());
     put.bind(4, body["role"].text());
     put.bind(5, body["active"].boolean() ? 1 : 0);
+    const auto key = publicKeyFrom(body["key"].text());
+    if (key)
+        bindBlob(put, 6, *key);
+    else
+        put.bind(6);
     put.exec();
 }
 
@@ -149,6 +155,42 @@ void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& do
     }
 }
 
+namespace {
+
+void appendSignature(SQLite::Database& db, std::uint64_t seq, const seal::SealSignature& signature)
+{
+    SQLite::Statement put(db, "INSERT INTO signature_rows (seq, person, key, meaning, signed_at, signature) "
+                              "VALUES (?, ?, ?, ?, ?, ?)");
+    put.bind(1, asInt(seq));
+    put.bind(2, signature.person);
+    bindBlob(put, 3, signature.key);
+    put.bind(4, signature.meaning);
+    put.bind(5, signature.signedAtMs);
+    bindBlob(put, 6, signature.signature);
+    put.exec();
+}
+
+}  // namespace
+
+std::vector<seal::SealSignature> signaturesOf(SQLite::Database& db, std::uint64_t seq)
+{
+    SQLite::Statement query(db, "SELECT person, key, meaning, signed_at, signature FROM signature_rows WHERE seq = ? "
+                                "ORDER BY person, meaning");
+    query.bind(1, asInt(seq));
+    std::vector<seal::SealSignature> all;
+    while (query.executeStep()) {
+        seal::SealSignature one;
+        one.person = query.getColumn(0).getString();
+        // A blob of another length is a signature that nothing verifies.
+        if (const auto key = publicKeyFrom(hex(bytesOf(blobText(query.getColumn(1)))))) one.key = *key;
+        one.meaning = query.getColumn(2).getString();
+        one.signedAtMs = query.getColumn(3).getInt64();
+        if (const auto bytes = signatureFrom(hex(bytesOf(blobText(query.getColumn(4)))))) one.signature = *bytes;
+        all.push_back(std::move(one));
+    }
+    return all;
+}
+
 seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Sealer& by, Instant at)
 {
     seal::Seal last;
@@ -176,6 +218,7 @@ seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Seale
     bindBlob(put, 8, seal.previous);
     bindBlob(put, 9, seal.link);
     put.exec();
+    if (by.signer != nullptr) appendSignature(db, seal.seq, seal::signSeal(seal, *by.signer));
     indexSeal(db, seal.seq, finished);
     return seal;
 }

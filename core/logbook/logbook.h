@@ -15,7 +15,7 @@
 
 namespace taut::logbook {
 
-inline constexpr int kSchema = 2;
+inline constexpr int kSchema = 3;
 inline constexpr std::uint32_t kApplicationId = 0x54415554;          ///< "TAUT"
 inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 
@@ -50,9 +50,29 @@ public:
     [[nodiscard]] const Clock& clock() const;
     [[nodiscard]] const std::string& workplace() const;  ///< id of this PC, made once
 
-    /// Adds a person (a Person seal). by: a supervisor; nullptr only while the logbook has no person yet.
-    [[nodiscard]] Result<Done> addPerson(const people::PersonRecord& person, const people::Actor* by);
+    /// The first person of a logbook, a supervisor, by a Person seal that they sign themselves. person.not_first,
+    /// person.first_is_supervisor.
+    [[nodiscard]] Result<Done> addFirst(const people::Enrolled& person, const people::Signer& self);
+    /// Enrols somebody who has chosen already (the demo shop, and people at the supervisor's own side). gate.role,
+    /// person.id_taken.
+    [[nodiscard]] Result<Done> addPerson(const people::Enrolled& person, const people::Signer& supervisor);
+    /// Enrols somebody who has chosen nothing yet, or has lost what they chose: gives back a code, to be shown once,
+    /// with which they themselves choose. Nobody invites themselves (person.own_invitation).
+    [[nodiscard]] Result<std::string> invite(const people::PersonRecord& person, const people::Signer& supervisor);
+    /// First use: the code, and what the person chooses. The code is good once. sign_in.refused, person.weak_*.
+    [[nodiscard]] Result<Done> choose(std::string_view personId, std::string_view code, const people::Chosen& chosen,
+                                      PinCost cost = PinCost::Shop);
+    /// Another role, or in or out of service; the id and the name are for ever. person.unknown, gate.role,
+    /// person.last_supervisor.
+    [[nodiscard]] Result<Done> changePerson(const people::PersonRecord& person, const people::Signer& supervisor);
+    /// A badge for the signer: their key once more, under its code and a PIN of six digits.
+    [[nodiscard]] Result<Done> giveBadge(const people::Signer& self, std::string_view code, std::string_view pin,
+                                         PinCost cost = PinCost::Shop);
+    /// By PIN: enough to answer steps here. After several wrong tries sign_in.wait, then sign_in.shut (people/door.h).
     [[nodiscard]] Result<people::Actor> signIn(std::string_view personId, std::string_view pin);
+    /// By passphrase, or by badge and PIN (people::badgeSecret): to sign.
+    [[nodiscard]] Result<people::Signer> unlock(std::string_view personId, std::string_view secret,
+                                                people::Means means = people::Means::Passphrase);
 
     /// Keeps a definition: the same text again gives the edition it has, a new text the next edition (a Definition
     /// seal).
@@ -72,18 +92,22 @@ public:
 
 private:
     Writer();
+    template <class Open>
+    [[nodiscard]] auto atDoor(std::string_view personId, const Open& open) -> decltype(open(nullptr));
     std::unique_ptr<Impl> m_impl;
 };
 
 /// Verifies a whole logbook file of either kind: application id, schema, integrity, sequence, every document hash and
-/// link, every row's columns against its document, anchors, layout. A file that is no logbook of this schema at all is
-/// the Result's error; a damaged one is a finding.
+/// link, every signature, every row's columns against its document, anchors, layout. A file that is no logbook of this
+/// schema at all is the Result's error; a damaged one is a finding.
 struct Verification {
     seal::Anchor end;
     std::vector<seal::AnchorVerdict> anchors;  ///< those asked about, in that order
     Findings findings;                         ///< empty = in order; the first is the first thing wrong
 };
+/// Deep: every table that answers for the documents is made anew from them and compared (index.differs).
+enum class Depth : std::uint8_t { Seals, Deep };
 [[nodiscard]] Result<Verification> verify(const std::filesystem::path& file,
-                                          const std::vector<seal::PartialAnchor>& anchors);
+                                          const std::vector<seal::PartialAnchor>& anchors, Depth depth = Depth::Seals);
 
 }  // namespace taut::logbook

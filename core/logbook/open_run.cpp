@@ -146,8 +146,9 @@ Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& 
     return Done{};
 }
 
-Result<seal::Seal> OpenRun::seal(const people::Actor& actor)
+Result<seal::Seal> OpenRun::seal(const people::Signer& signer)
 {
+    const people::Actor& actor = signer.actor();
     const auto fresh = refresh();
     if (!fresh) return fresh.error();
     const std::string id = m_run.id();
@@ -164,7 +165,7 @@ Result<seal::Seal> OpenRun::seal(const people::Actor& actor)
     return impl.write([&](SQLite::Database& db) -> Result<seal::Seal> {
         const auto stored = foldStored(db, id);
         if (!stored) return stored.error();
-        seal::Seal sealed = appendSeal(db, document, sealer(actor), impl.clock->now());
+        seal::Seal sealed = appendSeal(db, document, sealer(signer), impl.clock->now());
         SQLite::Statement gone(db, "DELETE FROM open_events WHERE run_id = ?");
         gone.bind(1, id);
         gone.exec();

@@ -34,9 +34,9 @@ public:
     [[nodiscard]] Result<Done> perform(const run::Command& command, const people::Actor& actor);
     /// Takes in what reached this run by another way: a press withdrawn or given back by Writer.
     [[nodiscard]] Result<Done> refresh();
-    /// Seals a run that has ended: document, link, row, readings and the removal of its open events in one transaction.
-    /// run.not_ended, run.sealed.
-    [[nodiscard]] Result<seal::Seal> seal(const people::Actor& actor);
+    /// Seals a run that has ended: document, link, signature, row, readings and the removal of its open events in one
+    /// transaction. run.not_ended, run.sealed.
+    [[nodiscard]] Result<seal::Seal> seal(const people::Signer& signer);
 
 private:
     OpenRun(Writer& writer, run::Run run) : m_writer(&writer), m_run(std::move(run)) {}

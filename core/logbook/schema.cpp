@@ -73,7 +73,8 @@ CREATE TABLE person_rows (
     seq INTEGER NOT NULL REFERENCES seal_rows (seq),
     name TEXT NOT NULL,
     role TEXT NOT NULL,
-    active INTEGER NOT NULL
+    active INTEGER NOT NULL,
+    key BLOB CHECK (key IS NULL OR length(key) = 32)
 ) STRICT;
 CREATE TABLE definition_rows (
     what TEXT NOT NULL,
@@ -155,9 +156,14 @@ CREATE TRIGGER open_events_until_sealed BEFORE DELETE ON open_events
 WHEN NOT EXISTS (SELECT 1 FROM run_rows WHERE run_id = OLD.run_id AND seq IS NOT NULL) BEGIN
     SELECT RAISE(ABORT, 'events are kept until their run is sealed');
 END;
-CREATE TABLE pins (
+CREATE TABLE secret_rows (
     person TEXT PRIMARY KEY REFERENCES person_rows (person),
-    hash TEXT NOT NULL
+    pin TEXT NOT NULL,
+    under_passphrase TEXT NOT NULL,
+    under_badge TEXT NOT NULL,
+    first_use TEXT NOT NULL,
+    failures INTEGER NOT NULL,
+    wait_until INTEGER NOT NULL
 ) STRICT;
 CREATE TABLE file_facts (
     name TEXT PRIMARY KEY,

@@ -4,6 +4,7 @@
 #include "core/logbook/file_reader.h"
 #include "core/logbook/logbook.h"
 #include "core/logbook/schema.h"
+#include "core/logbook/writer_impl.h"
 
 namespace taut::logbook {
 
@@ -55,14 +56,14 @@ void walk(SQLite::Database& db, seal::ChainCheck& chain)
         for (; seals.executeStep(); ++taken) {
             const seal::Seal seal = sealFrom(seals);
             last = asInt(seal.seq);
-            chain.next(seal);
+            chain.next(seal, signaturesOf(db, seal.seq));
         }
     }
 }
 
 }  // namespace
 
-Result<Verification> verify(const fs::path& file, const std::vector<seal::PartialAnchor>& anchors)
+Result<Verification> verify(const fs::path& file, const std::vector<seal::PartialAnchor>& anchors, Depth depth)
 {
     Verification result;
     seal::ChainCheck chain(anchors);
@@ -87,6 +88,8 @@ Result<Verification> verify(const fs::path& file, const std::vector<seal::Partia
     const Result<Done> examined = guarded(file, [&]() -> Result<Done> {
         checkEngine(**db, file, result.findings);
         checkLayout(**db, result.findings);
+        if (depth == Depth::Deep)
+            for (Finding& finding : indexDifferences(**db)) result.findings.push_back(std::move(finding));
         return Done{};
     });
     if (!examined) result.findings.push_back(examined.error());

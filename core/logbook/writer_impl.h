@@ -8,6 +8,7 @@
 #include "core/logbook/database.h"
 #include "core/logbook/logbook.h"
 #include "core/logbook/pen.h"
+#include "core/seal/signature.h"
 
 namespace taut::logbook {
 
@@ -50,15 +51,25 @@ struct Writer::Impl {
 /// Appends a document to the chain and its answers to the indexes; inside a transaction. by: who seals it.
 struct Sealer {
     std::string id, name;
+    const people::Signer* signer = nullptr;  ///< whose signature goes with it; nullptr = it carries none
 };
 [[nodiscard]] seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Sealer& by, Instant at);
 [[nodiscard]] inline Sealer sealer(const people::Actor& actor) { return {actor.id().value, actor.name()}; }
+[[nodiscard]] inline Sealer sealer(const people::Signer& signer)
+{
+    return {signer.actor().id().value, signer.actor().name(), &signer};
+}
 
 /// Writes into the index tables what a document answers; also what rebuilding them from the documents would call.
 void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document);
 
+/// Where the index tables say something else than the documents; subject "run_rows north-2026-11-25-01".
+[[nodiscard]] Findings indexDifferences(SQLite::Database& db);
+
 /// A person as the tables keep them; nullopt when unknown.
 [[nodiscard]] std::optional<people::PersonRecord> findPerson(SQLite::Database& db, std::string_view id);
+/// Seals that belong to a chain: signatures of one.
+[[nodiscard]] std::vector<seal::SealSignature> signaturesOf(SQLite::Database& db, std::uint64_t seq);
 /// The withdrawal under which a press stands; nullopt when it is in use.
 [[nodiscard]] std::optional<records::Withdrawal> findWithdrawal(SQLite::Database& db, std::string_view press);
 [[nodiscard]] std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db,

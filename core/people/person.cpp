@@ -13,6 +13,8 @@ namespace {
 
 constexpr std::size_t kLeastPin = 4;
 constexpr std::size_t kMostPin = 64;
+constexpr std::size_t kLeastPassphrase = 15;
+constexpr std::size_t kMostPassphrase = 256;
 
 /// The characters of a PIN, each as its UTF-8 bytes; empty when it is not UTF-8.
 std::vector<std::string_view> charactersOf(std::string_view text)
@@ -27,13 +29,32 @@ std::vector<std::string_view> charactersOf(std::string_view text)
     return all;
 }
 
+std::string lowered(std::string_view text)
+{
+    std::string lower(text);
+    std::transform(lower.begin(), lower.end(), lower.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return lower;
+}
+
+/// What people choose most and thieves try first: rows and crosses of the number pad, doubled pairs, years of this
+/// life. Common practice, no source; public lists of stolen PINs agree in these.
+bool isGuessedFirst(std::string_view pin)
+{
+    constexpr std::string_view kFirst[] = {"1212",   "1313",   "2580",   "0852",   "1004",     "2000",
+                                           "6969",   "1122",   "1010",   "2020",   "112233",   "121212",
+                                           "123123", "654321", "147258", "159753", "password", "qwerty"};
+    const std::string lower = lowered(pin);
+    if (std::find(std::begin(kFirst), std::end(kFirst), lower) != std::end(kFirst)) return true;
+    const bool digits = std::all_of(lower.begin(), lower.end(), [](char c) { return c >= '0' && c <= '9'; });
+    return digits && lower.size() == 4 && (lower.starts_with("19") || lower.starts_with("20"));
+}
+
 /// 1234, 7890, 4321, abcd: each character the neighbour of the one before, always in the same direction.
 bool isStraightRun(std::string_view pin)
 {
     constexpr std::string_view kRows[] = {"01234567890", "abcdefghijklmnopqrstuvwxyz"};
-    std::string lower(pin);
-    std::transform(lower.begin(), lower.end(), lower.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    const std::string lower = lowered(pin);
     const std::string backward(lower.rbegin(), lower.rend());
     return std::any_of(std::begin(kRows), std::end(kRows), [&](std::string_view row) {
         return row.find(lower) != std::string_view::npos || row.find(backward) != std::string_view::npos;
@@ -52,6 +73,39 @@ std::optional<Finding> weakness(std::string_view pin)
     if (std::all_of(characters.begin(), characters.end(), [&](auto c) { return c == characters.front(); }))
         return weak("The PIN is one character repeated.");
     if (isStraightRun(pin)) return weak("The PIN is a straight run like 1234.");
+    if (isGuessedFirst(pin)) return weak("This PIN is one of those that are guessed first.");
+    return std::nullopt;
+}
+
+bool isRepeated(const std::vector<std::string_view>& characters, std::size_t length)
+{
+    for (std::size_t i = length; i < characters.size(); ++i)
+        if (characters[i] != characters[i - length]) return false;
+    return true;
+}
+
+std::optional<Finding> weakPassphrase(const Chosen& chosen, const std::string& name)
+{
+    const auto weak = [](Text text) {
+        return refuse("person.weak_passphrase", "passphrase", std::move(text),
+                      "Choose 15 characters or more: four words that have nothing to do with each other are easy to "
+                      "keep in mind.");
+    };
+    const std::vector<std::string_view> characters = charactersOf(chosen.passphrase);
+    if (characters.size() < kLeastPassphrase) return weak("The passphrase is shorter than 15 characters.");
+    if (characters.size() > kMostPassphrase) return weak("The passphrase is longer than 256 characters.");
+    // "aaaa", "abcabc": up to a third of it written over and over again.
+    for (std::size_t length = 1; length <= characters.size() / 3; ++length)
+        if (isRepeated(characters, length)) return weak("The passphrase is a few characters over and over again.");
+    if (isStraightRun(chosen.passphrase)) return weak("The passphrase is a straight run like abcdef.");
+    std::string rest = lowered(chosen.passphrase);
+    for (const std::string& known : {lowered(name), lowered(chosen.pin)}) {
+        if (known.empty()) continue;
+        for (std::size_t at = rest.find(known); at != std::string::npos; at = rest.find(known))
+            rest.erase(at, known.size());
+    }
+    if (charactersOf(rest).size() < kLeastPassphrase / 2)
+        return weak("The passphrase is little more than the name or the PIN.");
     return std::nullopt;
 }
 
@@ -65,27 +119,84 @@ std::string trimmed(std::string_view text)
 
 }  // namespace
 
-Result<Actor> signIn(const PersonRecord* person, std::string_view pin)
+Result<Actor> signIn(const Enrolled* person, std::string_view pin)
 {
     // The work is done before the answer is looked at, so that the clock tells nothing.
     bool known = false;
-    if (person != nullptr)
-        known = pinMatches(person->pinHash, pin) && person->active;
+    if (person != nullptr && !person->secrets.pinHash.empty())
+        known = pinMatches(person->secrets.pinHash, pin) && person->person.active;
     else
         spendPinTry();
     if (!known)
         return refuse("sign_in.refused", "", "This name and PIN do not belong together.",
                       "Try again, or ask a supervisor whether you are enrolled on this press.");
-    return Actor(person->id, person->name, person->role);
+    return Actor(person->person);
 }
 
-Result<PersonRecord> makePerson(PersonId id, std::string name, Role role, std::string_view pin, PinCost cost)
+Result<Signer> unlock(const Enrolled* person, std::string_view secret, Means means)
+{
+    std::optional<SigningKey> key;
+    if (person != nullptr && person->person.key) {
+        const Secrets& secrets = person->secrets;
+        key = SigningKey::open(means == Means::Badge ? secrets.underBadge : secrets.underPassphrase, secret,
+                               *person->person.key);
+    } else {
+        spendPinTry();
+    }
+    if (!key || !person->person.active)
+        return refuse("sign_in.refused", "",
+                      means == Means::Badge ? "This badge and PIN do not open this person's key."
+                                            : "This passphrase does not open this person's key.",
+                      "Try again. It is the passphrase, not the PIN, that signs. Whoever has lost it has a supervisor "
+                      "let them choose anew.");
+    return Signer(Actor(person->person), std::move(*key));
+}
+
+std::string badgeSecret(std::string_view code, std::string_view pin)
+{
+    return std::string(code) + '\n' + std::string(pin);
+}
+
+std::string newBadgeCode()
+{
+    std::string code = hex(randomBytes(16));
+    std::transform(code.begin(), code.end(), code.begin(),
+                   [](char c) { return c >= 'a' ? static_cast<char>(c - 'a' + 'A') : c; });
+    return code;
+}
+
+Result<std::string> underBadge(const Signer& signer, std::string_view code, std::string_view pin, PinCost cost)
+{
+    constexpr std::size_t kLeastDigits = 6;
+    if (charactersOf(pin).size() < kLeastDigits)
+        return refuse("person.weak_pin", "pin", "The PIN of a badge has six digits or more.",
+                      "Choose a longer one: with the badge it opens what you sign with.");
+    if (auto weak = weakness(pin)) return *weak;
+    return signer.sealedUnder(badgeSecret(code, pin), cost);
+}
+
+Result<PersonRecord> newPerson(PersonId id, std::string name, Role role)
 {
     std::string cleaned = trimmed(cleanUtf8(name));
     if (cleaned.empty())
         return refuse("person.no_name", id.value, "A person needs a name.", "Type the name as the crew knows it.");
-    if (auto weak = weakness(pin)) return *weak;
-    return PersonRecord{std::move(id), std::move(cleaned), role, hashPin(pin, cost), true};
+    return PersonRecord{std::move(id), std::move(cleaned), role, true, std::nullopt};
+}
+
+Result<Enrolled> choose(PersonRecord person, const Chosen& chosen, PinCost cost)
+{
+    if (auto weak = weakness(chosen.pin)) return *weak;
+    if (auto weak = weakPassphrase(chosen, person.name)) return *weak;
+    const SigningKey key = SigningKey::make();
+    person.key = key.publicKey();
+    return Enrolled{std::move(person), {hashPin(chosen.pin, cost), key.sealUnder(chosen.passphrase, cost), {}}};
+}
+
+Result<Enrolled> makePerson(PersonId id, std::string name, Role role, const Chosen& chosen, PinCost cost)
+{
+    auto person = newPerson(std::move(id), std::move(name), role);
+    if (!person) return person.error();
+    return choose(*std::move(person), chosen, cost);
 }
 
 }  // namespace taut::people

@@ -3,11 +3,13 @@
 
 #include <compare>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
 #include "core/base/crypto.h"
 #include "core/base/result.h"
+#include "core/base/signing.h"
 
 namespace taut::people {
 
@@ -21,15 +23,31 @@ struct PersonId {
     friend auto operator<=>(const PersonId&, const PersonId&) = default;
 };
 
-/// What a store keeps of a person. The PIN is kept only as an Argon2id hash.
+/// What the record says of a person, for everybody to read.
 struct PersonRecord {
     PersonId id;
     std::string name;
     Role role{};
-    std::string pinHash;  ///< PHC string
     bool active = true;
+    std::optional<PublicKey> key;  ///< their signatures are checked with it; none until they chose their secrets
     friend bool operator==(const PersonRecord&, const PersonRecord&) = default;
 };
+
+/// What opens a person's doors on this PC. None of it stands in a sealed document or an export. A PIN alone answers
+/// steps; whoever copies the file tries a million PINs in a day, so it never opens the key.
+struct Secrets {
+    std::string pinHash;          ///< PHC string, "" = not chosen yet
+    std::string underPassphrase;  ///< the private key, sealed (SigningKey::sealUnder)
+    std::string underBadge;       ///< the same key under badge and PIN, "" = no badge
+    friend bool operator==(const Secrets&, const Secrets&) = default;
+};
+struct Enrolled {
+    PersonRecord person;
+    Secrets secrets;
+};
+
+class Signer;
+enum class Means : std::uint8_t { Passphrase, Badge };
 
 /// Somebody who has shown who they are. Can only be had by signing in, so a function that takes an Actor cannot be
 /// called in anybody's name.
@@ -40,21 +58,63 @@ public:
     [[nodiscard]] Role role() const noexcept { return m_role; }
 
 private:
-    Actor(PersonId id, std::string name, Role role) : m_id(std::move(id)), m_name(std::move(name)), m_role(role) {}
-    friend Result<Actor> signIn(const PersonRecord*, std::string_view);
+    explicit Actor(const PersonRecord& person) : m_id(person.id), m_name(person.name), m_role(person.role) {}
+    friend Result<Actor> signIn(const Enrolled*, std::string_view);
+    friend Result<Signer> unlock(const Enrolled*, std::string_view, Means);
     PersonId m_id;
     std::string m_name;
     Role m_role;
 };
 
+/// Somebody whose private key is open: they can sign. Had only by unlock(); to be let go as soon as it has signed.
+class Signer {
+public:
+    [[nodiscard]] const Actor& actor() const noexcept { return m_actor; }
+    [[nodiscard]] const PublicKey& key() const noexcept { return m_key.publicKey(); }
+    [[nodiscard]] Signature sign(std::string_view purpose, std::span<const std::uint8_t> what) const
+    {
+        return m_key.sign(purpose, what);
+    }
+    /// The key once more, under another secret.
+    [[nodiscard]] std::string sealedUnder(std::string_view secret, PinCost cost) const
+    {
+        return m_key.sealUnder(secret, cost);
+    }
+
+private:
+    Signer(Actor actor, SigningKey key) : m_actor(std::move(actor)), m_key(std::move(key)) {}
+    friend Result<Signer> unlock(const Enrolled*, std::string_view, Means);
+    Actor m_actor;
+    SigningKey m_key;
+};
+
 /// Checks a PIN. An unknown person (nullptr), an inactive one and a wrong PIN cost the same and get the same sentence
 /// (code sign_in.refused).
-[[nodiscard]] Result<Actor> signIn(const PersonRecord* person, std::string_view pin);
+[[nodiscard]] Result<Actor> signIn(const Enrolled* person, std::string_view pin);
+/// Opens the private key with a passphrase, or with what badgeSecret() makes of a badge and its PIN. As signIn for
+/// whoever is unknown, inactive or wrong; code sign_in.refused.
+[[nodiscard]] Result<Signer> unlock(const Enrolled* person, std::string_view secret, Means means = Means::Passphrase);
+[[nodiscard]] std::string badgeSecret(std::string_view code, std::string_view pin);
+/// The code of a new badge, 128 random bits in 32 capitals and digits, as it is printed and scanned.
+[[nodiscard]] std::string newBadgeCode();
+/// The signer's key under a badge and a PIN of six digits or more (person.weak_pin).
+[[nodiscard]] Result<std::string> underBadge(const Signer& signer, std::string_view code, std::string_view pin,
+                                             PinCost cost);
 
-/// A new person's record; refuses an empty name (person.no_name) and a PIN that is not 4 to 64 characters, one repeated
-/// digit, or a straight run like 1234 (person.weak_pin).
-[[nodiscard]] Result<PersonRecord> makePerson(PersonId id, std::string name, Role role, std::string_view pin,
-                                              PinCost cost);
+/// A new person, who has chosen nothing yet; refuses an empty name (person.no_name).
+[[nodiscard]] Result<PersonRecord> newPerson(PersonId id, std::string name, Role role);
+/// What the person types themselves at first use, or when they choose anew.
+struct Chosen {
+    std::string pin, passphrase;
+};
+/// Gives the person a new key, sealed under what they chose. Refuses a PIN that is not 4 to 64 characters, one repeated
+/// digit, a straight run like 1234 or one that is guessed first (person.weak_pin), and a passphrase shorter than 15
+/// characters, longer than 256, of one character repeated, or that is the PIN or the name over again
+/// (person.weak_passphrase). NIST SP 800-63B-4, 3.1.1.2 and 3.2.10 (from memory): length and a block list, no rules of
+/// composition.
+[[nodiscard]] Result<Enrolled> choose(PersonRecord person, const Chosen& chosen, PinCost cost);
+/// newPerson() and choose() in one.
+[[nodiscard]] Result<Enrolled> makePerson(PersonId id, std::string name, Role role, const Chosen& chosen, PinCost cost);
 
 /// What a role may do; the only place that says so.
 enum class Act : std::uint8_t {
@@ -66,7 +126,8 @@ enum class Act : std::uint8_t {
     WithdrawPress,
     ReturnPress,
     EditInputs,
-    EditPeople
+    EditPeople,
+    Review
 };
 [[nodiscard]] bool may(Role role, Act act) noexcept;
 

@@ -33,7 +33,8 @@ bool may(Role role, Act act) noexcept
     case Act::WaiveVital:
     case Act::ReturnPress:
     case Act::EditInputs:
-    case Act::EditPeople: return role == Role::Supervisor;
+    case Act::EditPeople:
+    case Act::Review: return role == Role::Supervisor;
     }
     return false;
 }

@@ -72,7 +72,7 @@ std::vector<Text> heldAtEnd(const run::Run& run)
 }
 
 /// Who recorded and who accepted; the names and times are the record's, the rules are for ink.
-SignatureBlock signatures(const run::Run& run, bool sealed)
+SignatureBlock signatures(const run::Run& run, const seal::Document* sealed)
 {
     SignatureBlock block;
     const run::Event& last = run.events().back();
@@ -87,9 +87,15 @@ SignatureBlock signatures(const run::Run& run, bool sealed)
             block.entries.push_back({"Supervisor: I accepted the deviations", deviated->byName, timeOf(event.stamp())});
     }
     block.entries.push_back({"Taken over by the next shift", {}, {}});
-    block.notice = sealed ? Text("Sealed in the logbook; this version of the program seals without personal keys, so "
-                                 "the signatures that count are those written here.")
-                          : Text("Not sealed: this is a working copy of a run that is still open.");
+    if (sealed == nullptr) {
+        block.notice = "Not sealed: this is a working copy of a run that is still open.";
+        return block;
+    }
+    const std::string by = sealed->body["sealed_by"]["name"].text();
+    const std::string at = sealed->body["sealed_at"].text();
+    block.notice = Text("Signed in the logbook by %1 with their own key, %2: performed. Whoever doubts it checks the "
+                        "logbook against the count and link at the foot of this page.",
+                        {by, at});
     return block;
 }
 
@@ -233,7 +239,7 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     if (const std::vector<Text> held = heldAtEnd(run); !held.empty())
         sections.emplace_back(
             Paragraph{Text("When this run was abandoned a stop was still held by %1.", {held}), true});
-    sections.emplace_back(signatures(run, anchor.has_value()));
+    sections.emplace_back(signatures(run, anchor ? &document : nullptr));
     sections.emplace_back(PageBreak{});
     if (auto history = historyTable(run)) sections.emplace_back(std::move(*history));
     sections.emplace_back(decisionRule());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -32,7 +33,7 @@ struct SkipStep {
 struct AcceptDeviation {
     procedure::StepId step;
     std::string reason;
-    people::Actor supervisor;
+    std::shared_ptr<const people::Signer> supervisor;  ///< who signs it; a PIN alone does not
 };
 struct Note {
     procedure::StepId step;

@@ -6,6 +6,7 @@
 #include "core/run/answer.h"
 #include "core/run/change.h"
 #include "core/run/course.h"
+#include "core/run/deviation.h"
 #include "core/run/event_maker.h"
 #include "core/run/parts.h"
 #include "core/run/words.h"
@@ -172,18 +173,30 @@ struct Deciding {
         if (!reading.window.low && !reading.window.high)
             return refuse("gate.not_deviable", c.step.value, "This reading has no window to deviate from.",
                           "Answer the step.");
-        if (!people::may(c.supervisor.role(), Act::AcceptDeviation))
+        if (!c.supervisor || !people::may(c.supervisor->actor().role(), Act::AcceptDeviation))
             return refuse("gate.supervisor", c.step.value, "Only a supervisor accepts a value outside its window.",
                           "Ask a supervisor to look at it here and sign in beside you.");
-        if (c.supervisor.id().value == standing.by)
+        if (c.supervisor->actor().id().value == standing.by)
             return refuse("gate.own_deviation", c.step.value,
                           "Nobody accepts a value outside its window that they read themselves.",
                           "Ask another supervisor, or let somebody else read it again.");
         if (!saysSomething(c.reason)) return noReason(c.step.value, "A deviation needs a reason.");
         auto filled = filledBy(run, *step, reading);
         if (!filled) return filled.error();
-        return Happening(Deviated{c.step, *reading.value, reading.entered, reading.window, trimmed(c.reason),
-                                  c.supervisor.id().value, c.supervisor.name(), *std::move(filled)});
+        const people::Actor& supervisor = c.supervisor->actor();
+        Deviated accepted{c.step,
+                          *reading.value,
+                          reading.entered,
+                          reading.window,
+                          trimmed(c.reason),
+                          supervisor.id().value,
+                          supervisor.name(),
+                          *std::move(filled),
+                          stamp.utcMs,
+                          {}};
+        const std::string text = deviationText(run.id(), deviationJson(accepted));
+        accepted.signature = hex(c.supervisor->sign(kDeviationPurpose, bytesOf(text)));
+        return Happening(std::move(accepted));
     }
     Outcome operator()(const Note& c) const
     {

@@ -79,6 +79,8 @@ struct Deviated {
     targets::Window window;
     std::string reason, by, byName;                 ///< by: the supervisor
     std::shared_ptr<const InputsChanged> filled{};  ///< as of an answer: only now does the reading stand
+    std::int64_t atMs = 0;                          ///< when it was accepted
+    std::string signature{};                        ///< of deviationText(), hex
 };
 struct StopHeld {
     std::string holder, where;

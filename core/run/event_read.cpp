@@ -188,6 +188,10 @@ Deviated deviatedFrom(const Members& m, std::string& wrong)
     e.reason = m.text("reason");
     e.by = m.text("supervisor");
     e.byName = m.text("supervisor_name");
+    e.signature = m.text("signature");
+    const auto at = readUtc(m.text("at"));
+    if (!at) m.wrong("at");
+    e.atMs = at ? *at : 0;
     e.filled = filledFrom(m, wrong);
     return e;
 }

@@ -102,6 +102,7 @@ struct Payload {
         json.set("step", e.step.value).set("entered", e.entered);
         setReading(json, e.value, e.window);
         json.set("reason", e.reason).set("supervisor", e.by).set("supervisor_name", e.byName);
+        json.set("signature", e.signature);
         if (e.filled) setChange(json, *e.filled, units);
     }
     void operator()(const InputsChanged& e) const { setChange(json, e, units); }

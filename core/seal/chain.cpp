@@ -160,7 +160,7 @@ ChainCheck::ChainCheck(const std::vector<PartialAnchor>& anchors)
     }
 }
 
-void ChainCheck::next(const Seal& seal)
+void ChainCheck::next(const Seal& seal, std::span<const SealSignature> signatures)
 {
     const std::uint64_t expected = m_end.count + 1;
     if (seal.seq != expected) {
@@ -177,7 +177,7 @@ void ChainCheck::next(const Seal& seal)
                    "Restore the logbook from a backup and compare it with the printed sheets."));
     }
     if (linkAfter(seal.previous, seal.document) == seal.link)
-        checkHead(seal);
+        checkHead(seal, signatures);
     else
         m_findings.push_back(refuse("chain.broken", sealName(seal.seq),
                                     {"Seal %1 is broken: its document and its link do not belong together, so one of "
@@ -192,7 +192,7 @@ void ChainCheck::next(const Seal& seal)
         if (verdict.anchor.count == seal.seq) verdict.holds = digits.starts_with(verdict.anchor.digits);
 }
 
-void ChainCheck::checkHead(const Seal& seal)
+void ChainCheck::checkHead(const Seal& seal, std::span<const SealSignature> signatures)
 {
     const auto document = read(seal.document);
     if (!document) {
@@ -208,6 +208,7 @@ void ChainCheck::checkHead(const Seal& seal)
                                      "when or by whom: the row was changed.",
                                      {number(seal.seq)}},
                                     "Trust the document, not the row. Restore the logbook from a backup."));
+    for (Finding& finding : m_signatures.next(seal, *document, signatures)) m_findings.push_back(std::move(finding));
 }
 
 Findings ChainCheck::finish()

@@ -9,24 +9,10 @@
 
 #include "core/base/crypto.h"
 #include "core/base/result.h"
-#include "core/seal/document.h"
+#include "core/seal/signature.h"
 
 namespace taut::seal {
 
-using Link = Digest;  ///< 32 bytes; the link before the first is all zero
-
-/// One row of the chain.
-struct Seal {
-    std::uint64_t seq{};
-    Kind kind{};
-    std::string id, subject;  ///< of the document; subject names the link a later document is about
-    std::int64_t sealedAtMs{};
-    std::string person;
-    std::string document;  ///< bytes
-    Link previous{}, link{};
-};
-/// SHA-256(previous ‖ document).
-[[nodiscard]] Link linkAfter(const Link& previous, std::string_view document);
 /// Count and last link: printed on every sheet, so that paper anchors the chain.
 struct Anchor {
     std::uint64_t count{};
@@ -59,11 +45,11 @@ struct AnchorVerdict {
 /// Walks a chain given seal by seal and says what is wrong, first thing first; subject "seal 17". Codes: chain.gap,
 /// chain.previous (does not continue the seal before), chain.broken (document and link do not belong together),
 /// chain.head (kind, id, subject, time or person of the row are not the document's), document.broken, anchor.missing
-/// (the chain ends before it), anchor.differs.
+/// (the chain ends before it), anchor.differs; and what SignatureCheck finds.
 class ChainCheck {
 public:
     explicit ChainCheck(const std::vector<PartialAnchor>& anchors = {});
-    void next(const Seal& seal);
+    void next(const Seal& seal, std::span<const SealSignature> signatures);
     /// Judges the anchors; to be called once, after the last seal.
     [[nodiscard]] Findings finish();
     [[nodiscard]] Anchor end() const
@@ -73,10 +59,11 @@ public:
     [[nodiscard]] const std::vector<AnchorVerdict>& anchors() const { return m_anchors; }
 
 private:
-    void checkHead(const Seal& seal);
+    void checkHead(const Seal& seal, std::span<const SealSignature> signatures);
     std::vector<AnchorVerdict> m_anchors;
     Anchor m_end;
     Link m_stored{};  ///< link as the seal before states it
+    SignatureCheck m_signatures;
     Findings m_findings;
 };
 

@@ -12,7 +12,8 @@ Document personOf(const people::PersonRecord& person, std::string_view change)
         .set("change", change)
         .set("name", person.name)
         .set("role", people::roleWord(person.role))
-        .set("active", person.active);
+        .set("active", person.active)
+        .set("key", person.key ? Json(hex(*person.key)) : Json());
     return document;
 }
 

@@ -5,6 +5,7 @@
 #include "core/base/toml.h"
 #include "core/procedure/plan.h"
 #include "core/run/decide.h"
+#include "core/run/deviation.h"
 #include "core/seal/document.h"
 #include "core/targets/target_json.h"
 #include "core/units/unit.h"
@@ -160,16 +161,6 @@ Json stepJson(const procedure::Step& step, const run::StepStanding& standing)
     return json;
 }
 
-Json deviationJson(const procedure::Step& step, const run::StepStanding& standing)
-{
-    const run::Deviated& deviation = *standing.deviation;
-    Json json = Json::object();
-    json.set("step", step.id.value);
-    setValue(json, deviation.entered, deviation.value, deviation.window);
-    json.set("reason", deviation.reason).set("by", deviation.by).set("at", utcText(standing.at));
-    return json.set("signature", Json());
-}
-
 struct Ending {
     const char* state = "open";
     const char* verdict = "incomplete";
@@ -245,7 +236,7 @@ Document documentOf(const run::Run& run)
         const run::StepStanding standing = run.standing(step.id);
         steps.add(stepJson(step, standing));
         if (standing.state == run::StepState::Deviated && standing.deviation)
-            deviations.add(deviationJson(step, standing));
+            deviations.add(run::deviationJson(*standing.deviation).set("signature", standing.deviation->signature));
     }
 
     Document document{Kind::Run, Json::object()};

@@ -62,7 +62,7 @@ inline QString pinOf(const Session& session, const std::string& id)
     const auto people = demoPeople(session.options().resources);
     REQUIRE(people);
     for (const DemoPerson& p : *people)
-        if (p.id.value == id) return QString::fromStdString(p.pin);
+        if (p.id.value == id) return QString::fromStdString(p.chosen.pin);
     FAIL("nobody is " << id);
     return {};
 }

@@ -35,7 +35,7 @@ TEST_CASE("a changed byte anywhere never crashes and never passes as a sealed by
     OpenRun open = shop.begin();
     answerAll(open, inka);
     must(open, run::SignOff{""}, inka);
-    REQUIRE(open.seal(inka));
+    REQUIRE(open.seal(*shop.signer("p-2")));
     const seal::Anchor anchor = shop.writer->reader().anchor().value();
     const std::vector<std::string> documents = documentsOf(shop.writer->reader(), anchor.count);
     shop.writer.reset();

@@ -75,7 +75,10 @@ public:
             if (!perform(*open, answer, *inka)) return false;
         }
         if (!perform(*open, run::Abandon{"the disk makes noises"}, *inka)) return false;
-        if (!keepTrying([&] { return static_cast<bool>(open->seal(*inka)); })) return false;
+        std::optional<people::Signer> signer;
+        if (!keepTrying([&] { return take(writer->unlock("p-2", people::test::kChosen.passphrase), signer); }))
+            return false;
+        if (!keepTrying([&] { return static_cast<bool>(open->seal(*signer)); })) return false;
         told.sealed = true;
         return true;
     }

@@ -37,6 +37,8 @@ static_assert(sizeof(Acknowledged) < 512, "a pipe takes this in one piece");
     if (!writer) ::_exit(2);
     const auto actor = (*writer)->signIn("p-2", "4821");
     if (!actor) ::_exit(3);
+    const auto signer = (*writer)->unlock("p-2", people::test::kChosen.passphrase);
+    if (!signer) ::_exit(3);
     const auto tell = [&](const run::Run& run) {
         Acknowledged told{};
         run.id().copy(told.run, sizeof told.run - 1);
@@ -61,7 +63,7 @@ static_assert(sizeof(Acknowledged) < 512, "a pipe takes this in one piece");
         } else if (open->run().phase() == run::Phase::Interrupted) {
             if (!open->perform(resumed(), *actor)) ::_exit(8);
         } else if (open->run().phase() == run::Phase::Completed) {
-            if (!open->seal(*actor)) ::_exit(9);
+            if (!open->seal(*signer)) ::_exit(9);
             tell(open->run());
             open.reset();
             continue;

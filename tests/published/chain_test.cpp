@@ -58,7 +58,7 @@ TEST_CASE("a logbook's chain recomputed by sqlite3 and openssl alone ends in the
     OpenRun open = shop.begin();
     answerAll(open, inka);
     must(open, run::SignOff{"Größe stimmt"}, inka);
-    REQUIRE(open.seal(inka));
+    REQUIRE(open.seal(*shop.signer("p-2")));
     const std::string anchor = seal::anchorText(shop.writer->reader().anchor().value());
     shop.writer.reset();
     // Its digest is another each time, so the table has only whether it came out the same.

@@ -92,21 +92,21 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_remarks = new QLineEdit(this);
     m_remarks->setObjectName(QStringLiteral("remarks"));
     named(m_remarks, tr("Remarks"));
-    m_pin = new QLineEdit(this);
-    m_pin->setObjectName(QStringLiteral("pin"));
-    m_pin->setEchoMode(QLineEdit::Password);
-    named(m_pin, tr("Your PIN"));
+    m_passphrase = new QLineEdit(this);
+    m_passphrase->setObjectName(QStringLiteral("passphrase"));
+    m_passphrase->setEchoMode(QLineEdit::Password);
+    named(m_passphrase, tr("Your passphrase"));
     auto* remarksLabel = new QLabel(tr("R&emarks, for whoever comes next"), this);
     remarksLabel->setBuddy(m_remarks);
-    auto* pinLabel = new QLabel(tr("Your P&IN, again"), this);
-    pinLabel->setBuddy(m_pin);
+    auto* passphraseLabel = new QLabel(tr("Your passphrase, to sign"), this);
+    passphraseLabel->setBuddy(m_passphrase);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(sizes().gap);
     grid->setVerticalSpacing(2);
     grid->addWidget(remarksLabel, 0, 0);
-    grid->addWidget(pinLabel, 0, 1);
+    grid->addWidget(passphraseLabel, 0, 1);
     grid->addWidget(m_remarks, 1, 0);
-    grid->addWidget(m_pin, 1, 1);
+    grid->addWidget(m_passphrase, 1, 1);
     m_sign = worded(tr("&Sign: done as it stands here"), "main", this);
     m_sign->setObjectName(QStringLiteral("answer"));
     grid->addWidget(m_sign, 0, 2, 2, 1);
@@ -118,8 +118,8 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     layout->addWidget(m_held);
     m_finding = new FindingStrip(this);
     connect(m_finding, &FindingStrip::understood, this, [this] {
-        if (m_pin->isEnabled())
-            m_pin->setFocus();
+        if (m_passphrase->isEnabled())
+            m_passphrase->setFocus();
         else
             first()->setFocus();
     });
@@ -128,8 +128,8 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_writing->hide();
     layout->addWidget(m_writing);
     layout->addLayout(grid);
-    layout->addWidget(wrapped(tr("This record is sealed with its time and its place in the chain. It does not carry "
-                                 "personal signatures yet."),
+    layout->addWidget(wrapped(tr("Signing says: performed. Your name, the time and your signature, made with your own "
+                                 "key, stand in the record for good."),
                               "small", this));
     connect(m_sign, &QPushButton::clicked, this, &ReviewCard::give);
     connect(m_table, &QTableWidget::cellActivated, this, [this](int row, int) {
@@ -141,7 +141,7 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
 {
     m_system = unitsOf(run);
     m_finding->clear();
-    m_pin->clear();
+    m_passphrase->clear();
     fill(run);
     const std::size_t open = run.openSteps().size();
     const bool may = !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff);
@@ -149,7 +149,7 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     const bool held = running && !run.heldStops().empty();
     m_held->show(held && open == 0 ? heldShown(run) : std::vector<run::HeldStop>{});
     m_sign->setEnabled(running && open == 0 && may && !held);
-    m_pin->setEnabled(m_sign->isEnabled());
+    m_passphrase->setEnabled(m_sign->isEnabled());
     m_remarks->setEnabled(m_sign->isEnabled());
     if (run.phase() == run::Phase::Completed)
         m_summary->setText(tr("This run is signed."));
@@ -215,8 +215,8 @@ void ReviewCard::setBusy(bool busy)
 void ReviewCard::refuse(const Finding& finding)
 {
     m_finding->say(finding, m_system);
-    // While it was being written nothing here could hold the focus; a wrong PIN is typed anew at once.
-    if (m_pin->isEnabled()) m_pin->setFocus();
+    // While it was being written nothing here could hold the focus; a wrong passphrase is typed anew at once.
+    if (m_passphrase->isEnabled()) m_passphrase->setFocus();
 }
 
 QWidget* ReviewCard::first() const
@@ -236,13 +236,13 @@ void ReviewCard::keyPressEvent(QKeyEvent* event)
 void ReviewCard::give()
 {
     if (!m_sign->isEnabled()) return;
-    if (m_pin->text().isEmpty()) {
-        m_pin->setFocus();
+    if (m_passphrase->text().isEmpty()) {
+        m_passphrase->setFocus();
         return;
     }
-    const QString pin = m_pin->text();
-    m_pin->clear();
-    emit sign(run::SignOff{m_remarks->text().trimmed().toStdString()}, pin);
+    const QString passphrase = m_passphrase->text();
+    m_passphrase->clear();
+    emit sign(run::SignOff{m_remarks->text().trimmed().toStdString()}, passphrase);
 }
 
 }  // namespace taut::app

@@ -17,7 +17,7 @@ class FindingStrip;
 class HeldStops;
 
 /// The whole run to look through before it is signed: every step with its state, what was answered, by whom and when;
-/// the stops that are still held, each to be given up first; remarks; and the PIN of the person who signs.
+/// the stops that are still held, each to be given up first; remarks; and the passphrase of the person who signs.
 class ReviewCard : public QWidget {
     Q_OBJECT
 
@@ -30,7 +30,7 @@ public:
 
 signals:
     void command(const taut::run::Command& command);
-    void sign(const taut::run::Command& command, const QString& pin);
+    void sign(const taut::run::Command& command, const QString& passphrase);
     void stepChosen(const QString& stepId);
 
 protected:
@@ -44,7 +44,7 @@ private:
     UnitSystem m_system{};
     QLabel *m_summary, *m_writing;
     QTableWidget* m_table;
-    QLineEdit *m_remarks, *m_pin;
+    QLineEdit *m_remarks, *m_passphrase;
     QPushButton* m_sign;
     HeldStops* m_held;
     FindingStrip* m_finding;

@@ -114,6 +114,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
                                  : Acts::tr("The step is passed by, with your reason beside it.");
         q.fields = {{Acts::tr("Why it does not apply"), {}, true, {}}};
         q.person = vitalSkip(step);
+        if (q.person) q.secret = AskPanel::Question::Secret::Pin;
         q.people = whoMay(people, people::Act::WaiveVital);
         q.accept = Acts::tr("Pass the step by");
         break;
@@ -152,6 +153,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
     case RunAct::HandOver:
         q.text = Acts::tr("Whoever takes over says the vital steps of this stage again.");
         q.person = true;
+        q.secret = AskPanel::Question::Secret::Pin;
         q.people = whoMay(people, people::Act::AnswerStep);
         std::erase_if(q.people, [&](const PersonChoice& p) { return p.id.toStdString() == run.operatorId(); });
         q.accept = Acts::tr("Take over the run");
@@ -169,7 +171,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
     case RunAct::Abandon:
         q.text = Acts::tr("The run ends here and is sealed as abandoned. It cannot be taken up again.");
         q.fields = {{Acts::tr("Why it is abandoned"), {}, true, {}}};
-        q.pinOnly = true;
+        q.secret = AskPanel::Question::Secret::Passphrase;
         q.accept = Acts::tr("Abandon and seal the run");
         break;
     case RunAct::ChangeRoll:

@@ -40,7 +40,7 @@ enum class RunAct : std::uint8_t {
 struct ActRequest {
     std::optional<run::Command> command;
     WithSecond second;                       ///< with the person and PIN that were given
-    std::optional<run::Command> finish;      ///< ends the run, with the PIN that was given
+    std::optional<run::Command> finish;      ///< ends the run, with the passphrase that was given
     std::optional<std::string> withdrawFor;  ///< the press is withdrawn for this reason
 };
 [[nodiscard]] Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::Step* step,

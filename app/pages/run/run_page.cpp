@@ -46,16 +46,13 @@ RunPage::RunPage(Session* session, QWidget* parent) : QWidget(parent), m_session
     connect(session, &Session::busyChanged, m_view, &RunView::setBusy);
     connect(session, &Session::opened, this, &RunPage::showPeople);
     connect(session, &Session::refused, this, [this](const Finding& finding) {
-        m_afterSignIn = nullptr;
         if (m_session->run()) m_view->refuse(finding);
     });
-    connect(session, &Session::actorChanged, this, [this] {
-        showPeople();
-        if (auto next = std::exchange(m_afterSignIn, nullptr)) next();
-    });
+    connect(session, &Session::actorChanged, this, &RunPage::showPeople);
     connect(m_view, &RunView::command, session, &Session::perform);
     connect(m_view, &RunView::commandWith, session, &Session::performWith);
-    connect(m_view, &RunView::finish, this, &RunPage::sign);
+    connect(m_view, &RunView::commandSigned, session, &Session::performSigned);
+    connect(m_view, &RunView::finish, session, &Session::finish);
     connect(m_view, &RunView::withdraw, session, &Session::withdraw);
     connect(m_view, &RunView::giveBack, session, &Session::giveBack);
     connect(m_view, &RunView::sheetWanted, this, &RunPage::sheetWanted);
@@ -90,15 +87,6 @@ void RunPage::showPeople()
                 if (p.active)
                     people.push_back({QString::fromStdString(p.id.value), QString::fromStdString(p.name), p.role});
     m_view->setPeople(std::move(people));
-}
-
-/// Signing asks for the PIN again: whoever walked up to an unlocked screen cannot sign for somebody else.
-void RunPage::sign(const run::Command& command, const QString& pin)
-{
-    const auto& actor = m_session->actor();
-    if (!actor) return;
-    m_afterSignIn = [this, command] { m_session->finish(command); };
-    m_session->signIn(QString::fromStdString(actor->id().value), pin);
 }
 
 }  // namespace taut::app

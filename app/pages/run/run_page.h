@@ -27,11 +27,9 @@ signals:
 private:
     void showRun();
     void showPeople();
-    void sign(const run::Command& command, const QString& pin);
     Session* m_session;
     RunView* m_view;
     std::string m_shownRun;
-    std::function<void()> m_afterSignIn;  ///< what waits for a PIN given again
 };
 
 }  // namespace taut::app

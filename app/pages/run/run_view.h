@@ -54,7 +54,8 @@ signals:
     void command(const taut::run::Command& command);
     void sheetWanted(const QString& runId);  ///< to be looked at and printed as it stands
     void commandWith(const QString& personId, const QString& pin, const taut::app::WithSecond& make);
-    void finish(const taut::run::Command& command, const QString& pin);
+    void commandSigned(const QString& personId, const QString& passphrase, const taut::app::WithSigner& make);
+    void finish(const taut::run::Command& command, const QString& passphrase);
     void withdraw(const QString& press, const QString& reason);
     void giveBack(const QString& press, const QString& done);
     void takeOver();  ///< by whoever is signed in

@@ -124,7 +124,7 @@ QWidget* RunView::buildMiddle()
     m_middle->addWidget(framed(m_rollForm, m_middle));
 
     connect(m_card, &StepCard::command, this, &RunView::command);
-    connect(m_card, &StepCard::commandWith, this, &RunView::commandWith);
+    connect(m_card, &StepCard::commandSigned, this, &RunView::commandSigned);
     connect(m_card, &StepCard::firstWanted, this, [this] {
         if (const auto next = m_run ? m_run->next() : std::nullopt) showStep(*next);
     });

@@ -120,7 +120,7 @@ TEST_CASE("locking the screen keeps what was typed to a supervisor, and forgets 
     REQUIRE(ask);
     QTest::mouseClick(ask, Qt::LeftButton);
     auto* reason = screen.visible<QLineEdit>("value0");
-    auto* pin = screen.visible<QLineEdit>("pin");
+    auto* pin = screen.visible<QLineEdit>("passphrase");
     REQUIRE(reason);
     REQUIRE(pin);
     reason->setText(QStringLiteral("the gauge was checked"));
@@ -131,7 +131,7 @@ TEST_CASE("locking the screen keeps what was typed to a supervisor, and forgets 
     reason = screen.visible<QLineEdit>("value0");
     REQUIRE(reason);
     CHECK(reason->text() == QStringLiteral("the gauge was checked"));
-    pin = screen.visible<QLineEdit>("pin");
+    pin = screen.visible<QLineEdit>("passphrase");
     REQUIRE(pin);
     CHECK(pin->text().isEmpty());
 }

@@ -32,7 +32,7 @@ constexpr int kPatience = 30000;
 struct Shop {
     QTemporaryDir folder;
     std::unique_ptr<Session> session;
-    QString pin;
+    QString pin, passphrase;
 
     explicit Shop(int syncMs)
     {
@@ -47,7 +47,8 @@ struct Shop {
         for (const DemoPerson& p : *people) {
             if (p.role != people::Role::Operator) continue;
             QSignalSpy changed(session.get(), &Session::actorChanged);
-            pin = QString::fromStdString(p.pin);
+            pin = QString::fromStdString(p.chosen.pin);
+            passphrase = QString::fromStdString(p.chosen.passphrase);
             session->signIn(QString::fromStdString(p.id.value), pin);
             REQUIRE(changed.wait(kPatience));
             break;
@@ -116,7 +117,7 @@ TEST_CASE("with a sync that takes 400 ms the next step is not shown before it re
     CHECK(visible<QLabel>(page, "writing") == nullptr);
 }
 
-TEST_CASE("a run is abandoned only with the PIN of the person signed in")
+TEST_CASE("a run is abandoned only with the passphrase of the person signed in, not with their PIN")
 {
     Shop shop(0);
     RunPage page(shop.session.get());
@@ -127,14 +128,14 @@ TEST_CASE("a run is abandoned only with the PIN of the person signed in")
     QSignalSpy refused(shop.session.get(), &Session::refused);
     page.view()->begin(RunAct::Abandon);
     visible<QLineEdit>(page, "value0")->setText(QStringLiteral("the job was cancelled"));
-    visible<QLineEdit>(page, "pin")->setText(QStringLiteral("0000-not-it"));
+    visible<QLineEdit>(page, "passphrase")->setText(shop.pin);
     QTest::mouseClick(visible<QAbstractButton>(page, "accept"), Qt::LeftButton);
     REQUIRE(refused.wait(kPatience));
     CHECK(sealed.isEmpty());
     REQUIRE(shop.session->run());
     CHECK(visible<QLineEdit>(page, "value0")->text() == QStringLiteral("the job was cancelled"));
-    CHECK(page.focusWidget() == visible<QLineEdit>(page, "pin"));
-    visible<QLineEdit>(page, "pin")->setText(shop.pin);
+    CHECK(page.focusWidget() == visible<QLineEdit>(page, "passphrase"));
+    visible<QLineEdit>(page, "passphrase")->setText(shop.passphrase);
     QTest::mouseClick(visible<QAbstractButton>(page, "accept"), Qt::LeftButton);
     REQUIRE(sealed.wait(kPatience));
 }

@@ -268,14 +268,14 @@ TEST_CASE("each act sends exactly its command")
         CHECK(withdraw.at(0).at(0).toString() == QStringLiteral("north"));
         CHECK(withdraw.at(0).at(1).toString() == QStringLiteral("the brake grabs"));
     }
-    SECTION("abandon asks for the PIN of whoever is there")
+    SECTION("abandon asks for the passphrase of whoever is there")
     {
         QSignalSpy finish(&page.view, &RunView::finish);
         page.view.begin(RunAct::Abandon);
         page.fill("value0", "the job was cancelled");
         page.click("accept");
         CHECK(finish.isEmpty());
-        page.fill("pin", "2580");
+        page.fill("passphrase", "2580");
         page.click("accept");
         REQUIRE(finish.size() == 1);
         CHECK(finish.at(0).at(1).toString() == QStringLiteral("2580"));
@@ -426,7 +426,7 @@ TEST_CASE("a changed roll marks steps stale, and the page says that the roll cha
     CHECK(all.contains(QStringLiteral("The roll changed after this was answered")));
 }
 
-TEST_CASE("when nothing is open the whole run is looked through and signed with a PIN")
+TEST_CASE("when nothing is open the whole run is looked through and signed with a passphrase")
 {
     Walk w = north();
     w.untilStep([](const procedure::Step&) { return false; });
@@ -438,22 +438,22 @@ TEST_CASE("when nothing is open the whole run is looked through and signed with 
     CHECK(table->rowCount() == static_cast<int>(w.run.plan().steps.size()));
     QString all;
     for (const auto* label : review->findChildren<QLabel*>()) all += label->text() + QLatin1Char('\n');
-    CHECK(all.contains(QStringLiteral("does not carry personal signatures yet")));
+    CHECK(all.contains(QStringLiteral("Signing says: performed")));
     QSignalSpy finish(&page.view, &RunView::finish);
     page.click("answer");
     CHECK(finish.isEmpty());
     page.fill("remarks", "left in good order");
-    page.fill("pin", "2580");
+    page.fill("passphrase", "2580");
     page.click("answer");
     REQUIRE(finish.size() == 1);
     const auto command = finish.at(0).at(0).value<run::Command>();
     REQUIRE(std::holds_alternative<run::SignOff>(command));
     CHECK(std::get<run::SignOff>(command).remarks == "left in good order");
-    CHECK(page.visible<QLineEdit>("pin")->text().isEmpty());
+    CHECK(page.visible<QLineEdit>("passphrase")->text().isEmpty());
     page.view.setBusy(true);
     page.view.setBusy(false);
     page.view.refuse(refuse("people.wrong", {}, "This name and PIN do not belong together.", "Try again."));
-    CHECK(page.view.focusWidget() == page.visible<QLineEdit>("pin"));
+    CHECK(page.view.focusWidget() == page.visible<QLineEdit>("passphrase"));
 }
 
 TEST_CASE("a run with a stop still held is not signed, and its holder gives it up there")

@@ -9,6 +9,7 @@
 #include "core/base/file.h"
 #include "core/units/format.h"
 #include "core/units/unit.h"
+#include "tests/core/people/crew.h"
 
 namespace taut::app::walk {
 
@@ -16,15 +17,6 @@ namespace {
 
 constexpr std::int64_t kMorning = 1795585263000;  // 2026-11-25 05:41:03 UTC
 constexpr std::int64_t kBetween = 10000;
-
-people::Actor actor(const char* id, const char* name, people::Role role)
-{
-    const auto record = people::makePerson({id}, name, role, "2580", PinCost::Least);
-    REQUIRE(record);
-    const auto signedIn = people::signIn(&*record, "2580");
-    REQUIRE(signedIn);
-    return *signedIn;
-}
 
 std::string text(const std::filesystem::path& file)
 {
@@ -45,17 +37,25 @@ std::string typed(const Quantity& q, UnitSystem system)
 
 }  // namespace
 
-people::Actor operatorOne()
+namespace {
+
+const people::test::Member& operatorMember()
 {
-    static const people::Actor one = actor("p-1", "Ines Falk", people::Role::Operator);
+    static const people::test::Member one = people::test::member("p-1", "Ines Falk", people::Role::Operator);
     return one;
 }
 
-people::Actor supervisor()
+const people::test::Member& supervisorMember()
 {
-    static const people::Actor one = actor("p-2", "Tom Ried", people::Role::Supervisor);
+    static const people::test::Member one = people::test::member("p-2", "Tom Ried", people::Role::Supervisor);
     return one;
 }
+
+}  // namespace
+
+people::Actor operatorOne() { return operatorMember().actor; }
+people::Actor supervisor() { return supervisorMember().actor; }
+std::shared_ptr<const people::Signer> signingSupervisor() { return supervisorMember().signer; }
 
 Walk Walk::begin(const std::string& press, const std::string& job, const std::string& roll, bool webInPress)
 {

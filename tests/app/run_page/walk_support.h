@@ -9,9 +9,10 @@
 
 namespace taut::app::walk {
 
-/// People of the tests; the PIN of each is 2580.
+/// People of the tests.
 [[nodiscard]] people::Actor operatorOne();
 [[nodiscard]] people::Actor supervisor();
+[[nodiscard]] std::shared_ptr<const people::Signer> signingSupervisor();
 
 /// A run of the demo shop, begun and not answered yet. A fixed clock, ten seconds between events.
 struct Walk {

@@ -44,7 +44,7 @@ void signIn(Session& session, const char* id)
     for (const app::DemoPerson& p : *people) {
         if (p.id.value != id) continue;
         QSignalSpy changed(&session, &Session::actorChanged);
-        session.signIn(QString::fromStdString(p.id.value), QString::fromStdString(p.pin));
+        session.signIn(QString::fromStdString(p.id.value), QString::fromStdString(p.chosen.pin));
         REQUIRE(changed.wait(20000));
     }
     REQUIRE(session.actor());

@@ -353,17 +353,17 @@ TEST_CASE("a reading outside says by how much, what to try, and asks a superviso
     REQUIRE(person);
     REQUIRE(person->count() == 1);  // only those who may
     CHECK(person->currentIndex() == -1);
-    QSignalSpy with(&s.card, &StepCard::commandWith);
+    QSignalSpy with(&s.card, &StepCard::commandSigned);
     child<QLineEdit>(s.card, "value0")->setText(QStringLiteral("the gauge was changed"));
     s.click(s.button("accept"));
     CHECK(with.isEmpty());  // nobody named yet
     person->setCurrentIndex(0);
-    child<QLineEdit>(s.card, "pin")->setText(QStringLiteral("2580"));
+    child<QLineEdit>(s.card, "passphrase")->setText(QStringLiteral("2580"));
     s.click(s.button("accept"));
     REQUIRE(with.size() == 1);
     CHECK(with.at(0).at(0).toString() == QStringLiteral("p-2"));
     CHECK(with.at(0).at(1).toString() == QStringLiteral("2580"));
-    CHECK(child<QLineEdit>(s.card, "pin")->text().isEmpty());
+    CHECK(child<QLineEdit>(s.card, "passphrase")->text().isEmpty());
 }
 
 TEST_CASE("a reading outside that the usual slip would explain says which slip")

@@ -75,8 +75,8 @@ TEST_CASE("every control of a step's card has a name for assistive technology")
              QStringLiteral("Text"),
              {{QStringLiteral("Why"), {}, true, {}},
               {QStringLiteral("Which"), {{QStringLiteral("a"), QStringLiteral("A")}}, true, {}}},
+             AskPanel::Question::Secret::Passphrase,
              true,
-             false,
              {},
              QStringLiteral("Do it")});
     static_cast<QWidget&>(ask).show();

@@ -78,7 +78,7 @@ void keepPress(const std::filesystem::path& logbook, const std::string& text)
     auto writer = logbook::Writer::open(logbook, clock, ids, {false, "test", 0});
     REQUIRE(writer);
     REQUIRE(fillWithDemoShop(**writer, resources()));
-    const auto supervisor = (*writer)->signIn("p-1", person("p-1").pin);
+    const auto supervisor = (*writer)->signIn("p-1", person("p-1").chosen.pin);
     REQUIRE(supervisor);
     Findings notes;
     const auto press = inputs::readPress(text, "press", notes);
@@ -137,7 +137,8 @@ Crew::Crew(Way way, const std::string& pressText) : hand(nullptr, way), m_window
 
 Crew::~Crew() = default;
 
-QString Crew::pin(const char* id) const { return QString::fromStdString(person(id).pin); }
+QString Crew::pin(const char* id) const { return QString::fromStdString(person(id).chosen.pin); }
+QString Crew::passphrase(const char* id) const { return QString::fromStdString(person(id).chosen.passphrase); }
 QString Crew::name(const char* id) const { return QString::fromStdString(person(id).name); }
 std::filesystem::path Crew::file() const { return m_window->session()->options().logbook; }
 
@@ -353,7 +354,7 @@ void Crew::sign(const QString& remarks)
     QSignalSpy sealed(&session(), &Session::sealed);
     keepPicture(hand.window(), "sign");
     hand.type(hand.must<QLineEdit>("remarks"), remarks);
-    hand.type(hand.must<QLineEdit>("pin"), QString::fromStdString(person(run().operatorId().c_str()).pin));
+    hand.type(hand.must<QLineEdit>("passphrase"), passphrase(run().operatorId().c_str()));
     if (hand.way() == Way::Keys)
         hand.key(Qt::Key_Return);
     else

@@ -54,6 +54,7 @@ public:
     /// Waits until what was asked is on disk or refused.
     void settle();
     [[nodiscard]] QString pin(const char* person) const;
+    [[nodiscard]] QString passphrase(const char* person) const;
     [[nodiscard]] QString name(const char* person) const;
     /// The sealed documents of runs in this logbook, read by another connection, oldest first.
     [[nodiscard]] std::vector<std::string> sealedRuns() const;

@@ -68,7 +68,7 @@ TEST_CASE("a value outside its window stays on its step, says how far out it is,
     CHECK(crew.page().shownStep() == *crew.run().next());
 }
 
-TEST_CASE("a value outside its window is accepted only by a supervisor with a PIN and a reason")
+TEST_CASE("a value outside its window is accepted only by a supervisor who signs it, with a reason")
 {
     Crew crew(eachWay());
     crew.signIn("p-2");
@@ -80,11 +80,11 @@ TEST_CASE("a value outside its window is accepted only by a supervisor with a PI
     CHECK(who->count() == 2);  // of the five people of the shop only two may
     crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("brake pads are new"));
     crew.hand.choose(who, who->itemText(0));
-    crew.hand.type(crew.hand.must<QLineEdit>("pin"), QStringLiteral("1111"));
+    crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.pin("p-1"));
     accept(crew);
     CHECK(crew.run().stateOf(id) == run::StepState::Outside);
     CHECK(crew.hand.must<QLineEdit>("value0")->text() == QStringLiteral("brake pads are new"));
-    crew.hand.type(crew.hand.must<QLineEdit>("pin"), crew.pin("p-1"));
+    crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.passphrase("p-1"));
     accept(crew);
     CHECK(crew.run().stateOf(id) == run::StepState::Deviated);
     CHECK(crew.run().standing(id).deviation->byName == "Matteo Quill");
@@ -163,7 +163,7 @@ TEST_CASE("a next roll, a new threading and a restart go on from the run that wa
     CHECK(crew.sealedRuns().size() == 2);
 }
 
-TEST_CASE("a run is abandoned with a reason and a PIN, and is sealed as what it is")
+TEST_CASE("a run is abandoned with a reason and a signature, and is sealed as what it is")
 {
     Crew crew(eachWay());
     crew.signIn("p-2");
@@ -171,7 +171,7 @@ TEST_CASE("a run is abandoned with a reason and a PIN, and is sealed as what it 
     crew.answerWell();
     crew.act(RunAct::Abandon);
     crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("the job was cancelled"));
-    crew.hand.type(crew.hand.must<QLineEdit>("pin"), crew.pin("p-2"));
+    crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.passphrase("p-2"));
     QSignalSpy sealed(&crew.session(), &Session::sealed);
     accept(crew);
     REQUIRE((!sealed.isEmpty() || sealed.wait(20000)));
@@ -263,7 +263,7 @@ TEST_CASE("nobody, whatever their role, can finish a run with a step open that n
     // Past the screen the rules stand on their own.
     QSignalSpy refused(&crew.session(), &Session::refused);
     const std::size_t events = crew.run().events().size();
-    crew.session().finish(run::SignOff{"never mind"});
+    crew.session().finish(run::SignOff{"never mind"}, crew.passphrase("p-2"));
     crew.settle();
     CHECK(refused.size() == 1);
     crew.session().perform(run::SkipStep{id, "never mind", {}});

@@ -172,7 +172,7 @@ void Program::order(const QString& what)
 QString Program::pin(const char* personId) const
 {
     for (const DemoPerson& one : people())
-        if (one.id.value == personId) return QString::fromStdString(one.pin);
+        if (one.id.value == personId) return QString::fromStdString(one.chosen.pin);
     FAIL("nobody is " << personId);
     return {};
 }

@@ -14,6 +14,7 @@
 #include "core/base/file.h"
 #include "core/logbook/logbook.h"
 #include "tests/core/base/folder.h"
+#include "tests/core/people/crew.h"
 
 namespace taut::logbook::test {
 
@@ -43,7 +44,12 @@ inline Said shell(const std::string& command)
 /// The sqlite3 command line program on a file.
 inline Said sqlite(const fs::path& file, const std::string& sql)
 {
-    return shell("printf '%s' " + hex(bytesOf(sql)) + " | xxd -r -p | sqlite3 -batch '" + file.string() + "'");
+    // By a file: a document in hex is longer than a command line may be.
+    const fs::path script = file.string() + ".sql";
+    REQUIRE(writeFile(script, sql));
+    const Said said = shell("sqlite3 -batch '" + file.string() + "' < '" + script.string() + "'");
+    fs::remove(script);
+    return said;
 }
 /// Changes rows as somebody would who knows the guards: takes all of them away, acts, and puts them back.
 inline void tamper(const fs::path& file, const std::string& sql)
@@ -75,17 +81,21 @@ struct Shop {
     void enrol()
     {
         using people::Role;
-        auto first = people::makePerson({"p-1"}, "Matteo Quill", Role::Supervisor, "4821", PinCost::Least);
-        REQUIRE(writer->addPerson(*first, nullptr));
-        const people::Actor supervisor = actor("p-1");
-        auto second = people::makePerson({"p-2"}, "Inka Thorsby", Role::Operator, "4821", PinCost::Least);
-        REQUIRE(writer->addPerson(*second, &supervisor));
+        const people::test::Member first = people::test::member("p-1", "Matteo Quill", Role::Supervisor);
+        REQUIRE(writer->addFirst(first.enrolled, *first.signer));
+        REQUIRE(writer->addPerson(people::test::member("p-2", "Inka Thorsby", Role::Operator).enrolled, *first.signer));
     }
     [[nodiscard]] people::Actor actor(const char* id) const
     {
         auto signedIn = writer->signIn(id, "4821");
         REQUIRE(signedIn);
         return *signedIn;
+    }
+    [[nodiscard]] std::shared_ptr<const people::Signer> signer(const char* id) const
+    {
+        auto unlocked = writer->unlock(id, people::test::kChosen.passphrase);
+        REQUIRE(unlocked);
+        return std::make_shared<const people::Signer>(*std::move(unlocked));
     }
 };
 

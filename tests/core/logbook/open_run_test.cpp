@@ -18,7 +18,7 @@ TEST_CASE("a run is begun, answered, signed off and sealed through the one door"
     CHECK(open.run().began().workplace == shop.writer->workplace());
     CHECK(OpenRun::openRuns(*shop.writer).value() == std::vector<std::string>{id});
     CHECK(shop.writer->reader().runs({}, "")->rows.at(0).state == "open");
-    CHECK(open.seal(inka).error().code == "run.not_ended");
+    CHECK(open.seal(*shop.signer("p-2")).error().code == "run.not_ended");
     answerAll(open, inka);
     const auto seen = shop.writer->reader().openRun(id);
     REQUIRE(seen);
@@ -29,13 +29,13 @@ TEST_CASE("a run is begun, answered, signed off and sealed through the one door"
     CHECK(events == std::to_string(open.run().events().size()) + "|" + std::to_string(open.run().events().size()));
     CHECK(sqlite(shop.file(), "SELECT event FROM open_events WHERE n = 2").out == open.run().events()[1].json());
     must(open, run::SignOff{"watch the brake"}, inka);
-    const auto sealed = open.seal(inka);
+    const auto sealed = open.seal(*shop.signer("p-2"));
     REQUIRE(sealed);
     CHECK(sealed->seq == 7);
     CHECK(sealed->kind == seal::Kind::Run);
     CHECK(sealed->id == id);
     CHECK(sealed->person == "p-2");
-    CHECK(open.seal(inka).error().code == "run.sealed");
+    CHECK(open.seal(*shop.signer("p-2")).error().code == "run.sealed");
     CHECK(open.perform(run::Note{{"set.lift.seen"}, "late"}, inka).error().code == "gate.ended");
     CHECK(OpenRun::resume(*shop.writer, id, inka).error().code == "run.sealed");
     CHECK(shop.writer->reader().openRun(id).error().code == "run.sealed");
@@ -70,9 +70,10 @@ TEST_CASE("readers from outside see the sealed run and its readings")
     OpenRun open = shop.begin();
     answerAll(open, inka);
     must(open, run::Correct{{"set.lift.setting/unwind"}, "5.9 bar", "wrong gauge"}, inka);
-    must(open, run::AcceptDeviation{{"set.lift.setting/unwind"}, "gauge out for calibration", shop.actor("p-1")}, inka);
+    must(open, run::AcceptDeviation{{"set.lift.setting/unwind"}, "gauge out for calibration", shop.signer("p-1")},
+         inka);
     must(open, run::SignOff{""}, inka);
-    const seal::Seal sealed = open.seal(inka).value();
+    const seal::Seal sealed = open.seal(*shop.signer("p-2")).value();
     CHECK(sqlite(shop.file(), "SELECT seq, run_id, press, job, substrate, roll, operator, state, verdict, present, "
                               "previous_link, link FROM sealed_runs")
               .out == "7|north-2025-11-25-01|north|J-2101|paper-label-80|R0041|Inka Thorsby|completed|with_deviations|"
@@ -142,11 +143,11 @@ TEST_CASE("a run is begun only on a press that is free, in use, and from what th
     CHECK(code({shop.sources, {}, {}}) == "run.press_busy");
     must(open, run::Abandon{"order cancelled"}, inka);
     CHECK(code({shop.sources, {}, {}}) == "run.press_busy");
-    REQUIRE(open.seal(inka));
+    REQUIRE(open.seal(*shop.signer("p-2")));
     OpenRun second = shop.begin();
     CHECK(second.run().id() == "north-2025-11-25-02");
     must(second, run::Abandon{"order cancelled"}, inka);
-    REQUIRE(second.seal(inka));
+    REQUIRE(second.seal(*shop.signer("p-2")));
     shop.clock.advance(17 * 3'600'000 + 10 * 60'000);  // past midnight on the wall, not in UTC
     OpenRun third = shop.begin({shop.sources, {"next_roll", true, {}}, second.run().id()});
     CHECK(third.run().id() == "north-2025-11-26-01");
@@ -185,7 +186,7 @@ TEST_CASE("a run whose program ended under it is taken up where it was, once int
     auto ended = OpenRun::resume(*shop.writer, id, inka);
     REQUIRE(ended);
     CHECK(ended->run().phase() == Phase::Completed);
-    CHECK(ended->seal(inka));
+    CHECK(ended->seal(*shop.signer("p-2")));
     CHECK(OpenRun::resume(*shop.writer, "north-1999-01-01-01", inka).error().code == "run.unknown");
     CHECK(verify(shop.file(), {})->findings.empty());
 }
@@ -195,8 +196,8 @@ TEST_CASE("a press is withdrawn with its open runs and given back by another sup
     Press shop;
     const people::Actor inka = shop.actor("p-2");
     const people::Actor matteo = shop.actor("p-1");
-    const auto second = people::makePerson({"p-3"}, "Rosa Lindqvist", people::Role::Supervisor, "4821", PinCost::Least);
-    REQUIRE(shop.writer->addPerson(*second, &matteo));
+    const auto second = people::test::member("p-3", "Rosa Lindqvist", people::Role::Supervisor);
+    REQUIRE(shop.writer->addPerson(second.enrolled, *shop.signer("p-1")));
     const people::Actor rosa = shop.actor("p-3");
     OpenRun open = shop.begin();
     Writer& writer = *shop.writer;
@@ -222,7 +223,7 @@ TEST_CASE("a press is withdrawn with its open runs and given back by another sup
     must(open, run::Withdraw{"oil on the floor"}, inka);
     CHECK(open.run().phase() == Phase::Withdrawn);
     must(open, run::Abandon{"press out of use"}, inka);
-    REQUIRE(open.seal(inka));
+    REQUIRE(open.seal(*shop.signer("p-2")));
     CHECK(OpenRun::begin(writer, {shop.sources, {}, {}}, inka).error().code == "run.press_withdrawn");
     REQUIRE(writer.giveBack("north", "cleaned", matteo));
     CHECK(writer.reader().withdrawals()->empty());
@@ -273,7 +274,7 @@ TEST_CASE("lists come in pages, open runs first and the newest first")
         if (i == 7) break;
         answerAll(open, inka);
         must(open, run::SignOff{""}, inka);
-        REQUIRE(open.seal(inka));
+        REQUIRE(open.seal(*shop.signer("p-2")));
     }
     const records::Reader& reader = shop.writer->reader();
     for (const std::size_t limit : {1U, 2U, 3U, 6U, 7U, 50U}) {

@@ -41,19 +41,22 @@ TEST_CASE("what a killed program left of a logbook never begun is cleared away")
     CHECK_FALSE(fs::exists(shop.file().string() + ".new"));
 }
 
-TEST_CASE("people are enrolled by a supervisor, the first one by nobody, and sign in with their own PIN")
+TEST_CASE("people are enrolled by a supervisor, the first one by themselves, and sign in with their own PIN")
 {
+    using people::test::member;
     Shop shop;
-    auto operatorFirst = people::makePerson({"p-1"}, "Inka Thorsby", people::Role::Operator, "4821", PinCost::Least);
-    CHECK(shop.writer->addPerson(*operatorFirst, nullptr).error().code == "person.first_is_supervisor");
+    const auto wrongFirst = member("p-1", "Inka Thorsby", people::Role::Operator);
+    CHECK(shop.writer->addFirst(wrongFirst.enrolled, *wrongFirst.signer).error().code == "person.first_is_supervisor");
     shop.enrol();
-    auto third = people::makePerson({"p-3"}, "Ada Sund", people::Role::Trainee, "4821", PinCost::Least);
-    CHECK(shop.writer->addPerson(*third, nullptr).error().code == "person.needs_supervisor");
-    const people::Actor inka = shop.actor("p-2");
-    CHECK(shop.writer->addPerson(*third, &inka).error().code == "gate.role");
-    const people::Actor matteo = shop.actor("p-1");
-    CHECK(shop.writer->addPerson(*third, &matteo));
-    CHECK(shop.writer->addPerson(*third, &matteo).error().code == "person.id_taken");
+    const auto third = member("p-3", "Ada Sund", people::Role::Trainee);
+    CHECK(shop.writer->addFirst(third.enrolled, *third.signer).error().code == "person.not_first");
+    CHECK(shop.writer->addPerson(third.enrolled, *shop.signer("p-2")).error().code == "gate.role");
+    // Somebody who only says that they are the supervisor, with a key of their own.
+    const auto posing = member("p-1", "Matteo Quill", people::Role::Supervisor);
+    CHECK(shop.writer->addPerson(third.enrolled, *posing.signer).error().code == "gate.role");
+    const auto matteo = shop.signer("p-1");
+    CHECK(shop.writer->addPerson(third.enrolled, *matteo));
+    CHECK(shop.writer->addPerson(third.enrolled, *matteo).error().code == "person.id_taken");
     CHECK(shop.writer->signIn("p-2", "4822").error().code == "sign_in.refused");
     CHECK(shop.writer->signIn("p-9", "4821").error().code == "sign_in.refused");
     CHECK(shop.writer->signIn("p-3", "4821")->name() == "Ada Sund");
@@ -63,8 +66,9 @@ TEST_CASE("people are enrolled by a supervisor, the first one by nobody, and sig
     CHECK((*people)[1].name == "Inka Thorsby");
     CHECK((*people)[1].role == people::Role::Operator);
     CHECK(shop.writer->reader().anchor()->count == 3);
-    // The PIN's hash stands in its own table and in no document.
-    CHECK(sqlite(shop.file(), "SELECT count(*) FROM pins WHERE hash LIKE '$argon2id$%'").out == "3");
+    CHECK(verify(shop.file(), {})->findings.empty());
+    // What opens a door stands in its own table and in no document.
+    CHECK(sqlite(shop.file(), "SELECT count(*) FROM secret_rows WHERE pin LIKE '$argon2id$%'").out == "3");
     CHECK(sqlite(shop.file(), "SELECT count(*) FROM seals WHERE CAST(document AS TEXT) LIKE '%argon2%'").out == "0");
 }
 
@@ -132,8 +136,8 @@ TEST_CASE("a call returns only when its sync has returned")
     Shop shop;
     shop.reopen(false, 300);
     const auto before = std::chrono::steady_clock::now();
-    auto first = people::makePerson({"p-1"}, "Matteo Quill", people::Role::Supervisor, "4821", PinCost::Least);
-    REQUIRE(shop.writer->addPerson(*first, nullptr));
+    const auto first = people::test::member("p-1", "Matteo Quill", people::Role::Supervisor);
+    REQUIRE(shop.writer->addFirst(first.enrolled, *first.signer));
     CHECK(std::chrono::steady_clock::now() - before >= std::chrono::milliseconds(300));
 }
 
@@ -152,7 +156,8 @@ TEST_CASE("the views for readers from outside have the columns promised")
           "seq run_id step target si_value unit low high uncertainty verdict entered_text at person");
     CHECK(columns("definitions") == "seq what id edition sha256 text");
     CHECK(columns("open_events") == "run_id n event");
-    CHECK(sqlite(shop.file(), "SELECT count(*) FROM signatures").out == "0");
+    CHECK(sqlite(shop.file(), "SELECT count(*) FROM signatures WHERE meaning = 'enrolled' AND person = 'p-1'").out ==
+          "2");
     const people::Actor matteo = shop.actor("p-1");
     REQUIRE(shop.writer->keepDefinition("press", "north", "a = \"é\"\n", matteo));
     CHECK(sqlite(shop.file(), "SELECT seq, what, id, edition, sha256, text FROM definitions").out ==

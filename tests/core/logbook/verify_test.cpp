@@ -63,7 +63,8 @@ TEST_CASE("verify names the first thing wrong for each way to tamper")
         {"the tail cut off", "DELETE FROM definition_rows WHERE seq > 6; DELETE FROM seal_rows WHERE seq > 6",
          "anchor.missing", "seal 7"},
         {"everything deleted",
-         "DELETE FROM definition_rows; DELETE FROM pins; DELETE FROM person_rows; DELETE FROM seal_rows",
+         "DELETE FROM definition_rows; DELETE FROM secret_rows; DELETE FROM signature_rows; DELETE FROM person_rows; "
+         "DELETE FROM seal_rows",
          "anchor.missing", "seal 1"},
     };
     Sealed shop;

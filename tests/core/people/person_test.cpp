@@ -8,11 +8,13 @@ using namespace taut::people;
 
 namespace {
 
-PersonRecord person(Role role, bool active = true)
+constexpr const char* kPassphrase = "seven wet boots drying";
+
+Enrolled person(Role role, bool active = true)
 {
-    auto made = makePerson({"p-7"}, "Odd Bramley", role, "8264", PinCost::Least);
+    auto made = makePerson({"p-7"}, "Odd Bramley", role, {"8264", kPassphrase}, PinCost::Least);
     REQUIRE(made);
-    made->active = active;
+    made->person.active = active;
     return *made;
 }
 
@@ -37,7 +39,7 @@ TEST_CASE("each role may do exactly what the table says")
         {Act::WaiveVital, false, true, false, false},  {Act::SignOff, true, true, true, false},
         {Act::Abandon, true, true, true, false},       {Act::WithdrawPress, true, true, true, true},
         {Act::ReturnPress, false, true, false, false}, {Act::EditInputs, false, true, false, false},
-        {Act::EditPeople, false, true, false, false},
+        {Act::EditPeople, false, true, false, false},  {Act::Review, false, true, false, false},
     };
     for (const Row& row : rows) {
         INFO("act " << static_cast<int>(row.act));
@@ -50,10 +52,10 @@ TEST_CASE("each role may do exactly what the table says")
 
 TEST_CASE("signing in with the right PIN gives the person's own name and role")
 {
-    const PersonRecord record = person(Role::Trainer);
+    const Enrolled record = person(Role::Trainer);
     const auto actor = signIn(&record, "8264");
     REQUIRE(actor);
-    CHECK(actor->id() == record.id);
+    CHECK(actor->id() == record.person.id);
     CHECK(actor->name() == "Odd Bramley");
     CHECK(actor->role() == Role::Trainer);
 }
@@ -61,8 +63,8 @@ TEST_CASE("signing in with the right PIN gives the person's own name and role")
 // Common practice, no source: nobody learns from the answer which half was wrong.
 TEST_CASE("an unknown person, an inactive one and a wrong PIN get the same sentence")
 {
-    const PersonRecord record = person(Role::Operator);
-    const PersonRecord gone = person(Role::Operator, false);
+    const Enrolled record = person(Role::Operator);
+    const Enrolled gone = person(Role::Operator, false);
     const auto wrong = signIn(&record, "8265");
     const auto inactive = signIn(&gone, "8264");
     const auto unknown = signIn(nullptr, "8264");
@@ -87,6 +89,10 @@ TEST_CASE("a PIN that anybody guesses first is refused")
                           "23456789",
                           "7890",
                           "0987",
+                          "2580",
+                          "1212",
+                          "1987",
+                          "Password",
                           "abcd",
                           "DCBA",
                           "aaaaaaaaaa",
@@ -95,13 +101,14 @@ TEST_CASE("a PIN that anybody guesses first is refused")
                           "\xc3\xa9\xc3\xa9\xc3\xa8"};
     for (const char* pin : weak) {
         INFO("pin '" << pin << "'");
-        const auto made = makePerson({"p-1"}, "Rill Ashdown", Role::Operator, pin, PinCost::Least);
+        const auto made = makePerson({"p-1"}, "Rill Ashdown", Role::Operator, {pin, kPassphrase}, PinCost::Least);
         REQUIRE_FALSE(made);
         CHECK(made.error().code == "person.weak_pin");
         CHECK_FALSE(made.error().text.empty());
         CHECK_FALSE(made.error().remedy.empty());
     }
-    CHECK_FALSE(makePerson({"p-1"}, "Rill Ashdown", Role::Operator, std::string(65, 'x') + "y", PinCost::Least));
+    CHECK_FALSE(
+        makePerson({"p-1"}, "Rill Ashdown", Role::Operator, {std::string(65, 'x') + "y", kPassphrase}, PinCost::Least));
 }
 
 // SP 800-63B-4 3.1.1.2 (from memory): at least 64 characters, one code point is one character, spaces allowed, nothing
@@ -112,7 +119,6 @@ TEST_CASE("a PIN of 4 to 64 characters is accepted whole")
                                 "xy";
     REQUIRE(longest.size() == 64);
     const std::string pins[] = {"8264",
-                                "1212",
                                 "1243",
                                 "1357",
                                 "p\xc3\xa4r8",
@@ -121,7 +127,7 @@ TEST_CASE("a PIN of 4 to 64 characters is accepted whole")
                                 longest};
     for (const std::string& pin : pins) {
         INFO("pin '" << pin << "'");
-        const auto made = makePerson({"p-1"}, "Rill Ashdown", Role::Operator, pin, PinCost::Least);
+        const auto made = makePerson({"p-1"}, "Rill Ashdown", Role::Operator, {pin, kPassphrase}, PinCost::Least);
         REQUIRE(made);
         CHECK(signIn(&*made, pin));
         CHECK_FALSE(signIn(&*made, pin.substr(0, pin.size() - 1)));
@@ -131,22 +137,22 @@ TEST_CASE("a PIN of 4 to 64 characters is accepted whole")
 // RFC 9106 section 3.1 and the PHC string form: the hash names its scheme, and never holds the PIN.
 TEST_CASE("the record keeps a hash and not the PIN")
 {
-    const PersonRecord a = person(Role::Operator);
-    const PersonRecord b = person(Role::Operator);
-    CHECK(a.pinHash.rfind("$argon2id$v=19$", 0) == 0);
-    CHECK(a.pinHash.find("8264") == std::string::npos);
-    CHECK(a.pinHash != b.pinHash);  // each its own salt
+    const Enrolled a = person(Role::Operator);
+    const Enrolled b = person(Role::Operator);
+    CHECK(a.secrets.pinHash.rfind("$argon2id$v=19$", 0) == 0);
+    CHECK(a.secrets.pinHash.find("8264") == std::string::npos);
+    CHECK(a.secrets.pinHash != b.secrets.pinHash);  // each its own salt
 }
 
 TEST_CASE("a person without a name is refused, and blanks round it are taken off")
 {
     for (const char* name : {"", "   ", "\t\n"}) {
-        const auto made = makePerson({"p-1"}, name, Role::Operator, "8264", PinCost::Least);
+        const auto made = makePerson({"p-1"}, name, Role::Operator, {"8264", kPassphrase}, PinCost::Least);
         REQUIRE_FALSE(made);
         CHECK(made.error().code == "person.no_name");
     }
-    const auto made = makePerson({"p-1"}, "  Rill Ashdown ", Role::Operator, "8264", PinCost::Least);
+    const auto made = makePerson({"p-1"}, "  Rill Ashdown ", Role::Operator, {"8264", kPassphrase}, PinCost::Least);
     REQUIRE(made);
-    CHECK(made->name == "Rill Ashdown");
-    CHECK(made->active);
+    CHECK(made->person.name == "Rill Ashdown");
+    CHECK(made->person.active);
 }

@@ -74,7 +74,7 @@ TEST_CASE("a deviation stands with its reading, window, reason, who accepted it 
     CHECK_FALSE(hasTable(walk.sheet(), "Deviations"));
     walk.answerUpTo(kUnwind);
     walk.must(run::Answer{{kUnwind}, "3.00 bar", {}});
-    walk.must(run::AcceptDeviation{{kUnwind}, "gauge under repair", walk.matteo});
+    walk.must(run::AcceptDeviation{{kUnwind}, "gauge under repair", walk.accepts});
     const Report report = walk.sheet();
     const auto row = rowOf(tableOf(report, "Deviations"), "gauge under repair");
     CHECK(wordsOf(row[1]) == "3.00 bar");

@@ -5,20 +5,17 @@
 
 #include "core/report/report.h"
 #include "core/units/plain.h"
+#include "tests/core/people/crew.h"
 #include "tests/core/seal/mini_run.h"
 
 // A run of the mini procedure without a store, and what a report says as plain words.
 namespace taut::report::test {
 
-inline people::Actor actor(const char* id, const char* name, people::Role role)
-{
-    const auto person = people::makePerson({id}, name, role, "4821", PinCost::Least);
-    return people::signIn(&*person, "4821").value();
-}
-
 struct Walk {
-    people::Actor inka = actor("p-2", "Inka Thorsby", people::Role::Operator);
-    people::Actor matteo = actor("p-1", "Matteo Quill", people::Role::Supervisor);
+    people::test::Member first = people::test::member("p-2", "Inka Thorsby", people::Role::Operator);
+    people::test::Member second = people::test::member("p-1", "Matteo Quill", people::Role::Supervisor);
+    people::Actor inka = first.actor, matteo = second.actor;
+    std::shared_ptr<const people::Signer> accepts = second.signer;
     std::int64_t now = 1'764'052'863'120;
     run::Basis basis;
     std::optional<run::Run> run;

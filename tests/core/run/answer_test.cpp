@@ -120,7 +120,7 @@ TEST_CASE("a choice is one of its words, and one that stops the run is outside")
     walk.must(Answer{{"threading.roll.feed"}, "loose", {}});
     CHECK(walk.state("threading.roll.feed") == StepState::Outside);
     CHECK(walk.closed("threading.splice.stop") == "gate.earlier_open");
-    CHECK(walk.codeOf(AcceptDeviation{{"threading.roll.feed"}, "never mind", person("sue")}) == "gate.not_deviable");
+    CHECK(walk.codeOf(AcceptDeviation{{"threading.roll.feed"}, "never mind", signer("sue")}) == "gate.not_deviable");
     walk.must(Answer{{"threading.roll.feed"}, "over", {}});
     CHECK(walk.state("threading.roll.feed") == StepState::Answered);
 }

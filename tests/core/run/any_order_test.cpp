@@ -71,7 +71,7 @@ Command anyCommand(const Run& run, Chance& chance, bool realRolls)
         return SkipStep{likelyStep(run, chance), "not here", second};
     }
     case 5:
-    case 6: return AcceptDeviation{likelyStep(run, chance), "agreed", anybody(chance)};
+    case 6: return AcceptDeviation{likelyStep(run, chance), "agreed", small::signer(anybody(chance).id().value)};
     case 7: return Note{anyStep(run, chance), "seen"};
     case 8: return HoldStop{chance.of(holders), "a latch"};
     case 9: return GiveUpStop{chance.of(holders)};

@@ -19,7 +19,7 @@ TEST_CASE("a run is looked through with what deviates first, then what is not do
     walk.upTo("tension.settings.setting/unwind");
     walk.must(Answer{{"tension.settings.setting/unwind"}, "1.65 bar", {}});  // near: 1.1 to 1.7 bar, read to 0.1 bar
     walk.must(Answer{{"tension.settings.setting/rewind"}, "2 bar", {}});
-    walk.must(AcceptDeviation{{"tension.settings.setting/rewind"}, "brake", person("sue")});
+    walk.must(AcceptDeviation{{"tension.settings.setting/rewind"}, "brake", signer("sue")});
     walk.must(Correct{{"threading.roll.feed"}, "under", "looked again"});
     std::vector<std::string> ids;
     for (const procedure::Step* step : byAttention(walk.run())) ids.push_back(step->id.value);

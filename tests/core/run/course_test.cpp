@@ -60,7 +60,7 @@ TEST_CASE("while a run is interrupted only resuming, abandoning, withdrawing and
     const Command closed[] = {Answer{{"safety.walk.clear"}, "yes", {}},
                               Correct{{"safety.walk.guard/a"}, "yes", "x"},
                               SkipStep{{"safety.walk.order"}, "x", {}},
-                              AcceptDeviation{{"tension.settings.setting/unwind"}, "x", person("sue")},
+                              AcceptDeviation{{"tension.settings.setting/unwind"}, "x", signer("sue")},
                               HoldStop{"Ana", "latch"},
                               GiveUpStop{"Ana"},
                               MeasuredDiameter{Length::si(0.4)},

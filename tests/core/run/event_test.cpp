@@ -33,7 +33,7 @@ std::vector<Event> everything()
     walk.must(HoldStop{"Ben", "latch at the rewind"}, "ben");
     walk.must(Answer{{kUnwind}, "2,50 bar", {}}, "ben");
     walk.must(Correct{{kUnwind}, "1.75 bar", "wrong ring"}, "ben");
-    walk.must(AcceptDeviation{{kUnwind}, "brake", small::person("sue")}, "ben");
+    walk.must(AcceptDeviation{{kUnwind}, "brake", small::signer("sue")}, "ben");
     walk.must(RepeatStage{"tension", "other"}, "ben");
     walk.must(Withdraw{"smoke"}, "pip");
     walk.must(Return{"fan mended"}, "sue");
@@ -62,7 +62,7 @@ std::vector<Event> everything()
     const Run filled = demo::done(nearly, Answer{{"threading.lift.diameter"}, "465 mm", {}});
     all.push_back(filled.events().back());
     const Run outside = demo::done(nearly, Answer{{"threading.lift.diameter"}, "440 mm", {}});
-    all.push_back(demo::done(outside, AcceptDeviation{{"threading.lift.diameter"}, "cut down", small::person("sue")})
+    all.push_back(demo::done(outside, AcceptDeviation{{"threading.lift.diameter"}, "cut down", small::signer("sue")})
                       .events()
                       .back());
     return all;

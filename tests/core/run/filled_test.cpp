@@ -134,7 +134,7 @@ TEST_CASE("a diameter outside its window fills nothing until a supervisor has ac
         REQUIRE(outside.stateOf(kDiameter) == StepState::Outside);
         CHECK(outside.targets() == before.targets());
         const Run accepted =
-            demo::done(outside, AcceptDeviation{kDiameter, "cut down by the maker", small::person("sue")});
+            demo::done(outside, AcceptDeviation{kDiameter, "cut down by the maker", small::signer("sue")});
         CHECK(accepted.stateOf(kDiameter) == StepState::Deviated);
         CHECK(diameterIn(accepted) == Approx(outside.standing(kDiameter).answer->value->si()));
     }
@@ -211,7 +211,7 @@ TEST_CASE("an answer that cannot be true of this roll is refused with its step, 
     REQUIRE(run.stateOf(kDiameter) == StepState::Outside);
     Stamp stamp;
     const auto refused =
-        decide(run, AcceptDeviation{kDiameter, "so it is", small::person("sue")}, stamp, small::person("ana"));
+        decide(run, AcceptDeviation{kDiameter, "so it is", small::signer("sue")}, stamp, small::person("ana"));
     if (!refused)
         CHECK(refused.error().subject == kDiameter.value);
     else

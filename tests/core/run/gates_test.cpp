@@ -253,7 +253,7 @@ TEST_CASE("each stage looks from far what it is")
     walk.upTo("tension.settings.setting/unwind");
     walk.must(Answer{{"tension.settings.setting/unwind"}, "2.5 bar", {}});
     CHECK(states() == std::vector<StageState>{Done, Done, Blocked});
-    walk.must(AcceptDeviation{{"tension.settings.setting/unwind"}, "old brake", person("sue")});
+    walk.must(AcceptDeviation{{"tension.settings.setting/unwind"}, "old brake", signer("sue")});
     walk.upTo("");
     CHECK(states() == std::vector<StageState>{Done, Done, DoneWithDeviation});
     CHECK(walk.run().deviations() == 1);

@@ -17,6 +17,8 @@ using procedure::StepKind;
 
 /// Somebody signed in: "ana" operator, "ben" operator, "sue" and "sol" supervisors, "tom" trainer, "pip" trainee.
 [[nodiscard]] const people::Actor& person(const std::string& id);
+/// The same person with their key open.
+[[nodiscard]] std::shared_ptr<const people::Signer> signer(const std::string& id);
 [[nodiscard]] const std::vector<std::string>& everybody();
 
 [[nodiscard]] Plan plan();

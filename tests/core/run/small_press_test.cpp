@@ -5,20 +5,13 @@
 #include <map>
 #include <sstream>
 
+#include "tests/core/people/crew.h"
+
 namespace taut::run::small {
 
 namespace {
 
 using people::Role;
-
-people::Actor actorOf(const std::string& id, const std::string& name, Role role)
-{
-    const auto record = people::makePerson({id}, name, role, "8264", PinCost::Least);
-    REQUIRE(record);
-    auto actor = people::signIn(&*record, "8264");
-    REQUIRE(actor);
-    return *actor;
-}
 
 Step step(std::size_t place, const std::string& id, StepKind kind, const std::string& say)
 {
@@ -51,23 +44,25 @@ targets::Window window(double low, double high)
 
 }  // namespace
 
-const people::Actor& person(const std::string& id)
+namespace {
+
+const people::test::Member& member(const std::string& id)
 {
-    static const std::map<std::string, people::Actor> all = [] {
-        std::map<std::string, people::Actor> made;
-        const auto add = [&](const char* who, const char* name, Role role) {
-            made.emplace(who, actorOf(who, name, role));
-        };
-        add("ana", "Ana Wetherby", Role::Operator);
-        add("ben", "Ben Oxley", Role::Operator);
-        add("sue", "Sue Marlpit", Role::Supervisor);
-        add("sol", "Sol Fenwick", Role::Supervisor);
-        add("tom", "Tom Askrigg", Role::Trainer);
-        add("pip", "Pip Rudd", Role::Trainee);
-        return made;
-    }();
+    using people::test::member;
+    static const std::map<std::string, people::test::Member> all = {
+        {"ana", member("ana", "Ana Wetherby", Role::Operator)},
+        {"ben", member("ben", "Ben Oxley", Role::Operator)},
+        {"sue", member("sue", "Sue Marlpit", Role::Supervisor)},
+        {"sol", member("sol", "Sol Fenwick", Role::Supervisor)},
+        {"tom", member("tom", "Tom Askrigg", Role::Trainer)},
+        {"pip", member("pip", "Pip Rudd", Role::Trainee)}};
     return all.at(id);
 }
+
+}  // namespace
+
+const people::Actor& person(const std::string& id) { return member(id).actor; }
+std::shared_ptr<const people::Signer> signer(const std::string& id) { return member(id).signer; }
 
 const std::vector<std::string>& everybody()
 {

@@ -35,7 +35,7 @@ TEST_CASE("nobody may pass by a step that protects people")
         }
         CHECK(walk.codeOf(SkipStep{{"safety.walk.guard/a"}, "in a hurry", std::nullopt}, by) == "gate.not_waivable");
     }
-    CHECK(walk.codeOf(AcceptDeviation{{"safety.walk.guard/a"}, "in a hurry", person("sue")}) == "gate.not_deviable");
+    CHECK(walk.codeOf(AcceptDeviation{{"safety.walk.guard/a"}, "in a hurry", signer("sue")}) == "gate.not_deviable");
 }
 
 TEST_CASE("a step that does not apply needs a reason, and a vital one a supervisor who is somebody else")
@@ -65,7 +65,7 @@ TEST_CASE("an outside reading is accepted by a supervisor who did not read it, w
 {
     Walk walk = outside();
     const auto accept = [&](const char* who, const char* reason) {
-        return walk.codeOf(AcceptDeviation{{kUnwind}, reason, person(who)});
+        return walk.codeOf(AcceptDeviation{{kUnwind}, reason, signer(who)});
     };
     for (const char* who : {"ana", "ben", "tom", "pip"}) CHECK(accept(who, "old brake") == "gate.supervisor");
     CHECK(accept("sue", " ") == "gate.no_reason");
@@ -88,14 +88,14 @@ TEST_CASE("an outside reading is accepted by a supervisor who did not read it, w
 TEST_CASE("nobody accepts their own reading")
 {
     Walk walk = outside("sue");
-    CHECK(walk.codeOf(AcceptDeviation{{kUnwind}, "old brake", person("sue")}) == "gate.own_deviation");
-    walk.must(AcceptDeviation{{kUnwind}, "old brake", person("sol")});
+    CHECK(walk.codeOf(AcceptDeviation{{kUnwind}, "old brake", signer("sue")}) == "gate.own_deviation");
+    walk.must(AcceptDeviation{{kUnwind}, "old brake", signer("sol")});
 }
 
 TEST_CASE("a deviation is for that reading only")
 {
     Walk walk = outside();
-    walk.must(AcceptDeviation{{kUnwind}, "old brake", person("sue")});
+    walk.must(AcceptDeviation{{kUnwind}, "old brake", signer("sue")});
     walk.must(Correct{{kUnwind}, "2.6 bar", "misread"});
     CHECK(walk.state(kUnwind) == StepState::Outside);
     CHECK_FALSE(walk.run().standing({kUnwind}).deviation);
@@ -107,15 +107,15 @@ TEST_CASE("what is inside, unread, or nobody may waive is no deviation")
 {
     Walk walk;
     walk.upTo(kUnwind);
-    CHECK(walk.codeOf(AcceptDeviation{{kUnwind}, "x", person("sue")}) == "gate.not_outside");
+    CHECK(walk.codeOf(AcceptDeviation{{kUnwind}, "x", signer("sue")}) == "gate.not_outside");
     walk.answer(kUnwind);
-    CHECK(walk.codeOf(AcceptDeviation{{kUnwind}, "x", person("sue")}) == "gate.not_outside");
-    CHECK(walk.codeOf(AcceptDeviation{{"nowhere"}, "x", person("sue")}) == "gate.no_step");
+    CHECK(walk.codeOf(AcceptDeviation{{kUnwind}, "x", signer("sue")}) == "gate.not_outside");
+    CHECK(walk.codeOf(AcceptDeviation{{"nowhere"}, "x", signer("sue")}) == "gate.no_step");
 
     Plan p = plan();
     at(p, kUnwind).waivable = false;
     Walk strict(basis(p));
     strict.upTo(kUnwind);
     strict.must(Answer{{kUnwind}, "2.5 bar", {}});
-    CHECK(strict.codeOf(AcceptDeviation{{kUnwind}, "x", person("sue")}) == "gate.not_deviable");
+    CHECK(strict.codeOf(AcceptDeviation{{kUnwind}, "x", signer("sue")}) == "gate.not_deviable");
 }

@@ -44,7 +44,7 @@ std::vector<Seal> chainOf(int n)
 Findings check(const std::vector<Seal>& chain, const std::vector<PartialAnchor>& anchors = {})
 {
     ChainCheck walk(anchors);
-    for (const Seal& seal : chain) walk.next(seal);
+    for (const Seal& seal : chain) walk.next(seal, {});
     return walk.finish();
 }
 
@@ -60,7 +60,7 @@ TEST_CASE("an untouched chain is in order and its end is the anchor")
 {
     const auto chain = chainOf(5);
     ChainCheck walk({typed(anchorOf(chain)), typed({0, {}})});
-    for (const Seal& seal : chain) walk.next(seal);
+    for (const Seal& seal : chain) walk.next(seal, {});
     CHECK(walk.finish().empty());
     CHECK(walk.end() == anchorOf(chain));
     for (const AnchorVerdict& verdict : walk.anchors()) CHECK(verdict.holds);
@@ -141,7 +141,7 @@ TEST_CASE("one changed byte is one finding and no anchor from there on holds")
     const Anchor after = anchorOf(chain);
     chain[2].document[20] = 'X';
     ChainCheck walk({typed(before), typed(after, 64)});
-    for (const Seal& seal : chain) walk.next(seal);
+    for (const Seal& seal : chain) walk.next(seal, {});
     const Findings findings = walk.finish();
     REQUIRE(findings.size() == 2);
     CHECK(findings[0].code == "chain.broken");

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/file_reader.h"
+#include "core/logbook/writer_impl.h"
+
+namespace taut::logbook {
+
+namespace {
+
+Finding notAllowed(std::string subject, const people::Actor& by, Text remedy)
+{
+    return refuse(
+        "gate.role", std::move(subject),
+        {"%1 is enrolled as %2, which does not allow this.", {by.name(), std::string(people::roleWord(by.role()))}},
+        std::move(remedy));
+}
+
+}  // namespace
+
+Result<run::Source> Writer::keepDefinition(std::string_view what, std::string_view id, std::string_view toml,
+                                           const people::Actor& by)
+{
+    run::Source source{std::string(id), 0, hex(sha256(toml)), std::string(toml)};
+    const std::string kind(what);
+    if (kind != "press" && kind != "job" && kind != "substrate" && kind != "procedure")
+        return refuse("definition.what", kind, {"A logbook keeps no definitions of the kind %1.", {kind}},
+                      "Use press, job, substrate or procedure.");
+    if (id.empty() || toml.empty())
+        return refuse("definition.empty", kind, {"A definition of a %1 needs an id and a text.", {kind}},
+                      "Give the file its id and try again.");
+    return m_impl->write([&](SQLite::Database& db) -> Result<run::Source> {
+        SQLite::Statement same(db, "SELECT edition FROM definition_rows WHERE what = ? AND id = ? AND sha256 = ?");
+        same.bind(1, kind);
+        same.bind(2, source.id);
+        same.bind(3, source.sha256);
+        if (same.executeStep()) {
+            source.edition = same.getColumn(0).getInt();
+            return source;
+        }
+        if (!people::may(by.role(), people::Act::EditInputs))
+            return notAllowed(kind + " " + source.id, by, "Have a supervisor keep this file in the logbook first.");
+        SQLite::Statement newest(db, "SELECT coalesce(max(edition), 0) FROM definition_rows WHERE what = ? AND id = ?");
+        newest.bind(1, kind);
+        newest.bind(2, source.id);
+        newest.executeStep();
+        source.edition = newest.getColumn(0).getInt() + 1;
+        newest.reset();
+        const seal::Seal seal = appendSeal(db, seal::definitionOf(kind, source), sealer(by), m_impl->clock->now());
+        return source;
+    });
+}
+
+Result<std::vector<Definition>> Writer::definitions(std::string_view what) const
+{
+    return m_impl->read([&](SQLite::Database& db) -> Result<std::vector<Definition>> {
+        std::vector<Definition> all;
+        for (run::Source& source : newestDefinitions(db, what)) all.push_back({std::string(what), std::move(source)});
+        return all;
+    });
+}
+
+}  // namespace taut::logbook

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/seal/signature.h"
+
+#include <algorithm>
+
+#include "core/run/deviation.h"
+
+namespace taut::seal {
+
+namespace {
+
+Finding about(const Seal& seal, const char* code, const char* english)
+{
+    return refuse(
+        code, "seal " + std::to_string(seal.seq), Text(english, {static_cast<std::int64_t>(seal.seq)}),
+        "Do not trust this record. Compare it with the printed sheets and restore the logbook from a backup.");
+}
+
+bool mustBeSigned(Kind kind) { return *meaningOf(kind) != '\0'; }
+
+/// A person's document by which they put a key of their own.
+bool isOwnKey(const Document& document) { return document.body["change"].text() == "key"; }
+
+std::optional<PublicKey> keyIn(const Document& document) { return publicKeyFrom(document.body["key"].text()); }
+
+/// Between the accepting and the sealing of the run the key may have become another.
+bool holdsByAny(const std::vector<PublicKey>& keys, std::string_view text, const Signature& signature)
+{
+    return std::any_of(keys.begin(), keys.end(), [&](const PublicKey& key) {
+        return signatureHolds(key, run::kDeviationPurpose, bytesOf(text), signature);
+    });
+}
+
+}  // namespace
+
+const char* meaningOf(Kind kind) noexcept
+{
+    switch (kind) {
+    case Kind::Run: return "performed";
+    case Kind::Review: return "reviewed";
+    case Kind::Correction: return "corrected";
+    case Kind::Void: return "voided";
+    case Kind::Person: return "enrolled";
+    case Kind::Definition:
+    case Kind::Competence:
+    case Kind::Withdrawal: return "";
+    }
+    return "";
+}
+
+SealSignature signSeal(const Seal& seal, const people::Signer& signer)
+{
+    return {signer.actor().id().value, signer.key(), meaningOf(seal.kind), seal.sealedAtMs,
+            signer.sign(kSealPurpose, seal.link)};
+}
+
+/// The key that has to have signed: what the chain stated before. A person who puts a key of their own, and the first
+/// person of all, show with it that they have it.
+std::optional<PublicKey> SignatureCheck::keyFor(const Seal& seal, const Document& document) const
+{
+    const bool first = m_people.empty() && document.kind == Kind::Person;
+    if (document.kind == Kind::Person && seal.person == seal.id && (first || isOwnKey(document))) {
+        const auto known = m_people.find(seal.id);
+        // With a key that stands, the new one is put by the old: else whoever came by the file could put theirs.
+        if (known != m_people.end() && known->second.key) return known->second.key;
+        return keyIn(document);
+    }
+    const auto known = m_people.find(seal.person);
+    return known == m_people.end() ? std::nullopt : known->second.key;
+}
+
+std::optional<Finding> SignatureCheck::roleGap(const Seal& seal, const Document& document) const
+{
+    const auto gap = [&](const char* english) { return about(seal, "signature.role", english); };
+    const auto known = m_people.find(seal.person);
+    if (document.kind == Kind::Person) {
+        if (m_people.empty())
+            return document.body["role"].text() == "supervisor"
+                       ? std::nullopt
+                       : std::optional(gap("Seal %1 enrols a first person who is no supervisor."));
+        if (isOwnKey(document)) {
+            const auto self = m_people.find(seal.id);
+            const bool same =
+                self != m_people.end() && document.body["role"].text() == people::roleWord(self->second.role);
+            return seal.id == seal.person && same
+                       ? std::nullopt
+                       : std::optional(gap("Seal %1 puts a key that is not its own person's."));
+        }
+    }
+    if (known == m_people.end() || !known->second.active)
+        return gap("Seal %1 is signed by somebody who was not enrolled then.");
+    const people::Role role = known->second.role;
+    switch (document.kind) {
+    case Kind::Run:
+        return people::may(role, people::Act::SignOff)
+                   ? std::nullopt
+                   : std::optional(gap("Seal %1 is signed by somebody whose role does not allow it."));
+    case Kind::Review: {
+        if (!people::may(role, people::Act::Review))
+            return gap("Seal %1 is signed by somebody whose role does not allow it.");
+        const auto run = m_runs.find(seal.subject);
+        if (run != m_runs.end() && (run->second.operatorId == seal.person || run->second.sealedBy == seal.person))
+            return gap("Seal %1 reviews a run of its own signer.");
+        return std::nullopt;
+    }
+    case Kind::Correction:
+    case Kind::Void:
+        return people::may(role, people::Act::Review)
+                   ? std::nullopt
+                   : std::optional(gap("Seal %1 is signed by somebody whose role does not allow it."));
+    case Kind::Person:
+        return people::may(role, people::Act::EditPeople)
+                   ? std::nullopt
+                   : std::optional(gap("Seal %1 is signed by somebody whose role does not allow it."));
+    case Kind::Definition:
+    case Kind::Competence:
+    case Kind::Withdrawal: return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+Findings SignatureCheck::next(const Seal& seal, const Document& document, std::span<const SealSignature> signatures)
+{
+    Findings findings;
+    if (signatures.empty() && mustBeSigned(document.kind))
+        findings.push_back(about(seal, "signature.missing", "Seal %1 carries no signature, and must carry one."));
+    if (signatures.size() > 1)
+        findings.push_back(
+            about(seal, "signature.altered", "Seal %1 carries more signatures than its document tells of."));
+    for (const SealSignature& one : signatures) {
+        if (one.person != seal.person || one.meaning != meaningOf(document.kind) || one.signedAtMs != seal.sealedAtMs)
+            findings.push_back(about(seal, "signature.altered",
+                                     "The signature of seal %1 says something else than its document about who signed, "
+                                     "when or what for."));
+        if (keyFor(seal, document) != one.key)
+            findings.push_back(
+                about(seal, "signature.key", "Seal %1 is signed with a key that was not this person's then."));
+        if (!signatureHolds(one.key, kSealPurpose, seal.link, one.signature))
+            findings.push_back(
+                about(seal, "signature.broken", "The signature of seal %1 was not given for this document."));
+    }
+    if (mustBeSigned(document.kind))
+        if (auto gap = roleGap(seal, document)) findings.push_back(*std::move(gap));
+    if (document.kind == Kind::Run)
+        for (Finding& finding : deviations(seal, document)) findings.push_back(std::move(finding));
+    learn(seal, document);
+    return findings;
+}
+
+/// Every deviation that was accepted under way carries its supervisor's signature over its own text.
+Findings SignatureCheck::deviations(const Seal& seal, const Document& document) const
+{
+    Findings findings;
+    for (const Json& event : document.body["events"].items()) {
+        if (event["what"].text() != "deviated") continue;
+        Json fields = event;
+        fields.set("by", event["supervisor"]);
+        const std::string text = run::deviationText(document.body["id"].text(), fields);
+        const auto known = m_people.find(event["supervisor"].text());
+        const auto signature = signatureFrom(event["signature"].text());
+        if (known == m_people.end() || !people::may(known->second.role, people::Act::AcceptDeviation))
+            findings.push_back(about(seal, "signature.role",
+                                     "In seal %1 a value was accepted by somebody who was no supervisor then."));
+        else if (!signature || !holdsByAny(known->second.before, text, *signature))
+            findings.push_back(about(seal, "signature.broken",
+                                     "In seal %1 a value outside its window was not accepted as it stands there."));
+    }
+    return findings;
+}
+
+void SignatureCheck::learn(const Seal& seal, const Document& document)
+{
+    const Json& body = document.body;
+    if (document.kind == Kind::Person) {
+        Known& known = m_people[body["id"].text()];
+        known.key = keyIn(document);
+        if (known.key) known.before.push_back(*known.key);
+        known.role = people::roleFrom(body["role"].text()).value_or(people::Role::Trainee);
+        known.active = body["active"].boolean();
+    }
+    if (document.kind == Kind::Run) m_runs[hex(seal.link)] = {body["operator"].text(), seal.person};
+}
+
+}  // namespace taut::seal

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/people/person.h"
+#include "core/seal/seal.h"
+
+namespace taut::seal {
+
+/// A signature of a seal: Ed25519 (RFC 8032) over `tautweb-seal-1` 00 ‖ link. Meaning and time are the document's own,
+/// so that nothing beside it has to be trusted.
+struct SealSignature {
+    std::string person;
+    PublicKey key{};
+    std::string meaning;
+    std::int64_t signedAtMs{};
+    Signature signature{};
+};
+inline constexpr std::string_view kSealPurpose = "tautweb-seal-1";
+
+/// What somebody says by signing a document of this kind: "performed", "reviewed", "corrected", "voided", "enrolled".
+/// "" = such a document is not signed.
+[[nodiscard]] const char* meaningOf(Kind kind) noexcept;
+[[nodiscard]] SealSignature signSeal(const Seal& seal, const people::Signer& signer);
+
+/// Follows a chain and says whose signature a seal wants and whether it has it. Keys and roles are those that the chain
+/// itself stated before. Codes, subject "seal 17": signature.missing, .broken (not over this link by this key), .key
+/// (not the key that stands for this person), .altered (person, meaning or time are not the document's), .role (their
+/// role does not allow it, or it is their own run).
+class SignatureCheck {
+public:
+    [[nodiscard]] Findings next(const Seal& seal, const Document& document, std::span<const SealSignature> signatures);
+
+private:
+    struct Known {
+        std::optional<PublicKey> key;   ///< that stands
+        std::vector<PublicKey> before;  ///< all they have had
+        people::Role role{};
+        bool active = true;
+    };
+    struct SealedRun {
+        std::string operatorId, sealedBy;
+    };
+    [[nodiscard]] std::optional<PublicKey> keyFor(const Seal& seal, const Document& document) const;
+    [[nodiscard]] std::optional<Finding> roleGap(const Seal& seal, const Document& document) const;
+    [[nodiscard]] Findings deviations(const Seal& seal, const Document& document) const;
+    void learn(const Seal& seal, const Document& document);
+    std::map<std::string, Known> m_people;
+    std::map<std::string, SealedRun> m_runs;  ///< by link, as later documents name them
+};
+
+}  // namespace taut::seal

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/logbook/logbook_fixture.h"
+
+using namespace taut;
+using namespace taut::logbook;
+using namespace taut::logbook::test;
+using people::test::kChosen;
+
+TEST_CASE("whoever is invited chooses PIN and passphrase themselves, with a code that is good once")
+{
+    Shop shop;
+    shop.enrol();
+    Writer& writer = *shop.writer;
+    const auto matteo = shop.signer("p-1");
+    const people::PersonRecord ada = people::newPerson({"p-3"}, "Ada Sund", people::Role::Operator).value();
+    CHECK(writer.invite(ada, *shop.signer("p-2")).error().code == "gate.role");
+    const std::string code = writer.invite(ada, *matteo).value();
+    CHECK(code.size() == 9);
+    CHECK_FALSE(writer.signIn("p-3", kChosen.pin));
+    CHECK_FALSE(writer.unlock("p-3", kChosen.passphrase));
+    CHECK(writer.choose("p-3", "AAAA-AAAA", kChosen, PinCost::Least).error().code == "sign_in.refused");
+    CHECK(writer.choose("p-3", code, {"1234", kChosen.passphrase}, PinCost::Least).error().code == "person.weak_pin");
+    std::string typed = code;  // as people type: small, without the hyphen
+    typed.erase(4, 1);
+    for (char& c : typed) c = static_cast<char>(std::tolower(c));
+    REQUIRE(writer.choose("p-3", typed, kChosen, PinCost::Least));
+    CHECK(writer.signIn("p-3", kChosen.pin)->name() == "Ada Sund");
+    CHECK(writer.unlock("p-3", kChosen.passphrase));
+    CHECK(writer.choose("p-3", code, kChosen, PinCost::Least).error().code == "sign_in.refused");
+    CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
+}
+
+TEST_CASE("ten wrong tries shut a door, and two people open it again")
+{
+    Shop shop;
+    shop.enrol();
+    Writer& writer = *shop.writer;
+    const auto matteo = shop.signer("p-1");
+    for (int i = 0; i < 4; ++i) CHECK(writer.signIn("p-2", "0000").error().code == "sign_in.refused");
+    REQUIRE(writer.signIn("p-2", kChosen.pin));  // right: the count begins anew
+    int refused = 0, waited = 0;
+    while (refused < 10) {
+        const auto wrong =
+            refused % 2 == 0 ? writer.signIn("p-2", "0000").error() : writer.unlock("p-2", "0000").error();
+        if (wrong.code == "sign_in.wait") {
+            ++waited;
+            CHECK(writer.signIn("p-2", kChosen.pin).error().code == "sign_in.wait");  // not even the right one
+            shop.clock.advance(30'000);
+            continue;
+        }
+        CHECK(wrong.code == "sign_in.refused");
+        ++refused;
+    }
+    CHECK(waited > 0);
+    shop.clock.advance(86'400'000);
+    CHECK(writer.signIn("p-2", kChosen.pin).error().code == "sign_in.shut");
+    CHECK(writer.unlock("p-2", kChosen.passphrase).error().code == "sign_in.shut");
+    // It survives the program.
+    shop.reopen();
+    CHECK(shop.writer->signIn("p-2", kChosen.pin).error().code == "sign_in.shut");
+    const people::PersonRecord inka = people::newPerson({"p-2"}, "Inka Thorsby", people::Role::Operator).value();
+    const std::string code = shop.writer->invite(inka, *shop.signer("p-1")).value();
+    REQUIRE(shop.writer->choose("p-2", code, {"9153", "tall reeds by the weir"}, PinCost::Least));
+    CHECK(shop.writer->signIn("p-2", "9153"));
+    CHECK_FALSE(shop.writer->signIn("p-2", kChosen.pin));
+    CHECK(shop.writer->unlock("p-2", "tall reeds by the weir"));
+    CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
+}
+
+TEST_CASE("nobody is the only one who could let themselves in again, and the last supervisor stays one")
+{
+    Shop shop;
+    shop.enrol();
+    const auto matteo = shop.signer("p-1");
+    people::PersonRecord self = shop.writer->reader().people()->front();
+    CHECK(shop.writer->invite(self, *matteo).error().code == "person.own_invitation");
+    self.active = false;
+    CHECK(shop.writer->changePerson(self, *matteo).error().code == "person.last_supervisor");
+    self.active = true;
+    self.role = people::Role::Operator;
+    CHECK(shop.writer->changePerson(self, *matteo).error().code == "person.last_supervisor");
+    people::PersonRecord inka = shop.writer->reader().people()->back();
+    inka.role = people::Role::Supervisor;
+    REQUIRE(shop.writer->changePerson(inka, *matteo));
+    self.role = people::Role::Supervisor;
+    self.active = false;
+    REQUIRE(shop.writer->changePerson(self, *shop.signer("p-2")));
+    CHECK_FALSE(shop.writer->signIn("p-1", kChosen.pin));  // out of service, not gone
+    CHECK(shop.writer->reader().people()->size() == 2);
+    // A key that is open still is no key of a supervisor any more.
+    CHECK(shop.writer->changePerson(inka, *matteo).error().code == "gate.role");
+    CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
+}
+
+TEST_CASE("a badge signs with its PIN")
+{
+    Shop shop;
+    shop.enrol();
+    const std::string code = people::newBadgeCode();
+    REQUIRE(shop.writer->giveBadge(*shop.signer("p-2"), code, "402917", PinCost::Least));
+    const auto signer = shop.writer->unlock("p-2", people::badgeSecret(code, "402917"), people::Means::Badge);
+    REQUIRE(signer);
+    CHECK(signer->key() == *shop.writer->reader().people()->back().key);
+    CHECK_FALSE(shop.writer->unlock("p-2", people::badgeSecret(code, "402918"), people::Means::Badge));
+}
