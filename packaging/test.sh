@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Installs what is needed, builds everything with warnings as errors and runs every test. --no-install skips apt;
-# --sanitize then also replays the texts from outside under the address and undefined-behaviour sanitizers; further
+# --sanitize before that also replays the texts from outside under the address and undefined-behaviour sanitizers; further
 # arguments go to ctest (-R name, -L label).
 set -euo pipefail
 
@@ -25,13 +25,13 @@ launcher=()
 command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
 cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=ON "${launcher[@]}" >/dev/null
 cmake --build "$build"
+if [ $sanitize = yes ]; then
+    echo "== Texts from outside, under the sanitizers"
+    replay="$top/build/replay"
+    cmake -S "$top" -B "$replay" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF "${launcher[@]}" >/dev/null
+    cmake --build "$replay" --target fuzz_programs
+    ctest --test-dir "$replay" --output-on-failure -j"$(nproc)" -L fuzz
+fi
 echo "== 3/3 Testing"
 cd "$build"
 ctest --output-on-failure -j"$(nproc)" "$@"
-if [ $sanitize = yes ]; then
-    echo "== Texts from outside, under the sanitizers"
-    build="$top/build/replay"
-    cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF "${launcher[@]}" >/dev/null
-    cmake --build "$build" --target fuzz_programs
-    ctest --test-dir "$build" --output-on-failure -j"$(nproc)" -L fuzz
-fi
