@@ -73,8 +73,9 @@ private:
     FindingStrip* m_finding;
     AnswerArea* m_area = nullptr;
     QWidget *m_foot, *m_answers;
-    int m_footHeight = 0;    // that the height was shared for
-    bool m_fitting = false;  // the card sets its words: what changes by that is not news
+    int m_footHeight = 0;      // that the height was shared for
+    bool m_fitting = false;    // the card sets its words: what changes by that is not news
+    bool m_fitsLater = false;  // it will, when the layout has come to rest
     bool m_pinned = true, m_namesStage = false;
     AskPanel* m_supervisor;
     QPushButton* m_first;

@@ -167,10 +167,20 @@ void StepCard::fitSay()
 
 bool StepCard::seenWhole() const { return m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height(); }
 
-/// Whatever takes height from what is asked, or gives it back, has it set anew.
+/// Whatever takes height from what is asked, or gives it back, has it set anew; afterwards, since a layout that is just
+/// giving out its room must not be changed.
 bool StepCard::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == m_scroll && event->type() == QEvent::Resize) fitSay();
+    if (watched == m_scroll && event->type() == QEvent::Resize && !m_fitting && !m_fitsLater) {
+        m_fitsLater = true;
+        QMetaObject::invokeMethod(
+            this,
+            [this] {
+                m_fitsLater = false;
+                fitSay();
+            },
+            Qt::QueuedConnection);
+    }
     return QWidget::eventFilter(watched, event);
 }
 
