@@ -92,7 +92,8 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed)
         return block;
     }
     const std::string by = sealed->body["sealed_by"]["name"].text();
-    const std::string at = sealed->body["sealed_at"].text();
+    const auto ms = readUtc(sealed->body["sealed_at"].text());
+    const std::string at = ms ? localTime(*ms, last.stamp().offsetMinutes) : std::string();
     block.notice = Text("Signed in the logbook by %1 with their own key, %2: performed. Whoever doubts it checks the "
                         "logbook against the count and link at the foot of this page.",
                         {by, at});

@@ -58,12 +58,10 @@ void stateSplice(Book& book)
         }
     }
     const Limit factor = book.limit("splice_factor"), inStop = book.limit("splice_transient");
-    // A leaning cut is opened only by the pull square to it.
-    const inputs::Maybe<Kind::Angle>& cut = book.press().spliceTable.angle;
+    // A cut that leans spreads the joint over more web and eases it into a nip. It is credited with no strength: what
+    // the joint gains in length it bears in shear, and the web behind it gains nothing.
     auto margin = [&](const char* id, const Text& what, const Term& pull) {
-        Arguments arguments{{"S", strength}, {"Tw", pull}};
-        if (cut) arguments.emplace_back("alpha", term(cut, "press.splice_table.angle"));
-        return book.formula(id, what, cut ? "P5.margin" : "P1", std::move(arguments));
+        return book.formula(id, what, "P1", {{"S", strength}, {"Tw", pull}});
     };
     Stated running = margin("splice.margin", name, highestPerWidth(book));
     running.window(factor.value, {}, factor.rule, factor.source)

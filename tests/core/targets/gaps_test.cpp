@@ -253,3 +253,14 @@ TEST_CASE("every policy row is read: a shop that moves one moves a target")
         CHECK(moved);
     }
 }
+
+// Mechanics: a joint that leans bears the pull partly in shear (S60), and the web behind it is as strong as before.
+TEST_CASE("a leaning cut is credited with no strength")
+{
+    const inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    const auto leaning = withPress(in, [](inputs::Press& press) {
+        press.spliceTable.angle = Entry<Kind::Angle>(Quantity(0.785, Kind::Angle, "deg").as<Kind::Angle>(), "deg");
+    });
+    const Targets straight = targets::computeTargets(in), leans = targets::computeTargets(leaning);
+    for (const char* id : {"splice.margin", "splice.transient_margin"}) CHECK(si(leans, id) == si(straight, id));
+}
