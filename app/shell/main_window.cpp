@@ -113,7 +113,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::actorChanged, m_refusal, &FindingStrip::clear);
     connect(m_session, &Session::refused, this, [this](const Finding& finding) {
         // The run page shows its own refusals beside the step they are about.
-        if (m_session->isOpen() && m_pages->currentWidget() != m_run) m_refusal->say(finding, UnitSystem::Metric);
+        if (!m_session->isOpen()) return;
+        if (m_pages->currentWidget() != m_run || !m_session->actor()) m_refusal->say(finding, UnitSystem::Metric);
     });
     connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });
     connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
@@ -204,6 +205,7 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event)
 
 void MainWindow::choose(int door)
 {
+    if (!m_session->isOpen()) return;
     m_doors->button(door)->setChecked(true);
     if (door == kHistoryDoor)
         m_pages->setCurrentWidget(m_history);

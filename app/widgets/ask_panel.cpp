@@ -55,8 +55,7 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     m_layout->addWidget(m_foot);
     connect(m_accept, &QPushButton::clicked, this, &AskPanel::give);
     connect(m_back, &QPushButton::clicked, this, &AskPanel::cancelled);
-    connect(m_finding, &FindingStrip::understood, this,
-            [this] { (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus(); });
+    connect(m_finding, &FindingStrip::understood, this, [this] { takeFocus(); });
 }
 
 QWidget* AskPanel::makeField(const Field& field)
@@ -145,8 +144,10 @@ void AskPanel::refuse(const Finding& finding, UnitSystem system)
 {
     m_finding->say(finding, system);
     // While it was being written nothing here could hold the focus; a wrong PIN is typed anew at once.
-    (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus();
+    takeFocus();
 }
+
+void AskPanel::takeFocus() { (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus(); }
 
 void AskPanel::forgetPin()
 {

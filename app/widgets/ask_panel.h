@@ -45,6 +45,8 @@ public:
     void ask(const Question& question);
     [[nodiscard]] QWidget* first() const;
     void refuse(const Finding& finding, UnitSystem system);
+    /// To the secret that is to be typed anew, else to the first field.
+    void takeFocus();
     /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
     void forgetPin();
     void setBusy(bool busy);

@@ -254,12 +254,15 @@ void StepCard::forgetPin() { m_supervisor->forgetPin(); }
 
 void StepCard::refuse(const Finding& finding)
 {
+    // It is the supervisor's panel that was refused: what is typed next goes there, hidden as before.
+    if (m_supervisor->isVisibleTo(this)) return m_supervisor->refuse(finding, m_content.units);
     m_finding->say(finding, m_content.units);
     refit();
 }
 
 void StepCard::focusAnswer()
 {
+    if (m_supervisor->isVisibleTo(this)) return m_supervisor->takeFocus();
     if (m_area && m_area->first())
         m_area->first()->setFocus();
     else

@@ -218,7 +218,7 @@ seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Seale
     bindBlob(put, 8, seal.previous);
     bindBlob(put, 9, seal.link);
     put.exec();
-    if (by.signer != nullptr) appendSignature(db, seal.seq, seal::signSeal(seal, *by.signer));
+    if (by.signer != nullptr) appendSignature(db, seal.seq, seal::signSeal(seal, finished, *by.signer));
     indexSeal(db, seal.seq, finished);
     return seal;
 }

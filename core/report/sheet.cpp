@@ -76,8 +76,11 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed)
 {
     SignatureBlock block;
     const run::Event& last = run.events().back();
-    block.entries.push_back({"Operator: this is what I saw and did", run.operatorName(),
-                             isEnd(last) ? timeOf(last.stamp()) : std::string()});
+    if (std::holds_alternative<run::Abandoned>(last.happening()))
+        block.entries.push_back({"Abandoned by", last.stamp().byName, timeOf(last.stamp())});
+    else
+        block.entries.push_back({"Operator: this is what I saw and did", run.operatorName(),
+                                 isEnd(last) ? timeOf(last.stamp()) : std::string()});
     for (const run::Event& event : run.events()) {
         const auto* deviated = std::get_if<run::Deviated>(&event.happening());
         if (deviated == nullptr) continue;
@@ -94,9 +97,9 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed)
     const std::string by = sealed->body["sealed_by"]["name"].text();
     const auto ms = readUtc(sealed->body["sealed_at"].text());
     const std::string at = ms ? localTime(*ms, last.stamp().offsetMinutes) : std::string();
-    block.notice = Text("Signed in the logbook by %1 with their own key, %2: performed. Whoever doubts it checks the "
-                        "logbook against the count and link at the foot of this page.",
-                        {by, at});
+    block.notice = Text("Signed in the logbook by %1 with their own key, %2: %3. Whoever doubts it checks the logbook "
+                        "against the count and link at the foot of this page.",
+                        {by, at, std::vector<Text>{seal::meaningOf(*sealed)}});
     return block;
 }
 

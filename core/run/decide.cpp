@@ -138,6 +138,11 @@ struct Deciding {
         if (!isOpen(run.stateOf(c.step)))
             return refuse("gate.answered", c.step.value, "This step is answered already.",
                           "To change what was written down, correct it and say why.");
+        // What was read stays read: it is put right, or a supervisor signs for it.
+        if (run.stateOf(c.step) == StepState::Outside)
+            return refuse("gate.outside", c.step.value,
+                          "This was answered, and came out outside: it cannot be passed by any more.",
+                          "Put it right and answer again, or have a supervisor accept the value.");
         if (!step->waivable || step->kind == StepKind::Call || cannotOf(run.targets(), *step) != nullptr)
             return refuse("gate.not_waivable", c.step.value, "Nobody may pass this step by.",
                           "Do it and answer it. If it cannot be done, withdraw the press or abandon the run.");

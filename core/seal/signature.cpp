@@ -16,7 +16,7 @@ Finding about(const Seal& seal, const char* code, const char* english)
         "Do not trust this record. Compare it with the printed sheets and restore the logbook from a backup.");
 }
 
-bool mustBeSigned(Kind kind) { return *meaningOf(kind) != '\0'; }
+bool mustBeSigned(const Document& document) { return *meaningOf(document) != '\0'; }
 
 /// A person's document by which they put a key of their own.
 bool isOwnKey(const Document& document) { return document.body["change"].text() == "key"; }
@@ -33,10 +33,10 @@ bool holdsByAny(const std::vector<PublicKey>& keys, std::string_view text, const
 
 }  // namespace
 
-const char* meaningOf(Kind kind) noexcept
+const char* meaningOf(const Document& document)
 {
-    switch (kind) {
-    case Kind::Run: return "performed";
+    switch (document.kind) {
+    case Kind::Run: return document.body["state"].text() == "abandoned" ? "abandoned" : "performed";
     case Kind::Review: return "reviewed";
     case Kind::Correction: return "corrected";
     case Kind::Void: return "voided";
@@ -48,9 +48,9 @@ const char* meaningOf(Kind kind) noexcept
     return "";
 }
 
-SealSignature signSeal(const Seal& seal, const people::Signer& signer)
+SealSignature signSeal(const Seal& seal, const Document& document, const people::Signer& signer)
 {
-    return {signer.actor().id().value, signer.key(), meaningOf(seal.kind), seal.sealedAtMs,
+    return {signer.actor().id().value, signer.key(), meaningOf(document), seal.sealedAtMs,
             signer.sign(kSealPurpose, seal.link)};
 }
 
@@ -122,13 +122,13 @@ std::optional<Finding> SignatureCheck::roleGap(const Seal& seal, const Document&
 Findings SignatureCheck::next(const Seal& seal, const Document& document, std::span<const SealSignature> signatures)
 {
     Findings findings;
-    if (signatures.empty() && mustBeSigned(document.kind))
+    if (signatures.empty() && mustBeSigned(document))
         findings.push_back(about(seal, "signature.missing", "Seal %1 carries no signature, and must carry one."));
     if (signatures.size() > 1)
         findings.push_back(
             about(seal, "signature.altered", "Seal %1 carries more signatures than its document tells of."));
     for (const SealSignature& one : signatures) {
-        if (one.person != seal.person || one.meaning != meaningOf(document.kind) || one.signedAtMs != seal.sealedAtMs)
+        if (one.person != seal.person || one.meaning != meaningOf(document) || one.signedAtMs != seal.sealedAtMs)
             findings.push_back(about(seal, "signature.altered",
                                      "The signature of seal %1 says something else than its document about who signed, "
                                      "when or what for."));
@@ -139,7 +139,7 @@ Findings SignatureCheck::next(const Seal& seal, const Document& document, std::s
             findings.push_back(
                 about(seal, "signature.broken", "The signature of seal %1 was not given for this document."));
     }
-    if (mustBeSigned(document.kind))
+    if (mustBeSigned(document))
         if (auto gap = roleGap(seal, document)) findings.push_back(*std::move(gap));
     if (document.kind == Kind::Run)
         for (Finding& finding : deviations(seal, document)) findings.push_back(std::move(finding));

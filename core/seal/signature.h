@@ -24,10 +24,11 @@ struct SealSignature {
 };
 inline constexpr std::string_view kSealPurpose = "tautweb-seal-1";
 
-/// What somebody says by signing a document of this kind: "performed", "reviewed", "corrected", "voided", "enrolled".
+/// What somebody says by signing this document: "performed", "abandoned", "reviewed", "corrected", "voided",
+/// "enrolled".
 /// "" = such a document is not signed.
-[[nodiscard]] const char* meaningOf(Kind kind) noexcept;
-[[nodiscard]] SealSignature signSeal(const Seal& seal, const people::Signer& signer);
+[[nodiscard]] const char* meaningOf(const Document& document);
+[[nodiscard]] SealSignature signSeal(const Seal& seal, const Document& document, const people::Signer& signer);
 
 /// Follows a chain and says whose signature a seal wants and whether it has it. Keys and roles are those that the chain
 /// itself stated before. Codes, subject "seal 17": signature.missing, .broken (not over this link by this key), .key

@@ -144,14 +144,19 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     m_passphrase->clear();
     fill(run);
     const std::size_t open = run.openSteps().size();
-    const bool may = !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff);
+    const bool may =
+        !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff) && !isInOtherHands(run, actor);
     const bool running = run.phase() == run::Phase::Running;
     const bool held = running && !run.heldStops().empty();
     m_held->show(held && open == 0 ? heldShown(run) : std::vector<run::HeldStop>{});
     m_sign->setEnabled(running && open == 0 && may && !held);
     m_passphrase->setEnabled(m_sign->isEnabled());
     m_remarks->setEnabled(m_sign->isEnabled());
-    if (run.phase() == run::Phase::Completed)
+    if (running && isInOtherHands(run, actor))
+        m_summary->setText(
+            tr("This run is in the hands of %1, who signs it. Esc leads back to where it can be taken over.")
+                .arg(dataText(run.operatorName())));
+    else if (run.phase() == run::Phase::Completed)
         m_summary->setText(tr("This run is signed."));
     else if (run.phase() == run::Phase::Abandoned)
         m_summary->setText(tr("This run was abandoned."));

@@ -75,7 +75,7 @@ bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, co
     case RunAct::Note: return !ended;
     case RunAct::NotApplicable:
         return running && step && step->waivable && step->kind != procedure::StepKind::Call &&
-               run::isOpen(run.standing(step->id).state);
+               run::isOpen(run.standing(step->id).state) && run.standing(step->id).state != run::StepState::Outside;
     case RunAct::Correct: {
         if (!running || !step || step->kind == procedure::StepKind::Motion || step->kind == procedure::StepKind::Hold)
             return false;

@@ -46,7 +46,8 @@ RunPage::RunPage(Session* session, QWidget* parent) : QWidget(parent), m_session
     connect(session, &Session::busyChanged, m_view, &RunView::setBusy);
     connect(session, &Session::opened, this, &RunPage::showPeople);
     connect(session, &Session::refused, this, [this](const Finding& finding) {
-        if (m_session->run()) m_view->refuse(finding);
+        // While nobody is signed in it is the signing in that was refused, and the PIN has the focus.
+        if (m_session->run() && m_session->actor()) m_view->refuse(finding);
     });
     connect(session, &Session::actorChanged, this, &RunPage::showPeople);
     connect(m_view, &RunView::command, session, &Session::perform);

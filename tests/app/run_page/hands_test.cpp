@@ -124,6 +124,11 @@ TEST_CASE("locking the screen keeps what was typed to a supervisor, and forgets 
     REQUIRE(reason);
     REQUIRE(pin);
     reason->setText(QStringLiteral("the gauge was checked"));
+    // A wrong one is said there, and the next is typed there, hidden.
+    screen.view.refuse(
+        taut::refuse("sign_in.refused", {}, "This passphrase does not open this person's key.", "Again."));
+    CHECK(screen.view.focusWidget() == pin);
+    CHECK(screen.said().contains(QStringLiteral("does not open")));
     pin->setText(QStringLiteral("4417"));
     screen.view.setActor({});
     screen.view.setPeople({kIna, kTom, kPip});

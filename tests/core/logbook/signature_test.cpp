@@ -84,6 +84,16 @@ TEST_CASE("a sealed run carries its operator's signature, which openssl accepts"
     CHECK(said.out == "Signature Verified Successfully");
 }
 
+TEST_CASE("who abandons a run signs that it was abandoned")
+{
+    Press shop;
+    OpenRun open = shop.begin();
+    must(open, run::Abandon{"the order was cancelled"}, shop.actor("p-2"));
+    REQUIRE(open.seal(*shop.signer("p-2")));
+    CHECK(sqlite(shop.file(), "SELECT meaning FROM signatures WHERE seq = 7").out == "abandoned");
+    CHECK(verify(shop.file(), {})->findings.empty());
+}
+
 TEST_CASE("a signature that is taken away, changed, moved or given with another key is found at its seal")
 {
     const Signed shop;

@@ -85,6 +85,14 @@ TEST_CASE("an outside reading is accepted by a supervisor who did not read it, w
     CHECK(walk.has("tension_on"));  // a deviation gives what the answer would have given
 }
 
+TEST_CASE("a reading that came out outside is not passed by as if it did not apply")
+{
+    Walk walk = outside();
+    CHECK(walk.codeOf(SkipStep{{kUnwind}, "not needed today", std::nullopt}) == "gate.outside");
+    CHECK(walk.codeOf(SkipStep{{kUnwind}, "not needed today", person("sue")}) == "gate.outside");
+    CHECK(walk.state(kUnwind) == StepState::Outside);
+}
+
 TEST_CASE("nobody accepts their own reading")
 {
     Walk walk = outside("sue");
