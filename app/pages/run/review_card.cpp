@@ -152,16 +152,16 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     m_sign->setEnabled(running && open == 0 && may && !held);
     m_passphrase->setEnabled(m_sign->isEnabled());
     m_remarks->setEnabled(m_sign->isEnabled());
-    if (running && isInOtherHands(run, actor))
-        m_summary->setText(
-            tr("This run is in the hands of %1, who signs it. Esc leads back to where it can be taken over.")
-                .arg(dataText(run.operatorName())));
-    else if (run.phase() == run::Phase::Completed)
+    if (run.phase() == run::Phase::Completed)
         m_summary->setText(tr("This run is signed."));
     else if (run.phase() == run::Phase::Abandoned)
         m_summary->setText(tr("This run was abandoned."));
     else if (open > 0)
         m_summary->setText(tr("%1 steps are open: the run cannot be signed yet.").arg(open));
+    else if (running && isInOtherHands(run, actor))
+        m_summary->setText(
+            tr("This run is in the hands of %1, who signs it. Esc leads back to where it can be taken over.")
+                .arg(dataText(run.operatorName())));
     else if (held)
         m_summary->setText(tr("A stop is still held: the run can be signed when whoever holds it has given it up."));
     else if (!may)
