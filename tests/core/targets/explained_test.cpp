@@ -8,22 +8,16 @@
 #include "core/targets/target_json.h"
 #include "core/verdict/verdict.h"
 #include "tests/core/targets/demo_inputs.h"
+#include "tests/core/targets/stated.h"
 
 using namespace taut;
+using demo::ready;
+using demo::si;
 using targets::Ready;
 using targets::Targets;
 
 namespace {
 
-const Ready& ready(const Targets& t, const std::string& id)
-{
-    const targets::Target* target = t.find(id);
-    INFO(id);
-    REQUIRE(target != nullptr);
-    REQUIRE(target->ready() != nullptr);
-    return *target->ready();
-}
-double si(const Targets& t, const std::string& id) { return std::get<Quantity>(ready(t, id).value).si(); }
 double known(const Targets& t, const std::string& id)
 {
     INFO(id);

@@ -1,33 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
-#include <algorithm>
 #include <cmath>
 
 #include "core/inputs/policy.h"
 #include "core/targets/target.h"
 #include "tests/core/targets/demo_inputs.h"
+#include "tests/core/targets/stated.h"
 
 using namespace taut;
+using demo::noted;
+using demo::ready;
+using demo::si;
 using targets::Ready;
 using targets::Targets;
 
 namespace {
 
-const Ready& ready(const Targets& t, const std::string& id)
-{
-    const targets::Target* target = t.find(id);
-    INFO(id);
-    REQUIRE(target != nullptr);
-    REQUIRE(target->ready() != nullptr);
-    return *target->ready();
-}
-double si(const Targets& t, const std::string& id) { return std::get<Quantity>(ready(t, id).value).si(); }
 std::string word(const Targets& t, const std::string& id) { return std::get<std::string>(ready(t, id).value); }
-bool noted(const Targets& t, const std::string& code)
-{
-    return std::any_of(t.findings.begin(), t.findings.end(), [&](const Finding& f) { return f.code == code; });
-}
 template <class Change>
 inputs::Inputs withPress(inputs::Inputs in, Change change)
 {

@@ -1,31 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
-#include <algorithm>
 #include <string>
 
 #include "core/targets/target.h"
 #include "tests/core/targets/demo_inputs.h"
+#include "tests/core/targets/stated.h"
 
 using namespace taut;
-using targets::Ready;
+using demo::noted;
+using demo::ready;
+using demo::si;
 using targets::Targets;
 
 namespace {
 
-const Ready& ready(const Targets& t, const std::string& id)
-{
-    const targets::Target* target = t.find(id);
-    INFO(id);
-    REQUIRE(target != nullptr);
-    REQUIRE(target->ready() != nullptr);
-    return *target->ready();
-}
-double si(const Targets& t, const std::string& id) { return std::get<Quantity>(ready(t, id).value).si(); }
-bool noted(const Targets& t, const std::string& code)
-{
-    return std::any_of(t.findings.begin(), t.findings.end(), [&](const Finding& f) { return f.code == code; });
-}
 /// The north press with lines put behind others of its file.
 inputs::Inputs north(const std::vector<std::pair<std::string, std::string>>& behind = {})
 {

@@ -6,22 +6,15 @@
 #include "core/inputs/path_of.h"
 #include "core/targets/target.h"
 #include "tests/core/targets/demo_inputs.h"
+#include "tests/core/targets/stated.h"
 
 using namespace taut;
-using targets::Ready;
+using demo::ready;
+using demo::si;
 using targets::Targets;
 
 namespace {
 
-const Ready& ready(const Targets& t, const std::string& id)
-{
-    const targets::Target* target = t.find(id);
-    INFO(id);
-    REQUIRE(target != nullptr);
-    REQUIRE(target->ready() != nullptr);
-    return *target->ready();
-}
-double si(const Targets& t, const std::string& id) { return std::get<Quantity>(ready(t, id).value).si(); }
 double givenOf(const Targets& t, const std::string& id, const std::string& symbol)
 {
     for (const targets::Given& g : ready(t, id).because.given)
