@@ -14,7 +14,7 @@ namespace taut::app {
 LeaveStrip::LeaveStrip(QWidget* parent) : QWidget(parent)
 {
     m_text = wrapped({}, "strong", this);
-    m_stay = worded(tr("S&tay"), "main", this);
+    m_stay = worded(tr("Stay"), "main", this);
     m_stay->setObjectName(QStringLiteral("stay"));
     m_quit = worded(tr("&Quit"), "answer", this);
     m_quit->setObjectName(QStringLiteral("quit"));

@@ -69,6 +69,9 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     auto* top = new QHBoxLayout;
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
+    // What has to be said may not push the window off a small screen: the page below gives way.
+    column->setSizeConstraint(QLayout::SetNoConstraint);
+    setMinimumSize(640, 480);
     column->addLayout(top);
     column->addWidget(ruledLine(this));
     column->addWidget(m_leave);

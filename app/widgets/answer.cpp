@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/answer.h"
 
+#include <algorithm>
 #include <utility>
 
 #include <QGridLayout>
@@ -129,15 +130,17 @@ public:
         auto* layout = new QVBoxLayout(foot());
         layout->setContentsMargins(0, 0, 0, 0);
         layout->setSpacing(sizes().gap);
-        auto* names = new QHBoxLayout;
+        constexpr int kNames = 6, kBeside = 3;
+        auto* names = new QGridLayout;
         names->setSpacing(sizes().gap);
-        for (std::size_t i = 0; i < content.people.size() && i < 4; ++i) {
+        const int offered = std::min(static_cast<int>(content.people.size()), kNames);
+        for (int n = 0; n < offered; ++n) {
+            const std::size_t i = static_cast<std::size_t>(n);
             auto* button = worded(dataText(content.people[i].name), "", foot());
             connect(button, &QPushButton::clicked, this,
                     [this, name = content.people[i].name] { m_field->setText(name); });
-            names->addWidget(button);
+            names->addWidget(button, n / kBeside, n % kBeside);
         }
-        names->addStretch(1);
         layout->addLayout(names);
         auto* row = new QHBoxLayout;
         row->setSpacing(sizes().gap);

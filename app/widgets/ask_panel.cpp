@@ -114,7 +114,7 @@ void AskPanel::ask(const Question& question)
         m_person->setCurrentIndex(-1);
         m_person->setPlaceholderText(tr("Who?"));
         auto* one = new QVBoxLayout;
-        add(tr("&Person"), m_person, one);
+        add(tr("P&erson"), m_person, one);
         who->addLayout(one, 3);
     }
     if (question.secret != Question::Secret::None) {
@@ -124,7 +124,7 @@ void AskPanel::ask(const Question& question)
         m_pin->setObjectName(signs ? QStringLiteral("passphrase") : QStringLiteral("pin"));
         named(m_pin, signs ? tr("Passphrase") : tr("PIN"));
         auto* one = new QVBoxLayout;
-        add(signs ? tr("Passphra&se") : tr("P&IN"), m_pin, one);
+        add(signs ? tr("Passp&hrase") : tr("P&IN"), m_pin, one);
         who->addLayout(one, 2);
     }
     column->addLayout(who);
@@ -147,7 +147,13 @@ void AskPanel::refuse(const Finding& finding, UnitSystem system)
     takeFocus();
 }
 
-void AskPanel::takeFocus() { (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus(); }
+void AskPanel::takeFocus()
+{
+    for (QWidget* field : m_fields)
+        if (valueOf(field).isEmpty()) return field->setFocus();
+    if (m_person && m_person->currentIndex() < 0) return m_person->setFocus();
+    (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus();
+}
 
 void AskPanel::forgetPin()
 {

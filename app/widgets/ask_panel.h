@@ -45,7 +45,7 @@ public:
     void ask(const Question& question);
     [[nodiscard]] QWidget* first() const;
     void refuse(const Finding& finding, UnitSystem system);
-    /// To the secret that is to be typed anew, else to the first field.
+    /// To the first field that is still empty; with all of them filled, to the secret.
     void takeFocus();
     /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
     void forgetPin();

@@ -98,7 +98,7 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     row->setSpacing(sizes().gap);
     auto* back = worded(tr("&Back"), "answer", m_foot);
     back->setObjectName(QStringLiteral("cancel"));
-    auto* accept = worded(tr("&Use this roll"), "main", m_foot);
+    auto* accept = worded(tr("Use th&is roll"), "main", m_foot);
     accept->setObjectName(QStringLiteral("accept"));
     row->addWidget(back);
     row->addWidget(accept, 1);
@@ -186,6 +186,8 @@ QWidget* RollForm::first() const { return m_atHand; }
 void RollForm::settle()
 {
     m_typed->setVisible(m_atHand->currentIndex() >= 0 && m_atHand->currentData().toInt() == kTyped);
+    // What was wrong with another roll is not wrong with this one.
+    m_finding->clear();
     sayEffect({});
     if (const RollAtHand* roll = picked()) emit chosen(roll->toml);
 }

@@ -125,6 +125,9 @@ void StepCard::showStanding()
                        : s.answer->entered == s.byName
                            ? tr("The stop was put on by %1, %2.").arg(by, at)
                            : tr("The stop was put on by %1; %2 said so, %3.").arg(dataText(s.answer->entered), by, at);
+        const bool stillHeld = std::any_of(m_content.held.begin(), m_content.held.end(),
+                                           [&](const run::HeldStop& one) { return one.holder == s.answer->entered; });
+        if (hold && !stillHeld) said += QLatin1Char(' ') + tr("It has been given up since.");
         if (s.answer->value) said += QLatin1Char(' ') + tr("It is %1.").arg(verdictText(s.answer->judgement));
         addLine(said, "");
     }
@@ -227,6 +230,9 @@ void StepCard::askSupervisor(bool ask)
     if (!m_pinned && ask) pinFoot(true);
     static_cast<QVBoxLayout*>(layout())->setStretchFactor(m_foot, ask ? 1 : 0);
     if (!ask) return;
+    // Opened again for the same answer it still holds the reason that was typed.
+    if (m_supervisorAsked == m_content.standing.n) return m_supervisor->takeFocus();
+    m_supervisorAsked = m_content.standing.n;
     AskPanel::Question question;
     question.title = tr("Accept this value as a deviation");
     const auto& read = m_content.standing.answer;
@@ -251,6 +257,13 @@ void StepCard::setBusy(bool busy)
 }
 
 void StepCard::forgetPin() { m_supervisor->forgetPin(); }
+
+void StepCard::forgetTyped()
+{
+    m_supervisorAsked.reset();
+    if (m_supervisor->isVisibleTo(this)) askSupervisor(false);
+    if (m_area && m_area->field()) m_area->field()->clear();
+}
 
 void StepCard::refuse(const Finding& finding)
 {

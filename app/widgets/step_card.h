@@ -32,6 +32,8 @@ public:
     void setBusy(bool busy);
     /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
     void forgetPin();
+    /// Somebody else came to the screen: nothing that one person began goes out under the name of another.
+    void forgetTyped();
     /// Says why an answer was refused; what was entered stays.
     void refuse(const Finding& finding);
     /// Keys that the page did not use: Enter answers, digits go to the field. True when taken.
@@ -78,6 +80,7 @@ private:
     bool m_fitsLater = false;  // it will, when the layout has come to rest
     bool m_pinned = true, m_namesStage = false;
     AskPanel* m_supervisor;
+    std::optional<std::uint64_t> m_supervisorAsked;  // the answer that it was last asked about
     QPushButton* m_first;
 };
 

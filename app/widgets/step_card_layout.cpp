@@ -82,7 +82,10 @@ void StepCard::build()
     layout->addWidget(m_writing);
     layout->addWidget(m_foot);
 
-    connect(m_supervisor, &AskPanel::cancelled, this, [this] { askSupervisor(false); });
+    connect(m_supervisor, &AskPanel::cancelled, this, [this] {
+        askSupervisor(false);
+        focusAnswer();
+    });
     connect(m_supervisor, &AskPanel::given, this,
             [this](const QStringList& values, const QString& person, const QString& passphrase) {
                 const run::StepId step = m_content.step.id;

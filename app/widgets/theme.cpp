@@ -115,6 +115,8 @@ QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QMenu { background: %sheet; color: %ink; border: 2px solid %rule; }
 QMenu::item { min-height: %row; padding: 4px 20px; }
 QMenu::item:selected { background: %accent; color: %onAccent; }
+QMenu::item:disabled { color: %soft; font-style: italic; }
+QMenu::item:disabled:selected { background: %wash; color: %soft; }
 )";
 
 QString styleSheet(const Palette& p)

@@ -190,7 +190,7 @@ OtherHandsCard::OtherHandsCard(QWidget* parent) : PhaseCard(parent)
     m_writing = writingLabel(this);
     layout->addWidget(m_writing);
     layout->addWidget(wrapped(tr("This screen moves nothing and stops nothing."), "strong", this));
-    m_take = worded(tr("&Take over the run"), "main", this);
+    m_take = worded(tr("Ta&ke over the run"), "main", this);
     m_take->setObjectName(QStringLiteral("answer"));
     layout->addWidget(m_take);
     connect(m_take, &QPushButton::clicked, this, &OtherHandsCard::takeOver);
@@ -277,6 +277,8 @@ void WithdrawnCard::show(const run::Run& run, const PersonChoice& actor)
     m_done->setEnabled(may);
     m_give->setEnabled(may);
 }
+
+void WithdrawnCard::forgetTyped() { m_done->clear(); }
 
 void WithdrawnCard::setBusy(bool busy)
 {

@@ -85,6 +85,7 @@ public:
     void show(const run::Run& run, const PersonChoice& actor);
     void setBusy(bool busy);
     void refuse(const Finding& finding);
+    void forgetTyped();  ///< somebody else came to the screen
     /// Where whoever may give it back begins; the card itself for everybody else.
     [[nodiscard]] QWidget* first();
 

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QStyledItemDelegate>
 #include <QTableWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/drawing/marks.h"
@@ -28,24 +29,46 @@ namespace {
 
 constexpr int kMarkRole = Qt::UserRole + 1, kStepRole = Qt::UserRole + 2;
 
-/// The state by shape and word, drawn where a table would only show the word.
-class StateCell final : public QStyledItemDelegate {
+/// A cell that shows its whole text, from the top of its row, and before it the state's mark where it has one.
+class WholeCell final : public QStyledItemDelegate {
 public:
-    using QStyledItemDelegate::QStyledItemDelegate;
+    explicit WholeCell(QTableWidget* table) : QStyledItemDelegate(table), m_table(table) {}
+
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
         const Look look = currentLook();
         if (option.state & QStyle::State_Selected) painter->fillRect(option.rect, look.palette.wash);
-        const double side = QFontMetricsF(look.font).height() * 1.15;
-        const QRectF mark(option.rect.left() + 6, option.rect.center().y() - side / 2, side, side);
         painter->setPen(QPen(look.palette.rule, 1));
         painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
-        paintMark(*painter, mark, static_cast<MarkShape>(index.data(kMarkRole).toInt()), look);
+        const QRect room = option.rect.adjusted(kSide + markRoom(index), kAbove, -kSide, -kAbove);
+        if (const QVariant mark = index.data(kMarkRole); mark.isValid()) {
+            const double side = markSide(), line = QFontMetricsF(look.font).height();
+            paintMark(*painter, QRectF(option.rect.left() + kSide, room.top() + (line - side) / 2, side, side),
+                      static_cast<MarkShape>(mark.toInt()), look);
+        }
         painter->setFont(look.font);
         painter->setPen(look.palette.ink);
-        painter->drawText(option.rect.adjusted(qRound(side) + 14, 0, 0, 0),
-                          Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, index.data(Qt::DisplayRole).toString());
+        painter->drawText(room, kFlags, index.data(Qt::DisplayRole).toString());
     }
+
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
+    {
+        const int width = m_table->columnWidth(index.column());
+        const QFontMetrics metrics(currentLook().font);
+        const QRect room(0, 0, std::max(width - 2 * kSide - markRoom(index), 1), 100000);
+        return {width,
+                metrics.boundingRect(room, kFlags, index.data(Qt::DisplayRole).toString()).height() + 2 * kAbove};
+    }
+
+private:
+    static constexpr int kSide = 6, kAbove = 8;
+    static constexpr int kFlags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
+    static double markSide() { return QFontMetricsF(currentLook().font).height() * 1.15; }
+    static int markRoom(const QModelIndex& index)
+    {
+        return index.data(kMarkRole).isValid() ? qRound(markSide()) + 8 : 0;
+    }
+    QTableWidget* m_table;
 };
 
 QString answeredText(const procedure::Step& step, const run::StepStanding& standing, UnitSystem system)
@@ -67,14 +90,15 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(20, 10, 20, 10);
     layout->setSpacing(6);
-    layout->addWidget(wrapped(tr("Look through the run, then sign"), "longSay", this));
+    m_title = wrapped(tr("Look through the run, then sign"), "longSay", this);
+    layout->addWidget(m_title);
     m_summary = wrapped({}, "strong", this);
     layout->addWidget(m_summary);
     m_table = new QTableWidget(0, 4, this);
     m_table->setObjectName(QStringLiteral("steps"));
     m_table->setAccessibleName(tr("Steps of this run"));
     m_table->setHorizontalHeaderLabels({tr("State"), tr("Step"), tr("Answer"), tr("By, at")});
-    m_table->setItemDelegateForColumn(0, new StateCell(m_table));
+    m_table->setItemDelegate(new WholeCell(m_table));
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -96,22 +120,22 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_passphrase->setObjectName(QStringLiteral("passphrase"));
     m_passphrase->setEchoMode(QLineEdit::Password);
     named(m_passphrase, tr("Your passphrase"));
-    auto* remarksLabel = new QLabel(tr("R&emarks, for whoever comes next"), this);
-    remarksLabel->setBuddy(m_remarks);
-    auto* passphraseLabel = new QLabel(tr("Your passphrase, to sign"), this);
-    passphraseLabel->setBuddy(m_passphrase);
+    m_remarksLabel = new QLabel(tr("R&emarks, for whoever comes next"), this);
+    m_remarksLabel->setBuddy(m_remarks);
+    m_passphraseLabel = new QLabel(tr("Your passphrase, to sign"), this);
+    m_passphraseLabel->setBuddy(m_passphrase);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(sizes().gap);
     grid->setVerticalSpacing(2);
-    grid->addWidget(remarksLabel, 0, 0);
-    grid->addWidget(passphraseLabel, 0, 1);
+    grid->addWidget(m_remarksLabel, 0, 0);
+    grid->addWidget(m_passphraseLabel, 0, 1);
     grid->addWidget(m_remarks, 1, 0);
     grid->addWidget(m_passphrase, 1, 1);
     m_sign = worded(tr("&Sign: done as it stands here"), "main", this);
     m_sign->setObjectName(QStringLiteral("answer"));
     grid->addWidget(m_sign, 0, 2, 2, 1);
     grid->setColumnStretch(0, 4);
-    grid->setColumnStretch(1, 2);
+    grid->setColumnStretch(1, 3);
     grid->setColumnStretch(2, 4);
     m_held = new HeldStops(this);
     connect(m_held, &HeldStops::command, this, &ReviewCard::command);
@@ -128,9 +152,10 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_writing->hide();
     layout->addWidget(m_writing);
     layout->addLayout(grid);
-    layout->addWidget(wrapped(tr("Signing says: performed. Your name, the time and your signature, made with your own "
-                                 "key, stand in the record for good."),
-                              "small", this));
+    m_meaning = wrapped(tr("Signing says: performed. Your name, the time and your signature, made with your own "
+                           "key, stand in the record for good."),
+                        "small", this);
+    layout->addWidget(m_meaning);
     connect(m_sign, &QPushButton::clicked, this, &ReviewCard::give);
     connect(m_table, &QTableWidget::cellActivated, this, [this](int row, int) {
         if (const QTableWidgetItem* item = m_table->item(row, 0)) emit stepChosen(item->data(kStepRole).toString());
@@ -199,7 +224,7 @@ void ReviewCard::fill(const run::Run& run)
 /// The four columns share the width; a long answer wraps, it does not push the others away.
 void ReviewCard::spread()
 {
-    constexpr double kShares[] = {0.16, 0.46, 0.22, 0.16};
+    constexpr double kShares[] = {0.18, 0.38, 0.28, 0.16};
     const int width = m_table->viewport()->width();
     for (int i = 0; i < 4; ++i) m_table->setColumnWidth(i, static_cast<int>(width * kShares[i]));
     m_table->resizeRowsToContents();
@@ -209,6 +234,25 @@ bool ReviewCard::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched == m_table->viewport() && event->type() == QEvent::Resize) spread();
     return QWidget::eventFilter(watched, event);
+}
+
+/// With large type on a small screen the steps come first: what only heads them gives way, and the two fields say
+/// themselves what they are for.
+void ReviewCard::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    constexpr int kLeastLines = 20;
+    const bool close = height() < kLeastLines * QFontMetrics(currentLook().font).lineSpacing();
+    if (close == m_close) return;
+    m_close = close;
+    // Not while the layout is being settled: what is hidden in it then would not be counted.
+    QTimer::singleShot(0, this, [this] {
+        for (QWidget* word : std::initializer_list<QWidget*>{m_title, m_remarksLabel, m_passphraseLabel, m_meaning})
+            word->setVisible(!m_close);
+        m_remarks->setPlaceholderText(m_close ? m_remarks->accessibleName() : QString());
+        m_passphrase->setPlaceholderText(m_close ? tr("Passphrase") : QString());
+        m_sign->setText(m_close ? tr("&Sign") : tr("&Sign: done as it stands here"));
+    });
 }
 
 void ReviewCard::setBusy(bool busy)
@@ -222,6 +266,12 @@ void ReviewCard::refuse(const Finding& finding)
     m_finding->say(finding, m_system);
     // While it was being written nothing here could hold the focus; a wrong passphrase is typed anew at once.
     if (m_passphrase->isEnabled()) m_passphrase->setFocus();
+}
+
+void ReviewCard::forgetTyped()
+{
+    m_remarks->clear();
+    m_passphrase->clear();
 }
 
 QWidget* ReviewCard::first() const

@@ -25,6 +25,7 @@ public:
     explicit ReviewCard(QWidget* parent = nullptr);
     void show(const run::Run& run, const PersonChoice& actor);
     void setBusy(bool busy);
+    void forgetTyped();  ///< somebody else came to the screen
     void refuse(const Finding& finding);
     [[nodiscard]] QWidget* first() const;
 
@@ -36,13 +37,15 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fill(const run::Run& run);
     void give();
     void spread();
     UnitSystem m_system{};
-    QLabel *m_summary, *m_writing;
+    QLabel *m_title, *m_summary, *m_remarksLabel, *m_passphraseLabel, *m_meaning, *m_writing;
+    bool m_close = false;  // little room for the steps
     QTableWidget* m_table;
     QLineEdit *m_remarks, *m_passphrase;
     QPushButton* m_sign;

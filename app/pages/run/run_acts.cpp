@@ -66,6 +66,8 @@ QString actName(RunAct act)
 
 bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, const PersonChoice& actor)
 {
+    // What is written needs a name: locked, the run may be looked at and left.
+    if (actor.id.isEmpty()) return act == RunAct::Sheet || act == RunAct::Leave;
     const bool running = run.phase() == run::Phase::Running;
     const bool carriesOn = act == RunAct::NotApplicable || act == RunAct::Correct || act == RunAct::Diameter ||
                            act == RunAct::ChangeRoll || act == RunAct::Repeat;

@@ -71,10 +71,23 @@ void RunView::setActor(const PersonChoice& actor)
         m_ask->forgetPin();
         m_card->forgetPin();
     }
+    // The same person finds everything as they left it; what one began must not go out under the name of another.
+    if (!actor.id.isEmpty() && actor.id != m_lastPerson) {
+        if (!m_lastPerson.isEmpty()) forgetTyped();
+        m_lastPerson = actor.id;
+    }
     m_actor = actor;
     if (!m_run) return;
     settleActs();
     showCard();
+}
+
+void RunView::forgetTyped()
+{
+    m_act.reset();
+    m_card->forgetTyped();
+    m_withdrawn->forgetTyped();
+    m_review->forgetTyped();
 }
 
 void RunView::setPeople(std::vector<PersonChoice> people)
@@ -87,6 +100,8 @@ void RunView::setRollsAtHand(std::vector<RollAtHand> rolls) { m_rolls = std::mov
 
 void RunView::setBusy(bool busy)
 {
+    QWidget* focus = window()->focusWidget();
+    if (busy && !m_busy) m_heldFocus = focus && m_middle->isAncestorOf(focus) ? focus : nullptr;
     m_busy = busy;
     m_card->setBusy(busy);
     m_safe->setBusy(busy);
@@ -96,6 +111,18 @@ void RunView::setBusy(bool busy)
     m_ask->setBusy(busy);
     m_rollForm->setBusy(busy);
     settleActs();
+    if (!busy) giveFocusBack();
+}
+
+/// While it was written nothing on the page could hold the focus, and it went to whatever comes next in the window.
+void RunView::giveFocusBack()
+{
+    const QWidget* focus = window()->focusWidget();
+    if (m_actor.id.isEmpty() || !isVisible() || (focus && m_middle->isAncestorOf(focus) && focus->isEnabled())) return;
+    if (m_heldFocus && m_heldFocus->isVisible() && m_heldFocus->isEnabled())
+        m_heldFocus->setFocus();
+    else if (m_beside == Beside::Card)
+        focusCard();
 }
 
 void RunView::refuse(const Finding& finding)
@@ -171,7 +198,11 @@ void RunView::showCard()
 void RunView::focusCard()
 {
     const QWidget* card = m_middle->currentWidget();
-    if (card == m_card)
+    if (m_act && *m_act == RunAct::ChangeRoll)
+        m_rollForm->first()->setFocus();
+    else if (m_act)
+        m_ask->takeFocus();
+    else if (card == m_card)
         m_card->focusAnswer();
     else if (card == m_safe)
         m_safe->first()->setFocus();

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include <QPointer>
 #include <QWidget>
 
 #include "app/pages/run/run_acts.h"
@@ -81,6 +82,8 @@ private:
     void look(Beside beside);
     void showCard();
     void focusCard();
+    void giveFocusBack();
+    void forgetTyped();
     void closePanel();
     void answered(const QStringList& values, const QString& person, const QString& pin);
     [[nodiscard]] const procedure::Step* step() const;
@@ -90,9 +93,11 @@ private:
     RunFiles m_files;
     procedure::StepId m_step;
     PersonChoice m_actor;
+    QString m_lastPerson;  // who was signed in last, also while nobody is
     std::vector<PersonChoice> m_people;
     std::vector<RollAtHand> m_rolls;
-    std::optional<RunAct> m_act;  // the panel that is open
+    std::optional<RunAct> m_act;    // the panel that is open
+    QPointer<QWidget> m_heldFocus;  // what had the focus when writing began
     bool m_busy = false, m_reviewing = false;
     bool m_close = false;  // room for one column only
     Beside m_beside = Beside::Card;

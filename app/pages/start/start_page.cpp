@@ -92,7 +92,7 @@ void StartPage::addWithdrawal(const records::Withdrawal& withdrawal)
     auto* box = new QWidget(m_topBox);
     auto* row = new QHBoxLayout(box);
     row->setContentsMargins(0, 0, 0, 0);
-    auto* sentence = wrapped(tr("%1 is withdrawn from use since %2 by %3: %4")
+    auto* sentence = wrapped(tr("Press %1 is withdrawn from use since %2 by %3: %4")
                                  .arg(dataText(withdrawal.press), momentHereText(withdrawal.atMs),
                                       dataText(withdrawal.byName), dataText(withdrawal.reason)),
                              "strong", box);
@@ -106,10 +106,12 @@ void StartPage::addWithdrawal(const records::Withdrawal& withdrawal)
         named(done, tr("What was put right"));
         auto* give = worded(tr("Give it back to use"), "answer", box);
         connect(give, &QPushButton::clicked, this, [this, done, press = QString::fromStdString(withdrawal.press)] {
+            done->setFocus();
             m_session->giveBack(press, done->text().trimmed());
         });
         row->addWidget(done, 1);
         row->addWidget(give);
+        m_topActs.push_back(give);
     }
     m_top->addWidget(box);
 }
@@ -132,21 +134,21 @@ void StartPage::addOpenRun(const std::string& runId)
     row->addWidget(wrapped(sentence, "strong", box), 1);
     auto* on = worded(tr("Go on with it"), "main", box);
     on->setMinimumHeight(sizes().control);
-    on->setEnabled(m_session->actor().has_value() && !m_session->busy());
     connect(on, &QPushButton::clicked, this, [this, id = QString::fromStdString(runId)] { m_session->resume(id); });
     row->addWidget(on);
+    m_topActs.push_back(on);
     m_top->addWidget(box);
 }
 
 void StartPage::showTop()
 {
     // Rebuilt only when it says something else: a field in it may hold what somebody typed.
-    QStringList saying{m_session->actor() ? dataText(m_session->actor()->id().value) : QString(),
-                       m_session->busy() ? QStringLiteral("busy") : QString()};
+    QStringList saying{m_session->actor() ? dataText(m_session->actor()->id().value) : QString()};
     for (const records::Withdrawal& w : m_session->withdrawals()) saying << QString::fromStdString(w.press + w.reason);
     for (const std::string& id : m_session->openRuns()) saying << QString::fromStdString(id);
     if (m_topBox->property("saying").toStringList() != saying) {
         m_topBox->setProperty("saying", saying);
+        m_topActs.clear();
         while (QLayoutItem* item = m_top->takeAt(0)) {
             if (item->widget() != nullptr) item->widget()->deleteLater();
             delete item;
@@ -154,6 +156,7 @@ void StartPage::showTop()
         for (const records::Withdrawal& w : m_session->withdrawals()) addWithdrawal(w);
         for (const std::string& id : m_session->openRuns()) addOpenRun(id);
     }
+    for (QPushButton* act : m_topActs) act->setEnabled(m_session->actor().has_value() && !m_session->busy());
     // Beside a trial nothing is offered that goes on with a run.
     m_topBox->setVisible(m_top->count() > 0 && !onTrial());
     // On a small screen what stands above it takes its place.

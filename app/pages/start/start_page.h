@@ -39,6 +39,7 @@ private:
     Session* m_session;
     QVBoxLayout* m_top;
     QWidget* m_topBox;
+    std::vector<QPushButton*> m_topActs;  // what is done from there
     ChoicePanel* m_choice;
     TargetList* m_targets;
     QPushButton* m_begin;

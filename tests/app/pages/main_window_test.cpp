@@ -273,6 +273,29 @@ TEST_CASE("with large type the window is no wider than the small screen")
     applyTheme({});
 }
 
+TEST_CASE("whatever is said at the top, the window stays on the small screen")
+{
+    Window w;
+    signIn(w.session(), "p-2");
+    begin(w.session());
+    w.session().withdraw(QStringLiteral("north"), QStringLiteral("The infeed guard does not close"));
+    until([&] { return !w.session().withdrawals().empty() && !w.session().busy(); }, "withdrawn");
+    w.session().leaveRun();
+    until([&] { return w.session().run() == nullptr && !w.session().busy(); }, "the start page");
+    w.session().signOut();
+    signIn(w.session(), "p-1");
+    w.window.resize(1366, 740);
+    QAbstractButton* give = nullptr;
+    until([&] { return (give = called<QAbstractButton>(w.window, "Give it back to use")) && give->isEnabled(); },
+          "another supervisor may give it back");
+    QTest::mouseClick(give, Qt::LeftButton);
+    until([&] { return w.refusal() != nullptr && !w.session().busy(); }, "refused");
+    QTest::qWait(200);
+    CHECK(w.window.height() == 740);
+    CHECK(w.window.width() == 1366);
+    CHECK(called<QLineEdit>(w.window, "What was put right")->hasFocus());
+}
+
 TEST_CASE("a window whose logbook another one holds says so, and takes over when that one is closed")
 {
     QTemporaryDir folder;

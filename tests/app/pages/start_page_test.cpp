@@ -261,7 +261,15 @@ TEST_CASE("a withdrawn press begins no run until another supervisor gives it bac
     s.settle();
     auto* done = called<QLineEdit>(s.page, "What was put right");
     REQUIRE(done);
-    QTest::keyClicks(done, QStringLiteral("hinge bent back and tried"));
+    // Too little is refused, and what was typed is still there to be gone on with.
+    QTest::keyClicks(done, QStringLiteral("hi"));
+    QSignalSpy refusals(&s.session, &Session::refused);
+    s.say("Give it back to use");
+    until([&] { return !refusals.isEmpty() && !s.session.busy(); }, "refused");
+    s.settle();
+    REQUIRE(called<QLineEdit>(s.page, "What was put right") == done);
+    CHECK(done->text() == QStringLiteral("hi"));
+    QTest::keyClicks(done, QStringLiteral("nge bent back and tried"));
     s.say("Give it back to use");
     until([&] { return s.session.withdrawals().empty() && !s.session.busy(); }, "given back");
     s.settle();

@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include <QAbstractButton>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSignalSpy>
@@ -124,6 +125,7 @@ TEST_CASE("locking the screen keeps what was typed to a supervisor, and forgets 
     REQUIRE(reason);
     REQUIRE(pin);
     reason->setText(QStringLiteral("the gauge was checked"));
+    screen.visible<QComboBox>("person")->setCurrentIndex(0);
     // A wrong one is said there, and the next is typed there, hidden.
     screen.view.refuse(
         taut::refuse("sign_in.refused", {}, "This passphrase does not open this person's key.", "Again."));
