@@ -24,6 +24,7 @@ public:
         std::filesystem::path resources;  ///< presses, substrates, procedures, demo
         bool loadDemo = false;            ///< fills an empty logbook with the demo shop
         int syncDelayMs = 0;              ///< tests
+        bool begin = false;               ///< a logbook that is not there is begun
     };
     explicit Session(Options options, QObject* parent = nullptr);
     ~Session() override;
@@ -32,6 +33,8 @@ public:
     void open();
     /// Opens this file instead of the one that could not be opened.
     void openAt(const std::filesystem::path& logbook);
+    /// Begins a new logbook there, when none is, and opens it.
+    void beginLogbook(const std::filesystem::path& logbook);
     [[nodiscard]] bool isOpen() const;
     [[nodiscard]] bool busy() const;
     [[nodiscard]] const std::optional<people::Actor>& actor() const;
@@ -42,6 +45,9 @@ public:
     [[nodiscard]] std::vector<std::string> openRuns() const;
     /// Presses out of use.
     [[nodiscard]] std::vector<records::Withdrawal> withdrawals() const;
+    /// Everybody whom the logbook knows, and how their doors stand.
+    [[nodiscard]] const std::vector<people::PersonRecord>& people() const;
+    [[nodiscard]] const std::vector<logbook::DoorState>& doors() const;
     [[nodiscard]] const Options& options() const { return m_options; }
 
     void signIn(const QString& personId, const QString& pin);
@@ -63,6 +69,21 @@ public:
     void withdraw(const QString& press, const QString& reason);
     void giveBack(const QString& press, const QString& done);
 
+    /// The first person of a logbook, a supervisor, who is signed in then; the procedures that come with the program
+    /// are taken in.
+    void enrolFirst(const QString& name, const people::Chosen& chosen);
+    /// First use, with the code that a supervisor gave: they are signed in then.
+    void choose(const QString& personId, const QString& code, const people::Chosen& chosen);
+    /// These sign with the secret of whoever is signed in. Emit shopChanged; the first two invited with a code to be
+    /// shown once.
+    void enrol(const QString& name, people::Role role, const QString& secret);
+    void inviteAgain(const QString& personId, const QString& secret);
+    void changePerson(const people::PersonRecord& person, const QString& secret);
+    /// A badge for whoever is signed in; emits badgeMade with its code, to be printed once.
+    void giveBadge(const QString& secret, const QString& pin);
+    /// Takes a press, job, substrates or a procedure in from TOML files; all of a file or none of it.
+    void takeIn(const std::vector<std::filesystem::path>& files);
+
 signals:
     void opened();
     void busyChanged(bool busy);
@@ -70,6 +91,9 @@ signals:
     void runChanged();  ///< began, resumed, event on disk, left
     void sealed(quint64 seq);
     void withdrawalsChanged();
+    void shopChanged();  ///< people, their doors, or definitions
+    void invited(const QString& name, const QString& code);
+    void badgeMade(const QString& code);
     void refused(const taut::Finding& finding);  ///< a sentence to show beside what was asked; nothing entered is lost
 
 private:

@@ -5,16 +5,18 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMenu>
 #include <QSettings>
 #include <QShortcut>
-#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/pages/history/history_page.h"
 #include "app/pages/run/run_page.h"
+#include "app/pages/setup/choose_page.h"
+#include "app/pages/setup/setup_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/shell/leave_strip.h"
 #include "app/shell/no_logbook_page.h"
@@ -26,7 +28,7 @@ namespace taut::app {
 
 namespace {
 
-enum Door { kRunDoor, kHistoryDoor };
+enum Door { kRunDoor, kHistoryDoor, kShopDoor };
 constexpr double kTextSizes[] = {1.0, 1.25, 1.5, 2.0};
 
 QSettings settings() { return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb")); }
@@ -63,6 +65,10 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_pages->addWidget(m_start);
     m_pages->addWidget(m_run);
     m_pages->addWidget(m_history);
+    m_shop = new SetupPage(m_session, this);
+    m_pages->addWidget(m_shop);
+    m_choose = new ChoosePage(m_session, this);
+    m_pages->addWidget(m_choose);
     m_noLogbook = new NoLogbookPage(this);
     m_pages->addWidget(m_noLogbook);
 
@@ -77,7 +83,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     column->addWidget(m_leave);
     column->addWidget(m_refusal);
     column->addWidget(m_pages, 1);
-    for (const auto& [name, door] : {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor)}) {
+    for (const auto& [name, door] :
+         {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor), std::pair(tr("Shop"), kShopDoor)}) {
         QPushButton* button = worded(name, "quiet", this);
         button->setCheckable(true);
         button->setMinimumHeight(sizes().control);
@@ -117,6 +124,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::refused, this, [this](const Finding& finding) {
         // The run page shows its own refusals beside the step they are about.
         if (!m_session->isOpen()) return;
+        if (m_pages->currentWidget() == m_choose) return;  // it says it itself
         if (m_pages->currentWidget() != m_run || !m_session->actor()) m_refusal->say(finding, UnitSystem::Metric);
     });
     connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });
@@ -128,6 +136,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::opened, m_refusal, &FindingStrip::clear);
     takeOverWhenFree();
     offerLogbooks();
+    letPeopleChoose();
+    lockWhenIdle();
 
     qApp->installEventFilter(this);
     setWindowTitle(tr("Tautweb"));
@@ -183,6 +193,15 @@ void MainWindow::offerLogbooks()
         if (m_pages->currentWidget() == m_noLogbook) choose(m_doors->checkedId());
     });
     connect(m_noLogbook, &NoLogbookPage::again, m_session, &Session::open);
+    connect(m_noLogbook, &NoLogbookPage::begin, this, [this] {
+        const QString there = QString::fromStdString(m_session->options().logbook.string());
+        const QString file =
+            !QFileInfo::exists(there)
+                ? there
+                : QFileDialog::getSaveFileName(this, tr("Begin a new logbook"),
+                                               QFileInfo(there).path() + QStringLiteral("/new.logbook"));
+        if (!file.isEmpty()) m_session->beginLogbook(file.toStdString());
+    });
     connect(m_noLogbook, &NoLogbookPage::another, this, [this] {
         const QString folder = QString::fromStdString(m_session->options().logbook.parent_path().string());
         const QString file = QFileDialog::getOpenFileName(this, tr("Open another logbook"), folder);
@@ -190,11 +209,70 @@ void MainWindow::offerLogbooks()
     });
 }
 
+/// A new logbook asks for its first supervisor before anything else; whoever was enrolled chooses at first use.
+void MainWindow::letPeopleChoose()
+{
+    connect(m_session, &Session::opened, this, [this] {
+        if (!m_session->isOpen() || !m_session->people().empty()) return;
+        m_choose->askFirst();
+        showChoosing(true);
+    });
+    connect(m_signIn, &SignInStrip::firstUse, this, [this](const QString& id) {
+        for (const people::PersonRecord& person : m_session->people())
+            if (person.id.value == id.toStdString()) m_choose->askFor(person);
+        showChoosing(true);
+    });
+    connect(m_choose, &ChoosePage::left, this, [this] {
+        if (!m_session->people().empty()) showChoosing(false);
+    });
+    connect(m_session, &Session::actorChanged, this, [this] {
+        if (m_pages->currentWidget() == m_choose && m_session->actor()) showChoosing(false);
+    });
+}
+
+void MainWindow::showChoosing(bool chooses)
+{
+    const bool knowsNobody = m_session->people().empty();
+    for (QAbstractButton* door : m_doors->buttons()) door->setEnabled(!knowsNobody);
+    m_signIn->setEnabled(!knowsNobody);
+    if (chooses) {
+        m_pages->setCurrentWidget(m_choose);
+        m_choose->focusFirst();
+    } else {
+        choose(m_doors->checkedId());
+    }
+}
+
+/// Whoever walks away from an unlocked screen leaves it to anybody: without a touch it locks itself. Nothing is lost.
+void MainWindow::lockWhenIdle()
+{
+    constexpr int kMinute = 60 * 1000;
+    m_idle.setSingleShot(true);
+    m_idle.setInterval(m_shop->idleMinutes() * kMinute);
+    connect(&m_idle, &QTimer::timeout, this, [this] {
+        if (!m_session->actor()) return;
+        if (m_session->busy())
+            m_idle.start();
+        else
+            m_session->signOut();
+    });
+    connect(m_shop, &SetupPage::idleChosen, this, [this](int minutes) { m_idle.start(minutes * kMinute); });
+    connect(m_session, &Session::actorChanged, this, [this] { m_idle.start(); });
+}
+
 /// A key that is held repeats itself, and a busy machine does not always say so: it looks as if it were let go and
 /// pressed at the same moment. Held on one card, it must not tick or answer what comes up on the next.
 bool MainWindow::eventFilter(QObject* watched, QEvent* event)
 {
     constexpr quint64 kNoHand = 2;  // ms
+    switch (event->type()) {
+    case QEvent::KeyPress:
+    case QEvent::MouseButtonPress:
+    case QEvent::MouseMove:
+    case QEvent::Wheel:
+    case QEvent::TouchBegin: m_idle.start(); break;
+    default: break;
+    }
     if (!watched->isWindowType() || (event->type() != QEvent::KeyPress && event->type() != QEvent::KeyRelease))
         return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
@@ -212,6 +290,8 @@ void MainWindow::choose(int door)
     m_doors->button(door)->setChecked(true);
     if (door == kHistoryDoor)
         m_pages->setCurrentWidget(m_history);
+    else if (door == kShopDoor)
+        m_pages->setCurrentWidget(m_shop);
     else
         showRunDoor();
 }

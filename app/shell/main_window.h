@@ -3,6 +3,7 @@
 
 #include <QButtonGroup>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QWidget>
 
 #include "app/sessions/session.h"
@@ -11,11 +12,13 @@
 
 namespace taut::app {
 
+class ChoosePage;
 class HistoryPage;
 class LeaveStrip;
 class NoLogbookPage;
 class RunPage;
 class ScreenKeys;
+class SetupPage;
 class SignInStrip;
 class StartPage;
 
@@ -39,6 +42,9 @@ private:
     void showRunDoor();
     void takeOverWhenFree();
     void offerLogbooks();
+    void letPeopleChoose();
+    void showChoosing(bool chooses);
+    void lockWhenIdle();
     void choose(int door);
     QPushButton* buildScreenMenu();
     Session* m_session;
@@ -47,6 +53,9 @@ private:
     StartPage* m_start;
     RunPage* m_run;
     HistoryPage* m_history;
+    SetupPage* m_shop;
+    ChoosePage* m_choose;
+    QTimer m_idle;
     NoLogbookPage* m_noLogbook;
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;

@@ -17,7 +17,8 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(20, 20, 20, 20);
     layout->setSpacing(sizes().gap);
-    layout->addWidget(wrapped(tr("No logbook is open"), "longSay", this));
+    m_title = wrapped({}, "longSay", this);
+    layout->addWidget(m_title);
     m_file = wrapped({}, "", this);
     m_file->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_why = wrapped({}, "strong", this);
@@ -30,9 +31,11 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
         button->setObjectName(QString::fromLatin1(objectName));
         connect(button, &QPushButton::clicked, this, signal);
         row->addWidget(button);
+        return button;
     };
     add(tr("&Try again"), "again", &NoLogbookPage::again);
     add(tr("Open &another logbook\u2026"), "another", &NoLogbookPage::another);
+    m_begin = add(tr("Begin a &new logbook"), "begin", &NoLogbookPage::begin);
     row->addStretch(1);
     layout->addLayout(row);
     layout->addStretch(1);
@@ -40,7 +43,12 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
 
 void NoLogbookPage::show(const QString& file, const Finding& why)
 {
+    const bool missing = why.code == "logbook.missing";
+    m_title->setText(missing ? tr("There is no logbook here yet") : tr("No logbook is open"));
+    m_begin->setText(missing ? tr("Begin a &new logbook here") : tr("Begin a &new logbook\u2026"));
+    m_begin->setAccessibleName(m_begin->text().remove(QLatin1Char('&')));
     m_file->setText(file);
+    m_file->setVisible(!words(why.text, UnitSystem::Metric).contains(file));
     m_why->setText(words(why.text, UnitSystem::Metric));
     m_remedy->setText(words(why.remedy, UnitSystem::Metric));
 }

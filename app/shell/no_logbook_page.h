@@ -6,6 +6,7 @@
 #include "core/base/finding.h"
 
 class QLabel;
+class QPushButton;
 
 namespace taut::app {
 
@@ -21,8 +22,11 @@ public:
 signals:
     void again();    ///< the same file once more
     void another();  ///< another one
+    void begin();    ///< a new one: where this one was looked for when none is there, else where it is chosen
 
 private:
+    QLabel* m_title;
+    QPushButton* m_begin;
     QLabel *m_file, *m_why, *m_remedy;
 };
 

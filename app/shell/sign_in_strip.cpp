@@ -23,6 +23,8 @@ SignInStrip::SignInStrip(Session* session, QWidget* parent) : QWidget(parent), m
     m_pin->setMaximumWidth(millimetres(40));
     named(m_pin, tr("Your PIN"));
     m_in = worded(tr("Sign in"), "", this);
+    m_choose = worded(tr("Choose PIN and passphrase"), "", this);
+    m_choose->setMinimumHeight(sizes().control);
     m_who = new QLabel(this);
     withRole(m_who, "strong");
     m_lock = worded(tr("Lock"), "", this);
@@ -32,10 +34,14 @@ SignInStrip::SignInStrip(Session* session, QWidget* parent) : QWidget(parent), m
     row->addWidget(m_person);
     row->addWidget(m_pin);
     row->addWidget(m_in);
+    row->addWidget(m_choose);
     row->addWidget(m_who);
     row->addWidget(m_lock);
     connect(m_in, &QPushButton::clicked, this, &SignInStrip::signIn);
     connect(m_pin, &QLineEdit::returnPressed, this, &SignInStrip::signIn);
+    connect(m_person, &QComboBox::currentIndexChanged, this, &SignInStrip::settle);
+    connect(m_choose, &QPushButton::clicked, this, [this] { emit firstUse(m_person->currentData().toString()); });
+    connect(session, &Session::shopChanged, this, &SignInStrip::refill);
     connect(m_lock, &QPushButton::clicked, session, &Session::signOut);
     connect(session, &Session::opened, this, &SignInStrip::refill);
     connect(session, &Session::actorChanged, this, [this] {
@@ -57,20 +63,33 @@ void SignInStrip::focusPin() { m_pin->setFocus(); }
 void SignInStrip::refill()
 {
     const bool in = m_session->actor().has_value();
-    for (QWidget* w : std::initializer_list<QWidget*>{m_person, m_pin, m_in}) w->setVisible(!in);
+    m_person->setVisible(!in);
     for (QWidget* w : std::initializer_list<QWidget*>{m_who, m_lock}) w->setVisible(in);
     m_pin->clear();
     if (in) {
         m_who->setText(tr("%1, %2").arg(dataText(m_session->actor()->name()), roleText(m_session->actor()->role())));
+        settle();
         return;
     }
     const QString before = m_person->currentData().toString();
     m_person->clear();
-    if (m_session->reader() != nullptr)
-        if (auto people = m_session->reader()->people())
-            for (const people::PersonRecord& p : *people)
-                if (p.active) m_person->addItem(dataText(p.name), QString::fromStdString(p.id.value));
+    for (const people::PersonRecord& p : m_session->people())
+        if (p.active) m_person->addItem(dataText(p.name), QString::fromStdString(p.id.value));
     if (const int i = m_person->findData(before); i >= 0) m_person->setCurrentIndex(i);
+    settle();
+}
+
+/// Whoever has chosen nothing yet is led to where it is chosen.
+void SignInStrip::settle()
+{
+    const bool in = m_session->actor().has_value();
+    const std::string id = m_person->currentData().toString().toStdString();
+    bool chooses = false;
+    for (const logbook::DoorState& door : m_session->doors())
+        chooses = chooses || (door.person.value == id && door.invited && !door.chosen);
+    m_pin->setVisible(!in && !chooses);
+    m_in->setVisible(!in && !chooses);
+    m_choose->setVisible(!in && chooses);
 }
 
 void SignInStrip::signIn()

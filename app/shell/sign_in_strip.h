@@ -19,13 +19,17 @@ public:
     explicit SignInStrip(Session* session, QWidget* parent = nullptr);
     void focusPin();
 
+signals:
+    void firstUse(const QString& personId);  ///< somebody who has chosen no PIN yet
+
 private:
+    void settle();
     void refill();
     void signIn();
     Session* m_session;
     QComboBox* m_person;
     QLineEdit* m_pin;
-    QPushButton *m_in, *m_lock;
+    QPushButton *m_in, *m_choose, *m_lock;
     QLabel* m_who;
 };
 

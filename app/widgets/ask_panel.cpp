@@ -13,17 +13,22 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
 
 namespace {
 
+constexpr const char* kSecret = "secret";
+
 QString valueOf(const QWidget* field)
 {
     if (const auto* combo = qobject_cast<const QComboBox*>(field)) return combo->currentData().toString();
-    if (const auto* line = qobject_cast<const QLineEdit*>(field)) return line->text().trimmed();
-    return {};
+    const auto* line = qobject_cast<const QLineEdit*>(field);
+    if (line == nullptr) return {};
+    // A blank may belong to a passphrase.
+    return line->property(kSecret).toBool() ? line->text() : line->text().trimmed();
 }
 
 }  // namespace
@@ -64,6 +69,8 @@ QWidget* AskPanel::makeField(const Field& field)
     if (field.options.empty()) {
         auto* line = new QLineEdit(m_fieldsBox);
         line->setPlaceholderText(field.hint);
+        line->setProperty(kSecret, field.secret);
+        if (field.secret) line->setEchoMode(QLineEdit::Password);
         made = line;
     } else {
         auto* combo = new PickList(m_fieldsBox);
@@ -77,6 +84,44 @@ QWidget* AskPanel::makeField(const Field& field)
     return made;
 }
 
+void AskPanel::addLabelled(const QString& label, QWidget* field, QBoxLayout* into)
+{
+    auto* text = new QLabel(label, m_fieldsBox);
+    text->setBuddy(field);
+    into->addWidget(text);
+    into->addWidget(field);
+}
+
+/// Whoever is alone may read what they choose.
+void AskPanel::addShow(QVBoxLayout* column)
+{
+    auto* show = new StatementBox(tr("Show what I type"), m_fieldsBox);
+    show->setObjectName(QStringLiteral("show"));
+    connect(show, &QCheckBox::toggled, this, [this](bool on) {
+        for (QWidget* field : m_fields)
+            if (auto* line = qobject_cast<QLineEdit*>(field); line && line->property(kSecret).toBool())
+                line->setEchoMode(on ? QLineEdit::Normal : QLineEdit::Password);
+    });
+    column->addWidget(show);
+}
+
+void AskPanel::addSecret(QHBoxLayout* who)
+{
+    const bool signs = m_question.secret == Question::Secret::Passphrase;
+    if (m_question.secret == Question::Secret::None) return;
+    if (signs) {
+        m_pin = m_passphrase = new SecretLine(m_fieldsBox);
+    } else {
+        m_pin = new QLineEdit(m_fieldsBox);
+        m_pin->setEchoMode(QLineEdit::Password);
+        m_pin->setObjectName(QStringLiteral("pin"));
+        named(m_pin, tr("PIN"));
+    }
+    auto* one = new QVBoxLayout;
+    addLabelled(signs ? tr("Passp&hrase, or scan the badge") : tr("P&IN"), m_pin, one);
+    who->addLayout(one, 2);
+}
+
 void AskPanel::ask(const Question& question)
 {
     m_question = question;
@@ -85,24 +130,21 @@ void AskPanel::ask(const Question& question)
     m_finding->clear();
     m_fields.clear();
     m_person = nullptr;
-    m_pin = nullptr;
+    m_pin = m_passphrase = nullptr;
     m_fieldsBox = new QWidget;
     auto* column = new QVBoxLayout(m_fieldsBox);
     column->setContentsMargins(0, 6, 0, 6);
     column->setSpacing(4);
     column->addWidget(wrapped(question.title, "head", m_fieldsBox));
     if (!question.text.isEmpty()) column->addWidget(wrapped(question.text, "", m_fieldsBox));
-    const auto add = [&](const QString& label, QWidget* field, QBoxLayout* into) {
-        auto* text = new QLabel(label, m_fieldsBox);
-        text->setBuddy(field);
-        into->addWidget(text);
-        into->addWidget(field);
-    };
+    bool secrets = false;
     for (const Field& field : question.fields) {
         QWidget* made = makeField(field);
         m_fields.push_back(made);
-        add(field.label, made, column);
+        addLabelled(field.label, made, column);
+        secrets = secrets || field.secret;
     }
+    if (secrets) addShow(column);
     auto* who = new QHBoxLayout;
     who->setSpacing(sizes().gap);
     if (question.person) {
@@ -114,19 +156,10 @@ void AskPanel::ask(const Question& question)
         m_person->setCurrentIndex(-1);
         m_person->setPlaceholderText(tr("Who?"));
         auto* one = new QVBoxLayout;
-        add(tr("P&erson"), m_person, one);
+        addLabelled(tr("P&erson"), m_person, one);
         who->addLayout(one, 3);
     }
-    if (question.secret != Question::Secret::None) {
-        m_pin = new QLineEdit(m_fieldsBox);
-        m_pin->setEchoMode(QLineEdit::Password);
-        const bool signs = question.secret == Question::Secret::Passphrase;
-        m_pin->setObjectName(signs ? QStringLiteral("passphrase") : QStringLiteral("pin"));
-        named(m_pin, signs ? tr("Passphrase") : tr("PIN"));
-        auto* one = new QVBoxLayout;
-        add(signs ? tr("Passp&hrase") : tr("P&IN"), m_pin, one);
-        who->addLayout(one, 2);
-    }
+    addSecret(who);
     column->addLayout(who);
     column->addStretch(1);
     m_scroll->setWidget(m_fieldsBox);
@@ -147,6 +180,15 @@ void AskPanel::refuse(const Finding& finding, UnitSystem system)
     takeFocus();
 }
 
+void AskPanel::refuseField(std::size_t field, const Finding& finding, UnitSystem system)
+{
+    m_finding->say(finding, system);
+    if (auto* line = qobject_cast<QLineEdit*>(m_fields.at(field))) {
+        line->setFocus();
+        line->selectAll();
+    }
+}
+
 void AskPanel::takeFocus()
 {
     for (QWidget* field : m_fields)
@@ -157,7 +199,10 @@ void AskPanel::takeFocus()
 
 void AskPanel::forgetPin()
 {
-    if (m_pin) m_pin->clear();
+    if (m_passphrase)
+        m_passphrase->forget();
+    else if (m_pin)
+        m_pin->clear();
 }
 
 void AskPanel::want(QWidget* field, const QString& label)
@@ -211,13 +256,13 @@ void AskPanel::give()
         want(m_person, tr("Person"));
         return;
     }
-    if (m_pin && m_pin->text().isEmpty()) {
+    const QString pin = m_passphrase ? m_passphrase->secret() : m_pin ? m_pin->text() : QString();
+    if (m_pin && pin.isEmpty()) {
         want(m_pin, m_pin->accessibleName());
         return;
     }
     m_finding->clear();
-    const QString pin = m_pin ? m_pin->text() : QString();
-    if (m_pin) m_pin->clear();
+    forgetPin();
     emit given(values, m_person ? m_person->currentData().toString() : QString(), pin);
 }
 

@@ -9,7 +9,9 @@
 
 #include "app/widgets/answer.h"
 
+class QBoxLayout;
 class QComboBox;
+class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -19,6 +21,7 @@ class QVBoxLayout;
 namespace taut::app {
 
 class FindingStrip;
+class SecretLine;
 
 /// Asks in line for a few words, a choice, or a person with a PIN: no window opens over the page. Nothing is filled in.
 class AskPanel : public QWidget {
@@ -30,6 +33,7 @@ public:
         std::vector<std::pair<QString, QString>> options;  ///< word, shown; none = a line to type
         bool required = true;
         QString hint;
+        bool secret = false;  ///< typed where nobody reads it, unless asked for
     };
     struct Question {
         QString title, text;
@@ -45,6 +49,8 @@ public:
     void ask(const Question& question);
     [[nodiscard]] QWidget* first() const;
     void refuse(const Finding& finding, UnitSystem system);
+    /// The same about one of the fields, which is typed anew.
+    void refuseField(std::size_t field, const Finding& finding, UnitSystem system);
     /// To the first field that is still empty; with all of them filled, to the secret.
     void takeFocus();
     /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
@@ -64,6 +70,9 @@ private:
     /// Says what is still wanted and goes there.
     void want(QWidget* field, const QString& label);
     QWidget* makeField(const Field& field);
+    void addShow(QVBoxLayout* column);
+    void addSecret(QHBoxLayout* who);
+    void addLabelled(const QString& label, QWidget* field, QBoxLayout* into);
     Question m_question;
     QWidget* m_fieldsBox = nullptr;
     QVBoxLayout* m_layout;
@@ -71,6 +80,7 @@ private:
     std::vector<QWidget*> m_fields;
     QComboBox* m_person = nullptr;
     QLineEdit* m_pin = nullptr;
+    SecretLine* m_passphrase = nullptr;  // m_pin, when it is one
     FindingStrip* m_finding;
     QLabel* m_writing;
     QWidget* m_foot;

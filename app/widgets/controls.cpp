@@ -186,6 +186,14 @@ void WordButton::mousePressEvent(QMouseEvent* event)
         QPushButton::mousePressEvent(event);
 }
 
+/// Enter presses what has the focus, as it does everywhere else; one that is held presses once.
+void WordButton::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return QPushButton::keyPressEvent(event);
+    event->accept();
+    if (!event->isAutoRepeat()) click();
+}
+
 int WordButton::sidePadding() const
 {
     // As the style sheet has it: border and padding on both sides.

@@ -10,6 +10,7 @@
 
 #include "core/base/clock.h"
 #include "core/base/id_source.h"
+#include "core/people/door.h"
 #include "core/records/records.h"
 #include "core/run/decide.h"
 
@@ -31,6 +32,13 @@ struct Definition {
     run::Source source;
 };
 
+/// How somebody's door stands, for whoever looks after people; what opens it is not in it.
+struct DoorState {
+    people::PersonId person;
+    people::Door door;
+    bool chosen = false, invited = false, badge = false;
+};
+
 /// Holds the pen: one process a logbook (an OS lock taken at open), append-only. Every call that changes something is
 /// on disk (synced) when it returns.
 class Writer {
@@ -39,6 +47,7 @@ public:
         bool practice = false;
         std::string holder;   ///< shown to whoever is refused the pen
         int syncDelayMs = 0;  ///< tests: how long a sync takes
+        bool create = true;   ///< false: a file that is not there is refused (logbook.missing)
     };
     /// Creates the file, and its folder, when missing. logbook.pen_held names the holder; logbook.folder_read_only;
     /// logbook.read_only; logbook.no_locks; else as openReader.
@@ -71,8 +80,9 @@ public:
     /// By PIN: enough to answer steps here. After several wrong tries sign_in.wait, then sign_in.shut (people/door.h).
     [[nodiscard]] Result<people::Actor> signIn(std::string_view personId, std::string_view pin);
     /// By passphrase, or by badge and PIN (people::badgeSecret): to sign.
-    [[nodiscard]] Result<people::Signer> unlock(std::string_view personId, std::string_view secret,
-                                                people::Means means = people::Means::Passphrase);
+    [[nodiscard]] Result<people::Signer> unlock(std::string_view personId, std::string_view secret);
+    /// How everybody's door stands, sorted by id.
+    [[nodiscard]] Result<std::vector<DoorState>> doors() const;
 
     /// Keeps a definition: the same text again gives the edition it has, a new text the next edition (a Definition
     /// seal).

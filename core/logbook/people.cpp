@@ -304,9 +304,26 @@ Result<people::Actor> Writer::signIn(std::string_view personId, std::string_view
     return atDoor(personId, [&](const people::Enrolled* who) { return people::signIn(who, pin); });
 }
 
-Result<people::Signer> Writer::unlock(std::string_view personId, std::string_view secret, people::Means means)
+Result<people::Signer> Writer::unlock(std::string_view personId, std::string_view secret)
 {
-    return atDoor(personId, [&](const people::Enrolled* who) { return people::unlock(who, secret, means); });
+    return atDoor(personId, [&](const people::Enrolled* who) { return people::unlock(who, secret); });
+}
+
+Result<std::vector<DoorState>> Writer::doors() const
+{
+    return m_impl->read([](SQLite::Database& db) -> Result<std::vector<DoorState>> {
+        SQLite::Statement query(db,
+                                "SELECT person, failures, wait_until, pin <> '', first_use <> '', under_badge <> '' "
+                                "FROM secret_rows ORDER BY person");
+        std::vector<DoorState> doors;
+        while (query.executeStep())
+            doors.push_back({{query.getColumn(0).getString()},
+                             {query.getColumn(1).getInt(), query.getColumn(2).getInt64()},
+                             query.getColumn(3).getInt() != 0,
+                             query.getColumn(4).getInt() != 0,
+                             query.getColumn(5).getInt() != 0});
+        return doors;
+    });
 }
 
 }  // namespace taut::logbook

@@ -73,7 +73,7 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
     fs::path file = fs::weakly_canonical(given, error);
     if (error || file.empty()) file = fs::absolute(given);
     const FileKind kind = options.practice ? FileKind::Practice : FileKind::Shop;
-    if (isThere(file)) {
+    if (isThere(file) || !options.create) {
         // Looked at before the pen is taken, so that nothing is laid beside a file that is not ours.
         const auto look = openLogbook(file, Access::Read, kind, true);
         if (!look) return look.error();

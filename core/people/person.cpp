@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <charconv>
 #include <vector>
 
 #include "core/base/utf8.h"
@@ -15,6 +16,8 @@ constexpr std::size_t kLeastPin = 4;
 constexpr std::size_t kMostPin = 64;
 constexpr std::size_t kLeastPassphrase = 15;
 constexpr std::size_t kMostPassphrase = 256;
+constexpr std::size_t kBadgeDigits = 32;  // 128 bits
+constexpr char kBadgeLine = '\n';         // between a badge's code and its PIN
 
 /// The characters of a PIN, each as its UTF-8 bytes; empty when it is not UTF-8.
 std::vector<std::string_view> charactersOf(std::string_view text)
@@ -94,6 +97,7 @@ std::optional<Finding> weakPassphrase(const Chosen& chosen, const std::string& n
     const std::vector<std::string_view> characters = charactersOf(chosen.passphrase);
     if (characters.size() < kLeastPassphrase) return weak("The passphrase is shorter than 15 characters.");
     if (characters.size() > kMostPassphrase) return weak("The passphrase is longer than 256 characters.");
+    if (chosen.passphrase.find(kBadgeLine) != std::string::npos) return weak("The passphrase has more than one line.");
     // "aaaa", "abcabc": up to a third of it written over and over again.
     for (std::size_t length = 1; length <= characters.size() / 3; ++length)
         if (isRepeated(characters, length)) return weak("The passphrase is a few characters over and over again.");
@@ -133,20 +137,20 @@ Result<Actor> signIn(const Enrolled* person, std::string_view pin)
     return Actor(person->person);
 }
 
-Result<Signer> unlock(const Enrolled* person, std::string_view secret, Means means)
+Result<Signer> unlock(const Enrolled* person, std::string_view secret)
 {
+    const bool badge = secret.find(kBadgeLine) != std::string_view::npos;
     std::optional<SigningKey> key;
     if (person != nullptr && person->person.key) {
         const Secrets& secrets = person->secrets;
-        key = SigningKey::open(means == Means::Badge ? secrets.underBadge : secrets.underPassphrase, secret,
-                               *person->person.key);
+        key = SigningKey::open(badge ? secrets.underBadge : secrets.underPassphrase, secret, *person->person.key);
     } else {
         spendPinTry();
     }
     if (!key || !person->person.active)
         return refuse("sign_in.refused", "",
-                      means == Means::Badge ? "This badge and PIN do not open this person's key."
-                                            : "This passphrase does not open this person's key.",
+                      badge ? "This badge and PIN do not open this person's key."
+                            : "This passphrase does not open this person's key.",
                       "Try again. It is the passphrase, not the PIN, that signs. Whoever has lost it has a supervisor "
                       "let them choose anew.");
     return Signer(Actor(person->person), std::move(*key));
@@ -154,7 +158,7 @@ Result<Signer> unlock(const Enrolled* person, std::string_view secret, Means mea
 
 std::string badgeSecret(std::string_view code, std::string_view pin)
 {
-    return std::string(code) + '\n' + std::string(pin);
+    return std::string(code) + kBadgeLine + std::string(pin);
 }
 
 std::string newBadgeCode()
@@ -162,6 +166,17 @@ std::string newBadgeCode()
     std::string code = hex(randomBytes(16));
     std::transform(code.begin(), code.end(), code.begin(),
                    [](char c) { return c >= 'a' ? static_cast<char>(c - 'a' + 'A') : c; });
+    return code;
+}
+
+std::optional<std::string> badgeCodeFrom(std::string_view scanned)
+{
+    std::string code = trimmed(scanned);
+    if (code.size() != kBadgeDigits) return std::nullopt;
+    for (char& c : code) {
+        if (c >= 'a' && c <= 'f') c = static_cast<char>(c - 'a' + 'A');
+        if (!(c >= '0' && c <= '9') && !(c >= 'A' && c <= 'F')) return std::nullopt;
+    }
     return code;
 }
 
@@ -173,6 +188,21 @@ Result<std::string> underBadge(const Signer& signer, std::string_view code, std:
                       "Choose a longer one: with the badge it opens what you sign with.");
     if (auto weak = weakness(pin)) return *weak;
     return signer.sealedUnder(badgeSecret(code, pin), cost);
+}
+
+PersonId nextId(std::span<const PersonRecord> everybody)
+{
+    constexpr std::string_view kPrefix = "p-";
+    unsigned long most = 0;
+    for (const PersonRecord& person : everybody) {
+        const std::string& id = person.id.value;
+        unsigned long number = 0;
+        if (id.rfind(kPrefix, 0) != 0) continue;
+        const char* end = id.data() + id.size();
+        const auto read = std::from_chars(id.data() + kPrefix.size(), end, number);
+        if (read.ec == std::errc{} && read.ptr == end) most = std::max(most, number);
+    }
+    return {std::string(kPrefix) + std::to_string(most + 1)};
 }
 
 Result<PersonRecord> newPerson(PersonId id, std::string name, Role role)

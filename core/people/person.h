@@ -47,7 +47,6 @@ struct Enrolled {
 };
 
 class Signer;
-enum class Means : std::uint8_t { Passphrase, Badge };
 
 /// Somebody who has shown who they are. Can only be had by signing in, so a function that takes an Actor cannot be
 /// called in anybody's name.
@@ -60,7 +59,7 @@ public:
 private:
     explicit Actor(const PersonRecord& person) : m_id(person.id), m_name(person.name), m_role(person.role) {}
     friend Result<Actor> signIn(const Enrolled*, std::string_view);
-    friend Result<Signer> unlock(const Enrolled*, std::string_view, Means);
+    friend Result<Signer> unlock(const Enrolled*, std::string_view);
     PersonId m_id;
     std::string m_name;
     Role m_role;
@@ -83,7 +82,7 @@ public:
 
 private:
     Signer(Actor actor, SigningKey key) : m_actor(std::move(actor)), m_key(std::move(key)) {}
-    friend Result<Signer> unlock(const Enrolled*, std::string_view, Means);
+    friend Result<Signer> unlock(const Enrolled*, std::string_view);
     Actor m_actor;
     SigningKey m_key;
 };
@@ -93,14 +92,19 @@ private:
 [[nodiscard]] Result<Actor> signIn(const Enrolled* person, std::string_view pin);
 /// Opens the private key with a passphrase, or with what badgeSecret() makes of a badge and its PIN. As signIn for
 /// whoever is unknown, inactive or wrong; code sign_in.refused.
-[[nodiscard]] Result<Signer> unlock(const Enrolled* person, std::string_view secret, Means means = Means::Passphrase);
+[[nodiscard]] Result<Signer> unlock(const Enrolled* person, std::string_view secret);
+/// Code and PIN as one secret of two lines; a passphrase is always one line.
 [[nodiscard]] std::string badgeSecret(std::string_view code, std::string_view pin);
 /// The code of a new badge, 128 random bits in 32 capitals and digits, as it is printed and scanned.
 [[nodiscard]] std::string newBadgeCode();
+/// What was scanned or typed as the code of a badge, in capitals; nullopt when it is something else.
+[[nodiscard]] std::optional<std::string> badgeCodeFrom(std::string_view scanned);
 /// The signer's key under a badge and a PIN of six digits or more (person.weak_pin).
 [[nodiscard]] Result<std::string> underBadge(const Signer& signer, std::string_view code, std::string_view pin,
                                              PinCost cost);
 
+/// An id that nobody has had: "p-" and the next number.
+[[nodiscard]] PersonId nextId(std::span<const PersonRecord> everybody);
 /// A new person, who has chosen nothing yet; refuses an empty name (person.no_name).
 [[nodiscard]] Result<PersonRecord> newPerson(PersonId id, std::string name, Role role);
 /// What the person types themselves at first use, or when they choose anew.
@@ -109,7 +113,8 @@ struct Chosen {
 };
 /// Gives the person a new key, sealed under what they chose. Refuses a PIN that is not 4 to 64 characters, one repeated
 /// digit, a straight run like 1234 or one that is guessed first (person.weak_pin), and a passphrase shorter than 15
-/// characters, longer than 256, of one character repeated, or that is the PIN or the name over again
+/// characters, longer than 256, of one character repeated, or that is the PIN or the name over again or has
+/// more than one line
 /// (person.weak_passphrase). NIST SP 800-63B-4, 3.1.1.2 and 3.2.10 (from memory): length and a block list, no rules of
 /// composition.
 [[nodiscard]] Result<Enrolled> choose(PersonRecord person, const Chosen& chosen, PinCost cost);

@@ -19,6 +19,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/held_stops.h"
+#include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
 #include "core/run/attention.h"
 #include "core/run/words.h"
@@ -116,13 +117,10 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_remarks = new QLineEdit(this);
     m_remarks->setObjectName(QStringLiteral("remarks"));
     named(m_remarks, tr("Remarks"));
-    m_passphrase = new QLineEdit(this);
-    m_passphrase->setObjectName(QStringLiteral("passphrase"));
-    m_passphrase->setEchoMode(QLineEdit::Password);
-    named(m_passphrase, tr("Your passphrase"));
+    m_passphrase = new SecretLine(this);
     m_remarksLabel = new QLabel(tr("R&emarks, for whoever comes next"), this);
     m_remarksLabel->setBuddy(m_remarks);
-    m_passphraseLabel = new QLabel(tr("Your passphrase, to sign"), this);
+    m_passphraseLabel = new QLabel(tr("Passphrase, or scan your badge"), this);
     m_passphraseLabel->setBuddy(m_passphrase);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(sizes().gap);
@@ -166,7 +164,7 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
 {
     m_system = unitsOf(run);
     m_finding->clear();
-    m_passphrase->clear();
+    m_passphrase->forget();
     fill(run);
     const std::size_t open = run.openSteps().size();
     const bool may =
@@ -250,7 +248,7 @@ void ReviewCard::resizeEvent(QResizeEvent* event)
         for (QWidget* word : std::initializer_list<QWidget*>{m_title, m_remarksLabel, m_passphraseLabel, m_meaning})
             word->setVisible(!m_close);
         m_remarks->setPlaceholderText(m_close ? m_remarks->accessibleName() : QString());
-        m_passphrase->setPlaceholderText(m_close ? tr("Passphrase") : QString());
+        m_passphrase->setHint(m_close ? tr("Passphrase") : QString());
         m_sign->setText(m_close ? tr("&Sign") : tr("&Sign: done as it stands here"));
     });
 }
@@ -271,7 +269,7 @@ void ReviewCard::refuse(const Finding& finding)
 void ReviewCard::forgetTyped()
 {
     m_remarks->clear();
-    m_passphrase->clear();
+    m_passphrase->forget();
 }
 
 QWidget* ReviewCard::first() const
@@ -291,12 +289,12 @@ void ReviewCard::keyPressEvent(QKeyEvent* event)
 void ReviewCard::give()
 {
     if (!m_sign->isEnabled()) return;
-    if (m_passphrase->text().isEmpty()) {
+    const QString passphrase = m_passphrase->secret();
+    if (passphrase.isEmpty()) {
         m_passphrase->setFocus();
         return;
     }
-    const QString passphrase = m_passphrase->text();
-    m_passphrase->clear();
+    m_passphrase->forget();
     emit sign(run::SignOff{m_remarks->text().trimmed().toStdString()}, passphrase);
 }
 

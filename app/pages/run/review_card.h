@@ -15,6 +15,7 @@ namespace taut::app {
 
 class FindingStrip;
 class HeldStops;
+class SecretLine;
 
 /// The whole run to look through before it is signed: every step with its state, what was answered, by whom and when;
 /// the stops that are still held, each to be given up first; remarks; and the passphrase of the person who signs.
@@ -47,7 +48,8 @@ private:
     QLabel *m_title, *m_summary, *m_remarksLabel, *m_passphraseLabel, *m_meaning, *m_writing;
     bool m_close = false;  // little room for the steps
     QTableWidget* m_table;
-    QLineEdit *m_remarks, *m_passphrase;
+    QLineEdit* m_remarks;
+    SecretLine* m_passphrase;
     QPushButton* m_sign;
     HeldStops* m_held;
     FindingStrip* m_finding;

@@ -82,11 +82,8 @@ void RunPage::showPeople()
         actor = {QString::fromStdString(a->id().value), QString::fromStdString(a->name()), a->role()};
     m_view->setActor(actor);
     std::vector<PersonChoice> people;
-    if (const records::Reader* reader = m_session->reader())
-        if (const auto known = reader->people())
-            for (const people::PersonRecord& p : *known)
-                if (p.active)
-                    people.push_back({QString::fromStdString(p.id.value), QString::fromStdString(p.name), p.role});
+    for (const people::PersonRecord& p : m_session->people())
+        if (p.active) people.push_back({QString::fromStdString(p.id.value), QString::fromStdString(p.name), p.role});
     m_view->setPeople(std::move(people));
 }
 

@@ -274,6 +274,9 @@ std::string ChoicePanel::parentRun() const
 
 std::optional<QString> ChoicePanel::missing() const
 {
+    if (m_presses.empty() || m_jobs.empty() || m_substrates.empty())
+        return tr("This logbook knows no press, job or substrate yet: a supervisor takes their files in, on the page "
+                  "\"Shop\".");
     if (!sources()) return tr("Choose a press, a job, a substrate and a roll.");
     if (const QString typed = m_diameter->text().trimmed(); !typed.isEmpty())
         if (auto d = parseQuantity(typed.toStdString(), Kind::Length); !d) return words(d.error(), UnitSystem::Metric);

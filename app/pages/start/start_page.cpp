@@ -12,12 +12,7 @@ namespace taut::app {
 
 namespace {
 
-bool nobodyKnown(const Session& session)
-{
-    if (session.reader() == nullptr) return false;
-    const auto people = session.reader()->people();
-    return people && people->empty();
-}
+bool nobodyKnown(const Session& session) { return session.isOpen() && session.people().empty(); }
 
 }  // namespace
 
@@ -73,6 +68,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_trial, &TrialPanel::troubled, session, &Session::refused);
     connect(session, &Session::runChanged, this, &StartPage::endTrial);
     connect(session, &Session::opened, this, &StartPage::refill);
+    connect(session, &Session::shopChanged, this, &StartPage::refill);
     connect(session, &Session::actorChanged, this, &StartPage::showTop);
     connect(session, &Session::runChanged, this, &StartPage::refill);
     connect(session, &Session::withdrawalsChanged, this, &StartPage::showTop);
@@ -172,7 +168,7 @@ QString StartPage::whyNot() const
     if (onTrial()) return tr("What is shown is a trial: go back to the real roll first.");
     if (!m_session->isOpen()) return tr("The logbook is not open yet.");
     if (!m_session->actor() && nobodyKnown(*m_session))
-        return tr("This logbook knows nobody yet. In this version people come with the demo shop: start with --demo.");
+        return tr("This logbook knows nobody yet: its first supervisor is enrolled first.");
     if (!m_session->actor()) return tr("Sign in first: a run belongs to somebody.");
     if (!people::may(m_session->actor()->role(), people::Act::AnswerStep))
         return tr("Your role does not begin runs here; practise on the practice press.");

@@ -98,8 +98,35 @@ TEST_CASE("a badge signs with its PIN")
     shop.enrol();
     const std::string code = people::newBadgeCode();
     REQUIRE(shop.writer->giveBadge(*shop.signer("p-2"), code, "402917", PinCost::Least));
-    const auto signer = shop.writer->unlock("p-2", people::badgeSecret(code, "402917"), people::Means::Badge);
+    const auto signer = shop.writer->unlock("p-2", people::badgeSecret(code, "402917"));
     REQUIRE(signer);
     CHECK(signer->key() == *shop.writer->reader().people()->back().key);
-    CHECK_FALSE(shop.writer->unlock("p-2", people::badgeSecret(code, "402918"), people::Means::Badge));
+    CHECK_FALSE(shop.writer->unlock("p-2", people::badgeSecret(code, "402918")));
+}
+
+TEST_CASE("whoever looks after people sees how every door stands, and nothing that opens it")
+{
+    Shop shop;
+    shop.enrol();
+    Writer& writer = *shop.writer;
+    const auto matteo = shop.signer("p-1");
+    const people::PersonRecord ada = people::newPerson({"p-3"}, "Ada Sund", people::Role::Operator).value();
+    const std::string code = writer.invite(ada, *matteo).value();
+    REQUIRE(writer.giveBadge(*matteo, people::newBadgeCode(), "402917", PinCost::Least));
+    CHECK_FALSE(writer.signIn("p-2", "0000"));
+    const auto doors = writer.doors().value();
+    REQUIRE(doors.size() >= 3);
+    const auto of = [&](const char* id) {
+        for (const DoorState& door : doors)
+            if (door.person.value == id) return door;
+        FAIL("no door of " << id);
+        return DoorState{};
+    };
+    CHECK(of("p-1").badge);
+    CHECK(of("p-1").chosen);
+    CHECK_FALSE(of("p-1").invited);
+    CHECK(of("p-2").door.failures == 1);
+    CHECK_FALSE(of("p-2").badge);
+    CHECK(of("p-3").invited);
+    CHECK_FALSE(of("p-3").chosen);
 }

@@ -70,6 +70,13 @@ TEST_CASE("what is no logbook is refused by name and left as it was")
     CHECK(std::distance(fs::directory_iterator(folder.path), fs::directory_iterator()) == 4);
     CHECK(openReader(folder / "none").error().code == "logbook.missing");
     CHECK(verify(folder / "none", {}).error().code == "logbook.missing");
+    // Whoever only wants to open one makes none by a slip of the keys.
+    const SystemClock clock;
+    RandomIds ids;
+    Writer::Options opening;
+    opening.create = false;
+    CHECK(Writer::open(folder / "typo" / "shop.logbook", clock, ids, opening).error().code == "logbook.missing");
+    CHECK_FALSE(fs::exists(folder / "typo"));
     CHECK(verify(folder / "other.db", {}).error().code == "logbook.not_a_logbook");
 }
 

@@ -67,10 +67,9 @@ TEST_CASE("a badge opens the key only with its PIN, and a PIN of six digits at l
     CHECK(underBadge(*odd.signer, code, "48215", PinCost::Least).error().code == "person.weak_pin");
     CHECK(underBadge(*odd.signer, code, "123456", PinCost::Least).error().code == "person.weak_pin");
     odd.enrolled.secrets.underBadge = underBadge(*odd.signer, code, "402917", PinCost::Least).value();
-    CHECK(unlock(&odd.enrolled, badgeSecret(code, "402917"), Means::Badge));
-    CHECK_FALSE(unlock(&odd.enrolled, badgeSecret(code, "402918"), Means::Badge));
-    CHECK_FALSE(unlock(&odd.enrolled, badgeSecret(newBadgeCode(), "402917"), Means::Badge));
-    CHECK_FALSE(unlock(&odd.enrolled, badgeSecret(code, "402917")));  // not as a passphrase
+    CHECK(unlock(&odd.enrolled, badgeSecret(code, "402917")));
+    CHECK_FALSE(unlock(&odd.enrolled, badgeSecret(code, "402918")));
+    CHECK_FALSE(unlock(&odd.enrolled, badgeSecret(newBadgeCode(), "402917")));
 }
 
 // NIST SP 800-63B-4, 3.2.2 and 3.2.10 (from memory): waits may grow, ten failures in a row at most.
@@ -95,4 +94,32 @@ TEST_CASE("wrong tries cost growing waits and shut the door at the tenth")
     // A clock set back by years keeps nobody out for years.
     const Door waiting = afterFailure(Door{4, 0}, now);
     CHECK_FALSE(closedDoor(waiting, now - 86'400'000));
+}
+
+TEST_CASE("a scanned badge is told from a passphrase, in capitals or small letters")
+{
+    const std::string code = newBadgeCode();
+    CHECK(badgeCodeFrom(code) == code);
+    std::string small = code;
+    for (char& c : small) c = static_cast<char>(std::tolower(c));
+    CHECK(badgeCodeFrom(" " + small + "\r\n") == code);
+    CHECK_FALSE(badgeCodeFrom(code.substr(1)));
+    CHECK_FALSE(badgeCodeFrom("nine slow barges at dusk and day"));
+    CHECK_FALSE(badgeCodeFrom(""));
+}
+
+TEST_CASE("the next id is one that nobody has had")
+{
+    std::vector<PersonRecord> people;
+    CHECK(nextId(people).value == "p-1");
+    for (const char* id : {"p-2", "p-11", "old-99", "p-7x", "p-"})
+        people.push_back({{id}, id, Role::Operator, true, {}});
+    CHECK(nextId(people).value == "p-12");
+}
+
+TEST_CASE("a passphrase has one line, so that it is never taken for a badge and its PIN")
+{
+    const PersonRecord ada = newPerson({"p-3"}, "Ada Sund", Role::Operator).value();
+    CHECK(choose(ada, {"4821", "four grey\nherons wait here"}, PinCost::Least).error().code ==
+          "person.weak_passphrase");
 }

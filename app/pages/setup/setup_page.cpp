@@ -1,0 +1,344 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/setup/setup_page.h"
+
+#include <algorithm>
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QSettings>
+#include <QVBoxLayout>
+
+#include "app/pages/setup/once_card.h"
+#include "app/text/names.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/row_list.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+namespace {
+
+using Question = AskPanel::Question;
+using Field = AskPanel::Field;
+
+constexpr int kIdleChoices[] = {2, 5, 10, 20, 60};
+constexpr int kIdleUsual = 10;
+
+QSettings settings() { return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb")); }
+
+Field roleField()
+{
+    Field field{SetupPage::tr("Role"), {}, true, {}, false};
+    for (const people::Role role :
+         {people::Role::Operator, people::Role::Supervisor, people::Role::Trainer, people::Role::Trainee})
+        field.options.emplace_back(QString::fromLatin1(people::roleWord(role)), roleText(role));
+    return field;
+}
+
+/// How somebody stands: whether they can sign, and what keeps them out.
+QString standingOf(const people::PersonRecord& person, const logbook::DoorState* door)
+{
+    if (!person.active) return SetupPage::tr("out of service");
+    if (!door || (!door->chosen && !door->invited)) return SetupPage::tr("cannot sign in");
+    if (door->door.failures >= people::kTriesBeforeShut)
+        return SetupPage::tr("shut out after %1 wrong tries").arg(door->door.failures);
+    if (!door->chosen) return SetupPage::tr("has not chosen PIN and passphrase yet");
+    QStringList parts{door->badge ? SetupPage::tr("signs with passphrase or badge")
+                                  : SetupPage::tr("signs with a passphrase")};
+    if (door->door.failures > 0) parts << SetupPage::tr("wrong tries just now: %1").arg(door->door.failures);
+    return parts.join(QStringLiteral(", "));
+}
+
+const logbook::DoorState* doorOf(const Session& session, const people::PersonId& id)
+{
+    for (const logbook::DoorState& door : session.doors())
+        if (door.person == id) return &door;
+    return nullptr;
+}
+
+}  // namespace
+
+SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
+{
+    auto* halves = new QHBoxLayout(this);
+    halves->setContentsMargins(9, 4, 9, 4);
+    halves->addWidget(buildLeft(), 2);
+    halves->addSpacing(sizes().gap);
+    m_right = new QStackedWidget(this);
+    m_person = buildPerson();
+    m_ask = new AskPanel(m_right);
+    m_once = new OnceCard(m_right);
+    for (QWidget* w : std::initializer_list<QWidget*>{m_person, m_ask, m_once}) m_right->addWidget(w);
+    halves->addWidget(m_right, 3);
+
+    connect(m_list, &QListWidget::currentItemChanged, this, [this] {
+        backToPerson();
+        settle();
+    });
+    connect(m_ask, &AskPanel::cancelled, this, &SetupPage::backToPerson);
+    connect(m_ask, &AskPanel::given, this,
+            [this](const QStringList& values, const QString&, const QString& secret) { m_given(values, secret); });
+    connect(m_once, &OnceCard::done, this, &SetupPage::backToPerson);
+    connect(session, &Session::busyChanged, this, [this](bool busy) {
+        m_ask->setBusy(busy);
+        settle();
+    });
+    connect(session, &Session::opened, this, &SetupPage::refill);
+    connect(session, &Session::shopChanged, this, [this] {
+        backToPerson();
+        refill();
+    });
+    connect(session, &Session::actorChanged, this, [this] {
+        backToPerson();
+        refill();
+        // One's own line first: the badge is made there.
+        if (m_session->actor()) m_list->choose(QString::fromStdString(m_session->actor()->id().value));
+    });
+    connect(session, &Session::refused, this, [this](const Finding& finding) {
+        if (isVisible() && m_right->currentWidget() == m_ask) m_ask->refuse(finding, UnitSystem::Metric);
+    });
+    connect(session, &Session::invited, this, [this](const QString& name, const QString& code) {
+        m_once->showCode(name, code);
+        m_right->setCurrentWidget(m_once);
+        m_once->first()->setFocus();
+    });
+    connect(session, &Session::badgeMade, this, [this](const QString& code) {
+        m_once->showBadge(m_session->actor() ? dataText(m_session->actor()->name()) : QString(), code);
+        m_right->setCurrentWidget(m_once);
+        m_once->first()->setFocus();
+    });
+    settle();
+}
+
+QWidget* SetupPage::buildLeft()
+{
+    auto* box = new QWidget(this);
+    auto* left = new QVBoxLayout(box);
+    left->setContentsMargins(0, 0, 0, 0);
+    left->addWidget(wrapped(tr("Who works here"), "head", box));
+    m_list = new RowList(box);
+    m_list->setAccessibleName(tr("People"));
+    left->addWidget(m_list, 1);
+    m_enrol = worded(tr("Enrol somebody"), "", box);
+    m_take = worded(tr("Take in a press, job, substrate or procedure\u2026"), "", box);
+    for (QPushButton* button : {m_enrol, m_take}) {
+        button->setMinimumHeight(sizes().control);
+        left->addWidget(button);
+    }
+    auto* row = new QHBoxLayout;
+    auto* label = new QLabel(tr("This PC locks itself after"), box);
+    m_idle = new PickList(box);
+    named(m_idle, tr("This PC locks itself after"));
+    label->setBuddy(m_idle);
+    const int kept = settings().value(QStringLiteral("idle_minutes"), kIdleUsual).toInt();
+    for (const int minutes : kIdleChoices) m_idle->addItem(tr("%1 minutes").arg(minutes), minutes);
+    const int at = m_idle->findData(kept);
+    m_idle->setCurrentIndex(at >= 0 ? at : m_idle->findData(kIdleUsual));
+    row->addWidget(label);
+    row->addWidget(m_idle, 1);
+    left->addLayout(row);
+    connect(m_enrol, &QPushButton::clicked, this, &SetupPage::enrol);
+    connect(m_take, &QPushButton::clicked, this, &SetupPage::takeIn);
+    connect(m_idle, &QComboBox::activated, this, [this] {
+        settings().setValue(QStringLiteral("idle_minutes"), idleMinutes());
+        emit idleChosen(idleMinutes());
+    });
+    return box;
+}
+
+QWidget* SetupPage::buildPerson()
+{
+    auto* card = new QWidget(this);
+    auto* layout = new QVBoxLayout(card);
+    layout->setContentsMargins(20, 10, 20, 10);
+    layout->setSpacing(sizes().gap);
+    m_name = wrapped({}, "longSay", card);
+    m_standing = wrapped({}, "", card);
+    m_whyNot = wrapped({}, "strong", card);
+    m_invite = worded(tr("Give a new first-use code"), "answer", card);
+    m_role = worded(tr("Change the role"), "answer", card);
+    m_service = worded({}, "answer", card);
+    m_badge = worded(tr("Make me a badge"), "answer", card);
+    layout->addWidget(m_name);
+    layout->addWidget(m_standing);
+    layout->addWidget(m_whyNot);
+    layout->addStretch(1);
+    for (QPushButton* button : {m_invite, m_role, m_service, m_badge}) layout->addWidget(button);
+    connect(m_invite, &QPushButton::clicked, this, &SetupPage::inviteAgain);
+    connect(m_role, &QPushButton::clicked, this, &SetupPage::changeRole);
+    connect(m_service, &QPushButton::clicked, this, &SetupPage::changeService);
+    connect(m_badge, &QPushButton::clicked, this, &SetupPage::makeBadge);
+    return card;
+}
+
+int SetupPage::idleMinutes() const { return m_idle->currentData().toInt(); }
+
+void SetupPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    refill();
+}
+
+void SetupPage::refill()
+{
+    const QString before = m_list->chosen();
+    {
+        const QSignalBlocker quiet(m_list);
+        m_list->clear();
+        for (const people::PersonRecord& person : m_session->people())
+            m_list->add({QString::fromStdString(person.id.value), dataText(person.name), roleText(person.role),
+                         standingOf(person, doorOf(*m_session, person.id)), MarkShape::None});
+        if (!m_list->choose(before)) m_list->choose(m_list->first());
+    }
+    settle();
+}
+
+const people::PersonRecord* SetupPage::chosen() const
+{
+    const std::string id = m_list->chosen().toStdString();
+    for (const people::PersonRecord& person : m_session->people())
+        if (person.id.value == id) return &person;
+    return nullptr;
+}
+
+bool SetupPage::supervises() const
+{
+    return m_session->actor() && people::may(m_session->actor()->role(), people::Act::EditPeople);
+}
+
+void SetupPage::settle()
+{
+    const people::PersonRecord* person = chosen();
+    const bool free = !m_session->busy(), supervisor = free && supervises();
+    const bool self = person && m_session->actor() && m_session->actor()->id() == person->id;
+    m_enrol->setEnabled(supervisor);
+    m_take->setEnabled(free && m_session->actor() && people::may(m_session->actor()->role(), people::Act::EditInputs));
+    m_idle->setEnabled(supervises());
+    m_invite->setEnabled(supervisor && person && !self);
+    m_role->setEnabled(supervisor && person);
+    m_service->setEnabled(supervisor && person && !self);
+    m_badge->setEnabled(free && self);
+    m_whyNot->setText(!m_session->actor() ? tr("Sign in to change something here.")
+                      : supervises()      ? QString()
+                                          : tr("A supervisor changes roles and lets people choose anew."));
+    m_whyNot->setVisible(!m_whyNot->text().isEmpty());
+    if (!person) {
+        m_name->clear();
+        m_standing->clear();
+        return;
+    }
+    m_name->setText(tr("%1, %2").arg(dataText(person->name), roleText(person->role)));
+    m_standing->setText(
+        tr("%1 \u00B7 %2").arg(dataText(person->id.value), standingOf(*person, doorOf(*m_session, person->id))));
+    m_service->setText(person->active ? tr("Take out of service") : tr("Back into service"));
+    m_service->setAccessibleName(m_service->text());
+}
+
+void SetupPage::backToPerson()
+{
+    m_given = {};
+    m_once->forget();
+    m_right->setCurrentWidget(m_person);
+}
+
+void SetupPage::ask(const Question& question, Given given)
+{
+    m_given = std::move(given);
+    m_ask->ask(question);
+    m_right->setCurrentWidget(m_ask);
+    m_ask->first()->setFocus();
+}
+
+void SetupPage::enrol()
+{
+    Question q;
+    q.title = tr("Enrol somebody");
+    q.text = tr("They get a code, with which they choose a PIN and a passphrase that nobody else knows. The name and "
+                "the number stay theirs for ever.");
+    q.fields = {{tr("Name"), {}, true, tr("as the crew knows them"), false}, roleField()};
+    q.secret = Question::Secret::Passphrase;
+    q.accept = tr("Enrol them");
+    ask(q, [this](const QStringList& values, const QString& secret) {
+        m_session->enrol(values[0], *people::roleFrom(values[1].toStdString()), secret);
+    });
+}
+
+void SetupPage::inviteAgain()
+{
+    const people::PersonRecord* person = chosen();
+    if (!person) return;
+    Question q;
+    q.title = tr("A new first-use code for %1").arg(dataText(person->name));
+    q.text = tr("For whoever was shut out, or forgot. What they chose before no longer works; what they signed stays "
+                "theirs.");
+    q.secret = Question::Secret::Passphrase;
+    q.accept = tr("Give a new code");
+    ask(q, [this, id = QString::fromStdString(person->id.value)](const QStringList&, const QString& secret) {
+        m_session->inviteAgain(id, secret);
+    });
+}
+
+void SetupPage::changeRole()
+{
+    const people::PersonRecord* person = chosen();
+    if (!person) return;
+    Question q;
+    q.title = tr("Another role for %1").arg(dataText(person->name));
+    q.fields = {roleField()};
+    q.secret = Question::Secret::Passphrase;
+    q.accept = tr("Change the role");
+    ask(q, [this, changed = *person](const QStringList& values, const QString& secret) mutable {
+        changed.role = *people::roleFrom(values[0].toStdString());
+        m_session->changePerson(changed, secret);
+    });
+}
+
+void SetupPage::changeService()
+{
+    const people::PersonRecord* person = chosen();
+    if (!person) return;
+    Question q;
+    q.title = person->active ? tr("Take %1 out of service").arg(dataText(person->name))
+                             : tr("Take %1 back into service").arg(dataText(person->name));
+    q.text = person->active ? tr("They can no longer sign in. Nothing that they signed goes away, and their number is "
+                                 "never given to anybody else.")
+                            : QString();
+    q.secret = Question::Secret::Passphrase;
+    q.accept = m_service->text();
+    ask(q, [this, changed = *person](const QStringList&, const QString& secret) mutable {
+        changed.active = !changed.active;
+        m_session->changePerson(changed, secret);
+    });
+}
+
+void SetupPage::makeBadge()
+{
+    Question q;
+    q.title = tr("A badge to sign with");
+    q.text =
+        tr("Its code is printed once. It opens your key together with a PIN of its own, of six digits or more: the "
+           "badge alone is worth nothing to a finder.");
+    q.fields = {{tr("PIN of the badge"), {}, true, tr("six digits or more"), true},
+                {tr("PIN of the badge, once more"), {}, true, {}, true}};
+    q.secret = Question::Secret::Passphrase;
+    q.accept = tr("Make the badge");
+    ask(q, [this](const QStringList& values, const QString& secret) {
+        if (values[0] != values[1])
+            m_ask->refuseField(1, refuse("choose.differ", {}, "The two PINs are not the same.", "Type it once more."),
+                               UnitSystem::Metric);
+        else
+            m_session->giveBadge(secret, values[0]);
+    });
+}
+
+void SetupPage::takeIn()
+{
+    std::vector<std::filesystem::path> files;
+    for (const QString& file :
+         QFileDialog::getOpenFileNames(this, tr("Take in what a run is begun from"), {}, tr("TOML files (*.toml)")))
+        files.emplace_back(file.toStdString());
+    if (!files.empty()) m_session->takeIn(files);
+}
+
+}  // namespace taut::app

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <utility>
+
+#include <QThread>
+
+#include "app/sessions/session.h"
+#include "core/base/clock.h"
+#include "core/base/id_source.h"
+
+namespace taut::app {
+
+inline constexpr const char* kDefinitionKinds[] = {"press", "job", "substrate", "procedure"};
+
+/// What only the session's own thread touches, and what only the window's thread sees. Between them go values.
+struct Session::Impl {
+    // The session's thread.
+    struct Alive {
+        SystemClock clock;
+        RandomIds ids;
+        std::unique_ptr<logbook::Writer> writer;
+        std::optional<people::Actor> actor;
+        std::optional<logbook::OpenRun> run;
+    };
+    /// What the window may look at after a call: copied whole, on the window's thread.
+    struct Seen {
+        bool open = false;
+        std::optional<people::Actor> actor;
+        std::shared_ptr<const run::Run> run;
+        std::vector<std::string> openRuns;
+        std::vector<records::Withdrawal> withdrawals;
+        std::map<std::string, std::vector<logbook::Definition>> definitions;
+        std::vector<people::PersonRecord> people;
+        std::vector<logbook::DoorState> doors;
+    };
+    /// How a call ended: at most one refusal, and what to say besides.
+    struct Outcome {
+        std::optional<Finding> refusal;
+        bool opened = false, actorChanged = false, runChanged = false, withdrawalsChanged = false, shopChanged = false;
+        std::optional<std::uint64_t> sealed;
+        std::optional<std::pair<std::string, std::string>> invited;  ///< name, code
+        std::optional<std::string> badge;
+    };
+    using Call = std::function<Outcome(Alive&)>;
+
+    Session* session;
+    QThread thread;
+    QObject* there = nullptr;  ///< lives on the thread; calls are posted to it
+    Alive alive;
+    Seen seen;
+    std::unique_ptr<records::Reader> reader;
+    int running = 0;
+
+    explicit Impl(Session* owner) : session(owner)
+    {
+        there = new QObject;
+        there->moveToThread(&thread);
+        QObject::connect(&thread, &QThread::finished, there, &QObject::deleteLater);
+        thread.start();
+    }
+    ~Impl()
+    {
+        thread.quit();
+        thread.wait();
+    }
+
+    [[nodiscard]] Seen look() const
+    {
+        Seen now;
+        now.open = alive.writer != nullptr;
+        now.actor = alive.actor;
+        if (alive.run) now.run = std::make_shared<const run::Run>(alive.run->run());
+        if (!alive.writer) return now;
+        if (auto runs = logbook::OpenRun::openRuns(*alive.writer)) now.openRuns = *std::move(runs);
+        if (auto withdrawn = alive.writer->reader().withdrawals()) now.withdrawals = *std::move(withdrawn);
+        if (auto people = alive.writer->reader().people()) now.people = *std::move(people);
+        if (auto doors = alive.writer->doors()) now.doors = *std::move(doors);
+        for (const char* what : kDefinitionKinds)
+            if (auto definitions = alive.writer->definitions(what)) now.definitions[what] = *std::move(definitions);
+        return now;
+    }
+
+    /// Does the call on the session's thread, one after the other, and tells the window when its result is on disk.
+    void post(Call call)
+    {
+        if (running++ == 0) emit session->busyChanged(true);
+        QMetaObject::invokeMethod(there, [this, call = std::move(call)] {
+            Outcome outcome = call(alive);
+            Seen now = look();
+            QMetaObject::invokeMethod(
+                session, [this, outcome = std::move(outcome), now = std::move(now)]() mutable { arrive(outcome, now); },
+                Qt::QueuedConnection);
+        });
+    }
+
+    void arrive(const Outcome& outcome, Seen& now)
+    {
+        seen = std::move(now);
+        if (outcome.opened && seen.open && !reader)
+            if (auto own = logbook::openReader(session->options().logbook)) reader = *std::move(own);
+        if (--running == 0) emit session->busyChanged(false);
+        if (outcome.opened) emit session->opened();
+        if (outcome.shopChanged) emit session->shopChanged();
+        if (outcome.actorChanged) emit session->actorChanged();
+        if (outcome.withdrawalsChanged) emit session->withdrawalsChanged();
+        if (outcome.runChanged) emit session->runChanged();
+        if (outcome.sealed) emit session->sealed(*outcome.sealed);
+        if (outcome.invited)
+            emit session->invited(QString::fromStdString(outcome.invited->first),
+                                  QString::fromStdString(outcome.invited->second));
+        if (outcome.badge) emit session->badgeMade(QString::fromStdString(*outcome.badge));
+        if (outcome.refusal) emit session->refused(*outcome.refusal);
+    }
+
+    [[nodiscard]] static Outcome refusedWith(Finding why)
+    {
+        Outcome outcome;
+        outcome.refusal = std::move(why);
+        return outcome;
+    }
+    /// One command to the open run: what every screen asks for, with or without a second person.
+    [[nodiscard]] static Outcome carriedOut(Alive& a, const run::Command& command)
+    {
+        if (auto done = a.run->perform(command, *a.actor); !done) return refusedWith(done.error());
+        Outcome outcome;
+        // Whoever a run was handed to is the one who sits here now.
+        if (const auto* over = std::get_if<run::HandOver>(&command)) {
+            a.actor = over->to;
+            outcome.actorChanged = true;
+        }
+        outcome.runChanged = true;
+        outcome.withdrawalsChanged =
+            std::holds_alternative<run::Withdraw>(command) || std::holds_alternative<run::Return>(command);
+        return outcome;
+    }
+    /// Withdrawing and giving back write into every open run of the press: the one open here looks again.
+    [[nodiscard]] static Outcome afterPressChanged(Alive& a)
+    {
+        Outcome outcome;
+        outcome.withdrawalsChanged = true;
+        if (a.run) {
+            if (auto fresh = a.run->refresh(); !fresh) return refusedWith(fresh.error());
+            outcome.runChanged = true;
+        }
+        return outcome;
+    }
+    /// What needs the signature of whoever is signed in: their key is open for this call only.
+    template <class Do>
+    [[nodiscard]] static Outcome signedBy(Alive& a, const std::string& secret, const Do& act)
+    {
+        if (auto why = notReady(a, false)) return refusedWith(*why);
+        const auto self = a.writer->unlock(a.actor->id().value, secret);
+        if (!self) return refusedWith(self.error());
+        return act(*self);
+    }
+    /// What must hold before most calls; nullopt when it does.
+    [[nodiscard]] static std::optional<Finding> notReady(const Alive& a, bool needsRun)
+    {
+        if (!a.writer)
+            return refuse("session.no_logbook", {}, "No logbook is open.", "Open one, or start the program again.");
+        if (!a.actor)
+            return refuse("session.not_signed_in", {}, "Nobody is signed in.", "Choose your name and type your PIN.");
+        if (needsRun && !a.run)
+            return refuse("session.no_run", {}, "No run is open here.", "Begin one, or go on with an open one.");
+        return std::nullopt;
+    }
+};
+
+}  // namespace taut::app
