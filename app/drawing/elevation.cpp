@@ -42,10 +42,11 @@ struct Margins {
     double side, top, bottom;
 };
 /// Above: station numbers. Below: the names of the rolls, the bracket with its word, one line of caption.
-Margins marginsOf(const Look& look)
+Margins marginsOf(const ElevationView& view, const Look& look)
 {
     const double line = QFontMetricsF(scaled(look.font, 0.86)).height();
-    return {10 * look.unit, line + 12 * look.unit, 3 * line + 16 * look.unit};
+    const double below = view.nobodyThere ? line + 6 * look.unit : 3 * line + 16 * look.unit;
+    return {10 * look.unit, line + 12 * look.unit, below};
 }
 
 QString drawnWord(const char* english) { return QCoreApplication::translate("drawing", english); }
@@ -257,6 +258,7 @@ ElevationView elevationOf(const report::Elevation& elevation)
         if (kind == "print") view.stations[id] = ++number;
     }
     view.lit = elevation.lit;
+    view.nobodyThere = elevation.lit.empty();
     view.threaded = {{"", ""}};
     view.sidePathsThreaded = true;
     return view;
@@ -278,7 +280,7 @@ ElevationView elevationOf(const inputs::Press& press, std::optional<Length> roll
 ElevationScale elevationScale(const ElevationView& view, const QRectF& box, const Look& look)
 {
     const Bounds b = boundsOf(view);
-    const Margins m = marginsOf(look);
+    const Margins m = marginsOf(view, look);
     const double width = std::max(box.width() - 2 * m.side, 1.0);
     const double height = std::max(box.height() - m.top - m.bottom, 1.0);
     ElevationScale scale;
@@ -302,7 +304,7 @@ QPolygonF webLine(const physics::WebPath& path, const ElevationScale& scale)
 double elevationHeight(const ElevationView& view, double width, const Look& look)
 {
     const Bounds b = boundsOf(view);
-    const Margins m = marginsOf(look);
+    const Margins m = marginsOf(view, look);
     return (width - 2 * m.side) / b.width() * b.height() + m.top + m.bottom;
 }
 

@@ -33,6 +33,7 @@ struct ElevationView {
     std::string spliceAfter;                   ///< the table lies on the span after this roller; "" = unknown
     std::vector<Stretch> threaded;             ///< of the main path; everything else is dashed
     bool sidePathsThreaded = false;
+    bool nobodyThere = false;  ///< nothing is ever lit: no room is kept below for where one stands
 };
 /// As the report carries it: everything threaded.
 [[nodiscard]] ElevationView elevationOf(const report::Elevation& elevation);

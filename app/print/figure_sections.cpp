@@ -15,7 +15,8 @@ namespace taut::app::print {
 namespace {
 
 constexpr double kChartHeight = 36;      // mm
-constexpr double kElevationHeight = 38;  // mm at most
+constexpr double kElevationHeight = 54;  // mm at most
+constexpr double kElevationLeast = 45;   // mm however short room is: lower, nobody can follow the web through it
 constexpr double kTightShare = 0.6;      // of its height that a drawing keeps when room is short
 
 double roomFor(const Type& type, double millimetres)
@@ -29,7 +30,8 @@ std::vector<Strip> strips(Type& type, const report::Elevation& elevation, double
 {
     const ElevationView view = elevationOf(elevation);
     const Look look = type.look(kSmall);
-    const double height = std::min(elevationHeight(view, width, look), roomFor(type, kElevationHeight));
+    const double room = std::max(roomFor(type, kElevationHeight), type.mm(kElevationLeast));
+    const double height = std::min(elevationHeight(view, width, look), room);
     Strip strip;
     strip.height = height;
     strip.draw = [=](QPainter& painter, QPointF at) {

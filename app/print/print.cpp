@@ -18,10 +18,14 @@ namespace taut::app::print {
 
 namespace {
 
-constexpr int kResolution = 1200;    // dots per inch: whole dots are fine enough for every rule
-constexpr double kHeadGap = 2.0;     // mm below the head of a page
-constexpr double kSectionGap = 2.4;  // mm between sections
-constexpr double kFootHeight = 9.0;  // mm
+constexpr int kResolution = 1200;             // dots per inch: whole dots are fine enough for every rule
+constexpr double kHeadGap = 2.0;              // mm below the head of a page
+constexpr double kSectionGap = 2.4;           // mm between sections, where there is room
+constexpr double kTightGap = 1.3;             // mm where there is none
+constexpr double kFootHeight = 9.0;           // mm
+constexpr QMarginsF kMargins(14, 10, 12, 9);  // mm, the left one is for filing
+
+double sectionGap(const Type& type) { return kSectionGap - type.tightness() * (kSectionGap - kTightGap); }
 
 /// One row of sections beside each other, being filled.
 class BandBuilder {
@@ -47,7 +51,7 @@ public:
                     return print::strips(m_type, one, stack.width);
             },
             section);
-        if (!stack.strips.empty() && m_columns) stack.strips.push_back(space(m_type, kSectionGap));
+        if (!stack.strips.empty() && m_columns) stack.strips.push_back(space(m_type, sectionGap(m_type)));
         for (Strip& strip : strips) stack.strips.push_back(std::move(strip));
         if (!m_columns) close();
     }
@@ -106,10 +110,33 @@ bool setUpFits(const std::vector<Band>& bands, const std::vector<Page>& pages)
 
 /// What stands above and below every page.
 struct Frame {
-    SetText title, subtitle, again, draft;
-    double firstHead = 0, nextHead = 0;
+    SetText title, subtitle, again;
+    std::vector<Strip> bands;  ///< what nobody may overlook, across the whole head
+    double bandsHeight = 0, firstHead = 0, nextHead = 0;
     QString run, anchor;
 };
+
+/// Large words in a frame across the page; `grave` is white on black: told by size, place and shape, not by colour.
+Strip bandStrip(Type& type, const QString& said, double width, bool grave)
+{
+    const double inset = type.mm(3), above = type.mm(grave ? 1.4 : 0.8), below = type.mm(1.6);
+    const SetText text = type.set(said, type.font(grave ? kTitle : kHead, true), width - 2 * inset);
+    if (text.width > width - 2 * inset + 1) type.tooLarge(said);
+    const QPen rule = type.rule(0.6);
+    const double height = text.height + 2 * above;
+    Strip strip;
+    strip.name = said;
+    strip.height = height + below;
+    strip.draw = [=](QPainter& painter, QPointF at) {
+        painter.setPen(rule);
+        painter.setBrush(grave ? QBrush(Qt::black) : QBrush(Qt::NoBrush));
+        const double half = rule.widthF() / 2;
+        painter.drawRect(QRectF(at.x() + half, at.y() + half, width - 2 * half, height - 2 * half));
+        painter.setPen(grave ? Qt::white : Qt::black);
+        text.draw(painter, at + QPointF(inset, above));
+    };
+    return strip;
+}
 
 Frame frameOf(Type& type, const report::Report& report, double width)
 {
@@ -118,10 +145,12 @@ Frame frameOf(Type& type, const report::Report& report, double width)
     frame.title = type.set(title, type.font(kTitle, true), width);
     frame.subtitle = type.set(words(report.subtitle, report.units), type.font(kBody), width);
     frame.again = type.set(title, type.font(kBody, true), width);
-    if (!report.draft.empty()) frame.draft = type.set(words(report.draft, report.units), type.font(kHead, true), width);
-    frame.firstHead = frame.draft.height + frame.title.height + frame.subtitle.height + type.mm(kHeadGap);
-    frame.nextHead = frame.draft.height + frame.again.height + type.mm(kHeadGap);
-    if (std::max({frame.title.width, frame.subtitle.width, frame.draft.width}) > width + 1) type.tooLarge(title);
+    if (!report.banner.empty()) frame.bands.push_back(bandStrip(type, words(report.banner, report.units), width, true));
+    if (!report.draft.empty()) frame.bands.push_back(bandStrip(type, words(report.draft, report.units), width, false));
+    for (const Strip& band : frame.bands) frame.bandsHeight += band.height;
+    frame.firstHead = frame.bandsHeight + frame.title.height + frame.subtitle.height + type.mm(kHeadGap);
+    frame.nextHead = frame.bandsHeight + frame.again.height + type.mm(kHeadGap);
+    if (std::max(frame.title.width, frame.subtitle.width) > width + 1) type.tooLarge(title);
     frame.run = report.runId.empty() ? QCoreApplication::translate("print", "blank sheet")
                                      : QCoreApplication::translate("print", "run %1").arg(dataText(report.runId));
     frame.anchor = report.anchor          ? dataText(seal::anchorText(*report.anchor))
@@ -134,8 +163,14 @@ void drawFrame(QPainter& painter, Type& type, const Frame& frame, QSizeF page, i
 {
     const QPen rule = type.rule(0.4);
     // What makes it no record stands first, on every page: a page may be torn off.
-    const double headTop = frame.draft.height;
-    if (headTop > 0) frame.draft.draw(painter, {0, 0});
+    const double headTop = frame.bandsHeight;
+    double bandTop = 0;
+    for (const Strip& band : frame.bands) {
+        painter.save();
+        band.draw(painter, {0, bandTop});
+        painter.restore();
+        bandTop += band.height;
+    }
     if (number == 1) {
         frame.title.draw(painter, {0, headTop});
         frame.subtitle.draw(painter, {0, headTop + frame.title.height});
@@ -159,6 +194,15 @@ void drawFrame(QPainter& painter, Type& type, const Frame& frame, QSizeF page, i
     if (top + type.mm(0.6) + left.height + below.height > page.height() + 1) type.tooLarge(frame.anchor);
 }
 
+/// A person may have chosen the paper in the print dialog: then its margins are the printer's least.
+void keepMargins(QPagedPaintDevice& device)
+{
+    const QMarginsF set = device.pageLayout().margins(QPageLayout::Millimeter);
+    device.setPageMargins({std::max(set.left(), kMargins.left()), std::max(set.top(), kMargins.top()),
+                           std::max(set.right(), kMargins.right()), std::max(set.bottom(), kMargins.bottom())},
+                          QPageLayout::Millimeter);
+}
+
 Finding failed()
 {
     return refuse("print.failed", "sheet", "The sheet could not be drawn: the printer or the PDF did not begin.",
@@ -173,28 +217,30 @@ void choosePaper(QPagedPaintDevice& device, Paper paper)
 {
     device.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
     device.setPageOrientation(QPageLayout::Portrait);
-    device.setPageMargins(QMarginsF(14, 10, 12, 9), QPageLayout::Millimeter);
+    device.setPageMargins(kMargins, QPageLayout::Millimeter);
 }
 
 Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report)
 {
     if (auto font = checkFont(); !font) return font.error();
+    keepMargins(device);
     Type type(device, report.units);
     const QSizeF page(device.width(), device.height());
     Frame frame = frameOf(type, report, page.width());
     // The head of the first page is taller than that of the others: a strip in its place makes up the difference.
     const double body = page.height() - frame.nextHead - type.mm(kFootHeight);
     Strip taller;
-    taller.height = std::max(0.0, frame.firstHead - frame.nextHead - type.mm(kSectionGap));
     std::vector<Band> bands;
     std::vector<Page> pages;
     for (const double tightness : {0.0, 0.34, 0.67, 1.0}) {
         type.setTightness(tightness);
         type.forgetOverflow();
         frame = frameOf(type, report, page.width());
+        const double gap = type.mm(sectionGap(type));
+        taller.height = std::max(0.0, frame.firstHead - frame.nextHead - gap);
         bands = bandsOf(type, report, page.width());
         bands.insert(bands.begin(), Band{{Stack{0, page.width(), {taller}}}, false});
-        pages = fillPages(bands, body, type.mm(kSectionGap), [&](const QString& what) { type.tooLarge(what); });
+        pages = fillPages(bands, body, gap, [&](const QString& what) { type.tooLarge(what); });
         if (setUpFits(bands, pages)) break;
     }
 

@@ -20,8 +20,9 @@ struct Printed {
     std::vector<std::string> overflow;
 };
 
-/// Draws a report on paper, page by page: the device is a PDF or a printer, its page size is already chosen. Text is
-/// set in the program's one family; code font.missing when another one would come out.
+/// Draws a report on paper, page by page: the device is a PDF or a printer, its page size is already chosen, by
+/// choosePaper or by a person in the print dialog; no margin is less than the sheet's own. Text is set in the program's
+/// one family; code font.missing when another one would come out.
 [[nodiscard]] Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report);
 
 /// Writes a PDF, all of it or none. Codes font.missing, file.unwritable, print.failed.

@@ -51,12 +51,16 @@ struct Wish {
     double least = 0, most = 0;
 };
 
-std::vector<Wish> wishesOf(const Type& type, const report::Table& table)
+/// A word longer than this share of the table is broken: the tag of a roll must not take the room of the sentences.
+constexpr double kLongestWord = 0.25;
+
+std::vector<Wish> wishesOf(const Type& type, const report::Table& table, double width)
 {
     std::vector<Wish> wishes(table.columns.size());
     const double points = pointsOf(type, table.size);
     const auto want = [&](std::size_t i, const QString& text, const QFont& font, double beside) {
-        wishes[i].least = std::max(wishes[i].least, beside + type.longestWord(text, font));
+        wishes[i].least =
+            std::max(wishes[i].least, beside + std::min(type.longestWord(text, font), width * kLongestWord));
         wishes[i].most = std::max(wishes[i].most, beside + type.widthOf(text, font));
     };
     for (std::size_t i = 0; i < table.columns.size(); ++i)
@@ -82,15 +86,21 @@ std::vector<Wish> wishesOf(const Type& type, const report::Table& table)
     return wishes;
 }
 
-/// The level up to which every column gets what it would like, so that together they fill the width: narrow columns
-/// are served whole, wide ones share what is left.
-double levelFor(const std::vector<Wish>& wishes, double usable)
+/// What a column gets at a level: its weight's share, never less than its longest word nor more than it would like.
+double widthAt(double level, const Wish& wish, const Column& column)
+{
+    return std::clamp(level * column.weight, wish.least, wish.most);
+}
+
+/// The level at which the columns together fill the width: narrow ones are served whole, wide ones share what is left
+/// by weight.
+double levelFor(const std::vector<Wish>& wishes, const std::vector<Column>& columns, double usable)
 {
     double low = 0, high = usable;
     for (int i = 0; i < 60; ++i) {
         const double level = (low + high) / 2;
         double taken = 0;
-        for (const Wish& wish : wishes) taken += std::clamp(level, wish.least, wish.most);
+        for (std::size_t c = 0; c < wishes.size(); ++c) taken += widthAt(level, wishes[c], columns[c]);
         (taken < usable ? low : high) = level;
     }
     return low;
@@ -99,7 +109,7 @@ double levelFor(const std::vector<Wish>& wishes, double usable)
 /// Columns as wide as their words; what is left over is shared out by weight.
 Grid gridOf(const Type& type, const report::Table& table, double width)
 {
-    const std::vector<Wish> wishes = wishesOf(type, table);
+    const std::vector<Wish> wishes = wishesOf(type, table, width);
     const double gap = type.mm(2.2);
     const double usable = width - gap * static_cast<double>(wishes.size() - 1);
     double least = 0, most = 0, weights = 0;
@@ -108,7 +118,7 @@ Grid gridOf(const Type& type, const report::Table& table, double width)
         most += wishes[i].most;
         weights += table.columns[i].weight;
     }
-    const double level = levelFor(wishes, usable);
+    const double level = levelFor(wishes, table.columns, usable);
     Grid grid;
     double x = 0;
     for (std::size_t i = 0; i < wishes.size(); ++i) {
@@ -116,7 +126,7 @@ Grid gridOf(const Type& type, const report::Table& table, double width)
         if (most <= usable)
             column = wishes[i].most + (usable - most) * table.columns[i].weight / weights;
         else if (least < usable)
-            column = std::clamp(level, wishes[i].least, wishes[i].most);
+            column = widthAt(level, wishes[i], table.columns[i]);
         else
             column = usable * wishes[i].least / least;
         grid.x.push_back(x);
@@ -184,7 +194,7 @@ Strip rowStrip(Type& type, const report::Table& table, const std::vector<Cell>& 
         height = std::max(height, cell.ruled ? type.mm(4.6) : cell.text.height);
         cells.push_back(std::move(cell));
     }
-    const double padding = type.mm(0.45);
+    const double padding = type.mm(0.45 - 0.2 * type.tightness()), markGap = type.mm(0.75);
     const Look look = type.look(points);
     QPen hair = type.rule(0.12);
     hair.setColor(QColor(0x80, 0x80, 0x80));
@@ -207,7 +217,7 @@ Strip rowStrip(Type& type, const report::Table& table, const std::vector<Cell>& 
             }
             if (cell.mark != MarkShape::None) {
                 paintMark(painter, QRectF(place, QSizeF(markSide, markSide)), cell.mark, look);
-                place += QPointF(markSide + padding * 1.7, 0);
+                place += QPointF(markSide + markGap, 0);
             }
             cell.text.draw(painter, place);
         }

@@ -9,6 +9,7 @@
 #include <QLocale>
 
 #include "app/text/pseudo.h"
+#include "core/units/plain.h"
 
 namespace taut::app {
 
@@ -77,9 +78,8 @@ QString words(const Text& text, UnitSystem system)
 
 QString words(const Finding& finding, UnitSystem system)
 {
-    QString said = words(finding.text, system);
-    if (!finding.remedy.empty()) said += QLatin1Char(' ') + words(finding.remedy, system);
-    return said;
+    return QString::fromStdString(
+        joinedSentences(words(finding.text, system).toStdString(), words(finding.remedy, system).toStdString()));
 }
 
 QuantityWords quantityWords(const Quantity& q, UnitSystem system, Rounding rounding)

@@ -223,12 +223,7 @@ Result<std::optional<run::Command>> Storyteller::commandFor(const AnswerEntry& e
 void Storyteller::remember(const AnswerEntry& entry, const Run& run)
 {
     const UnitSystem system = run.began().units;
-    const auto say = [&](Text text) { m_happened.push_back(plain(text, system)); };
-    const auto told = [](std::string words) {
-        // The sentence that it goes into has a full stop of its own.
-        if (words.ends_with('.')) words.pop_back();
-        return words;
-    };
+    const auto say = [&](const Text& text) { m_happened.push_back(closedSentence(plain(text, system))); };
     const procedure::Step* step = run.plan().find(StepId{entry.step});
     const std::vector<Text> name{step == nullptr ? Text("%1", {entry.step})
                                                  : report::nameOf(*step, run.targets().find(step->target))};
@@ -243,10 +238,10 @@ void Storyteller::remember(const AnswerEntry& entry, const Run& run)
         if (verdict == verdict::Verdict::Outside)
             say({"\u201c%1\u201d answered %2: outside the window.", {name, entered}});
     } else if (entry.act == "skip") {
-        say({"\u201c%1\u201d does not apply: %2.", {name, told(entry.reason)}});
+        say({"\u201c%1\u201d does not apply: %2", {name, entry.reason}});
     } else if (entry.act == "deviation") {
-        say({"\u201c%1\u201d: %2 accepted the deviation: %3.",
-             {name, actor(entry.supervisor).value()->name(), told(entry.reason)}});
+        say({"\u201c%1\u201d: %2 accepted the deviation: %3",
+             {name, actor(entry.supervisor).value()->name(), entry.reason}});
     } else if (entry.act == "change_roll") {
         // Of what had been done; what was still open is not done again.
         const auto* changed = std::get_if<run::InputsChanged>(&run.events().back().happening());
@@ -322,7 +317,7 @@ Result<Told> Storyteller::tell(const Answers& answers, const std::string& parent
     if (answers.ends == "abandoned") {
         if (auto done = perform(*open, run::Abandon{answers.reason}, m_by, nextName(open->run(), answers.file)); !done)
             return done.error();
-        m_happened.push_back("Abandoned: " + answers.reason + (answers.reason.ends_with('.') ? "" : "."));
+        m_happened.push_back(closedSentence("Abandoned: " + answers.reason));
     } else if (auto done = perform(*open, run::SignOff{answers.remarks}, m_by, nextName(open->run(), answers.file));
                !done) {
         return done.error();

@@ -26,8 +26,8 @@ Exit run(const Options& options, const Console& console)
     const std::string& file = options.words().front();
     const auto anchors = anchorsIn(options);
     if (!anchors) return refused(console, json, anchors.error());
-    const auto depth = options.has("--deep") ? logbook::Depth::Deep : logbook::Depth::Seals;
-    const auto verified = logbook::verify(file, *anchors, depth);
+    const bool deep = options.has("--deep");
+    const auto verified = logbook::verify(file, *anchors, deep ? logbook::Depth::Deep : logbook::Depth::Seals);
     if (!verified) {
         const Exit exit = refused(console, json, verified.error());
         // A file too damaged to be walked is the answer to the question, not a wrong question.
@@ -48,6 +48,7 @@ Exit run(const Options& options, const Console& console)
                            .set("count", verified->end.count)
                            .set("link", link)
                            .set("in_order", inOrder)
+                           .set("deep", deep)
                            .set("anchors", std::move(list))
                            .set("findings", findingsJson(findings)));
     } else {
@@ -56,8 +57,14 @@ Exit run(const Options& options, const Console& console)
             if (held.holds)
                 console.out << "The sheet with anchor " << held.anchor.count << ':' << held.anchor.digits
                             << " was printed from this logbook.\n";
-        console.out << file << (inOrder ? ": in order, " : ": NOT in order, ") << verified->end.count << " seals\n"
-                    << "anchor " << verified->end.count << ':' << link << '\n';
+        console.out << file << (inOrder ? ": in order, " : ": NOT in order, ") << verified->end.count << " seals";
+        if (inOrder && deep) console.out << ", and every index table says what they say";
+        console.out << '\n';
+        // What was not looked at is said: lists and charts read the tables, not the seals.
+        if (!deep)
+            console.out << "The index tables, from which lists and charts are read, were NOT compared with the seals; "
+                           "--deep compares them.\n";
+        console.out << "anchor " << verified->end.count << ':' << link << '\n';
     }
     return inOrder ? Exit::Done : Exit::NotInOrder;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <map>
 
+#include "core/base/clock.h"
 #include "core/report/readings.h"
 #include "core/run/words.h"
 
@@ -137,6 +138,23 @@ private:
     std::map<std::string, Said> m_said;
 };
 
+constexpr std::int64_t kSetBackMs = 1000;  // less is a clock being kept right
+
+/// What the clock of the PC did between two events, so that nobody takes the times for the order.
+std::optional<Told> clockTold(const run::Stamp& before, const run::Stamp& now)
+{
+    const std::int64_t back = before.utcMs - now.utcMs;
+    if (back >= kSetBackMs)
+        return Told{
+            "clock set back",
+            {Text("by %1 min; what follows stands in the order in which it happened", {(back + 59'999) / 60'000})}};
+    if (before.offsetMinutes != now.offsetMinutes)
+        return Told{"local time changed",
+                    {Text("from UTC%1 to UTC%2; what follows stands in the order in which it happened",
+                          {offsetText(before.offsetMinutes), offsetText(now.offsetMinutes)})}};
+    return std::nullopt;
+}
+
 /// The verdict of one reading as it was given, whatever came after it.
 Cell verdictCell(const run::Answered& answered)
 {
@@ -189,18 +207,23 @@ std::optional<Table> historyTable(const run::Run& run)
                      {"where", Align::Left, 24},
                      {"more", Align::Left, 20},
                      {"by", Align::Left, 10}};
-    Teller teller(run);
-    for (const run::Event& event : run.events()) {
-        const auto told = std::visit(teller, event.happening());
-        if (!told) continue;
-        const run::Stamp& stamp = event.stamp();
-        Cell what = cell(told->what);
+    const auto add = [&](const run::Stamp& stamp, const Told& told, const std::string& by) {
+        Cell what = cell(told.what);
         what.strong = true;
         // One word alone tells more under "more" than under "where".
-        const std::size_t n = told->words.size();
+        const std::size_t n = told.words.size();
         table.rows.push_back({cell(data(timeInRun(run, stamp.utcMs, stamp.offsetMinutes))), std::move(what),
-                              n > 1 ? cell(told->words[0]) : Cell{}, n > 0 ? cell(told->words[n - 1]) : Cell{},
-                              cell(data(stamp.byName))});
+                              n > 1 ? cell(told.words[0]) : Cell{}, n > 0 ? cell(told.words[n - 1]) : Cell{},
+                              cell(data(by))});
+    };
+    Teller teller(run);
+    const run::Stamp* before = nullptr;
+    for (const run::Event& event : run.events()) {
+        const run::Stamp& stamp = event.stamp();
+        if (before != nullptr)
+            if (const auto told = clockTold(*before, stamp)) add(stamp, *told, {});
+        before = &stamp;
+        if (const auto told = std::visit(teller, event.happening())) add(stamp, *told, stamp.byName);
     }
     if (table.rows.empty()) return std::nullopt;
     return table;

@@ -84,7 +84,7 @@ Cell windowCell(const targets::Window& window)
 Text firstSentence(const Text& text)
 {
     std::size_t end = text.source.size();
-    for (const char* stop : {". ", "? ", ": "}) end = std::min(end, text.source.find(stop));
+    for (const char* stop : {". ", "? "}) end = std::min(end, text.source.find(stop));
     Text first = text;
     if (end < text.source.size()) first.source.resize(text.source[end] == '?' ? end + 1 : end);
     return first;

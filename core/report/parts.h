@@ -35,7 +35,8 @@ struct Ground {
 /// A target's value as it is aimed at in these units: a quantity, a word, yes or no; nothing when it is not ready.
 [[nodiscard]] Cell valueCell(const targets::Target* target, UnitSystem system);
 [[nodiscard]] Cell windowCell(const targets::Window& window);
-/// A text up to its first full stop, question mark or colon: enough to know a step again.
+/// A text up to its first full stop or question mark: enough to know a step again. Not up to a colon: what stands
+/// before it is often the place alone, and that is the same for every step there.
 [[nodiscard]] Text firstSentence(const Text& text);
 /// What people call a step: the name of what it reads, else the first thing it says.
 [[nodiscard]] Text nameOf(const procedure::Step& step, const targets::Target* target);

@@ -9,25 +9,29 @@ namespace {
 using procedure::Step;
 using procedure::StepKind;
 
-/// A heading row for each stage that has rows, put in when its first row comes.
-class ByStage {
+/// A heading row for each place where steps are done, put in when its first row comes, and a number for every step: the
+/// same words may be said at two places.
+class ByPlace {
 public:
-    explicit ByStage(const procedure::Plan& plan) : m_plan(plan) {}
+    explicit ByPlace(const procedure::Plan& plan) : m_plan(plan) {}
     void add(Table& table, const Step& step, std::vector<Cell> row)
     {
-        const std::size_t stage = m_plan.stageOf(step);
-        if (m_last != stage) {
-            Cell head = cell(m_plan.stages[stage].title);
+        if (m_last != step.place) {
+            const procedure::PlanPlace& place = m_plan.places[step.place];
+            Cell head = cell(
+                Text("%1: %2", {std::vector<Text>{m_plan.stages[place.stage].title}, std::vector<Text>{place.title}}));
             head.strong = true;
             table.rows.push_back({std::move(head)});
-            m_last = stage;
+            m_last = step.place;
         }
+        row.insert(row.begin(), cell(Text("%1", {++m_number})));
         table.rows.push_back(std::move(row));
     }
 
 private:
     const procedure::Plan& m_plan;
     std::optional<std::size_t> m_last;
+    std::int64_t m_number = 0;
 };
 
 /// Whether a target's value comes from the job, the substrate or the roll, by itself or through other targets.
@@ -110,17 +114,14 @@ Table stepsTable(const Ground& ground, const run::Run& run)
     Table table;
     table.caption = "Every step, what was answered, by whom and when";
     table.size = Size::Small;
-    table.columns = {{"step", Align::Left, 30},
-                     {"entered", Align::Left, 11},
-                     {"result", Align::Left, 10},
-                     {"by", Align::Left, 11},
-                     {"at", Align::Left, 11}};
-    ByStage byStage(*ground.plan);
+    table.columns = {{"no.", Align::Right, 1},    {"step", Align::Left, 40}, {"entered", Align::Left, 11},
+                     {"result", Align::Left, 10}, {"by", Align::Left, 11},   {"at", Align::Left, 11}};
+    ByPlace byPlace(*ground.plan);
     for (const Step& step : ground.plan->steps) {
         const run::StepStanding standing = run.standing(step.id);
-        byStage.add(table, step,
-                    {cell(firstSentence(step.say)), enteredCell(step, standing), markCell(standing),
-                     cell(data(standing.byName)), atCell(run, standing)});
+        byPlace.add(table, step,
+                    {cell(step.say), enteredCell(step, standing), markCell(standing), cell(data(standing.byName)),
+                     atCell(run, standing)});
     }
     return table;
 }
@@ -130,11 +131,11 @@ Table blankStepsTable(const Ground& ground)
     Table table;
     table.caption = "Every step, to be ticked by hand and typed in afterwards as a transcription";
     table.size = Size::Small;
-    table.columns = {
-        {"step", Align::Left, 34}, {"done or read", Align::Left, 12}, {"by", Align::Left, 9}, {"at", Align::Left, 7}};
-    ByStage byStage(*ground.plan);
+    table.columns = {{"no.", Align::Right, 1},          {"", Align::Left, 1},   {"step", Align::Left, 34},
+                     {"done or read", Align::Left, 12}, {"by", Align::Left, 9}, {"at", Align::Left, 7}};
+    ByPlace byPlace(*ground.plan);
     for (const Step& step : ground.plan->steps) {
-        byStage.add(table, step, {step.vital ? cell("vital") : Cell{}, cell(step.say), ruled(), ruled(), ruled()});
+        byPlace.add(table, step, {step.vital ? cell("vital") : Cell{}, cell(step.say), ruled(), ruled(), ruled()});
     }
     return table;
 }

@@ -130,6 +130,8 @@ using Section = std::variant<Heading, Paragraph, Caution, Facts, Table, Elevatio
 struct Report {
     Text title, subtitle;
     Text draft;         ///< what every page says when this is no record yet; empty on a sealed run's and a blank sheet
+    Text banner;        ///< what every page says largest of all: that the run was abandoned, that the press is out of
+                        ///< use; empty when nothing of the kind happened
     std::string runId;  ///< "" on a blank sheet
     UnitSystem units{};
     std::vector<Section> sections;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <set>
 
 #include "core/report/readings.h"
 
@@ -47,8 +48,14 @@ Facts factsOf(const Ground& ground, const run::Run& run)
     facts.pairs.emplace_back("Run", cell(data(run.id())));
     facts.pairs.emplace_back("Kind of run", cell(kindText(run.began().kind)));
     facts.pairs.emplace_back("Result", std::move(result));
-    facts.pairs.emplace_back("Begun", cell(data(timeOf(run.events().front().stamp()))));
-    if (isEnd(run.events().back())) facts.pairs.emplace_back("Ended", cell(data(timeOf(run.events().back().stamp()))));
+    const run::Stamp& begun = run.events().front().stamp();
+    const run::Stamp& last = run.events().back().stamp();
+    facts.pairs.emplace_back("Begun", cell(data(timeOf(begun))));
+    if (isEnd(run.events().back())) {
+        const bool setBack = last.utcMs < begun.utcMs;
+        facts.pairs.emplace_back(
+            "Ended", cell(setBack ? Text("%1, the clock was set back", {timeOf(last)}) : data(timeOf(last))));
+    }
     facts.pairs.emplace_back("Operator", cell(data(run.operatorName())));
     facts.pairs.emplace_back(
         "Procedure",
@@ -58,17 +65,36 @@ Facts factsOf(const Ground& ground, const run::Run& run)
 
 std::string remarksOf(const run::Run& run)
 {
-    if (const auto* completed = std::get_if<run::Completed>(&run.events().back().happening()))
-        return completed->remarks;
-    if (const auto* abandoned = std::get_if<run::Abandoned>(&run.events().back().happening())) return abandoned->reason;
+    const auto* completed = std::get_if<run::Completed>(&run.events().back().happening());
+    return completed == nullptr ? std::string() : completed->remarks;
+}
+
+/// What nobody may overlook on any page, else nothing.
+Text bannerOf(const run::Run& run)
+{
+    if (run.phase() == run::Phase::Abandoned) return "ABANDONED: this set-up was not finished";
+    if (run.phase() == run::Phase::Withdrawn) return "PRESS WITHDRAWN: out of use until it is given back";
     return {};
 }
 
-/// Who still held a stop when the run was abandoned.
-std::vector<Text> heldAtEnd(const run::Run& run)
+/// Why it came to that, under a head of its own, before anything that could be taken for a finished set-up.
+void addWhy(const run::Run& run, std::vector<Section>& sections)
 {
-    const auto* abandoned = std::get_if<run::Abandoned>(&run.events().back().happening());
-    return abandoned == nullptr ? std::vector<Text>() : holders(run.plan(), abandoned->held);
+    if (const auto* abandoned = std::get_if<run::Abandoned>(&run.events().back().happening())) {
+        sections.emplace_back(Heading{"Why it was abandoned"});
+        sections.emplace_back(Paragraph{data(abandoned->reason), true});
+        if (const std::vector<Text> held = holders(run.plan(), abandoned->held); !held.empty())
+            sections.emplace_back(
+                Paragraph{Text("When this run was abandoned a stop was still held by %1.", {held}), true});
+        return;
+    }
+    if (run.phase() != run::Phase::Withdrawn) return;
+    for (auto event = run.events().rbegin(); event != run.events().rend(); ++event)
+        if (const auto* withdrawn = std::get_if<run::Withdrawn>(&event->happening())) {
+            sections.emplace_back(Heading{"Why the press was withdrawn"});
+            sections.emplace_back(Paragraph{data(withdrawn->reason), true});
+            return;
+        }
 }
 
 /// Who recorded and who accepted; the names and times are the record's, the rules are for ink.
@@ -81,12 +107,13 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed)
     else
         block.entries.push_back({"Operator: this is what I saw and did", run.operatorName(),
                                  isEnd(last) ? timeOf(last.stamp()) : std::string()});
+    std::set<std::string> accepted;
     for (const run::Event& event : run.events()) {
         const auto* deviated = std::get_if<run::Deviated>(&event.happening());
         if (deviated == nullptr) continue;
-        bool known = false;
-        for (const SignatureBlock::Entry& entry : block.entries) known = known || entry.name == deviated->byName;
-        if (!known)
+        // One line for each supervisor, told apart by id: the operator's line, with the same name or of the same
+        // person, does not say who accepted.
+        if (accepted.insert(deviated->by).second)
             block.entries.push_back({"Supervisor: I accepted the deviations", deviated->byName, timeOf(event.stamp())});
     }
     block.entries.push_back({"Taken over by the next shift", {}, {}});
@@ -221,6 +248,7 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
         report.draft = isEnd(run.events().back()) ? Text("DRAFT: ended, but not sealed yet")
                                                   : Text("DRAFT: this run is still open and nobody has signed it");
     }
+    report.banner = bannerOf(run);
     report.runId = run.id();
     report.units = ground.units;
     report.anchor = anchor;
@@ -234,15 +262,13 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     } else {
         sections.emplace_back(factsOf(ground, run));
     }
+    addWhy(run, sections);
     const Settings settings = settingsOf(ground, &run);
     addSetUp(ground, settings, sections);
     const auto deviations = deviationsTable(ground, run);
     if (deviations) sections.emplace_back(*deviations);
     if (const std::string remarks = remarksOf(run); !remarks.empty())
         sections.emplace_back(Paragraph{Text("What the next person must know: %1", {remarks}), true});
-    if (const std::vector<Text> held = heldAtEnd(run); !held.empty())
-        sections.emplace_back(
-            Paragraph{Text("When this run was abandoned a stop was still held by %1.", {held}), true});
     sections.emplace_back(signatures(run, anchor ? &document : nullptr));
     sections.emplace_back(PageBreak{});
     if (auto history = historyTable(run)) sections.emplace_back(std::move(*history));

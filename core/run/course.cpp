@@ -111,7 +111,8 @@ bool mustSayVitalAgain(const Run& run, std::int64_t nowMs, const people::PersonI
     // time away began with the event before.
     const bool notedAtOnce = reason == "break" || reason == "stop_by_other";
     const std::int64_t since = notedAtOnce ? stop->stamp().utcMs : before;
-    return nowMs - since > kLongAwayMs;
+    // A clock that was set back tells no length at all: then it counts as long.
+    return nowMs < since || nowMs - since > kLongAwayMs;
 }
 
 }  // namespace taut::run

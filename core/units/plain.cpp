@@ -78,10 +78,16 @@ TextArg argFrom(const Json& json)
     return magnitude;
 }
 
-void appendSentence(std::string& line, const std::string& more)
+/// What may stand behind a full stop: ) ] " ' and the closing marks of print.
+constexpr std::array<std::string_view, 8> kClosing{")", "]", "\"", "'", "\u201d", "\u2019", "\u00bb", "\u27e7"};
+constexpr std::array<std::string_view, 5> kStops{".", "!", "?", ":", "\u2026"};
+
+template <std::size_t N>
+std::size_t endingIn(std::string_view words, const std::array<std::string_view, N>& marks)
 {
-    if (!line.empty() && !more.empty()) line += ' ';
-    line += more;
+    for (const std::string_view mark : marks)
+        if (words.ends_with(mark)) return mark.size();
+    return 0;
 }
 
 }  // namespace
@@ -104,12 +110,27 @@ std::string plain(const Text& text, UnitSystem system)
     return out;
 }
 
+std::string closedSentence(std::string words)
+{
+    while (words.ends_with(' ')) words.pop_back();
+    std::string_view said = words;
+    while (const std::size_t mark = endingIn(said, kClosing)) said.remove_suffix(mark);
+    if (!said.empty() && endingIn(said, kStops) == 0) words += '.';
+    return words;
+}
+
+std::string joinedSentences(std::string first, std::string_view second)
+{
+    if (second.empty()) return first;
+    std::string all = closedSentence(std::move(first));
+    if (!all.empty()) all += ' ';
+    return all.append(second);
+}
+
 std::string sentence(const Finding& finding, UnitSystem system)
 {
-    std::string line = finding.subject.empty() ? std::string() : finding.subject + ':';
-    appendSentence(line, plain(finding.text, system));
-    appendSentence(line, plain(finding.remedy, system));
-    return line;
+    const std::string said = joinedSentences(plain(finding.text, system), plain(finding.remedy, system));
+    return finding.subject.empty() ? said : joinedSentences(finding.subject + ':', said);
 }
 
 Json findingJson(const Finding& finding, UnitSystem system)

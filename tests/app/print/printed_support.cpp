@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 #include <map>
 
+#include <QRegularExpression>
+
 #include "app/text/words.h"
 #include "core/records/texts.h"
 #include "core/units/plain.h"
@@ -47,6 +49,26 @@ const Sheet& sheetOf(const std::string& press)
     static std::map<std::string, Sheet> all;
     const auto known = all.find(press);
     return known != all.end() ? known->second : all.emplace(press, make(press)).first->second;
+}
+
+std::vector<std::vector<Word>> wordsByPage(const std::string& pdf)
+{
+    std::vector<std::vector<Word>> pages;
+    const QString xml = QString::fromStdString(runTool("pdftotext", {"-bbox", pdf, "-"}).out);
+    static const QRegularExpression kWord(QStringLiteral(
+        "<page |<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"));
+    for (auto all = kWord.globalMatch(xml); all.hasNext();) {
+        const auto match = all.next();
+        if (match.captured(0).startsWith(QStringLiteral("<page"))) {
+            pages.emplace_back();
+            continue;
+        }
+        const double x = match.captured(1).toDouble(), y = match.captured(2).toDouble();
+        pages.back().push_back(
+            {QRectF(QPointF(x, y), QPointF(match.captured(3).toDouble(), match.captured(4).toDouble())),
+             match.captured(5)});
+    }
+    return pages;
 }
 
 Pdf::Pdf(const report::Report& report, print::Paper paper) : file(folder / "sheet.pdf")

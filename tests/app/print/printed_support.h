@@ -2,6 +2,10 @@
 #pragma once
 
 #include <string>
+#include <vector>
+
+#include <QRectF>
+#include <QString>
 
 #include "app/print/print.h"
 #include "tests/app/verbs/verbs_support.h"
@@ -21,6 +25,13 @@ struct Sheet {
     report::Report report, blank;
 };
 [[nodiscard]] const Sheet& sheetOf(const std::string& press);
+
+/// All words of a page with where they stand in points, as pdftotext sees them.
+struct Word {
+    QRectF box;
+    QString text;
+};
+[[nodiscard]] std::vector<std::vector<Word>> wordsByPage(const std::string& pdf);
 
 /// A report as a file; gone with the test.
 struct Pdf {

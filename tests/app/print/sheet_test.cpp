@@ -4,7 +4,6 @@
 #include <cstdlib>
 #include <sstream>
 
-#include <QRectF>
 #include <QRegularExpression>
 
 #include "app/print/print.h"
@@ -69,31 +68,6 @@ report::Report stretched(report::Report report)
         }
     }
     return report;
-}
-
-/// All words of a page with where they stand, as pdftotext sees them.
-struct Word {
-    QRectF box;
-    QString text;
-};
-std::vector<std::vector<Word>> wordsByPage(const std::string& pdf)
-{
-    std::vector<std::vector<Word>> pages;
-    const QString xml = QString::fromStdString(runTool("pdftotext", {"-bbox", pdf, "-"}).out);
-    static const QRegularExpression kWord(QStringLiteral(
-        "<page |<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"));
-    for (auto all = kWord.globalMatch(xml); all.hasNext();) {
-        const auto match = all.next();
-        if (match.captured(0).startsWith(QStringLiteral("<page"))) {
-            pages.emplace_back();
-            continue;
-        }
-        const double x = match.captured(1).toDouble(), y = match.captured(2).toDouble();
-        pages.back().push_back(
-            {QRectF(QPointF(x, y), QPointF(match.captured(3).toDouble(), match.captured(4).toDouble())),
-             match.captured(5)});
-    }
-    return pages;
 }
 
 std::string textOf(const std::string& pdf, int page = 0)

@@ -11,6 +11,8 @@
 #include "app/seams/demo_shop.h"
 #include "app/seams/resources.h"
 #include "app/sessions/session.h"
+#include "core/units/plain.h"
+#include "tests/core/base/tiny_disk.h"
 
 using namespace taut;
 using app::Session;
@@ -146,6 +148,42 @@ TEST_CASE(
         QTest::qWait(20);
     }
     CHECK(clock.elapsed() >= 400);
+    CHECK(session.run()->events().size() == events + 1);
+}
+
+TEST_CASE("on a disk that runs full the window is told so in a sentence, keeps what is on disk, and goes on with room")
+{
+    taut::test::TinyDisk disk(16U << 20U);
+    if (!disk.mounted()) {
+        WARN("a disk of its own needs the right to mount: not tried here");
+        return;
+    }
+    QTemporaryDir unused;
+    Session::Options options = optionsIn(unused);
+    options.logbook = disk / "shop.logbook";
+    Session session(options);
+    openDemo(session);
+    signIn(session, "p-2");
+    QSignalSpy changed(&session, &Session::runChanged), refused(&session, &Session::refused);
+    session.begin(quinceJelly(session));
+    REQUIRE(changed.wait(20000));
+    disk.fill(64U << 10U);
+    const run::Note note{*session.run()->next(), std::string(3000, 'x')};
+    std::size_t events = session.run()->events().size();
+    while (refused.isEmpty() && events < 200) {
+        session.perform(note);
+        QTRY_VERIFY_WITH_TIMEOUT(!session.busy(), 20000);
+        if (refused.isEmpty()) ++events;
+    }
+    REQUIRE(refused.size() == 1);
+    const auto finding = refused[0][0].value<Finding>();
+    CHECK(finding.code == "logbook.disk_full");
+    CHECK(sentence(finding).find("do the last thing again") != std::string::npos);
+    CHECK(session.run()->events().size() == events);
+    disk.empty();
+    session.perform(note);
+    QTRY_VERIFY_WITH_TIMEOUT(!session.busy(), 20000);
+    CHECK(refused.size() == 1);
     CHECK(session.run()->events().size() == events + 1);
 }
 

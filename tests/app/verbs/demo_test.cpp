@@ -2,10 +2,13 @@
 #include <catch2/catch.hpp>
 #include <fstream>
 #include <set>
+#include <sstream>
 
+#include "app/verbs/console.h"
 #include "core/base/file.h"
 #include "core/units/plain.h"
 #include "tests/app/verbs/verbs_support.h"
+#include "tests/core/base/tiny_disk.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -131,6 +134,32 @@ TEST_CASE("the demo as a process leaves a logbook, a sheet and its story, twice 
     CHECK(plain.out.substr(story, files - story).find('_') == std::string::npos);
 }
 
+TEST_CASE("each sentence of a demo ends with one full stop, also where a person's words stand at its end")
+{
+    for (const char* reason : {"It drew its way back", "It drew its way back."}) {
+        Stage stage;
+        verbs::Answers answers = answersOf("north");
+        for (verbs::AnswerEntry& entry : answers.entries)
+            if (entry.act == "deviation") entry.reason = reason;
+        const auto told = stage.tell(answers);
+        if (!told) FAIL(sentence(told.error()));
+        REQUIRE(told->happened.size() > 3);
+        bool deviation = false;
+        for (const std::string& line : told->happened) {
+            INFO(line);
+            CHECK(line.back() == '.');
+            CHECK(line.find("..") == std::string::npos);
+            deviation = deviation || line.find("accepted the deviation: It drew its way back.") != std::string::npos;
+        }
+        CHECK(deviation);
+    }
+    // A refusal is a text and its remedy, and the text may be a person's words too.
+    std::ostringstream out, err;
+    const Finding finding = refuse("demo.x", "roll R0048", {"%1", {"Its core is crushed"}}, "Bring another roll.");
+    CHECK(verbs::refused(verbs::Console{out, err}, false, finding) == verbs::Exit::Refused);
+    CHECK(err.str() == "tautweb: roll R0048: Its core is crushed. Bring another roll.\n");
+}
+
 TEST_CASE("a demo with a line missing or wrong ends with that step's name and exit 3")
 {
     Folder folder;
@@ -171,6 +200,36 @@ TEST_CASE("a folder that cannot be written gives one sentence and exit 4")
         CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
         CHECK(ran.err.find(where) != std::string::npos);
     }
+}
+
+TEST_CASE("a demo or a sheet that finds no room says so in one sentence, and works when there is room")
+{
+    taut::test::TinyDisk disk(16U << 20U);
+    if (!disk.mounted()) {
+        WARN("a disk of its own needs the right to mount: not tried here");
+        return;
+    }
+    const auto isClear = [](const Ran& ran) {
+        INFO(ran.err);
+        CHECK(ran.exit == 4);
+        CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
+        CHECK(ran.err.find("There is no room left to write") != std::string::npos);
+        CHECK(ran.err.find("Free some room on this disk") != std::string::npos);
+    };
+    const std::string folder = (disk / "demo").string();
+    disk.fill(300U << 10U);
+    isClear(runProgram({"demo", "--out", folder}));
+    disk.empty();
+    const Ran demo = runProgram({"demo", "--out", folder, "--json"});
+    INFO(demo.err);
+    REQUIRE(demo.exit == 0);
+    const std::string logbook = demo.json()["logbook"].text(), id = demo.json()["run"].text();
+    disk.fill(8U << 10U);
+    const std::string file = (disk / "sheet.pdf").string();
+    isClear(runProgram({"sheet", id, "--logbook", logbook, "--out", file}));
+    CHECK_FALSE(std::filesystem::exists(file));  // all of it or none
+    disk.empty();
+    CHECK(runProgram({"sheet", id, "--logbook", logbook, "--out", file}).exit == 0);
 }
 
 TEST_CASE("a demo that is killed in the middle goes on after it was made safe")

@@ -173,6 +173,35 @@ TEST_CASE("verify holds anchors against the chain and names the first thing that
     CHECK_FALSE(changed.json()["in_order"].boolean(true));
 }
 
+TEST_CASE("verify says what it did not look at, and which option does")
+{
+    const Ran plain = runProgram({"verify", shop().file});
+    CHECK(plain.exit == 0);
+    CHECK(plain.out.find(": in order, ") != std::string::npos);
+    CHECK(plain.out.find("The index tables, from which lists and charts are read, were NOT compared with the seals; "
+                         "--deep compares them.") != std::string::npos);
+    CHECK_FALSE(runInside({"verify", shop().file, "--json"}).json()["deep"].boolean(true));
+    const Ran deep = runProgram({"verify", shop().file, "--deep"});
+    CHECK(deep.exit == 0);
+    CHECK(deep.out.find("seals, and every index table says what they say") != std::string::npos);
+    CHECK(deep.out.find("NOT compared") == std::string::npos);
+    CHECK(runInside({"verify", shop().file, "--deep", "--json"}).json()["deep"].boolean());
+
+    // A table changed behind the seals' backs: only the deep look sees it, and neither claims more than it saw.
+    Folder folder;
+    const std::string file = folder / "t.logbook";
+    std::filesystem::copy_file(shop().file, file);
+    const Ran changed = runTool("sqlite3", {file, "UPDATE run_rows SET state = 'completed'"});
+    INFO(changed.err);
+    REQUIRE(changed.exit == 0);
+    const Ran shallow = runProgram({"verify", file});
+    CHECK(shallow.exit == 0);
+    CHECK(shallow.out.find("NOT compared") != std::string::npos);
+    const Ran found = runProgram({"verify", file, "--deep"});
+    CHECK(found.exit == 1);
+    CHECK(found.out.find("every index table says") == std::string::npos);
+}
+
 TEST_CASE("the sheet of a run still open is a draft, and says so on every page")
 {
     Stage stage;
@@ -236,6 +265,45 @@ TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, wi
               .out.find("a stop was still held by Jorun Adeleke-Vane") != std::string::npos);
     CHECK(runInside({"sheet", "no-such-run", "--logbook", shop().file}).exit == 2);
     CHECK(runInside({"sheet"}).exit == 2);
+}
+
+TEST_CASE("a sheet comes on the paper that is asked for, whatever the press speaks")
+{
+    Folder folder;
+    for (const std::string& run : {shop().first, shop().third})
+        for (const auto& [paper, size] : {std::pair{"letter", "612 x 792"}, std::pair{"a4", "595 x 842"}}) {
+            const std::string file = folder / "s.pdf";
+            REQUIRE(runProgram({"sheet", run, "--logbook", shop().file, "--paper", paper, "--out", file}).exit == 0);
+            CHECK(runTool("pdfinfo", {file}).out.find(size) != std::string::npos);
+        }
+    const Ran ran = runProgram({"sheet", shop().first, "--logbook", shop().file, "--paper", "napkin"});
+    CHECK(ran.exit == 2);
+    CHECK(ran.err.find("Write --paper a4 or --paper letter.") != std::string::npos);
+}
+
+TEST_CASE("a run under which the clock of the PC was set back is sealed, listed, verified and printed in its order")
+{
+    Stage stage;
+    verbs::Answers answers = answersOf("clean");
+    answers.entries[30].seconds = -7200;
+    const auto told = stage.tell(answers);
+    if (!told) FAIL(sentence(told.error()));
+    std::uint64_t n = 0;
+    bool back = false;
+    for (const run::Event& event : told->run.events()) {
+        back = back || (n > 0 && event.stamp().utcMs < told->run.events()[n - 1].stamp().utcMs);
+        CHECK(event.stamp().n == ++n);
+    }
+    CHECK(back);
+    stage.writer.reset();
+    const std::string file = stage.folder / "demo.logbook", sheet = stage.folder / "s.pdf";
+    CHECK(runProgram({"verify", file, "--deep"}).exit == 0);
+    CHECK(runProgram({"runs", "--logbook", file}).out.find(told->runId) != std::string::npos);
+    REQUIRE(runProgram({"sheet", told->runId, "--logbook", file, "--out", sheet}).exit == 0);
+    std::string text = runTool("pdftotext", {"-raw", sheet, "-"}).out;
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    CHECK(text.find("clock set back") != std::string::npos);
+    CHECK(text.find("the clock was set back") != std::string::npos);
 }
 
 TEST_CASE("inputs may be named by the ids that a logbook keeps")

@@ -283,7 +283,7 @@ TEST_CASE("a sheet tells a choice in the words that its button shows, in its ste
     walk.must(run::Correct{{"set.lift.seen"}, "bad", "looked again"});
     walk.must(run::Correct{{"set.lift.seen"}, "good", "and again"});
     const Report report = walk.sheet();
-    CHECK(wordsOf(rowOf(tableOf(report, "Every step, what was answered, by whom and when"), "How does the web")[1]) ==
+    CHECK(wordsOf(rowOf(tableOf(report, "Every step, what was answered, by whom and when"), "How does the web")[2]) ==
           "Good");
     const Table history = tableOf(report, "What happened under way");
     CHECK(wordsOf(rowOf(history, "read outside")[3]) == "Bad");

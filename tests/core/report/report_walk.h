@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/report/report.h"
+#include "core/units/format.h"
 #include "core/units/plain.h"
 #include "tests/core/people/crew.h"
 #include "tests/core/seal/mini_run.h"

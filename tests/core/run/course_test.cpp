@@ -134,6 +134,15 @@ TEST_CASE("after a long interruption every vital answer of the stage is said aga
         walk.must(Resume{kSafe, false});
         CHECK(inState(walk, StepState::Reconfirm) == Steps{"safety.walk.guard/b"});
     }
+    SECTION("a clock set back while nobody was there tells no length at all")
+    {
+        Walk walk;
+        walk.upTo("safety.walk.clear");
+        walk.must(Interrupt{"break"});
+        walk.wait(-20 * kMinute);
+        walk.must(Resume{kSafe, false});
+        CHECK(inState(walk, StepState::Reconfirm) == vital);
+    }
     SECTION("a power cut, however short")
     {
         Walk walk;

@@ -59,6 +59,29 @@ TEST_CASE("a finding is one line: where, what, what to do")
     CHECK(sentence(finding) == "This is wrong.");
 }
 
+TEST_CASE("a text and its remedy are two sentences, with one full stop between them however they were typed")
+{
+    struct Row {
+        const char *first, *second, *says;
+    };
+    for (const Row& row : {Row{"The core is broken", "Bring another roll.", "The core is broken. Bring another roll."},
+                           Row{"The core is broken.", "Bring another.", "The core is broken. Bring another."},
+                           Row{"The core is broken. ", "Bring another.", "The core is broken. Bring another."},
+                           Row{"Is it broken?", "Look.", "Is it broken? Look."},
+                           Row{"He said \u201cit is broken\u201d", "Look.", "He said \u201cit is broken\u201d. Look."},
+                           Row{"He said \u201cit is broken.\u201d", "Look.", "He said \u201cit is broken.\u201d Look."},
+                           Row{"Broken (on the drive side)", "Look.", "Broken (on the drive side). Look."},
+                           Row{"Broken at:", "Look.", "Broken at: Look."}, Row{"Broken", "", "Broken"},
+                           Row{"", "Look.", "Look."}, Row{"", "", ""}}) {
+        CHECK(joinedSentences(row.first, row.second) == row.says);
+        CHECK(sentence(refuse("x.y", "", Text(std::string(row.first)), Text(std::string(row.second)))) == row.says);
+    }
+    CHECK(sentence(refuse("x.y", "the roll", "Crushed", "Bring another.")) == "the roll: Crushed. Bring another.");
+    CHECK(closedSentence("Guide at rest") == "Guide at rest.");
+    CHECK(closedSentence("Guide at rest.") == "Guide at rest.");
+    CHECK(closedSentence("").empty());
+}
+
 TEST_CASE("a finding as JSON reads as sentences and comes back whole")
 {
     const Finding finding = sample();
