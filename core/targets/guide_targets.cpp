@@ -286,6 +286,12 @@ void stateRegisterAndInk(Book& book)
                                      {least, most}, "middle of " + least.from + " and " + most.from,
                                      [](const std::vector<double>& v) { return (v[0] + v[1]) / 2; }, Kind::Share),
                                  (most.value->si() - least.value->si()) / 2, "k");
+    const bool usual = least.from.rfind("policy:", 0) == 0 && most.from.rfind("policy:", 0) == 0;
+    const Text said =
+        usual ? Text("From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells "
+                     "reaches the web: the middle, for film and mass alike; pan and hoses come on top.")
+              : Text("By the share of the cells that this shop has found to reach the web, for film and "
+                     "mass alike; pan and hoses come on top.");
     for (const inputs::Deck& deck : book.job().decks) {
         const std::string station = std::to_string(deck.station);
         const std::string id = "ink." + station + ".";
@@ -298,10 +304,7 @@ void stateRegisterAndInk(Book& book)
                      "%");
         book.formula(id + "film", Text("Station %1: wet ink on the web", {station}), "F7",
                      {{"V", volume}, {"c", reaches}}, "um")
-            .advice(
-                Text("Between %1 (a public rule, S79) and %2 (an ink maker's chart, S80) of the cells' volume reaches "
-                     "the web: the middle, as for the ink to have ready.",
-                     {least.value->magnitude(), most.value->magnitude()}));
+            .advice(said);
         const Term area = combine(
             {book.target("job.length"), book.width()}, "job.length times the width",
             [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Area);
@@ -312,10 +315,7 @@ void stateRegisterAndInk(Book& book)
                                     {"k", reaches},
                                     {"rho", term(deck.inkDensity, key + "ink_density")}},
                                    us ? "lb" : "kg");
-        mass.advice(
-            Text("Between %1 (a public rule, S79) and %2 (an ink maker's chart, S80) of the cells' volume reaches "
-                 "the web: the middle, as for the wet ink. Pan and hoses come on top.",
-                 {least.value->magnitude(), most.value->magnitude()}));
+        mass.advice(said);
     }
 }
 

@@ -126,12 +126,10 @@ void stateWoundCaliper(Book& book, const LengthChoice& choice)
                  Quantity(nominal * (1 + tolerance.share), Kind::Length), tolerance.rule, tolerance.source);
     const bool fits = std::abs(std::get<Quantity>(wound.ready()->value).si() - nominal) <= tolerance.share * nominal;
     wound.advice(
-        fits ? Text("Everything is reckoned with the material's caliper, %1: the two agree within its tolerance, and a "
-                    "label's length is no measurement.",
-                    {data.value->magnitude()})
-             : Text("Everything is reckoned with the material's caliper, %1, and this lies beyond its tolerance: run a "
-                    "roll off by a counter, and enter the caliper that its length gives.",
-                    {data.value->magnitude()}));
+        fits ? Text("Everything is reckoned with the material's own caliper: the two agree within its tolerance, "
+                    "and a label's length is no measurement.")
+             : Text("Everything is reckoned with the material's own caliper, and this lies beyond its tolerance: "
+                    "run a roll off by a counter, and enter the caliper that its length gives."));
 }
 
 /// What comes off before the roll is run, and what is left of it above the reserve.

@@ -47,9 +47,11 @@ void stateMass(Book& book)
     const struct {
         Term mass;
         Text who;
-    } ways[] = {{plusCore(web.term(), "target:roll.web_mass + core"), "the diameters"},
-                {plusCore(labelled, "roll.length times width and grammage, + core"), "the label's length"},
-                {scale, "the scale"}};
+    } ways[] = {{plusCore(web.term(), "target:roll.web_mass + core"),
+                 "By the diameters, which give the most of all ways: it hangs on the lift."},
+                {plusCore(labelled, "roll.length times width and grammage, + core"),
+                 "By the label's length, which gives the most of all ways: it hangs on the lift."},
+                {scale, "As weighed, which is the most of all ways: it hangs on the lift."}};
     Term mass = ways[0].mass;
     Text who = ways[0].who;
     for (const auto& way : ways)
@@ -63,9 +65,7 @@ void stateMass(Book& book)
                 {"core", called(core, "core")},
                 {"stated", called(scale, "roll as weighed")}})
         .in(unit)
-        .advice(Text("The largest of what diameters, label and scale say, since it hangs on the lift; here what %1 "
-                     "gives.",
-                     {std::vector<Text>{who}}));
+        .advice(who);
     book.formula("roll.wraps", "Wraps on the roll", "R2",
                  {{"D", book.diameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}});
     const auto half = [](const Term& diameter, const std::string& from) {

@@ -181,10 +181,10 @@ Term reaction() { return known(Quantity(0, Kind::Time), "policy:reaction_in_stop
 void stateStopTime(Book& book, const inputs::Sourced& measured, const std::string& key, const Term& slowing)
 {
     const Limit late = book.limit("stop_time_over");
-    const std::string scaledId = "stop.emergency_time_at_speed";
     Stated scaled = book.formula(
-        scaledId, "Time to standstill after an emergency stop from job speed", "V1.time",
-        {{"v", book.speed()}, {"tr", reaction()}, {"a", measured.at ? slowing : lack({missing(key + ".at")})}}, "s");
+        "stop.emergency_time_at_speed", "Time to standstill after an emergency stop from job speed", "V1.time",
+        {{"v", book.speed()}, {"tr", reaction()}, {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
+        "s");
     const auto most = [&late](const Quantity& time) {
         return Quantity(time.si() * (1 + late.si()), Kind::Time, time.unit());
     };
@@ -199,14 +199,10 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
                    "stated", term(measured.value, key), "press profile");
     if (time.ready() == nullptr) return;
     time.window({}, most(*measured.value), late.rule, late.source);
-    if (atSpeed != nullptr)
+    if (measured.at)
         time.advice(
-            Text("Longer than this: withdraw the press and have it looked at. Timed from job speed it is %1, at "
-                 "most %2.",
-                 {atSpeed->magnitude(), most(*atSpeed).magnitude()}));
-    else if (measured.at)
-        time.advice("Longer than this: withdraw the press and have it looked at. From another speed it grows with the "
-                    "speed.");
+            "Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or "
+            "shorter as the speed is: see the time from job speed.");
     else
         time.advice(
             "Longer than this: withdraw the press and have it looked at. Time it from the speed at which it was "
