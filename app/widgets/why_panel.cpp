@@ -102,9 +102,14 @@ void WhyPanel::addTarget(const targets::Target& target, UnitSystem system)
         QStringList keys;
         for (const std::string& key : needs->keys) keys << dataText(key);
         line(tr("It cannot be computed. Missing from the files:"), keys.join(QLatin1Char('\n')), "strong");
+        line(tr("Source"), dataText(needs->source));
+        line(tr("Advice"), words(needs->advice, system));
     }
-    if (const auto* cannot = std::get_if<targets::Cannot>(&target.state))
+    if (const auto* cannot = std::get_if<targets::Cannot>(&target.state)) {
+        // What to do stands in its reason already.
         line(tr("This cannot be:"), words(cannot->why, system), "strong");
+        line(tr("Source"), dataText(cannot->source));
+    }
 }
 
 void WhyPanel::addReady(const targets::Ready& ready, UnitSystem system)

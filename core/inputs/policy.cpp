@@ -9,7 +9,7 @@ namespace taut::inputs {
 namespace {
 
 // Every default names where it comes from; "policy" is ours. Sorted by name.
-constexpr std::array<PolicyRow, 56> kRows{{
+constexpr std::array<PolicyRow, 58> kRows{{
     {"air_drop_most", Kind::Pressure, 30000.0, "bar", 0, 300000.0, "fall of the air supply while nips close, at most",
      "policy"},
     {"air_shaft_least", Kind::Pressure, 550000.0, "bar", 100000.0, 1200000.0,
@@ -20,6 +20,10 @@ constexpr std::array<PolicyRow, 56> kRows{{
      "common practice, no source"},
     {"air_supply_most", Kind::Pressure, 700000.0, "bar", 100000.0, 1600000.0, "air supply at the press, at most",
      "common practice, no source"},
+    {"anilox_share_least", Kind::Share, 0.25, "%", 0.02, 1, "share of the anilox volume that reaches the web, at least",
+     "S79"},
+    {"anilox_share_most", Kind::Share, 0.5, "%", 0.02, 1, "share of the anilox volume that reaches the web, at most",
+     "S80"},
     {"caliper_tolerance", Kind::Share, 0.05, "%", 0.001, 0.3, "how far the wound caliper may lie from the data",
      "S12, S17"},
     {"centre_guided", Kind::Length, 0.0015, "mm", 0.0001, 0.02,

@@ -128,6 +128,7 @@ struct Station {
 struct Sourced {  ///< a measured or stated value and who says so
     std::optional<Quantity> value;
     std::string source;
+    std::optional<Quantity> at;  ///< of a time to or from standstill: the speed it was measured at; empty = not said
 };
 struct Device {  ///< a guard or an emergency stop
     std::string id, name, by, place;

@@ -141,6 +141,9 @@ Sourced readSourced(KeyReader& above, std::string_view key, std::span<const Kind
     if (std::optional<KeyReader> keys = above.table(key)) {
         out.value = keys->quantity("value", kinds, sane);
         out.source = keys->text("source");
+        // A time to or from standstill says little without the speed; without it the job's is meant.
+        constexpr Kind kSpeedOnly[] = {Kind::Speed};
+        if (kinds.front() == Kind::Time) out.at = keys->quantity("at", kSpeedOnly, sane::kSpeed);
         keys->done();
     }
     return out;

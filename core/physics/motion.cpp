@@ -5,6 +5,11 @@
 
 namespace taut::physics {
 
+namespace {
+/// Rounding of s / i may ask for one press too many.
+constexpr double kForgivenPress = 1e-9;
+}  // namespace
+
 Length stopDistance(Speed speed, Time reaction, Acceleration deceleration) noexcept
 {
     if (!notNegative(speed, reaction) || !positive(deceleration)) return undefined<Length>();
@@ -20,7 +25,7 @@ Time stopTime(Speed speed, Time reaction, Acceleration deceleration) noexcept
 double inches(Length path, Length travel) noexcept
 {
     if (!notNegative(path) || !positive(travel)) return undefined<double>();
-    return (path / travel).si();
+    return std::ceil((path / travel).si() - kForgivenPress);
 }
 
 Time crawlTime(Length path, Speed speed) noexcept
@@ -34,6 +39,11 @@ Inertia rollInertia(Mass mass, Length outerRadius, Length innerRadius) noexcept
     if (!notNegative(mass, innerRadius) || !positive(outerRadius) || outerRadius < innerRadius)
         return undefined<Inertia>();
     return mass * (outerRadius * outerRadius + innerRadius * innerRadius) / 2;
+}
+
+Inertia woundRollInertia(Mass web, Length outerRadius, Length coreRadius, Mass core, Length boreRadius) noexcept
+{
+    return rollInertia(web, outerRadius, coreRadius) + rollInertia(core, coreRadius, boreRadius);
 }
 
 Torque accelerationTorque(Inertia inertia, Acceleration acceleration, Length radius) noexcept

@@ -11,12 +11,17 @@ namespace taut::physics {
 [[nodiscard]] Length stopDistance(Speed speed, Time reaction, Acceleration deceleration) noexcept;
 /// V1.time: t = tr + v / a. Domain as V1.distance. Definition.
 [[nodiscard]] Time stopTime(Speed speed, Time reaction, Acceleration deceleration) noexcept;
-/// V2.inches: N = s / i, presses of the hold-to-run button at i of travel each, not rounded. s >= 0, i > 0. Definition.
+/// V2.inches: N = s / i, presses of the hold-to-run button at i of travel each, rounded up: part of a press is one more
+/// press; a press that only arithmetic asks for is forgiven (1e-9). s >= 0, i > 0. Definition.
 [[nodiscard]] double inches(Length path, Length travel) noexcept;
 /// V2.crawl: t = s / v. s >= 0, v > 0. Definition.
 [[nodiscard]] Time crawlTime(Length path, Speed speed) noexcept;
 /// V4: J = m (R^2 + r^2) / 2, a hollow cylinder about its axis. m >= 0, R >= r >= 0, R > 0. Source S84.
 [[nodiscard]] Inertia rollInertia(Mass mass, Length outerRadius, Length innerRadius) noexcept;
+/// V4.roll: J = (m (R^2 + r^2) + mc (r^2 + b^2)) / 2, web of mass m wound to R on a core of mass mc between its bore b
+/// and its outside r: two hollow cylinders, V4 of each. m >= 0, mc >= 0, R >= r >= b >= 0, r > 0. Source S84.
+[[nodiscard]] Inertia woundRollInertia(Mass web, Length outerRadius, Length coreRadius, Mass core,
+                                       Length boreRadius) noexcept;
 /// V5: M = J a / R, torque that changes the surface speed of a roll of radius R at rate a. J >= 0, a >= 0, R > 0.
 /// Source S24.
 [[nodiscard]] Torque accelerationTorque(Inertia inertia, Acceleration acceleration, Length radius) noexcept;

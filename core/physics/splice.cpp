@@ -14,12 +14,6 @@ double spliceMargin(ForcePerWidth strength, ForcePerWidth perWidth) noexcept
     return (strength / perWidth).si();
 }
 
-double leaningSpliceMargin(ForcePerWidth strength, ForcePerWidth perWidth, double angle) noexcept
-{
-    if (!isLean(angle)) return undefined<double>();
-    return spliceMargin(strength, perWidth * (std::cos(angle) * std::cos(angle)));
-}
-
 Pressure spliceNormalStress(Pressure stress, double angle) noexcept
 {
     if (!notNegative(stress) || !isLean(angle)) return undefined<Pressure>();

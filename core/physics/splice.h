@@ -5,14 +5,12 @@
 
 // Splices. No published splice safety factor was found: what margin is enough is policy. Load over area does not
 // predict a bond's strength, and twice the overlap is not twice the strength (S57): use data at the same overlap.
+// A cut that leans has no margin of its own: what its bond is spared square to the cut it bears along it (P5.shear).
 // Outside its domain every function gives NaN.
 namespace taut::physics {
 
 /// P1: r = S / Tw, the margin of a strength per width over a tension per width. S >= 0, Tw > 0. Definition.
 [[nodiscard]] double spliceMargin(ForcePerWidth strength, ForcePerWidth perWidth) noexcept;
-/// P5.margin: r = S / (Tw cos^2 alpha), the margin of a cut that leans alpha from the straight cross cut: only the pull
-/// square to the cut opens it. S >= 0, Tw > 0, 0 <= alpha < pi/2. Source S60.
-[[nodiscard]] double leaningSpliceMargin(ForcePerWidth strength, ForcePerWidth perWidth, double angle) noexcept;
 /// P5.normal: s cos^2 alpha, the normal stress on a cut that leans alpha radians from the straight cross cut.
 /// 0 <= alpha < pi/2. Source S60.
 [[nodiscard]] Pressure spliceNormalStress(Pressure stress, double angle) noexcept;

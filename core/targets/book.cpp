@@ -68,7 +68,10 @@ Stated& Stated::within(double below, double above, Rule rule, Text source)
 
 Stated& Stated::advice(Text text)
 {
-    if (auto* r = std::get_if<Ready>(&m_target->state)) r->advice = std::move(text);
+    if (auto* r = std::get_if<Ready>(&m_target->state))
+        r->advice = std::move(text);
+    else if (auto* needs = std::get_if<Needs>(&m_target->state))
+        needs->advice = std::move(text);
     return *this;
 }
 
@@ -95,7 +98,11 @@ Stated& Stated::most(const std::optional<Quantity>& end)
 
 Stated& Stated::cannot(Finding why)
 {
-    m_target->state = Cannot{std::move(why)};
+    std::string source;
+    if (const Ready* was = m_target->ready()) source = was->because.source;
+    if (const auto* needs = std::get_if<Needs>(&m_target->state)) source = needs->source;
+    if (const auto* no = std::get_if<Cannot>(&m_target->state)) source = no->source;
+    m_target->state = Cannot{std::move(why), {}, std::move(source)};
     return *this;
 }
 
@@ -237,10 +244,11 @@ Stated Book::add(Target target, Doubt doubt)
     return Stated(entry.target, &entry.doubt);
 }
 
-Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm)
+Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm, std::string source)
 {
-    if (lackTerm.cannot) return add({std::move(id), shape, std::move(name), Cannot{*lackTerm.cannot}});
-    return add({std::move(id), shape, std::move(name), Needs{lackTerm.missing}});
+    if (lackTerm.cannot)
+        return add({std::move(id), shape, std::move(name), Cannot{*lackTerm.cannot, {}, std::move(source)}});
+    return add({std::move(id), shape, std::move(name), Needs{lackTerm.missing, {}, std::move(source)}});
 }
 
 Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments arguments, std::string unit)
@@ -254,7 +262,7 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
             std::any_of(arguments.begin(), arguments.end(), isDiameter))
             result.cannot = m_impossibleDiameter;
         if (result.cannot && result.cannot->subject.empty()) result.cannot->subject = id;
-        return lacking(std::move(id), std::move(name), Shape::Quantity, result);
+        return lacking(std::move(id), std::move(name), Shape::Quantity, result, std::string(formula->source));
     }
     Because because{formulaId, std::string(formula->symbols), {}, std::string(formula->source)};
     for (const auto& [symbol, part] : arguments) {
@@ -271,7 +279,7 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
 
 Stated Book::value(std::string id, Text name, std::string how, Term result, std::string source, Arguments arguments)
 {
-    if (!result.known()) return lacking(std::move(id), std::move(name), Shape::Quantity, result);
+    if (!result.known()) return lacking(std::move(id), std::move(name), Shape::Quantity, result, std::move(source));
     Because because{std::move(how), {}, {}, std::move(source)};
     if (arguments.empty() && !result.from.empty()) arguments.emplace_back("x", result);
     for (const auto& [symbol, part] : arguments)

@@ -59,7 +59,8 @@ template <Kind K>
 
 using Arguments = std::vector<std::pair<std::string, Term>>;
 
-/// A handle on a target just stated; on one that is not ready its setters do nothing.
+/// A handle on a target just stated; on one that is not ready its setters do nothing, save the sentence for one that
+/// only needs keys.
 class Stated {
 public:
     Stated(Target& target, const Doubt* doubt) : m_target(&target), m_doubt(doubt) {}
@@ -132,7 +133,8 @@ public:
     Stated value(std::string id, Text name, std::string how, Term result, std::string source, Arguments because = {});
     Stated word(std::string id, Text name, std::string value, std::string source, std::vector<Given> because);
     Stated yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because);
-    Stated lacking(std::string id, Text name, Shape shape, const Term& lack);
+    /// What cannot be said yet, or not at all; `source` is whose relation or fact would say it.
+    Stated lacking(std::string id, Text name, Shape shape, const Term& lack, std::string source = "definition");
     void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
     /// Why the roll's diameter cannot be: said in place of "no answer" by every formula that has none for it.
     void blame(const Finding& diameter) { m_impossibleDiameter = diameter; }

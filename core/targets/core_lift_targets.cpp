@@ -34,7 +34,7 @@ const inputs::Adapter* stateAdapter(Book& book)
         lacks.emplace_back("press.unwind.grips");
     if (!book.roll().core) lacks.emplace_back("roll.core");
     if (!lacks.empty()) {
-        book.lacking("core.adapter", name, Shape::YesNo, Term{{}, {}, lacks, {}});
+        book.lacking("core.adapter", name, Shape::YesNo, Term{{}, {}, lacks, {}}, "press profile");
         return nullptr;
     }
     const Quantity& core = book.roll().core->quantity();
@@ -168,13 +168,6 @@ void stateAlignment(Book& book)
                "definition", {{"w", book.width()}})
         .within(mark.si(), mark.si(), mark.rule, mark.source)
         .advice("Mark the middle of the lead edge; it makes centring quick.");
-    book.formula("strip.length", "Web in the outer wraps taken off", "R7.length",
-                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", book.row("outer_wraps")}},
-                 press.units == UnitSystem::Us ? "ft" : "m")
-        .advice("So many wraps are assumed; take off more until the web is clean and without nicks.");
-    book.formula("strip.diameter", "Diameter after the outer wraps", "R7.diameter",
-                 {{"D", book.diameter()}, {"t", book.caliper()}, {"N", book.row("outer_wraps")}},
-                 press.units == UnitSystem::Us ? "in" : "mm");
 }
 
 }  // namespace taut::targets

@@ -7,7 +7,7 @@ namespace taut::targets {
 
 namespace {
 
-/// What a target says where its family said nothing more particular.
+/// What a target says where its family said nothing more particular, ready or in want of keys.
 struct Words {
     const char *pattern, *symbols, *advice;
 };
@@ -21,17 +21,19 @@ constexpr std::array kWords{
     Words{"guide.{guide}.stroke_needed", "x = |y|", "What the guide must make good for this roll, to one side."},
     Words{"ink.{station}.plate_stretch", "",
           "The plate is made this much shorter, and stretches to length on its cylinder."},
-    Words{"job.covered", "yes when L >= N", ""},
+    Words{"job.covered", "yes when U >= N", ""},
     Words{"job.repeat", "", "One turn of the plate cylinder prints so much web."},
-    Words{"job.rolls", "n = N / L, rounded up", "Have them lying ready before the first one is hung."},
-    Words{"job.splices", "n = rolls - 1 + splices in this roll", ""},
+    Words{"job.rolls", "n = (N - w) / (U - w), rounded up, at least 1",
+          "Have them lying ready before the first one is hung."},
+    Words{"job.splices", "x = n (1 + s) - 1", ""},
     Words{"lift.load", "m = roll + adapter + carriage", "All that the lift has to raise."},
     Words{"motion.crawl_class", "by the published limits of v", ""},
     Words{"motion.inch_class", "by the published limits of i", ""},
     Words{"roll.feed", "winding and side equal: over, else under", ""},
     Words{"roll.inertia", "", "The heavier and larger the roll, the more it wants to run on."},
     Words{"roll.lengths_apart", "x = (longest - shortest) / longest", ""},
-    Words{"roll.mass", "m = the larger of web + core and stated", ""},
+    Words{"roll.mass", "m = the largest of web + core, label + core and stated", ""},
+    Words{"roll.usable", "U = L - s - r", ""},
     Words{"roll.web_mass", "", "What the web alone weighs, without its core."},
     Words{"roll.wraps", "", "Turns of web on the core."},
     Words{"splice.margin", "", "How much stronger the joint is than the pull on it."},
@@ -50,8 +52,18 @@ constexpr std::array kWords{
 
 void explain(Target& target)
 {
+    if (auto* needs = std::get_if<Needs>(&target.state)) {
+        for (const Words& words : kWords)
+            if (needs->advice.empty() && fitsPattern(words.pattern, target.id)) needs->advice = Text(words.advice);
+        if (needs->advice.empty())
+            needs->advice = "It is computed as soon as what is missing has been entered; until then do not guess it.";
+        return;
+    }
+    if (auto* no = std::get_if<Cannot>(&target.state)) {
+        no->advice = no->why.remedy;
+        return;
+    }
     auto* ready = std::get_if<Ready>(&target.state);
-    if (ready == nullptr) return;
     for (const Words& words : kWords) {
         if (!ready->because.symbols.empty() && !ready->advice.empty()) break;
         if (!fitsPattern(words.pattern, target.id)) continue;

@@ -279,6 +279,19 @@ void stateRegisterAndInk(Book& book)
             .window(Quantity(-most.si(), Kind::Length), most.value, most.rule, most.source)
             .advice("Off this, the print is longer or shorter than the gear says, and the pressure wrong.");
     }
+    // What of the cells reaches the web: from a quarter (public rule, S79) to a half (an ink maker's chart, S80), one
+    // share for the film and for the mass.
+    const Term least = book.row("anilox_share_least"), most = book.row("anilox_share_most");
+    const Term reaches = doubted(combine(
+                                     {least, most}, "middle of " + least.from + " and " + most.from,
+                                     [](const std::vector<double>& v) { return (v[0] + v[1]) / 2; }, Kind::Share),
+                                 (most.value->si() - least.value->si()) / 2, "k");
+    const bool usual = least.from.rfind("policy:", 0) == 0 && most.from.rfind("policy:", 0) == 0;
+    const Text said =
+        usual ? Text("From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells "
+                     "reaches the web: the middle, for film and mass alike; pan and hoses come on top.")
+              : Text("By the share of the cells that this shop has found to reach the web, for film and "
+                     "mass alike; pan and hoses come on top.");
     for (const inputs::Deck& deck : book.job().decks) {
         const std::string station = std::to_string(deck.station);
         const std::string id = "ink." + station + ".";
@@ -290,20 +303,19 @@ void stateRegisterAndInk(Book& book)
                       {"tb", term(deck.plateBase, key + "plate.base")}},
                      "%");
         book.formula(id + "film", Text("Station %1: wet ink on the web", {station}), "F7",
-                     {{"V", volume}, {"c", known(Quantity(0.25, Kind::Share), "policy:anilox_to_web")}}, "um")
-            .advice("A quarter of the cells' volume, as a public rule has it.");
+                     {{"V", volume}, {"c", reaches}}, "um")
+            .advice(said);
         const Term area = combine(
             {book.target("job.length"), book.width()}, "job.length times the width",
             [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Area);
-        Stated mass = book.formula(
-            id + "mass", Text("Station %1: ink to have ready", {station}), "F8",
-            {{"A", area},
-             {"c", number(deck.coverage, key + "coverage", Kind::Share)},
-             {"V", volume},
-             {"k", doubted(known(Quantity(0.375, Kind::Share), "policy:anilox_to_web_middle"), 0.125, "k")},
-             {"rho", term(deck.inkDensity, key + "ink_density")}},
-            us ? "lb" : "kg");
-        mass.advice("Between a quarter and a half of the cells reaches the web; pan and hoses come on top.");
+        Stated mass = book.formula(id + "mass", Text("Station %1: ink to have ready", {station}), "F8",
+                                   {{"A", area},
+                                    {"c", number(deck.coverage, key + "coverage", Kind::Share)},
+                                    {"V", volume},
+                                    {"k", reaches},
+                                    {"rho", term(deck.inkDensity, key + "ink_density")}},
+                                   us ? "lb" : "kg");
+        mass.advice(said);
     }
 }
 

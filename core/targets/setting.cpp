@@ -153,7 +153,9 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     } else {
         Term total = terms.total;
         if (total.known()) total.value = total.value->in(cell.setIn);
-        Stated setting = book.value(id + "setting", name, "stated", total, "the zone's tension", {{"T", terms.total}});
+        Stated setting = book.value(id + "setting", name, "rule", total, "the zone's tension",
+                                    {{"T", called(terms.total, "tension of the zone")}});
+        setting.symbols("F = T");
         bound(book, zone, setting, terms.low, terms.high, terms.rule);
         setting.advice("The set point of the control loop; zero the load cell with the web slack first.");
     }

@@ -16,11 +16,13 @@ Term halfOf(const Term& diameter, const std::string& from)
         {diameter}, from, [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length);
 }
 
-/// Even change of speed over a measured time.
-Term over(const Book& book, const std::optional<Quantity>& time, const std::string& key)
+/// Even change of speed over a measured time, from or to the speed at which it was measured; where nobody said that,
+/// job speed is taken for it.
+Term over(const Book& book, const inputs::Sourced& time, const std::string& key)
 {
+    const Term speed = time.at ? known(*time.at, key + ".at") : book.speed();
     return combine(
-        {book.speed(), term(time, key)}, "job.speed over " + key,
+        {speed, term(time.value, key)}, speed.from + " over " + key,
         [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::Acceleration);
 }
 
@@ -102,12 +104,10 @@ void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
     if (!book.press().rampUp.value || zone.control != inputs::Control::OpenLoop) return;
     const Term total = book.target("tension." + zone.id + ".total");
     const Limit ramp = book.limit("tension_ramp");
-    Stated start = book.formula("start.unwind.tension", "Tension at the unwind while the press speeds up", "V7",
-                                {{"T0", total},
-                                 {"J", inertia},
-                                 {"a", over(book, book.press().rampUp.value, "press.speeds.ramp_up")},
-                                 {"R", radius}},
-                                forceUnit(book));
+    Stated start = book.formula(
+        "start.unwind.tension", "Tension at the unwind while the press speeds up", "V7",
+        {{"T0", total}, {"J", inertia}, {"a", over(book, book.press().rampUp, "press.speeds.ramp_up")}, {"R", radius}},
+        forceUnit(book));
     if (start.ready() != nullptr)
         start
             .window({}, Quantity(total.value->si() * (1 + ramp.si()), Kind::Force, forceUnit(book)), ramp.rule,
@@ -136,23 +136,33 @@ void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind&
                             "V4 of the finished roll"),
                   rewind.shaftInertia, "press.rewind." + rewind.id + ".shaft_inertia");
     const bool pulls = zone.stopAction.empty() || zone.stopAction == "holds";
-    book.formula(
-            "stop." + rewind.id + ".tension", "Tension at the rewind during an emergency stop, finished roll", "V7",
-            {{"T0", pulls ? book.target(id + "total") : known(Quantity(0, Kind::Force), zoneKey(zone, "stop_action"))},
-             {"J", inertia},
-             {"a", slowing},
-             {"R", radius}},
-            forceUnit(book))
+    // Taper: the finished roll runs at less than the empty core did.
+    const Term finished = book.target(id + (zone.control == inputs::Control::Draw ? "total" : "finished"));
+    book.formula("stop." + rewind.id + ".tension", "Tension at the rewind during an emergency stop, finished roll",
+                 "V7",
+                 {{"T0", pulls ? finished : known(Quantity(0, Kind::Force), zoneKey(zone, "stop_action"))},
+                  {"J", inertia},
+                  {"a", slowing},
+                  {"R", radius}},
+                 forceUnit(book))
         .advice(pulls ? Text("If the clutch keeps its torque. A weak splice parts here.")
                       : Text("The drive no longer pulls; what is left is the finished roll that runs on."));
+    if (rewind.shaftInertia && pulls)
+        book.formula("stop." + rewind.id + ".core_tension",
+                     "Tension at the rewind during an emergency stop, empty core", "V7",
+                     {{"T0", book.target(id + "total")},
+                      {"J", term(rewind.shaftInertia, "press.rewind." + rewind.id + ".shaft_inertia")},
+                      {"a", slowing},
+                      {"R", halfOf(core, "half of the core")}},
+                     forceUnit(book))
+            .advice("Shaft and chucks run on round so small a core: as the roll has just begun, this pulls hardest.");
     if (!book.press().rampUp.value || zone.control != inputs::Control::OpenLoop) return;
-    const Term finished = book.target(id + "finished");
     const Limit ramp = book.limit("tension_ramp");
     Stated start = book.formula("start." + rewind.id + ".tension",
                                 "Tension at the rewind while the press speeds up, finished roll", "V6",
                                 {{"M", evaluated("B1", {{"T", finished}, {"D", full}}, "torque on the finished roll")},
                                  {"J", inertia},
-                                 {"a", over(book, book.press().rampUp.value, "press.speeds.ramp_up")},
+                                 {"a", over(book, book.press().rampUp, "press.speeds.ramp_up")},
                                  {"R", radius}},
                                 forceUnit(book));
     if (start.ready() != nullptr)
@@ -161,6 +171,42 @@ void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind&
                     ramp.source)
             .advice("Part of the torque goes into the roll itself. Below the limit the wraps wind soft: speed up more "
                     "slowly.");
+}
+
+/// What a measured time to standstill holds already.
+Term reaction() { return known(Quantity(0, Kind::Time), "policy:reaction_in_stop_time"); }
+
+/// The time to standstill as it was measured, and what the same deceleration makes of it at job speed: a press that
+/// runs faster than it was measured at takes longer and is none the worse.
+void stateStopTime(Book& book, const inputs::Sourced& measured, const std::string& key, const Term& slowing)
+{
+    const Limit late = book.limit("stop_time_over");
+    Stated scaled = book.formula(
+        "stop.emergency_time_at_speed", "Time to standstill after an emergency stop from job speed", "V1.time",
+        {{"v", book.speed()}, {"tr", reaction()}, {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
+        "s");
+    const auto most = [&late](const Quantity& time) {
+        return Quantity(time.si() * (1 + late.si()), Kind::Time, time.unit());
+    };
+    const auto* atSpeed = scaled.ready() ? &std::get<Quantity>(scaled.ready()->value) : nullptr;
+    if (atSpeed != nullptr) scaled.window({}, most(*atSpeed), late.rule, late.source);
+    scaled.advice("The deceleration is the press's own: the time grows with the speed that it is stopped from.");
+
+    Stated time =
+        book.value("stop.emergency_time",
+                   measured.at ? Text("Time to standstill after an emergency stop from %1", {measured.at->magnitude()})
+                               : Text("Time to standstill after an emergency stop"),
+                   "stated", term(measured.value, key), "press profile");
+    if (time.ready() == nullptr) return;
+    time.window({}, most(*measured.value), late.rule, late.source);
+    if (measured.at)
+        time.advice(
+            "Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or "
+            "shorter as the speed is: see the time from job speed.");
+    else
+        time.advice(
+            "Longer than this: withdraw the press and have it looked at. Time it from the speed at which it was "
+            "measured, and enter that speed beside it: until then it is taken for that from job speed.");
 }
 
 }  // namespace
@@ -172,20 +218,13 @@ void stateStops(Book& book)
     // An emergency stop may be quicker than an ordinary one.
     const bool quicker = press.emergencyStopTime.value.has_value();
     const std::string emergencyKey = quicker ? "press.speeds.emergency_stop_time" : "press.speeds.stop_time";
-    const std::optional<Quantity>& emergencyTime = quicker ? press.emergencyStopTime.value : press.stopTime.value;
-    const Term slowing = over(book, emergencyTime, emergencyKey);
+    const inputs::Sourced& emergency = quicker ? press.emergencyStopTime : press.stopTime;
+    const Term slowing = over(book, emergency, emergencyKey);
     book.formula("stop.distance", "Web that passes while the press stops", "V1.distance",
-                 {{"v", book.speed()},
-                  {"tr", known(Quantity(0, Kind::Time), "policy:reaction_in_stop_time")},
-                  {"a", over(book, press.stopTime.value, "press.speeds.stop_time")}},
+                 {{"v", book.speed()}, {"tr", reaction()}, {"a", over(book, press.stopTime, "press.speeds.stop_time")}},
                  press.units == UnitSystem::Us ? "ft" : "m")
         .advice("Web that still passes after a stop; not for placing guards or light curtains.");
-    const Limit late = book.limit("stop_time_over");
-    Stated time = book.value("stop.emergency_time", "Time to standstill after an emergency stop", "stated",
-                             term(emergencyTime, emergencyKey), "press profile");
-    if (const Quantity* q = time.ready() ? &std::get<Quantity>(time.ready()->value) : nullptr)
-        time.window({}, Quantity(q->si() * (1 + late.si()), Kind::Time, q->unit()), late.rule, late.source)
-            .advice("Longer than this: withdraw the press and have it looked at.");
+    stateStopTime(book, emergency, emergencyKey, slowing);
     for (const inputs::Zone& zone : press.zones)
         if (endOf(press, zone) == ZoneEnd::Unwind) {
             stateUnwindStop(book, zone, slowing);

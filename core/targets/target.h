@@ -54,11 +54,15 @@ struct Ready {
 /// Cannot be computed until these keys are known ("press.zone.unwind.torque_per_setting").
 struct Needs {
     std::vector<std::string> keys;
+    Text advice{};         ///< what it is for, or what to do until the keys are known
+    std::string source{};  ///< whose relation would give it
     friend bool operator==(const Needs&, const Needs&) = default;
 };
 /// This press cannot deliver it, or it contradicts something: known before anybody lifts a roll.
 struct Cannot {
     Finding why;
+    Text advice{};         ///< what to do instead
+    std::string source{};  ///< whose relation or fact says so
     friend bool operator==(const Cannot&, const Cannot&) = default;
 };
 enum class Shape : std::uint8_t { Quantity, YesNo, Word };

@@ -120,10 +120,15 @@ Json targetJson(const Target& target, UnitSystem system)
     if (const auto* needs = std::get_if<Needs>(&target.state)) {
         Json keys = Json::array();
         for (const std::string& key : needs->keys) keys.add(key);
-        return object.set("state", "needs").set("needs", std::move(keys));
+        object.set("state", "needs").set("needs", std::move(keys)).set("source", needs->source);
+        setText(object, "advice", needs->advice, system);
+        return object;
     }
-    if (const auto* no = std::get_if<Cannot>(&target.state))
-        return object.set("state", "cannot").set("why", findingJson(no->why, system));
+    if (const auto* no = std::get_if<Cannot>(&target.state)) {
+        object.set("state", "cannot").set("why", findingJson(no->why, system)).set("source", no->source);
+        setText(object, "advice", no->advice, system);
+        return object;
+    }
     return readyJson(std::move(object), std::get<Ready>(target.state), system);
 }
 
@@ -141,9 +146,11 @@ Result<Target> targetFrom(const Json& object)
     if (state == "needs") {
         Needs needs;
         for (const Json& key : object["needs"].items()) needs.keys.push_back(key.text());
+        needs.advice = getText(object, "advice");
+        needs.source = object["source"].text();
         target.state = std::move(needs);
     } else if (state == "cannot") {
-        target.state = Cannot{findingFrom(object["why"])};
+        target.state = Cannot{findingFrom(object["why"]), getText(object, "advice"), object["source"].text()};
     } else {
         target.state = readyFrom(object);
     }

@@ -45,7 +45,7 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
         .advice("Here the tension leaves its window if nobody touches the setting; see the schedule.");
 }
 
-/// Tension on the finished roll with this zone's taper, and the heat of the slip clutch that winds it.
+/// Tension on the finished roll with this zone's taper.
 void stateFinished(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const std::string& name)
 {
     if (endOf(book.press(), zone) != ZoneEnd::Rewind || zone.control == inputs::Control::Draw) return;
@@ -65,8 +65,18 @@ void stateFinished(Book& book, const inputs::Zone& zone, const SettingTerms& ter
         book.formula(id + "finished", finishedName, linear ? "B6.linear" : "B6.hyperbolic", arguments, us ? "lbf" : "N")
             .advice("Falling tension keeps the inner turns from being crushed and the outer from sliding.");
     }
+}
+
+/// The heat of the slip clutch that winds a roll, product or waste, when it is full: there it slips most.
+void stateClutchHeat(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const std::string& name)
+{
+    const ZoneEnd end = endOf(book.press(), zone);
+    if (end != ZoneEnd::Rewind && end != ZoneEnd::Waste) return;
     const bool friction = zone.actuator == inputs::Actuator::Pneumatic || zone.actuator == inputs::Actuator::Particle;
     if (!friction || zone.control != inputs::Control::OpenLoop) return;
+    const std::string id = "tension." + zone.id + ".";
+    const Term full = lastDiameterOf(book, zone);
+    const Term pull = end == ZoneEnd::Rewind ? book.target(id + "finished") : terms.total;
     // The input turns faster than the empty core by what the profile says; full roll slips most.
     const Term overspeed = number(zone.overspeed, zoneKey(zone, "overspeed"), Kind::Share);
     const Term input = combine(
@@ -74,8 +84,7 @@ void stateFinished(Book& book, const inputs::Zone& zone, const SettingTerms& ter
         "turns of the empty core at job speed and " + zoneKey(zone, "overspeed"),
         [](const std::vector<double>& v) { return v[0] * (1 + v[1]); }, Kind::Frequency);
     const Term output = evaluated("B2", {{"v", book.speed()}, {"D", full}}, "turns of the finished roll at job speed");
-    const Term torque =
-        evaluated("B1", {{"T", book.target(id + "finished")}, {"D", full}}, "torque on the finished roll");
+    const Term torque = evaluated("B1", {{"T", pull}, {"D", full}}, "torque on the finished roll");
     Stated heat = book.formula(id + "slip_power", Text("%1: heat in the clutch, finished roll", {name}), "B3.clutch",
                                {{"M", torque}, {"ni", input}, {"no", output}}, "W");
     heat.advice(
@@ -112,6 +121,7 @@ void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms
     stateCeiling(book, zone, name);
     stateLeftAlone(book, zone, terms, name);
     stateFinished(book, zone, terms, name);
+    stateClutchHeat(book, zone, terms, name);
     stateDrawStep(book, zone, name);
     if (zone.control == inputs::Control::Draw || endOf(book.press(), zone) == ZoneEnd::Waste) return;
     const Limit swing = book.limit("tension_swing"), ramp = book.limit("tension_ramp");

@@ -49,7 +49,7 @@ void statePathLengths(Book& book)
     }
     Term lackTerm = pathLack(book);
     if (!lackTerm.cannot && press.rollers.empty()) lackTerm.missing = {"press.web.roller"};
-    book.lacking("thread.main.length", name, Shape::Quantity, lackTerm);
+    book.lacking("thread.main.length", name, Shape::Quantity, lackTerm, "V3, sum of spans and arcs");
     // Rollers that cannot be threaded were named when the inputs were checked against each other: not said twice.
     if (lackTerm.cannot && !book.isNoted(lackTerm.cannot->text)) book.note(*lackTerm.cannot);
 }
@@ -85,7 +85,8 @@ void stateMotionClass(Book& book)
                   {given("i", "travel of one press", *press.inch.value, "press.speeds.inch")})
             .advice(advice);
     } else {
-        book.lacking("motion.inch_class", "Class of the inch movement", Shape::Word, missing("press.speeds.inch"));
+        book.lacking("motion.inch_class", "Class of the inch movement", Shape::Word, missing("press.speeds.inch"),
+                     source);
     }
     if (press.crawl.value) {
         const double perMinute = press.crawl.value->si() * 60;
@@ -105,7 +106,8 @@ void stateMotionClass(Book& book)
                                    {press.crawl.value->magnitude()}),
                               Text("Thread with the drives isolated, or have the press's crawl speed set down.")});
     } else {
-        book.lacking("motion.crawl_class", "Class of the crawl movement", Shape::Word, missing("press.speeds.crawl"));
+        book.lacking("motion.crawl_class", "Class of the crawl movement", Shape::Word, missing("press.speeds.crawl"),
+                     source);
     }
 }
 

@@ -23,6 +23,29 @@ Term highestPerWidth(const Book& book)
     return highest;
 }
 
+/// The hardest pull on any product rewind in an emergency stop, per width of the web that runs there: on the finished
+/// roll, or where the roll has just begun.
+Term worstInStop(const Book& book)
+{
+    Term worst = missing("press.speeds.stop_time");
+    for (const inputs::Zone& zone : book.press().zones) {
+        const inputs::Rewind* rewind =
+            endOf(book.press(), zone) == ZoneEnd::Rewind ? rewindOf(book.press(), zone) : nullptr;
+        if (rewind == nullptr) continue;
+        const std::string stop = "stop." + rewind->id + ".";
+        std::vector<std::string> ids{stop + "tension", "tension." + zone.id + ".total"};
+        if (book.target(stop + "core_tension").known()) ids.push_back(stop + "core_tension");
+        for (const std::string& id : ids) {
+            const Term pull = combine(
+                {book.target(id), zoneWidth(book, zone)}, "target:" + id + " over the width",
+                [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::ForcePerWidth);
+            if (!pull.known()) return pull;
+            if (!worst.known() || pull.value->si() > worst.value->si()) worst = pull;
+        }
+    }
+    return worst;
+}
+
 }  // namespace
 
 void stateSplice(Book& book)
@@ -66,22 +89,9 @@ void stateSplice(Book& book)
     Stated running = margin("splice.margin", name, highestPerWidth(book));
     running.window(factor.value, {}, factor.rule, factor.source)
         .advice("Least of tape, bond and web. Heat in a dryer lowers it.");
-    // The hardest pull on any product rewind, over the web that runs there.
-    Term worst = missing("press.speeds.stop_time");
-    for (const inputs::Zone& zone : book.press().zones) {
-        const inputs::Rewind* rewind =
-            endOf(book.press(), zone) == ZoneEnd::Rewind ? rewindOf(book.press(), zone) : nullptr;
-        if (rewind == nullptr) continue;
-        const Term pull = combine(
-            {book.target("stop." + rewind->id + ".tension"), zoneWidth(book, zone)},
-            "target:stop." + rewind->id + ".tension over the width",
-            [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::ForcePerWidth);
-        if (!worst.known() || !pull.known() || pull.value->si() > worst.value->si()) worst = pull;
-        if (!worst.known()) break;
-    }
-    Stated shock = margin("splice.transient_margin", shockName, worst);
+    Stated shock = margin("splice.transient_margin", shockName, worstInStop(book));
     shock.window(inStop.value, {}, inStop.rule, inStop.source)
-        .advice("An emergency stop pulls hardest where the finished roll winds up.");
+        .advice("An emergency stop pulls hardest where the web winds up.");
     for (const Stated* s : {&running, &shock})
         if (const Ready* r = s->ready(); r && r->window.low && std::get<Quantity>(r->value).si() < r->window.low->si())
             book.note(

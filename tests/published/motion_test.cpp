@@ -19,6 +19,9 @@ TEST_CASE("S81: threading 12 m within the limits of powered movement")
     for (const auto& [mm, presses] : {std::pair(25.0, 480.0), std::pair(75.0, 160.0)})
         page.check("V2.inches", "12 m by " + figure(mm) + " mm a press", physics::inches(path, Length::si(mm / 1000)),
                    presses, "presses", share(1e-12));
+    // 12 m by 70 mm is 171.43 presses: the last part of a press is pressed like the others.
+    page.check("V2.inches", "12 m by 70 mm a press, rounded up", physics::inches(path, Length::si(0.07)), 172,
+               "presses", share(1e-12));
     for (const auto& [crawl, minutes] : {std::pair(1.0, 12.0), std::pair(5.0, 2.4)})
         page.check("V2.crawl", "12 m at " + figure(crawl) + " m/min", crawlTime(path, Speed::si(crawl / 60)).si() / 60,
                    minutes, "min", share(1e-12));
@@ -46,6 +49,20 @@ TEST_CASE("S84: a hollow spool whose bore is half its radius")
         page.check("V4", "3 kg, radius " + figure(radius) + " m",
                    rollInertia(Mass::si(3), Length::si(radius), Length::si(radius / 2)).si(),
                    0.625 * 3 * radius * radius, "kg m2", share(1e-12));
+}
+
+TEST_CASE("S84: the same spool as web wound on a core, two bodies of one density")
+{
+    // Cut anywhere between bore and rim, the two hollow cylinders turn like the spool: masses go by R^2 - r^2.
+    const Page page = form("motion", "S84", "problem with a factor of 5 M / 4, spool cut in two");
+    for (double cut : {0.55, 0.75, 0.95}) {
+        const double core = 3 * (cut * cut - 0.25) / 0.75;
+        page.check("V4.roll", "3 kg, radius 0.25 m, core up to " + figure(cut) + " of it",
+                   woundRollInertia(Mass::si(3 - core), Length::si(0.25), Length::si(0.25 * cut), Mass::si(core),
+                                    Length::si(0.125))
+                       .si(),
+                   0.625 * 3 * 0.25 * 0.25, "kg m2", share(1e-12));
+    }
 }
 
 TEST_CASE("S24: torque that stops 1000 lb ft2 from 360 rpm in a minute")

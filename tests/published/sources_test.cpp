@@ -150,6 +150,26 @@ TEST_CASE("every target of every demo input says its formula, its source and whe
     CHECK(ready > 3000);
 }
 
+TEST_CASE("what is missing or cannot be names the source of what would give it", "[sources]")
+{
+    std::size_t open = 0;
+    const auto check = [&open](const inputs::Inputs& in) {
+        for (const targets::Target& target : targets::computeTargets(in).all) {
+            const auto* needs = std::get_if<targets::Needs>(&target.state);
+            const auto* cannot = std::get_if<targets::Cannot>(&target.state);
+            if (needs == nullptr && cannot == nullptr) continue;
+            const std::string& source = needs != nullptr ? needs->source : cannot->source;
+            CAPTURE(target.id, source);
+            CHECK(accounted(source));
+            CHECK_FALSE((needs != nullptr ? needs->advice : cannot->advice).empty());
+            ++open;
+        }
+    };
+    for (const demo::Case& c : demo::cases()) check(demo::inputs(c.press, c.job, c.roll));
+    check(inputs::Inputs{});
+    CHECK(open > 50);
+}
+
 TEST_CASE("an input that names another target names one that there is", "[sources]")
 {
     for (const demo::Case& c : demo::cases()) {

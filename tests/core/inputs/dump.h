@@ -62,6 +62,7 @@ private:
     void put(const std::string& key, const taut::inputs::Sourced& s)
     {
         put(key + ".value", s.value);
+        put(key + ".at", s.at);
         put(key + ".source", s.source);
     }
     void put(const std::string& key, const std::vector<std::string>& texts)

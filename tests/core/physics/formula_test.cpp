@@ -63,7 +63,6 @@ const std::map<std::string, std::string> kStable{
     {"C4", "R eta U Tw"},
     {"C5", "mu h s"},
     {"P1", "S Tw"},
-    {"P5.margin", "S Tw alpha"},
     {"P5.normal", "s alpha"},
     {"P5.shear", "s alpha"},
     {"G2", "t L v"},
@@ -101,6 +100,7 @@ const std::map<std::string, std::string> kStable{
     {"V3.open_belt", "D d C"},
     {"V3.crossed_belt", "D d C"},
     {"V4", "m R r"},
+    {"V4.roll", "m R r mc b"},
     {"V5", "J a R"},
     {"V6", "M J a R"},
     {"V6.hold", "T J a R"},
@@ -167,6 +167,8 @@ TEST_CASE("every formula says what it is, where it holds and where it comes from
         CHECK((f.results.size() == 1 || f.results.size() == alternatives(f)));
     }
     CHECK(findFormula("R1.nothing") == nullptr);
+    // A cut that leans is spared nothing: no formula may credit it with more than P1 does (S60, equilibrium).
+    CHECK(findFormula("P5.margin") == nullptr);
     CHECK(findFormula("") == nullptr);
 }
 

@@ -59,7 +59,11 @@ TEST_CASE("every target explains itself: relation, inputs with provenance, windo
         // The same words stand in what the targets verb prints.
         const Json json = targets::targetsJson(all, in.press->units);
         for (const Json& one : json["targets"].items()) {
-            if (one["state"].text() != "ready") continue;
+            if (one["state"].text() != "ready") {
+                INFO(one["id"].text());
+                for (const char* key : {"source", "advice"}) CHECK_FALSE(one[key].text().empty());
+                continue;
+            }
             INFO(one["id"].text());
             for (const char* key : {"formula", "symbols", "source", "advice"}) CHECK_FALSE(one[key].text().empty());
             CHECK_FALSE(one["window"]["source"].text().empty());
@@ -70,6 +74,35 @@ TEST_CASE("every target explains itself: relation, inputs with provenance, windo
         CHECK(json["decision_rule"].text().find("ILAC-G8") != std::string::npos);
     }
     CHECK(explained > 700);
+}
+
+TEST_CASE("what is missing or cannot be says what it is for or what to do, and whose relation would give it")
+{
+    const auto in = demo::inputs("north", "quince-jelly", "R0041");
+    auto job = *in.job;
+    for (inputs::Deck& deck : job.decks) deck.inkDensity.reset();
+    auto without = in;
+    without.job = std::make_shared<const inputs::Job>(job);
+    // The catalogue's source of F8: an ink maker's worked example, S80.
+    const Targets all = targets::computeTargets(without);
+    const targets::Target* ink = all.find("ink.1.mass");
+    REQUIRE(ink != nullptr);
+    const auto* needs = std::get_if<targets::Needs>(&ink->state);
+    REQUIRE(needs != nullptr);
+    CHECK(needs->source.find("S80") != std::string::npos);
+    CHECK(needs->advice.source.size() > 10);
+    const Targets heavy = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0042"));
+    const auto* cannot = std::get_if<targets::Cannot>(&heavy.find("lift.load")->state);
+    REQUIRE(cannot != nullptr);
+    CHECK(cannot->advice == cannot->why.remedy);
+    CHECK_FALSE(cannot->source.empty());
+    // Also with nothing known at all.
+    for (const targets::Target& target : targets::computeTargets(inputs::Inputs{}).all)
+        if (const auto* open = std::get_if<targets::Needs>(&target.state)) {
+            INFO(target.id);
+            CHECK_FALSE(open->source.empty());
+            CHECK(open->advice.source.size() > 10);
+        }
 }
 
 TEST_CASE("how well an input is known goes through the formula")
