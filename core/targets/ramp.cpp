@@ -59,35 +59,91 @@ std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter)
     return point;
 }
 
-std::vector<double> changeDiameters(const Ramp& ramp)
+std::optional<double> actuatorAt(const Ramp& ramp, double diameter)
 {
-    constexpr std::size_t kMany = 60;
-    constexpr double kNoStep = 0.005;  // a window so narrow that it would have to be followed all the time
-    std::vector<double> all;
-    const std::optional<double>& end = ramp.unwinding ? ramp.high : ramp.low;
-    if (!ramp.byHand || !end || *end <= 0) return all;
-    double at = ramp.start;
-    while (all.size() < kMany) {
-        const std::optional<double> tension = taperedTension(ramp, at);
-        if (!tension) break;
-        const double next = at * *tension / *end;
-        const double step = ramp.unwinding ? at / next - 1 : next / at - 1;
-        if (step < kNoStep || (ramp.unwinding ? next <= ramp.end : next >= ramp.end)) break;
-        all.push_back(next);
-        at = next;
-    }
-    return all;
+    if (!ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return std::nullopt;
+    const std::optional<double> tension = taperedTension(ramp, diameter);
+    if (!tension) return std::nullopt;
+    return answer("B5", {*tension, diameter, ramp.zone.torquePerSetting->si(), ramp.zone.zeroSetting->si()});
 }
 
-std::vector<Crossing> rangeCrossings(const Ramp& ramp)
+namespace {
+
+double torqueAt(const Ramp& ramp, double diameter) { return taperedTension(ramp, diameter).value_or(0) * diameter / 2; }
+
+/// The first diameter on the way from `from` to the end where a condition holds, to the accuracy of a double.
+template <class Condition>
+std::optional<double> firstWhere(const Ramp& ramp, double from, const Condition& holds)
+{
+    constexpr int kSteps = 256;
+    double before = from;
+    for (int i = 1; i <= kSteps; ++i) {
+        const double here = from + (ramp.end - from) * i / kSteps;
+        if (holds(here)) {
+            double one = before, other = here;
+            for (int halving = 0; halving < 60; ++halving) {
+                const double middle = (one + other) / 2;
+                (holds(middle) ? other : one) = middle;
+            }
+            return other;
+        }
+        before = here;
+    }
+    return std::nullopt;
+}
+
+/// Beyond what the control can be set to.
+bool outOfRange(const inputs::Setting& range, double setting)
+{
+    return (range.least && setting < range.least->si()) || (range.most && setting > range.most->si());
+}
+
+}  // namespace
+
+Changes changesOf(const Ramp& ramp)
+{
+    constexpr std::size_t kMany = 60;
+    Changes changes;
+    if (!ramp.byHand || !ramp.low || !ramp.high || *ramp.low <= 0 || ramp.total <= 0) return changes;
+    const double resolution = ramp.zone.setting.uncertainty ? ramp.zone.setting.uncertainty->si() : 0;
+    double at = ramp.start;
+    while (changes.diameters.size() < kMany) {
+        // Left alone, the tension is to what is wanted here as the torque then is to the torque wanted here; it may be
+        // so much above and below as the window's ends are.
+        const double left = torqueAt(ramp, at);
+        const auto leaves = [&](double d) {
+            const double wanted = torqueAt(ramp, d);
+            return left * ramp.total >= *ramp.high * wanted || left * ramp.total <= *ramp.low * wanted;
+        };
+        const std::optional<double> latest = firstWhere(ramp, at, leaves);
+        const std::optional<double> now = settingAt(ramp, at);
+        if (!latest || !now) break;
+        const auto shows = [&](double d) {
+            const std::optional<double> s = settingAt(ramp, d);
+            return s && std::abs(*s - *now) >= resolution;
+        };
+        std::optional<double> next = latest;
+        if (!shows(*latest)) {
+            if (!changes.tooFine) changes.tooFine = *latest;
+            next = firstWhere(ramp, *latest, shows);
+        }
+        const std::optional<double> setting = next ? settingAt(ramp, *next) : std::nullopt;
+        if (!setting || *next == at || *next == ramp.end || outOfRange(ramp.zone.setting, *setting)) break;
+        changes.diameters.push_back(*next);
+        at = *next;
+    }
+    return changes;
+}
+
+std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, const FigureAt& figure)
 {
     constexpr int kSteps = 64;
     std::vector<Crossing> all;
     for (const bool below : {true, false}) {
-        const std::optional<Quantity>& limit = below ? ramp.zone.setting.least : ramp.zone.setting.most;
+        const std::optional<Quantity>& limit = below ? range.least : range.most;
         if (!limit) continue;
         const auto beyond = [&](double diameter) {
-            const std::optional<double> s = settingAt(ramp, diameter);
+            const std::optional<double> s = figure(diameter);
             return s && s.value() != limit->si() ? std::optional((*s < limit->si()) == below) : std::nullopt;
         };
         double before = ramp.start;
@@ -106,6 +162,11 @@ std::vector<Crossing> rangeCrossings(const Ramp& ramp)
         }
     }
     return all;
+}
+
+std::vector<Crossing> rangeCrossings(const Ramp& ramp)
+{
+    return crossings(ramp, ramp.zone.setting, [&ramp](double diameter) { return settingAt(ramp, diameter); });
 }
 
 std::optional<Ramp> rampOf(const inputs::Press& press, const Targets& targets, const std::string& zoneId)
