@@ -128,9 +128,9 @@ Term stateReach(Book& book, const inputs::Guide& guide)
     const Term most = term(guide.angleMost, key + "angle_most");
     book.formula(id + "edge_strain", "Strain of the web's edge at the end of the stroke", steering ? "G5" : "G8",
                  {{steering ? "theta" : "alpha", most}, {"w", book.width()}, {"L", entry}}, "%")
-        .advice(steering ? Text("Compare it with the running strain: above that an edge goes slack.")
-                         : Text("So much more than the middle the edges are stretched. At three times the running "
-                                "strain the middle hangs slack: the mean over the width stays what it was."));
+        .advice(steering
+                    ? Text("Compare it with the running strain: above that an edge goes slack.")
+                    : Text("The edges beyond the middle. At three times the running strain the middle hangs slack."));
     const Stated slack =
         book.formula(id + "slack_angle", "Angle of the guide at which the web begins to hang slack",
                      steering ? "G5.limit" : "G8.limit",

@@ -75,11 +75,11 @@ void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& ter
     if (!changes.tooFine) return;
     book.note(Finding{
         "tension." + zone.id + ".steps_too_fine", Severity::Note, "press.zone." + zone.id,
-        Text("%1: at a diameter of %2 the window wants a smaller step than %3, which is all that the "
-             "gauge shows: from there to the next change on the list the tension leaves its window.",
+        Text("%1: at a diameter of %2 the window wants a smaller step than the %3 that the gauge shows: "
+             "until the next change listed the tension leaves it.",
              {zone.name.empty() ? zone.id : zone.name, Magnitude{*changes.tooFine, Kind::Length, ramp->lengthUnit},
               zone.setting.uncertainty->magnitude()}),
-        Text("Watch the web itself there, or read the setting on a finer gauge.")});
+        Text("Watch the web there, or use a finer gauge.")});
 }
 
 }  // namespace taut::targets

@@ -2,7 +2,6 @@
 #include "core/targets/ramp.h"
 #include "core/targets/schedule.h"
 #include "core/targets/setting.h"
-#include "core/targets/tension_table.h"
 #include "core/targets/tension_window.h"
 
 // What becomes of a zone's tension: where strength caps it, what the setting does when it is left alone, what the
@@ -21,22 +20,12 @@ void stateCeiling(Book& book, const inputs::Zone& zone, const std::string& name)
         book.value(id + "ceiling", Text("%1: tension per width that strain allows", {name}), "rule", ceiling.value,
                    ceiling.sourceId, ceiling.arguments)
             .symbols("Tw = e E t")
-            .advice("A ceiling only: it never raises a window. What print may be stretched by comes before strength "
-                    "here.");
+            .advice("A ceiling only: it never raises a window. Print may be stretched no further.");
     else
         book.formula(id + "ceiling", Text("%1: tension per width that strength allows", {name}), "T4",
                      ceiling.arguments, unit)
             .advice("A ceiling only: it never raises a window. A rule of thumb on the weakest layer that may carry "
                     "alone.");
-    // Beside the window, for a laminate that tells what its plies are: it makes none and moves none.
-    Arguments plies;
-    const Term sum = summedPlies(book, plies);
-    if (sum.known())
-        book.value(id + "plies", Text("%1: tension per width by the plies' own tables", {name}), "rule", sum,
-                   "S18a, S20", plies)
-            .symbols("Tw = T1 + T2 + ... + a")
-            .advice("A starting value for laminates: what the tables say of each ply, and a tenth of lbf/in. Compare "
-                    "it with the window.");
 }
 
 /// A brake left alone tightens the web as the roll shrinks; a clutch left alone slackens it as the roll grows.

@@ -4,6 +4,7 @@
 
 #include "core/targets/book.h"
 #include "core/targets/setting.h"
+#include "core/targets/tension_table.h"
 #include "core/targets/tension_window.h"
 
 namespace taut::targets {
@@ -177,10 +178,23 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
     return {total.term(), band.low, band.high, diameter, choice.rules};
 }
 
+/// Beside the windows, for a laminate that tells what its plies are: it makes none and moves none.
+void statePlies(Book& book)
+{
+    Arguments plies;
+    const Term sum = summedPlies(book, plies);
+    if (!sum.known()) return;
+    book.value("tension.plies", "Tension per width by the plies' own tables", "rule", sum, "S18a, S20", plies)
+        .symbols("Tw = T1 + T2 + ... + a")
+        .advice("A starting value for laminates, to compare the windows with: what the tables say of each ply, and a "
+                "tenth of lbf/in.");
+}
+
 }  // namespace
 
 void stateTension(Book& book)
 {
+    statePlies(book);
     // A draw's setting asks the zone before it, wherever that stands in the profile.
     std::vector<SettingTerms> terms;
     for (const inputs::Zone& zone : book.press().zones) terms.push_back(stateZone(book, zone));

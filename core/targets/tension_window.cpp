@@ -175,9 +175,9 @@ Ceiling ceilingOf(const Book& book, const inputs::Zone& zone)
     Ceiling strain;
     strain.byStrain = true;
     strain.formula = "rule";
-    strain.arguments = {{"e", called(book.row(rowName), "strain that print may be made under")},
-                        {"E", called(web.modulus, "modulus of what carries")},
-                        {"t", called(web.caliper, "caliper of what carries")}};
+    strain.arguments = {{"e", called(book.row(rowName), "largest strain")},
+                        {"E", called(web.modulus, "modulus")},
+                        {"t", called(web.caliper, "caliper")}};
     strain.value = combine(
         {book.row(rowName), web.modulus, web.caliper}, book.row(rowName).from,
         [](const std::vector<double>& v) { return v[0] * v[1] * v[2]; }, Kind::ForcePerWidth);

@@ -167,8 +167,8 @@ void sayCrawlOnly(Book& book, const std::vector<Grip>& grips)
     const auto lacks = std::find_if(grips.begin(), grips.end(), [](const Grip& g) { return !g.lacks.empty(); });
     if (lacks == grips.end()) return;
     book.note(Finding{"traction.crawl_only", Severity::Note, lacks->lacks,
-                      Text("What every roller holds at job speed cannot be told without %1: a figure that says \"at "
-                           "crawl only\" is more than is left at speed, where air takes some of it.",
+                      Text("What every roller holds at job speed is not known without %1: at speed air takes some of "
+                           "what is said \"at crawl only\".",
                            {lacks->lacks}),
                       Text("Enter how rough the rollers and the material are.")});
 }

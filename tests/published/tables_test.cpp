@@ -150,7 +150,7 @@ TEST_CASE("S20: a laminate by its plies")
         web.layers = std::move(layers);
         in.substrate = std::make_shared<const inputs::Substrate>(web);
         const targets::Targets all = targets::computeTargets(in);
-        const targets::Target* target = all.find("tension.unwind.plies");
+        const targets::Target* target = all.find("tension.plies");
         REQUIRE(target != nullptr);
         REQUIRE(target->quantity() != nullptr);
         return pli(*target->quantity());

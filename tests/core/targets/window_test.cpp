@@ -145,12 +145,12 @@ TEST_CASE("a laminate that names its plies shows what their tables add up to bes
 {
     const Targets t = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
     double sum = 0;
-    for (const targets::Given& g : ready(t, "tension.unwind.plies").because.given)
+    for (const targets::Given& g : ready(t, "tension.plies").because.given)
         sum += std::get<Quantity>(g.value).si();
-    CHECK(ready(t, "tension.unwind.plies").because.given.size() == 3);  // face, liner, and what a laminate adds
-    CHECK(si(t, "tension.unwind.plies") == Approx(sum));
-    CHECK_FALSE(windowOf(t, "tension.unwind.plies").high);
+    CHECK(ready(t, "tension.plies").because.given.size() == 3);  // face, liner, and what a laminate adds
+    CHECK(si(t, "tension.plies") == Approx(sum));
+    CHECK_FALSE(windowOf(t, "tension.plies").high);
     CHECK(windowOf(t).rule == Rule::Job);  // it makes no window and moves none
     // A single film has none.
-    CHECK(targets::computeTargets(demo::inputs("south", "cold-brew", "R0048")).find("tension.unwind.plies") == nullptr);
+    CHECK(targets::computeTargets(demo::inputs("south", "cold-brew", "R0048")).find("tension.plies") == nullptr);
 }
