@@ -75,7 +75,7 @@ double torqueAt(const Ramp& ramp, double diameter) { return taperedTension(ramp,
 template <class Condition>
 std::optional<double> firstWhere(const Ramp& ramp, double from, const Condition& holds)
 {
-    constexpr int kSteps = 256;
+    constexpr int kSteps = 64;
     double before = from;
     for (int i = 1; i <= kSteps; ++i) {
         const double here = from + (ramp.end - from) * i / kSteps;
@@ -105,7 +105,10 @@ Changes changesOf(const Ramp& ramp)
     constexpr std::size_t kMany = 60;
     Changes changes;
     if (!ramp.byHand || !ramp.low || !ramp.high || *ramp.low <= 0 || ramp.total <= 0) return changes;
-    const double resolution = ramp.zone.setting.uncertainty ? ramp.zone.setting.uncertainty->si() : 0;
+    if (!ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return changes;
+    // B5: the setting grows with the torque by k, so that a step of it is a step of torque.
+    const double k = ramp.zone.torquePerSetting->si(), zero = ramp.zone.zeroSetting->si();
+    const double resolution = ramp.zone.setting.uncertainty ? k * ramp.zone.setting.uncertainty->si() : 0;
     double at = ramp.start;
     while (changes.diameters.size() < kMany) {
         // Left alone, the tension is to what is wanted here as the torque then is to the torque wanted here; it may be
@@ -115,20 +118,15 @@ Changes changesOf(const Ramp& ramp)
             const double wanted = torqueAt(ramp, d);
             return left * ramp.total >= *ramp.high * wanted || left * ramp.total <= *ramp.low * wanted;
         };
-        const std::optional<double> latest = firstWhere(ramp, at, leaves);
-        const std::optional<double> now = settingAt(ramp, at);
-        if (!latest || !now) break;
-        const auto shows = [&](double d) {
-            const std::optional<double> s = settingAt(ramp, d);
-            return s && std::abs(*s - *now) >= resolution;
-        };
-        std::optional<double> next = latest;
-        if (!shows(*latest)) {
-            if (!changes.tooFine) changes.tooFine = *latest;
-            next = firstWhere(ramp, *latest, shows);
+        const auto shows = [&](double d) { return std::abs(torqueAt(ramp, d) - left) >= resolution; };
+        std::optional<double> next = firstWhere(ramp, at, leaves);
+        if (next && !shows(*next)) {
+            if (!changes.tooFine) changes.tooFine = next;
+            next = firstWhere(ramp, *next, shows);
         }
-        const std::optional<double> setting = next ? settingAt(ramp, *next) : std::nullopt;
-        if (!setting || *next == at || *next == ramp.end || outOfRange(ramp.zone.setting, *setting)) break;
+        if (!next || *next == at || *next == ramp.end ||
+            outOfRange(ramp.zone.setting, zero + torqueAt(ramp, *next) / k))
+            break;
         changes.diameters.push_back(*next);
         at = *next;
     }
