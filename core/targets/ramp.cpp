@@ -2,6 +2,7 @@
 #include "core/targets/ramp.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
 #include <initializer_list>
@@ -23,7 +24,8 @@ std::optional<double> answer(const char* formulaId, std::initializer_list<double
     return std::isfinite(value) ? std::optional(value) : std::nullopt;
 }
 
-/// Web tension under the zone's taper; without one, what it was at the start.
+}  // namespace
+
 std::optional<double> taperedTension(const Ramp& ramp, double diameter)
 {
     const double fraction = ramp.zone.taperFraction.value_or(0);
@@ -32,15 +34,6 @@ std::optional<double> taperedTension(const Ramp& ramp, double diameter)
                ? answer("B6.linear", {ramp.total, fraction, diameter, ramp.start, ramp.end})
                : answer("B6.hyperbolic", {ramp.total, fraction, diameter, ramp.start});
 }
-
-std::optional<double> settingAt(const Ramp& ramp, double diameter)
-{
-    const auto point = pointAt(ramp, diameter);
-    if (!point || !point->setting) return std::nullopt;
-    return point->setting->si();
-}
-
-}  // namespace
 
 std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter)
 {
@@ -137,26 +130,31 @@ std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, 
 {
     constexpr int kSteps = 64;
     std::vector<Crossing> all;
+    if (!range.least && !range.most) return all;
+    const auto place = [&ramp](int i) { return ramp.start + (ramp.end - ramp.start) * i / kSteps; };
+    std::array<std::optional<double>, kSteps + 1> figures;
+    for (int i = 0; i <= kSteps; ++i) figures[static_cast<std::size_t>(i)] = figure(place(i));
     for (const bool below : {true, false}) {
         const std::optional<Quantity>& limit = below ? range.least : range.most;
         if (!limit) continue;
-        const auto beyond = [&](double diameter) {
-            const std::optional<double> s = figure(diameter);
+        const auto beyond = [&](const std::optional<double>& s) {
             return s && s.value() != limit->si() ? std::optional((*s < limit->si()) == below) : std::nullopt;
         };
         double before = ramp.start;
+        std::optional<bool> was = beyond(figures.front());
         for (int i = 1; i <= kSteps; ++i) {
-            const double here = ramp.start + (ramp.end - ramp.start) * i / kSteps;
-            const auto was = beyond(before), is = beyond(here);
+            const std::optional<bool> is = beyond(figures[static_cast<std::size_t>(i)]);
             if (was && is && *was != *is) {
-                double one = before, other = here;
+                double one = before, other = place(i);
                 for (int halving = 0; halving < 60; ++halving) {
                     const double middle = (one + other) / 2;
-                    (beyond(middle).value_or(*is) == *was ? one : other) = middle;
+                    (beyond(figure(middle)).value_or(*is) == *was ? one : other) = middle;
                 }
                 all.push_back({(one + other) / 2, below});
             }
-            if (is) before = here;
+            if (!is) continue;
+            before = place(i);
+            was = is;
         }
     }
     return all;
@@ -164,7 +162,8 @@ std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, 
 
 std::vector<Crossing> rangeCrossings(const Ramp& ramp)
 {
-    return crossings(ramp, ramp.zone.setting, [&ramp](double diameter) { return settingAt(ramp, diameter); });
+    if (!ramp.byHand) return {};
+    return crossings(ramp, ramp.zone.setting, [&ramp](double diameter) { return actuatorAt(ramp, diameter); });
 }
 
 std::optional<Ramp> rampOf(const inputs::Press& press, const Targets& targets, const std::string& zoneId)

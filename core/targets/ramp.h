@@ -27,6 +27,8 @@ struct RampPoint {
     Quantity leftAlone;               ///< tension when the torque stays what it was at the start: B1 solved for T
     std::optional<Quantity> setting;  ///< of an open loop (B5)
 };
+/// Web tension under the zone's taper (B6), N; without one, what it was at the start.
+[[nodiscard]] std::optional<double> taperedTension(const Ramp& ramp, double diameter);
 /// Tension by the zone's taper (B6), torque (B1) and setting (B5) at a diameter between the ends, m; nullopt when a
 /// formula refuses.
 [[nodiscard]] std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter);

@@ -106,6 +106,9 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
 {
     const std::optional<double> first = figure(ramp.start), last = figure(ramp.end);
     if (!first || beyond(range, *first)) return;  // that is said of the setting itself
+    // Torque goes one way with the diameter, and tension with its taper; torque under a linear taper may turn.
+    const bool turns = !ramp.unwinding && ramp.zone.taper == inputs::TaperShape::Linear;
+    if (!turns && last && !beyond(range, *last)) return;
     const std::vector<Crossing> all = crossings(ramp, range, figure);
     if (all.empty()) return;
     // The one that the roll comes to first.
@@ -211,14 +214,16 @@ void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms
     }
     // A set point that falls with the taper.
     const Ready* ready = setting.ready();
-    if (ready == nullptr || zone.control != inputs::Control::LoadCell || ramp->total <= 0) return;
+    if (ready == nullptr || zone.control != inputs::Control::LoadCell || ramp->total <= 0 ||
+        zone.taper == inputs::TaperShape::None)
+        return;
     const Quantity& now = std::get<Quantity>(ready->value);
     checkWay(
         book, zone, *ramp, settingRange(zone, now.kind()),
         [&](double d) -> std::optional<double> {
-            const std::optional<RampPoint> p = pointAt(*ramp, d);
-            if (!p) return std::nullopt;
-            return now.si() * p->tension.si() / ramp->total;
+            const std::optional<double> tension = taperedTension(*ramp, d);
+            if (!tension) return std::nullopt;
+            return now.si() * *tension / ramp->total;
         },
         now.kind(), false);
 }
