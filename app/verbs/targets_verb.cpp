@@ -51,6 +51,7 @@ std::string whyText(const Target& target, UnitSystem system)
     const targets::Ready& ready = *target.ready();
     std::string why = ready.because.formula;
     if (ready.window.rule != targets::Rule::None) why += ", window by " + std::string(ruleWord(ready.window.rule));
+    if (ready.window.lowRule) why += ", its lower end by " + std::string(ruleWord(*ready.window.lowRule));
     return why;
 }
 

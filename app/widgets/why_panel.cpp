@@ -119,7 +119,10 @@ void WhyPanel::addReady(const targets::Ready& ready, UnitSystem system)
     line({}, value, "head");
     const QString range = rangeText(ready.window.low, ready.window.high, system);
     if (!range.isEmpty()) {
-        line(tr("Window, by %1").arg(ruleText(ready.window.rule)), range);
+        line(ready.window.lowRule ? tr("Window, lowest by %1, highest by %2")
+                                        .arg(ruleText(*ready.window.lowRule), ruleText(ready.window.rule))
+                                  : tr("Window, by %1").arg(ruleText(ready.window.rule)),
+             range);
     }
     line({}, words(ready.window.source, system), "small");
     if (!ready.because.symbols.empty())

@@ -10,8 +10,9 @@
 namespace taut::inputs {
 
 struct Layer {
-    std::string name;
+    std::string name, family;  ///< family "" = a coating
     Maybe<Kind::Length> caliper;
+    Maybe<Kind::Grammage> grammage;
     Maybe<Kind::Pressure> modulus;
     Maybe<Kind::ForcePerWidth> strength;
     bool carriesAlone = false;
@@ -24,6 +25,7 @@ struct SpliceTape {
     std::string joint = "butt";  ///< butt overlap
 };
 /// The material. family: paper board paper_label film_label pet bopp pp pe nylon foil thermal
+/// vinyl acetate cellophane polystyrene
 struct Substrate {
     std::string id, name, family;
     Maybe<Kind::Length> caliper, roughness;

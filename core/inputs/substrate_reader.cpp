@@ -26,6 +26,8 @@ Layer readLayer(KeyReader keys)
 {
     Layer layer;
     layer.name = keys.text("name");
+    layer.family = keys.word("family", kFamilyWords);
+    layer.grammage = keys.get<Kind::Grammage>("grammage", sane::kGrammage);
     layer.caliper = keys.get<Kind::Length>("caliper", sane::kCaliper);
     layer.modulus = keys.get<Kind::Pressure>("modulus", sane::kModulus);
     layer.strength = keys.get<Kind::ForcePerWidth>("strength", sane::kStrength);

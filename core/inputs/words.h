@@ -48,8 +48,9 @@ inline constexpr std::array<std::string_view, 3> kGuidesWords{"centre", "operato
 inline constexpr std::array<std::string_view, 4> kSensorWords{"ultrasonic", "infrared", "visible", "line"};
 inline constexpr std::array<std::string_view, 4> kDryerWords{"none", "air", "infrared", "uv"};
 inline constexpr std::array<std::string_view, 3> kDrawnWords{"outfeed", "rewind", "hand"};
-inline constexpr std::array<std::string_view, 11> kFamilyWords{
-    "paper", "board", "paper_label", "film_label", "pet", "bopp", "pp", "pe", "nylon", "foil", "thermal"};
+inline constexpr std::array<std::string_view, 15> kFamilyWords{
+    "paper", "board", "paper_label", "film_label", "pet",     "bopp",       "pp",         "pe",
+    "nylon", "foil",  "thermal",     "vinyl",      "acetate", "cellophane", "polystyrene"};
 inline constexpr std::array<std::string_view, 4> kConditionWords{"clean", "dusty", "nicked", "crushed"};
 
 /// The controls of a press by role, and what each is called where its profile has no label for it. The setting of a

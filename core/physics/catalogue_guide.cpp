@@ -41,9 +41,9 @@ std::vector<Formula> guideFormulas()
                            {Kind::Length}, "L > 0, |alpha| < pi/2", "geometry, S67"),
         entry<&twistEdgeStrain>("G8", "e = sqrt(1 + (alpha w / (2 L))^2) - 1", {guideAngle(), width(), span()},
                                 {Kind::Share}, "|alpha| <= 0.5, w > 0, L > 0", "geometry"),
-        entry<&twistSlackAngle>("G8.limit", "alpha = (2 L / w) sqrt((1 + e)^2 - 1)",
-                                {argument("e", "running strain", Kind::Share), width(), span()}, {Kind::Angle},
-                                "e >= 0, w > 0, L > 0", "follows from G8"),
+        entry<&twistSlackAngle>(
+            "G8.limit", "alpha = (L / w) sqrt(24 e)", {argument("e", "running strain", Kind::Share), width(), span()},
+            {Kind::Angle}, "e >= 0, w > 0, L > 0; small twist, tension kept", "follows from G8, mean over the width"),
         entry<&strokeShare>("G11", "r = y / s",
                             {argument("y", "what the guide has to make good", Kind::Length),
                              argument("s", "stroke each way", Kind::Length)},

@@ -24,7 +24,7 @@ double twistEdgeStrain(double angle, Length width, Length span) noexcept
 double twistSlackAngle(double strain, Length width, Length span) noexcept
 {
     if (!notNegative(strain) || !positive(width, span)) return undefined<double>();
-    return 2 * (span / width).si() * std::sqrt(strain * (2 + strain));  // (1 + e)^2 - 1 without its cancellation
+    return (span / width).si() * std::sqrt(24 * strain);
 }
 
 double strokeShare(Length needed, Length stroke) noexcept

@@ -12,8 +12,9 @@ namespace taut::physics {
 /// G8: e = sqrt(1 + (alpha w / 2 L)^2) - 1, edge against centre when the span into or out of a displacement guide is
 /// twisted by alpha. |alpha| <= 0.5, w > 0, L > 0. Geometry.
 [[nodiscard]] double twistEdgeStrain(double angle, Length width, Length span) noexcept;
-/// G8.limit: alpha = (2 L / w) sqrt((1 + e)^2 - 1), the twist at which edge and centre part by the running strain e:
-/// any more and the centre hangs slack. e >= 0, w > 0, L > 0. Follows from G8.
+/// G8.limit: alpha = (L / w) sqrt(24 e), the twist at which the centre of a web that runs at the strain e hangs slack.
+/// The tension, and so the mean strain over the width, stays what it was: the mean of what the edges' way is longer by,
+/// (alpha y / L)^2 / 2 over y, is a third of G8. Small twists. e >= 0, w > 0, L > 0. Follows from G8.
 [[nodiscard]] double twistSlackAngle(double strain, Length width, Length span) noexcept;
 /// G11: r = y / s, the share of a guide's stroke to one side that an error of y takes. y >= 0, s > 0. Definition.
 [[nodiscard]] double strokeShare(Length needed, Length stroke) noexcept;

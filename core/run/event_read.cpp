@@ -91,13 +91,13 @@ void readBasis(const Members& m, Basis& into, std::string& wrong)
     if (plan) into.plan = *std::move(plan);
 }
 
-targets::Rule ruleFrom(const Members& m)
+targets::Rule ruleFrom(const Members& m, const char* key)
 {
     using targets::Rule;
-    const std::string word = m.text("rule");
+    const std::string word = m.text(key);
     for (const Rule rule : {Rule::Job, Rule::Maker, Rule::Press, Rule::Table, Rule::Policy, Rule::None})
         if (word == targets::ruleWord(rule)) return rule;
-    m.wrong("rule");
+    m.wrong(key);
     return Rule::None;
 }
 
@@ -115,7 +115,8 @@ targets::Window windowFrom(const Members& m, Kind kind)
     const std::string unit = m.has("limits_unit") ? m.text("limits_unit") : std::string();
     if (const auto low = m.maybe("low")) window.low = Quantity(*low, kind, unit);
     if (const auto high = m.maybe("high")) window.high = Quantity(*high, kind, unit);
-    window.rule = ruleFrom(m);
+    window.rule = ruleFrom(m, "rule");
+    if (m.has("low_rule")) window.lowRule = ruleFrom(m, "low_rule");
     if (m.has("limits_from")) window.source = textFrom(m.object("limits_from"));
     return window;
 }

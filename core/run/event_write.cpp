@@ -54,6 +54,7 @@ void setReading(Json& json, const Quantity& value, const targets::Window& window
     json.set("low", window.low ? Json(window.low->si()) : Json());
     json.set("high", window.high ? Json(window.high->si()) : Json());
     json.set("rule", targets::ruleWord(window.rule));
+    if (window.lowRule) json.set("low_rule", targets::ruleWord(*window.lowRule));
     const Quantity* limit = window.low ? &*window.low : window.high ? &*window.high : nullptr;
     if (limit != nullptr) json.set("limits_unit", limit->unit());
     if (!window.source.empty()) json.set("limits_from", textJson(window.source));

@@ -6,6 +6,8 @@
 #include <cmath>
 
 #include "core/physics/formula.h"
+#include "core/targets/coarse.h"
+#include "core/units/format.h"
 
 namespace taut::targets {
 
@@ -55,6 +57,14 @@ Stated& Stated::window(std::optional<Quantity> low, std::optional<Quantity> high
         };
         r->window = Window{spoken(std::move(low)), spoken(std::move(high)), rule, std::move(source)};
     }
+    return *this;
+}
+
+Stated& Stated::window(std::optional<Quantity> low, std::optional<Quantity> high, Rules rules, Text source)
+{
+    window(std::move(low), std::move(high), rules.high, std::move(source));
+    if (auto* r = std::get_if<Ready>(&m_target->state); r != nullptr && rules.low != rules.high)
+        r->window.lowRule = rules.low;
     return *this;
 }
 
@@ -315,6 +325,24 @@ Term Book::target(std::string_view id) const
     return termOf(found->second->target, &found->second->doubt);
 }
 
+void Book::finishReadings(Target& target)
+{
+    auto* ready = std::get_if<Ready>(&target.state);
+    const Quantity* value = target.quantity();
+    if (ready == nullptr || value == nullptr) return;
+    // Less than the last place that is shown says nothing, and may be the noise of the arithmetic.
+    if (ready->uncertainty) {
+        const Shown shown = show(Quantity(ready->uncertainty->si(), value->kind(), value->unit()), m_press->units);
+        if (shown.number.find_first_of("123456789") == std::string::npos) ready->uncertainty.reset();
+    }
+    if (!ready->instrument || ready->window.rule == Rule::None) return;
+    if (auto coarse = tooCoarse(ready->instrument->si(), ready->window)) {
+        coarse->subject = target.id;
+        coarse->text = Text("%1. %2", {std::vector<Text>{target.name}, std::vector<Text>{coarse->text}});
+        note(*std::move(coarse));
+    }
+}
+
 Targets Book::finish() &&
 {
     // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
@@ -323,6 +351,7 @@ Targets Book::finish() &&
             if (e.target.id == id)
                 if (auto* r = std::get_if<Ready>(&e.target.state); r && r->window.rule > Rule::Maker)
                     r->window = Window{range.low, range.high, Rule::Press, Text("limits of this press's profile")};
+    for (Entry& e : m_all) finishReadings(e.target);
     m_byId.clear();  // its keys are about to be moved away
     std::vector<Target*> sorted;
     sorted.reserve(m_all.size());

@@ -59,12 +59,18 @@ template <Kind K>
 
 using Arguments = std::vector<std::pair<std::string, Term>>;
 
+/// Which rule gave each end of a window.
+struct Rules {
+    Rule low = Rule::None, high = Rule::None;
+};
+
 /// A handle on a target just stated; on one that is not ready its setters do nothing, save the sentence for one that
 /// only needs keys.
 class Stated {
 public:
     Stated(Target& target, const Doubt* doubt) : m_target(&target), m_doubt(doubt) {}
     Stated& window(std::optional<Quantity> low, std::optional<Quantity> high, Rule rule, Text source);
+    Stated& window(std::optional<Quantity> low, std::optional<Quantity> high, Rules rules, Text source);
     /// Value plus and minus.
     Stated& within(double below, double above, Rule rule, Text source);
     Stated& advice(Text text);
@@ -147,6 +153,8 @@ public:
 
 private:
     Stated add(Target target, Doubt doubt = {});
+    /// What can be said of a reading only when its unit and window stand: doubt too small to show, a gauge too coarse.
+    void finishReadings(Target& target);
     std::shared_ptr<const inputs::Press> m_press;
     std::shared_ptr<const inputs::Job> m_job;
     std::shared_ptr<const inputs::Substrate> m_substrate;

@@ -118,38 +118,107 @@ void stateSensorPlace(Book& book, const inputs::Guide& guide)
                           Text("Move it into the first third of the span, as near to the guide as it will go.")});
 }
 
+/// What a guide can shift the web by: to the end of its angle, or to where the web begins to hang slack.
+Term stateReach(Book& book, const inputs::Guide& guide)
+{
+    const std::string id = "guide." + guide.id + ".", key = "press.guide." + guide.id + ".";
+    const char* small = book.press().units == UnitSystem::Us ? "in" : "mm";
+    const bool steering = guide.kind == "steering";
+    const Term entry = guide.rollers.empty() ? missing(key + "rollers") : spanBefore(book, guide.rollers.front());
+    const Term most = term(guide.angleMost, key + "angle_most");
+    book.formula(id + "edge_strain", "Strain of the web's edge at the end of the stroke", steering ? "G5" : "G8",
+                 {{steering ? "theta" : "alpha", most}, {"w", book.width()}, {"L", entry}}, "%")
+        .advice(steering
+                    ? Text("Compare it with the running strain: above that an edge goes slack.")
+                    : Text("The edges beyond the middle. At three times the running strain the middle hangs slack."));
+    const Stated slack =
+        book.formula(id + "slack_angle", "Angle of the guide at which the web begins to hang slack",
+                     steering ? "G5.limit" : "G8.limit",
+                     {{"e", runningStrain(book)}, {"w", book.width()}, {"L", entry}}, "deg")
+            .advice(steering ? Text("Turned further, one edge of the web carries nothing.")
+                             : Text("Twisted further, the middle of the web carries nothing and the edges all."));
+    if (!steering && guide.rollers.size() != 2) return missing(key + "rollers");
+    const Term limit = slack.term();
+    const bool slackFirst = limit.known() && most.known() && limit.value->si() < most.value->si();
+    const Term& angle = slackFirst ? limit : most;
+    const Text name = slackFirst ? Text("What the guide shifts the web before it hangs slack")
+                                 : Text("What the guide shifts the web at its largest angle");
+    const inputs::Zone* zone = steeredZone(book.press());
+    const Arguments bending{
+        {"T", zone == nullptr ? missing("press.zone") : book.target("tension." + zone->id + ".total")},
+        {"E", book.modulus()},
+        {"w", book.width()},
+        {"t", book.caliper()},
+        {"L", entry},
+        {"theta", angle}};
+    const Stated reach =
+        steering
+            ? book.formula(id + "reach", name, "G3", bending, small)
+                  .advice("The web bends in the span before the guide; a longer span reaches further. Less than its "
+                          "stroke says that the angle ends first.")
+            : book.formula(id + "reach", name, "G7", {{"L", guideSpan(book, guide)}, {"alpha", angle}}, small)
+                  .advice("Less than its stroke says that the angle ends first.");
+    const Term way = reach.term();
+    if (slackFirst && way.known())
+        book.note(Finding{"guide.slack_first", Severity::Note, "press.guide." + guide.id,
+                          Text(steering ? "Turned beyond %1, one edge of this web hangs slack. The guide can turn %2; "
+                                          "until then it shifts the web %3."
+                                        : "Twisted beyond %1, the middle of this web hangs slack. The guide can turn "
+                                          "%2; until then it shifts the web %3.",
+                               {limit.value->magnitude(), most.value->magnitude(), way.value->magnitude()}),
+                          Text("Load the roll so that the guide has little to do, and look for a slack edge when it "
+                               "stands far out.")});
+    return way;
+}
+
+/// What this roll's wander takes of a guide, against its stroke and against what it can shift this web.
+void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
+{
+    const std::string id = "guide." + guide.id + ".";
+    const Term stroke = term(guide.stroke, "press.guide." + guide.id + ".stroke");
+    const Term error = combine(
+        {term(book.roll().offCentre, "roll.off_centre")}, "roll.off_centre",
+        [](const std::vector<double>& v) { return std::abs(v[0]); }, Kind::Length);
+    Stated needed = book.value(id + "stroke_needed", "Stroke that this roll's wander takes", "rule", error,
+                               "definition", {{"y", term(book.roll().offCentre, "roll.off_centre")}});
+    if (stroke.known()) {
+        const bool reachEnds = reach.known() && reach.value->si() < stroke.value->si();
+        const Quantity way = reachEnds ? *reach.value : *stroke.value;
+        needed.window({}, way, Rule::Press,
+                      reachEnds ? Text("what the guide can shift this web each way")
+                                : Text("the guide's stroke each way"));
+        if (error.known() && error.value->si() > way.si()) {
+            const Finding why = refuse("guide.stroke_too_short", "press.guide." + guide.id,
+                                       Text("This roll wanders %1, the guide reaches %2 each way.",
+                                            {error.value->magnitude(), way.magnitude()}),
+                                       Text("Set the roll over by the difference, or take another."));
+            needed.cannot(why);
+            book.note(why);
+        }
+    }
+    const Limit half = book.limit("centre_stroke");
+    Stated used = book.formula(id + "stroke_used", "Share of the stroke that this roll's wander takes", "G11",
+                               {{"y", error}, {"s", stroke}}, "%");
+    used.window({}, half.value.in("%"), half.rule, half.source)
+        .advice("What the roll takes the guide no longer has for the web.");
+    if (const Ready* r = used.ready(); r != nullptr && std::get<Quantity>(r->value).si() > half.si())
+        book.note(Finding{"guide.stroke_used", Severity::Warn, "press.guide." + guide.id,
+                          Text("This roll's wander takes %1 of the guide's stroke, at most %2 is meant to go there.",
+                               {std::get<Quantity>(r->value).magnitude(), half.value.in("%").magnitude()}),
+                          Text("Set the roll over until its web runs in the middle, or take another.")});
+}
+
 }  // namespace
 
 void stateGuides(Book& book)
 {
     for (const inputs::Guide& guide : book.press().guides) {
         const std::string id = "guide." + guide.id + ".";
-        const std::string key = "press.guide." + guide.id + ".";
-        const std::string small = book.press().units == UnitSystem::Us ? "in" : "mm";
+        const char* small = book.press().units == UnitSystem::Us ? "in" : "mm";
         stateSensors(book, guide);
         stateSensorPlace(book, guide);
-        const Term stroke = term(guide.stroke, key + "stroke");
-        Term error = combine(
-            {term(book.roll().offCentre, "roll.off_centre")}, "roll.off_centre",
-            [](const std::vector<double>& v) { return std::abs(v[0]); }, Kind::Length);
-        Stated needed = book.value(id + "stroke_needed", "Stroke that this roll's wander takes", "rule", error,
-                                   "definition", {{"y", term(book.roll().offCentre, "roll.off_centre")}});
-        if (stroke.known()) {
-            needed.window({}, stroke.value, Rule::Press, "the guide's stroke each way");
-            if (error.known() && error.value->si() > stroke.value->si()) {
-                const Finding why = refuse("guide.stroke_too_short", "press.guide." + guide.id,
-                                           Text("This roll wanders %1, the guide reaches %2 each way.",
-                                                {error.value->magnitude(), stroke.value->magnitude()}),
-                                           Text("Set the roll over by the difference, or take another."));
-                needed.cannot(why);
-                book.note(why);
-            }
-        }
-        const Limit half = book.limit("centre_stroke");
-        book.formula(id + "stroke_used", "Share of the stroke that this roll's wander takes", "G11",
-                     {{"y", error}, {"s", stroke}}, "%")
-            .window({}, half.value.in("%"), half.rule, half.source)
-            .advice("What the roll takes the guide no longer has for the web.");
+        const Term stroke = term(guide.stroke, "press.guide." + guide.id + ".stroke");
+        stateStroke(book, guide, stateReach(book, guide));
         const Limit resting = book.limit("guide_rest");
         book.value(id + "rest", "Guide at rest, from its middle", "stated",
                    known(Quantity(0, Kind::Length, small), "policy:guide_rest"), "policy")
@@ -159,38 +228,6 @@ void stateGuides(Book& book)
                                    : std::nullopt,
                     stroke.known() ? resting.rule : Rule::None, resting.source)
             .advice("If it rests to one side, move the roll, not the sensor.");
-        const bool steering = guide.kind == "steering";
-        const Term entry = guide.rollers.empty() ? missing(key + "rollers") : spanBefore(book, guide.rollers.front());
-        book.formula(id + "edge_strain", "Strain of the web's edge at the end of the stroke", steering ? "G5" : "G8",
-                     {{steering ? "theta" : "alpha", term(guide.angleMost, key + "angle_most")},
-                      {"w", book.width()},
-                      {"L", entry}},
-                     "%")
-            .advice("Compare it with the running strain: above that an edge goes slack.");
-        const Term running = runningStrain(book);
-        book.formula(id + "slack_angle", "Angle of the guide at which the web begins to hang slack",
-                     steering ? "G5.limit" : "G8.limit", {{"e", running}, {"w", book.width()}, {"L", entry}}, "deg")
-            .advice(steering ? Text("Turned further, one edge of the web carries nothing.")
-                             : Text("Twisted further, the middle of the web carries nothing and the edges all."));
-        if (guide.rollers.size() == 2 && !steering)
-            book.formula(id + "reach", "What the guide shifts the web at its largest angle", "G7",
-                         {{"L", guideSpan(book, guide)}, {"alpha", term(guide.angleMost, key + "angle_most")}}, small)
-                .advice("Less than its stroke says that the angle ends first.");
-        if (steering) {
-            const inputs::Zone* zone = steeredZone(book.press());
-            book.formula(
-                    id + "reach", "What the guide shifts the web at its largest angle", "G3",
-                    {{"T", zone == nullptr ? missing("press.zone") : book.target("tension." + zone->id + ".total")},
-                     {"E", book.modulus()},
-                     {"w", book.width()},
-                     {"t", book.caliper()},
-                     {"L", entry},
-                     {"theta", term(guide.angleMost, key + "angle_most")}},
-                    small)
-                .advice(
-                    "The web bends in the span before the guide; a longer span reaches further. Less than its stroke "
-                    "says that the angle ends first.");
-        }
         const Limit wander = book.limit("web_wander");
         book.value(id + "wander", "Wander of the web behind the guide at steady speed", "stated",
                    known(Quantity(0, Kind::Length, small), "policy:web_wander"), "S73")

@@ -2,6 +2,7 @@
 #include "core/targets/ramp.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
 #include <initializer_list>
@@ -23,7 +24,8 @@ std::optional<double> answer(const char* formulaId, std::initializer_list<double
     return std::isfinite(value) ? std::optional(value) : std::nullopt;
 }
 
-/// Web tension under the zone's taper; without one, what it was at the start.
+}  // namespace
+
 std::optional<double> taperedTension(const Ramp& ramp, double diameter)
 {
     const double fraction = ramp.zone.taperFraction.value_or(0);
@@ -32,15 +34,6 @@ std::optional<double> taperedTension(const Ramp& ramp, double diameter)
                ? answer("B6.linear", {ramp.total, fraction, diameter, ramp.start, ramp.end})
                : answer("B6.hyperbolic", {ramp.total, fraction, diameter, ramp.start});
 }
-
-std::optional<double> settingAt(const Ramp& ramp, double diameter)
-{
-    const auto point = pointAt(ramp, diameter);
-    if (!point || !point->setting) return std::nullopt;
-    return point->setting->si();
-}
-
-}  // namespace
 
 std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter)
 {
@@ -59,53 +52,118 @@ std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter)
     return point;
 }
 
-std::vector<double> changeDiameters(const Ramp& ramp)
+std::optional<double> actuatorAt(const Ramp& ramp, double diameter)
+{
+    if (!ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return std::nullopt;
+    const std::optional<double> tension = taperedTension(ramp, diameter);
+    if (!tension) return std::nullopt;
+    return answer("B5", {*tension, diameter, ramp.zone.torquePerSetting->si(), ramp.zone.zeroSetting->si()});
+}
+
+namespace {
+
+double torqueAt(const Ramp& ramp, double diameter) { return taperedTension(ramp, diameter).value_or(0) * diameter / 2; }
+
+/// The first diameter on the way from `from` to the end where a condition holds, to the accuracy of a double.
+template <class Condition>
+std::optional<double> firstWhere(const Ramp& ramp, double from, const Condition& holds)
+{
+    constexpr int kSteps = 64;
+    double before = from;
+    for (int i = 1; i <= kSteps; ++i) {
+        const double here = from + (ramp.end - from) * i / kSteps;
+        if (holds(here)) {
+            double one = before, other = here;
+            for (int halving = 0; halving < 60; ++halving) {
+                const double middle = (one + other) / 2;
+                (holds(middle) ? other : one) = middle;
+            }
+            return other;
+        }
+        before = here;
+    }
+    return std::nullopt;
+}
+
+/// Beyond what the control can be set to.
+bool outOfRange(const inputs::Setting& range, double setting)
+{
+    return (range.least && setting < range.least->si()) || (range.most && setting > range.most->si());
+}
+
+}  // namespace
+
+Changes changesOf(const Ramp& ramp)
 {
     constexpr std::size_t kMany = 60;
-    constexpr double kNoStep = 0.005;  // a window so narrow that it would have to be followed all the time
-    std::vector<double> all;
-    const std::optional<double>& end = ramp.unwinding ? ramp.high : ramp.low;
-    if (!ramp.byHand || !end || *end <= 0) return all;
+    Changes changes;
+    if (!ramp.byHand || !ramp.low || !ramp.high || *ramp.low <= 0 || ramp.total <= 0) return changes;
+    if (!ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return changes;
+    // B5: the setting grows with the torque by k, so that a step of it is a step of torque.
+    const double k = ramp.zone.torquePerSetting->si(), zero = ramp.zone.zeroSetting->si();
+    const double resolution = ramp.zone.setting.uncertainty ? k * ramp.zone.setting.uncertainty->si() : 0;
     double at = ramp.start;
-    while (all.size() < kMany) {
-        const std::optional<double> tension = taperedTension(ramp, at);
-        if (!tension) break;
-        const double next = at * *tension / *end;
-        const double step = ramp.unwinding ? at / next - 1 : next / at - 1;
-        if (step < kNoStep || (ramp.unwinding ? next <= ramp.end : next >= ramp.end)) break;
-        all.push_back(next);
-        at = next;
+    while (changes.diameters.size() < kMany) {
+        // Left alone, the tension is to what is wanted here as the torque then is to the torque wanted here; it may be
+        // so much above and below as the window's ends are.
+        const double left = torqueAt(ramp, at);
+        const auto leaves = [&](double d) {
+            const double wanted = torqueAt(ramp, d);
+            return left * ramp.total >= *ramp.high * wanted || left * ramp.total <= *ramp.low * wanted;
+        };
+        const auto shows = [&](double d) { return std::abs(torqueAt(ramp, d) - left) >= resolution; };
+        std::optional<double> next = firstWhere(ramp, at, leaves);
+        if (next && !shows(*next)) {
+            if (!changes.tooFine) changes.tooFine = next;
+            next = firstWhere(ramp, *next, shows);
+        }
+        if (!next || *next == at || *next == ramp.end ||
+            outOfRange(ramp.zone.setting, zero + torqueAt(ramp, *next) / k))
+            break;
+        changes.diameters.push_back(*next);
+        at = *next;
+    }
+    return changes;
+}
+
+std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, const FigureAt& figure)
+{
+    constexpr int kSteps = 64;
+    std::vector<Crossing> all;
+    if (!range.least && !range.most) return all;
+    const auto place = [&ramp](int i) { return ramp.start + (ramp.end - ramp.start) * i / kSteps; };
+    std::array<std::optional<double>, kSteps + 1> figures;
+    for (int i = 0; i <= kSteps; ++i) figures[static_cast<std::size_t>(i)] = figure(place(i));
+    for (const bool below : {true, false}) {
+        const std::optional<Quantity>& limit = below ? range.least : range.most;
+        if (!limit) continue;
+        const auto beyond = [&](const std::optional<double>& s) {
+            return s && s.value() != limit->si() ? std::optional((*s < limit->si()) == below) : std::nullopt;
+        };
+        double before = ramp.start;
+        std::optional<bool> was = beyond(figures.front());
+        for (int i = 1; i <= kSteps; ++i) {
+            const std::optional<bool> is = beyond(figures[static_cast<std::size_t>(i)]);
+            if (was && is && *was != *is) {
+                double one = before, other = place(i);
+                for (int halving = 0; halving < 60; ++halving) {
+                    const double middle = (one + other) / 2;
+                    (beyond(figure(middle)).value_or(*is) == *was ? one : other) = middle;
+                }
+                all.push_back({(one + other) / 2, below});
+            }
+            if (!is) continue;
+            before = place(i);
+            was = is;
+        }
     }
     return all;
 }
 
 std::vector<Crossing> rangeCrossings(const Ramp& ramp)
 {
-    constexpr int kSteps = 64;
-    std::vector<Crossing> all;
-    for (const bool below : {true, false}) {
-        const std::optional<Quantity>& limit = below ? ramp.zone.setting.least : ramp.zone.setting.most;
-        if (!limit) continue;
-        const auto beyond = [&](double diameter) {
-            const std::optional<double> s = settingAt(ramp, diameter);
-            return s && s.value() != limit->si() ? std::optional((*s < limit->si()) == below) : std::nullopt;
-        };
-        double before = ramp.start;
-        for (int i = 1; i <= kSteps; ++i) {
-            const double here = ramp.start + (ramp.end - ramp.start) * i / kSteps;
-            const auto was = beyond(before), is = beyond(here);
-            if (was && is && *was != *is) {
-                double one = before, other = here;
-                for (int halving = 0; halving < 60; ++halving) {
-                    const double middle = (one + other) / 2;
-                    (beyond(middle).value_or(*is) == *was ? one : other) = middle;
-                }
-                all.push_back({(one + other) / 2, below});
-            }
-            if (is) before = here;
-        }
-    }
-    return all;
+    if (!ramp.byHand) return {};
+    return crossings(ramp, ramp.zone.setting, [&ramp](double diameter) { return actuatorAt(ramp, diameter); });
 }
 
 std::optional<Ramp> rampOf(const inputs::Press& press, const Targets& targets, const std::string& zoneId)

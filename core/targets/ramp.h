@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,20 +27,35 @@ struct RampPoint {
     Quantity leftAlone;               ///< tension when the torque stays what it was at the start: B1 solved for T
     std::optional<Quantity> setting;  ///< of an open loop (B5)
 };
+/// Web tension under the zone's taper (B6), N; without one, what it was at the start.
+[[nodiscard]] std::optional<double> taperedTension(const Ramp& ramp, double diameter);
 /// Tension by the zone's taper (B6), torque (B1) and setting (B5) at a diameter between the ends, m; nullopt when a
 /// formula refuses.
 [[nodiscard]] std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter);
 
 /// Diameters at which an open loop has to be set again at the latest: there the tension, left alone since the last
-/// time, reaches an end of its window (the upper one as a roll shrinks, the lower one as it grows). Empty without a
-/// window.
-[[nodiscard]] std::vector<double> changeDiameters(const Ramp& ramp);
+/// time, reaches an end of its window. The window goes down with the taper, which is meant. Ends where the control
+/// does; empty without a window.
+struct Changes {
+    std::vector<double> diameters;
+    /// From here on the steps that the window asks for are smaller than the gauge can show (the setting's uncertainty):
+    /// those that are listed are as large as that, and the tension leaves its window between them.
+    std::optional<double> tooFine;
+};
+[[nodiscard]] Changes changesOf(const Ramp& ramp);
 
-/// Where the setting crosses an end of what can be set, on the way from start to end.
+/// What the zone's actuator has to be set to for the ramp's tension at a diameter (B5), whoever sets it: the operator
+/// or the loop. SI; nullopt where the profile does not say its torque.
+[[nodiscard]] std::optional<double> actuatorAt(const Ramp& ramp, double diameter);
+
+/// Where a figure crosses an end of what can be set or shown, on the way from start to end.
 struct Crossing {
     double diameter = 0;
-    bool below = false;  ///< beyond it the setting would have to be less than the least; else more than the most
+    bool below = false;  ///< it crosses the least, else the most
 };
+using FigureAt = std::function<std::optional<double>(double diameter)>;
+[[nodiscard]] std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, const FigureAt& figure);
+/// The same of the operator's own setting.
 [[nodiscard]] std::vector<Crossing> rangeCrossings(const Ramp& ramp);
 
 /// The ramp behind tension.ZONE.schedule of a target set, as that set was computed; nullopt when it has none.

@@ -8,20 +8,16 @@
 
 namespace taut::targets {
 
-namespace {
-
-std::optional<Ramp> rampFor(const Book& book, const inputs::Zone& zone, const SettingTerms& terms,
-                            const std::string& settingUnit)
+std::optional<Ramp> courseOf(const Book& book, const inputs::Zone& zone, const SettingTerms& terms,
+                             const std::string& settingUnit)
 {
     Ramp ramp;
     ramp.zone = zone;
     ramp.byHand = zone.control == inputs::Control::OpenLoop;
     ramp.unwinding = endOf(book.press(), zone) == ZoneEnd::Unwind;
+    if (zone.control == inputs::Control::Draw || endOf(book.press(), zone) == ZoneEnd::Between) return std::nullopt;
     const Term to = lastDiameterOf(book, zone);
     if (!terms.diameter.known() || !to.known() || !terms.total.known()) return std::nullopt;
-    if (ramp.byHand && (!zone.torquePerSetting || !zone.zeroSetting)) return std::nullopt;
-    const bool tapers = zone.taper != inputs::TaperShape::None && zone.taperFraction.value_or(0) > 0;
-    if (!ramp.byHand && (ramp.unwinding || !tapers)) return std::nullopt;
     ramp.total = terms.total.value->si();
     ramp.start = terms.diameter.value->si();
     ramp.end = to.value->si();
@@ -35,6 +31,8 @@ std::optional<Ramp> rampFor(const Book& book, const inputs::Zone& zone, const Se
     ramp.settingUnit = settingUnit;
     return ramp;
 }
+
+namespace {
 
 /// The ends, and round diameters between them, as a person would tick them off on a tape.
 std::vector<double> tapeDiameters(const Ramp& ramp)
@@ -53,8 +51,10 @@ std::vector<double> tapeDiameters(const Ramp& ramp)
 
 void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const std::string& settingUnit)
 {
-    const std::optional<Ramp> ramp = rampFor(book, zone, terms, settingUnit);
+    const std::optional<Ramp> ramp = courseOf(book, zone, terms, settingUnit);
     if (!ramp) return;
+    const bool tapers = zone.taper != inputs::TaperShape::None && zone.taperFraction.value_or(0) > 0;
+    if (ramp->byHand ? !zone.torquePerSetting || !zone.zeroSetting : ramp->unwinding || !tapers) return;
     Schedule schedule{"tension." + zone.id + ".schedule", {"diameter", "torque", "setting", "tension"}, {}};
     if (!ramp->byHand) schedule.columns = {"diameter", "torque", "tension"};
     for (const double d : tapeDiameters(*ramp)) {
@@ -67,10 +67,19 @@ void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& ter
     }
     book.schedule(std::move(schedule));
 
-    Schedule changes{"tension." + zone.id + ".changes", {"diameter", "setting"}, {}};
-    for (const double d : changeDiameters(*ramp))
-        if (const auto p = pointAt(*ramp, d); p && p->setting) changes.rows.push_back({p->diameter, *p->setting});
-    if (!changes.rows.empty()) book.schedule(std::move(changes));
+    Schedule list{"tension." + zone.id + ".changes", {"diameter", "setting"}, {}};
+    const Changes changes = changesOf(*ramp);
+    for (const double d : changes.diameters)
+        if (const auto p = pointAt(*ramp, d); p && p->setting) list.rows.push_back({p->diameter, *p->setting});
+    if (!list.rows.empty()) book.schedule(std::move(list));
+    if (!changes.tooFine) return;
+    book.note(Finding{
+        "tension." + zone.id + ".steps_too_fine", Severity::Note, "press.zone." + zone.id,
+        Text("%1: at a diameter of %2 the window wants a smaller step than the %3 that the gauge shows: "
+             "until the next change listed the tension leaves it.",
+             {zone.name.empty() ? zone.id : zone.name, Magnitude{*changes.tooFine, Kind::Length, ramp->lengthUnit},
+              zone.setting.uncertainty->magnitude()}),
+        Text("Watch the web there, or use a finer gauge.")});
 }
 
 }  // namespace taut::targets

@@ -3,13 +3,11 @@
 
 #include <cmath>
 
-#include "core/targets/schedule.h"
+#include "core/targets/reach.h"
 
 namespace taut::targets {
 
 namespace {
-
-const Text kInherited = "the window of the tension, through the same formula";
 
 /// Known to what the profile says of it; until it was fitted, to what brakes of one build differ by.
 Term torquePer(const Book& book, const inputs::Zone& zone)
@@ -26,38 +24,28 @@ Term through(const std::string& formulaId, Arguments arguments, const Term& tens
     return evaluated(formulaId, arguments, formulaId);
 }
 
-/// Gives a setting its window, holds both inside what the control can be set to, and says so when it cannot.
-void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& low, const Term& high, Rule rule)
+/// Where an unwinding roll's setting reaches the least that can be set. A winding roll's grows: it may reach the most,
+/// and that is said where it does.
+void stateFloor(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Arguments& arguments)
 {
-    setting.instrument(zone.setting.uncertainty).most(zone.setting.most);
-    const Ready* r = setting.ready();
-    if (r == nullptr) return;
-    const Quantity value = std::get<Quantity>(r->value);
-    std::optional<Quantity> lowest = low.value, highest = high.value;
-    if (zone.setting.least && lowest && lowest->si() < zone.setting.least->si()) lowest = zone.setting.least;
-    if (zone.setting.most && highest && highest->si() > zone.setting.most->si()) highest = zone.setting.most;
-    const bool tooHigh = zone.setting.most && lowest && lowest->si() > zone.setting.most->si();
-    const bool tooLow = zone.setting.least && highest && highest->si() < zone.setting.least->si();
-    if (tooHigh || tooLow) {
-        const Quantity& end = tooHigh ? *zone.setting.most : *zone.setting.least;
-        const Finding why = refuse("tension." + zone.id + ".out_of_range", "press.zone." + zone.id,
-                                   Text(tooHigh ? "%1 would have to be set to %2; it ends at %3."
-                                                : "%1 would have to be set to %2; it begins at %3.",
-                                        {zone.name.empty() ? zone.id : zone.name, value.magnitude(), end.magnitude()}),
-                                   tooHigh ? Text("Take a smaller roll or a narrower web, or engage more of the brake.")
-                                           : Text("Take part of the brake out of use, or a larger core."));
-        setting.cannot(why);
-        book.note(why);
+    if (endOf(book.press(), zone) != ZoneEnd::Unwind) return;
+    const std::string zoneName = zone.name.empty() ? zone.id : zone.name, id = "tension." + zone.id + ".floor_diameter";
+    const Text name("%1: diameter where the setting leaves its range", {zoneName});
+    const Term least = term(zone.setting.least, zoneKey(zone, "setting.least"));
+    const Term& zero = arguments[3].second;
+    if (least.known() && zero.known() && least.value->kind() == zero.value->kind() &&
+        least.value->si() <= zero.value->si()) {
+        Finding never{id, Severity::Note, "press.zone." + zone.id,
+                      Text("%1: the setting never leaves its range: without any torque it stands at %2, and it can be "
+                           "set down to %3.",
+                           {zoneName, zero.value->magnitude(), least.value->magnitude()}),
+                      "Nothing to do."};
+        book.lacking(id, name, Shape::Quantity, impossible(std::move(never)));
         return;
     }
-    setting.window(lowest, highest, rule, kInherited);
-    if ((zone.setting.most && value.si() > zone.setting.most->si()) ||
-        (zone.setting.least && value.si() < zone.setting.least->si()))
-        book.note(
-            Finding{"tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id,
-                    Text("The middle of the window, %1, is beyond what can be set; part of the window can be reached.",
-                         {value.magnitude()}),
-                    Text("Set it inside the window shown.")});
+    book.formula(id, name, "B5.diameter", {{"T", terms.total}, arguments[2], arguments[3], {"p", least}},
+                 book.press().units == UnitSystem::Us ? "in" : "mm")
+        .advice("Below this diameter the control cannot be set low enough.");
 }
 
 void openLoop(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
@@ -71,20 +59,12 @@ void openLoop(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
                              : zone.setting.most ? zone.setting.most->unit()
                                                  : "";
     Stated setting = book.formula(id + "setting", name, "B5", arguments, unit);
-    bound(book, zone, setting, through("B5", arguments, terms.low), through("B5", arguments, terms.high), terms.rule);
+    bound(book, zone, setting, through("B5", arguments, terms.low), through("B5", arguments, terms.high), terms.rules);
     setting.advice(endOf(book.press(), zone) == ZoneEnd::Unwind
                        ? Text("Turn it down as the roll shrinks, or the web tightens; see the schedule.")
                        : Text("Raise it from below. It grows with the roll; see the schedule."));
-    Stated floor =
-        book.formula(id + "floor_diameter",
-                     Text("%1: diameter where the setting leaves its range", {zone.name.empty() ? zone.id : zone.name}),
-                     "B5.diameter",
-                     {{"T", terms.total},
-                      arguments[2],
-                      arguments[3],
-                      {"p", term(zone.setting.least, zoneKey(zone, "setting.least"))}},
-                     book.press().units == UnitSystem::Us ? "in" : "mm");
-    floor.advice("Below this diameter the control cannot be set low enough.");
+    stateFloor(book, zone, terms, arguments);
+    checkCourse(book, zone, terms, setting, unit);
     stateSchedule(book, zone, terms, unit);
 }
 
@@ -106,8 +86,9 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
         const Arguments arguments{{"T", terms.total}, {"a", armCylinder}, {"b", armRoller}, {"theta", wrap}};
         Stated setting = book.formula(id + "setting", name, "B7.weight", arguments, unit);
         bound(book, zone, setting, through("B7.weight", arguments, terms.low),
-              through("B7.weight", arguments, terms.high), terms.rule);
+              through("B7.weight", arguments, terms.high), terms.rules);
         setting.advice("The mass to hang on the dancer's arm.");
+        checkCourse(book, zone, terms, setting, unit);
     } else if (d.load == "spring") {
         book.lacking(id + "setting", name, Shape::Quantity, missing(zoneKey(zone, "dancer.spring_rate")));
     } else {
@@ -119,8 +100,9 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
                                   {"b", armRoller},   {"theta", wrap}};
         Stated setting = book.formula(id + "setting", name, "B7.setting", arguments, unit);
         bound(book, zone, setting, through("B7.setting", arguments, terms.low),
-              through("B7.setting", arguments, terms.high), terms.rule);
+              through("B7.setting", arguments, terms.high), terms.rules);
         setting.advice("The air on the dancer. A dancer at rest shows balance, it does not prove tension.");
+        checkCourse(book, zone, terms, setting, unit);
     }
     const Limit restLeast = book.limit("dancer_rest_least"), restMost = book.limit("dancer_rest_most");
     book.value(id + "rest", Text("%1: dancer at rest, share of its travel", {zone.name.empty() ? zone.id : zone.name}),
@@ -148,16 +130,18 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
         const Arguments arguments{{"T", terms.total}, {"range", range}};
         Stated setting = book.formula(id + "setting", name, "B8.setting", arguments, "%");
         bound(book, zone, setting, through("B8.setting", arguments, terms.low),
-              through("B8.setting", arguments, terms.high), terms.rule);
+              through("B8.setting", arguments, terms.high), terms.rules);
         setting.advice("Share of the load cell's range; zero it with the web slack first.");
+        checkCourse(book, zone, terms, setting, "");
     } else {
         Term total = terms.total;
         if (total.known()) total.value = total.value->in(cell.setIn);
         Stated setting = book.value(id + "setting", name, "rule", total, "the zone's tension",
                                     {{"T", called(terms.total, "tension of the zone")}});
         setting.symbols("F = T");
-        bound(book, zone, setting, terms.low, terms.high, terms.rule);
+        bound(book, zone, setting, terms.low, terms.high, terms.rules);
         setting.advice("The set point of the control loop; zero the load cell with the web slack first.");
+        checkCourse(book, zone, terms, setting, "");
     }
     stateSchedule(book, zone, terms, "");
     const Limit zero = book.limit("load_cell_zero");
@@ -171,39 +155,54 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
         book.lacking(id + "zero", "Load cell with the web slack", Shape::Quantity, range);
 }
 
+/// The zone whose web a draw takes over: the one that ends where it begins, else the one before it in the profile.
+const inputs::Zone* zoneBefore(const inputs::Press& press, const inputs::Zone& zone)
+{
+    const inputs::Zone* before = nullptr;
+    for (const inputs::Zone& z : press.zones)
+        if (z.id != zone.id && !zone.from.empty() && z.to == zone.from) return &z;
+    for (const inputs::Zone& z : press.zones) {
+        if (z.id == zone.id) break;
+        before = &z;
+    }
+    return before;
+}
+
 /// Draw is a speed difference: on a stiff web a hair of it is a whole window of tension, and that is said.
 void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
 {
     const std::string id = "tension." + zone.id + ".";
-    const inputs::Zone* before = nullptr;
-    for (const inputs::Zone& z : book.press().zones) {
-        if (z.id == zone.id) break;
-        before = &z;
-    }
-    const Term e1 = before ? book.target("tension." + before->id + ".strain") : missing("press.zone");
+    const inputs::Zone* before = zoneBefore(book.press(), zone);
+    const Term e1 =
+        before != nullptr
+            ? book.target("tension." + before->id + ".strain")
+            : impossible(refuse("tension." + zone.id + ".draw_first", "press.zone." + zone.id,
+                                Text("%1: no zone comes before this draw, and a draw only adds to the "
+                                     "tension that its web brings.",
+                                     {zone.name.empty() ? zone.id : zone.name}),
+                                Text("Enter the zone that ends at %1 in the press profile, before this one.",
+                                     {zone.from.empty() ? std::string("its first nip") : zone.from})));
     const Term e2 = book.target(id + "strain");
     const Arguments arguments{{"e1", e1}, {"e2", e2}};
     Stated setting = book.formula(id + "setting", name, "D2.draw", arguments, "%");
-    setting.instrument(zone.setting.uncertainty).most(zone.setting.most);
+    setting.instrument(zone.setting.uncertainty).most(settingRange(zone, Kind::Share).most);
     if (setting.ready() == nullptr || !terms.low.known() || !terms.high.known() || !terms.total.known()) return;
-    const double scale = e2.value->si() / terms.total.value->si();
-    auto drawAt = [&](const Term& tension) {
-        const Term strain = known(Quantity(tension.value->si() * scale, Kind::Share), "");
-        const Term result = evaluated("D2.draw", {{"e1", e1}, {"e2", strain}}, "");
-        return result.known() ? result.value->si() : 0.0;
-    };
-    const double low = drawAt(terms.low);
-    const double high = drawAt(terms.high);
-    const double u = zone.setting.uncertainty ? zone.setting.uncertainty->si() : 0;
-    if (2 * u > high - low) {
+    const Term band = drawBand(book, zone), width = zoneWidth(book, zone);
+    if (band.known() && width.known() &&
+        band.value->si() * width.value->si() > terms.high.value->si() - terms.low.value->si()) {
         setting
-            .window({}, {}, Rule::None, "not judged: one step of this draw moves the tension through its whole window")
+            .window({}, {}, Rule::None,
+                    "not judged: what this draw is known to moves the tension through its whole window")
             .advice("On a web this stiff draw does not set the tension. Set it by eye and by the neighbouring zones, "
                     "from nothing upward until the web lies flat.");
         return;
     }
-    bound(book, zone, setting, known(Quantity(low, Kind::Share, "%"), ""), known(Quantity(high, Kind::Share, "%"), ""),
-          terms.rule);
+    const double scale = e2.value->si() / terms.total.value->si();
+    auto drawAt = [&](const Term& tension) {
+        const Term strain = known(Quantity(tension.value->si() * scale, Kind::Share), "");
+        return evaluated("D2.draw", {{"e1", e1}, {"e2", strain}}, "");
+    };
+    bound(book, zone, setting, drawAt(terms.low), drawAt(terms.high), terms.rules);
     setting.advice("How much faster the second nip runs than the first.");
 }
 

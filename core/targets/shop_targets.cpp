@@ -89,7 +89,8 @@ void stateShopReadings(Book& book)
                known(room.value, "policy:room_time"), "common practice, no source")
         .window(room.value, {}, room.rule, room.source)
         .advice("A cold or damp roll changes its length and its tension on the press. Wait, or note it.");
-    constexpr std::array<std::string_view, 6> kTreated{"film_label", "pet", "bopp", "pp", "pe", "nylon"};
+    constexpr std::array<std::string_view, 8> kTreated{"film_label", "pet",   "bopp",  "pp",
+                                                       "pe",         "nylon", "vinyl", "polystyrene"};
     if (std::find(kTreated.begin(), kTreated.end(), book.substrate().family) != kTreated.end()) {
         const Limit treatment = book.limit("film_treatment");
         book.value("roll.treatment", "Treatment of the film", "stated",

@@ -22,6 +22,7 @@ struct Window {
     std::optional<Quantity> low, high;
     Rule rule = Rule::None;
     Text source;
+    std::optional<Rule> lowRule{};  ///< of the lower end, where another rule gave it than the upper
     friend bool operator==(const Window&, const Window&) = default;
 };
 using TargetValue = std::variant<Quantity, bool, std::string>;

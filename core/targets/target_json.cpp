@@ -206,6 +206,7 @@ Json windowJson(const Window& window)
     object.set("low", optionalNumber(window.low))
         .set("high", optionalNumber(window.high))
         .set("rule", ruleWord(window.rule));
+    if (window.lowRule) object.set("low_rule", ruleWord(*window.lowRule));
     setText(object, "source", window.source, UnitSystem::Metric);
     return object;
 }
@@ -215,8 +216,10 @@ Window windowFrom(const Json& json, Kind kind, const std::string& unit)
     Window window;
     if (json["low"].isNumber()) window.low = Quantity(json["low"].number(), kind, unit);
     if (json["high"].isNumber()) window.high = Quantity(json["high"].number(), kind, unit);
-    for (const Rule rule : {Rule::Job, Rule::Maker, Rule::Press, Rule::Table, Rule::Policy, Rule::None})
+    for (const Rule rule : {Rule::Job, Rule::Maker, Rule::Press, Rule::Table, Rule::Policy, Rule::None}) {
         if (json["rule"].text() == ruleWord(rule)) window.rule = rule;
+        if (json["low_rule"].isString() && json["low_rule"].text() == ruleWord(rule)) window.lowRule = rule;
+    }
     window.source = getText(json, "source");
     return window;
 }

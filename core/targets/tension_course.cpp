@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/ramp.h"
+#include "core/targets/schedule.h"
 #include "core/targets/setting.h"
 #include "core/targets/tension_window.h"
 
@@ -11,12 +13,19 @@ namespace {
 void stateCeiling(Book& book, const inputs::Zone& zone, const std::string& name)
 {
     if (endOf(book.press(), zone) == ZoneEnd::Waste) return;
-    book.formula("tension." + zone.id + ".ceiling", Text("%1: tension per width that strength allows", {name}), "T4",
-                 {{"c", book.row("strength_share")}, {"S", weakestStrength(book)}},
-                 book.press().units == UnitSystem::Us ? "lbf/in" : "N/mm")
-        .advice(
-            "A ceiling only: it never makes a window and never raises one. A rule of thumb on the weakest layer that "
-            "may carry alone.");
+    const std::string id = "tension." + zone.id + ".";
+    const char* unit = book.press().units == UnitSystem::Us ? "lbf/in" : "N/mm";
+    const Ceiling ceiling = ceilingOf(book, zone);
+    if (ceiling.byStrain)
+        book.value(id + "ceiling", Text("%1: tension per width that strain allows", {name}), "rule", ceiling.value,
+                   ceiling.sourceId, ceiling.arguments)
+            .symbols("Tw = e E t")
+            .advice("A ceiling only: it never raises a window. Print may be stretched no further.");
+    else
+        book.formula(id + "ceiling", Text("%1: tension per width that strength allows", {name}), "T4",
+                     ceiling.arguments, unit)
+            .advice("A ceiling only: it never raises a window. A rule of thumb on the weakest layer that may carry "
+                    "alone.");
 }
 
 /// A brake left alone tightens the web as the roll shrinks; a clutch left alone slackens it as the roll grows.
@@ -31,6 +40,17 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const Term zero = term(zone.zeroSetting, zoneKey(zone, "zero_setting"));
     const bool unwinding = end == ZoneEnd::Unwind;
     const Term last = lastDiameterOf(book, zone);
+    // The window goes down with the taper: what it is where the setting has to be changed.
+    Term leaves = unwinding ? terms.high : terms.low;
+    if (const std::optional<Ramp> ramp = courseOf(book, zone, terms, ""); ramp && leaves.known()) {
+        const Changes changes = changesOf(*ramp);
+        const double there = changes.diameters.empty() || changes.tooFine ? ramp->end : changes.diameters.front();
+        if (const auto point = pointAt(*ramp, there); point && !unwinding && point->tension.si() < ramp->total) {
+            leaves.value =
+                Quantity(leaves.value->si() * point->tension.si() / ramp->total, Kind::Force, leaves.value->unit());
+            leaves.from += ", under the taper";
+        }
+    }
     book.formula(id + "left_alone",
                  unwinding ? Text("%1: tension at the core if the setting is left alone", {name})
                            : Text("%1: tension on the full roll if the setting is left alone", {name}),
@@ -40,9 +60,29 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     book.formula(id + "change_diameter",
                  unwinding ? Text("%1: diameter at which the setting must have been lowered", {name})
                            : Text("%1: diameter at which the setting must have been raised", {name}),
-                 "B5.diameter", {{"T", unwinding ? terms.high : terms.low}, {"k", k}, {"p0", zero}, {"p", setting}},
-                 us ? "in" : "mm")
+                 "B5.diameter", {{"T", leaves}, {"k", k}, {"p0", zero}, {"p", setting}}, us ? "in" : "mm")
         .advice("Here the tension leaves its window if nobody touches the setting; see the schedule.");
+}
+
+/// A taper that takes the finished roll's tension below the window is meant by whoever set it, but not by the window.
+void sayTaperLeaves(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const std::string& name)
+{
+    const Term finished = book.target("tension." + zone.id + ".finished");
+    if (!finished.known() || !terms.low.known() || !terms.high.known() || !terms.total.known()) return;
+    const Quantity low = terms.low.value->in(finished.value->unit());
+    if (finished.value->si() >= low.si() * (1 - 1e-12)) return;
+    const bool starting = terms.rules.low == Rule::Table || terms.rules.low == Rule::Policy;
+    const double keeps = finished.value->si() / terms.total.value->si(), from = low.si() / keeps;
+    const bool startHigher = from <= terms.high.value->si();
+    book.note(Finding{"tension." + zone.id + ".taper_leaves", starting ? Severity::Note : Severity::Warn,
+                      "press.zone." + zone.id + ".taper",
+                      Text("%1: the taper leaves %2 on the finished roll, less than the %3 at which the window of the "
+                           "tension begins.",
+                           {name, finished.value->magnitude(), low.magnitude()}),
+                      startHigher
+                          ? Text("Taper less, or begin with %1.", {Magnitude{from, Kind::Force, low.unit()}})
+                          : Text("Taper less, or see that the outer wraps do not slide; wherever in the window it "
+                                 "begins, this taper ends below it.")});
 }
 
 /// Tension on the finished roll with this zone's taper.
@@ -64,6 +104,7 @@ void stateFinished(Book& book, const inputs::Zone& zone, const SettingTerms& ter
         if (linear) arguments.emplace_back("Dm", full);
         book.formula(id + "finished", finishedName, linear ? "B6.linear" : "B6.hyperbolic", arguments, us ? "lbf" : "N")
             .advice("Falling tension keeps the inner turns from being crushed and the outer from sliding.");
+        sayTaperLeaves(book, zone, terms, name);
     }
 }
 
@@ -98,22 +139,32 @@ void stateClutchHeat(Book& book, const inputs::Zone& zone, const SettingTerms& t
                           Text("Run slower, wind a smaller roll, or lower the drive of the clutch.")});
 }
 
-/// D3: what the smallest step of a draw does to the tension of this web.
+/// The same band that says whether a draw is judged.
 void stateDrawStep(Book& book, const inputs::Zone& zone, const std::string& name)
 {
     if (zone.control != inputs::Control::Draw) return;
-    const Term step = combine(
-        {term(zone.setting.uncertainty, zoneKey(zone, "setting.uncertainty")), book.speed()},
-        zoneKey(zone, "setting.uncertainty") + " of job.speed",
-        [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Speed);
+    Arguments arguments;
+    (void)drawBand(book, zone, &arguments);
     book.formula("tension." + zone.id + ".draw_step",
-                 Text("%1: tension per width that one step of the draw moves", {name}), "D3",
-                 {{"E", book.modulus()}, {"t", book.caliper()}, {"v", book.speed()}, {"dv", step}},
-                 book.press().units == UnitSystem::Us ? "lbf/in" : "N/mm")
-        .advice("Hold it against the window of tension per width: where it is as wide, draw does not set this web.");
+                 Text("%1: tension per width that the draw leaves open, by how well it is known", {name}), "D3",
+                 arguments, book.press().units == UnitSystem::Us ? "lbf/in" : "N/mm")
+        .advice("From one end to the other of what the draw is known to. Where that is wider than the window of "
+                "tension per width, draw does not set this web.");
 }
 
 }  // namespace
+
+Term drawBand(const Book& book, const inputs::Zone& zone, Arguments* arguments)
+{
+    const Term step = combine(
+        {term(zone.setting.uncertainty, zoneKey(zone, "setting.uncertainty")), book.speed()},
+        "twice " + zoneKey(zone, "setting.uncertainty") + " of job.speed",
+        [](const std::vector<double>& v) { return 2 * v[0] * v[1]; }, Kind::Speed);
+    const Carrier web = carrierOf(book, zone);
+    const Arguments all{{"E", web.modulus}, {"t", web.caliper}, {"v", book.speed()}, {"dv", step}};
+    if (arguments != nullptr) *arguments = all;
+    return evaluated("D3", all, "D3");
+}
 
 void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms)
 {

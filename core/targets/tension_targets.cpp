@@ -4,6 +4,7 @@
 
 #include "core/targets/book.h"
 #include "core/targets/setting.h"
+#include "core/targets/tension_table.h"
 #include "core/targets/tension_window.h"
 
 namespace taut::targets {
@@ -95,16 +96,19 @@ Term middle(const TensionChoice& c)
         [](const std::vector<double>& v) { return (v[0] + v[1]) / 2; }, Kind::ForcePerWidth);
 }
 
-/// One zone: per width, total, strain, torque, setting, in that order, each with the window of the one before.
-void stateZone(Book& book, const inputs::Zone& zone)
+/// One zone: per width, total, strain, torque, in that order, each with the window of the one before; then what its
+/// setting follows from.
+SettingTerms stateZone(Book& book, const inputs::Zone& zone)
 {
     const std::string id = "tension." + zone.id + ".";
     const bool us = book.press().units == UnitSystem::Us;
     const std::string zoneName = zone.name.empty() ? zone.id : zone.name;
     const TensionChoice choice = chooseTension(book, zone);
+    for (const Finding& said : choice.said)
+        if (!book.isNoted(said.text)) book.note(said);
     const Text perWidthName("%1: tension per width", {zoneName});
 
-    Stated perWidth = choice.how == "T2" && !choice.capped
+    Stated perWidth = choice.how == "T2"
                           ? book.formula(id + "per_width", perWidthName, "T2",
                                          {{"s", choice.stress}, {"t", book.caliper()}}, us ? "lbf/in" : "N/mm")
                           : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId,
@@ -112,7 +116,7 @@ void stateZone(Book& book, const inputs::Zone& zone)
                                         {"high", called(choice.high, "highest tension per width")}});
     perWidth.in(us ? "lbf/in" : "N/mm");
     if (choice.low.known() && choice.high.known())
-        perWidth.window(choice.low.value, choice.high.value, choice.rule, choice.source);
+        perWidth.window(choice.low.value, choice.high.value, choice.rules, choice.source());
     perWidth.advice(choice.advice.empty()
                         ? Text("The middle of the range; the least that keeps the web in hand is best.")
                         : choice.advice);
@@ -123,7 +127,7 @@ void stateZone(Book& book, const inputs::Zone& zone)
                                 {{"Tw", perWidth.term()}, {"w", width}}, us ? "lbf" : "N");
     Band band{total.term(), totalOf(choice.low), totalOf(choice.high)};
     const Text inherited("the window of tension per width, times the width");
-    if (band.low.known() && band.high.known()) total.window(band.low.value, band.high.value, choice.rule, inherited);
+    if (band.low.known() && band.high.known()) total.window(band.low.value, band.high.value, choice.rules, inherited);
     if (zone.loadCell && zone.setting.uncertainty && zone.setting.uncertainty->kind() == Kind::Force)
         total.instrument(zone.setting.uncertainty);
     total.advice("All of the web across its width.");
@@ -171,16 +175,33 @@ void stateZone(Book& book, const inputs::Zone& zone)
                 .advice("Type the measured diameter into the drive and read it back: half the diameter is half the "
                         "tension.");
     }
-    const SettingTerms terms{total.term(), band.low, band.high, diameter, choice.rule};
-    stateSetting(book, zone, terms);
-    stateCourse(book, zone, terms);
+    return {total.term(), band.low, band.high, diameter, choice.rules};
+}
+
+/// Beside the windows, for a laminate that tells what its plies are: it makes none and moves none.
+void statePlies(Book& book)
+{
+    Arguments plies;
+    const Term sum = summedPlies(book, plies);
+    if (!sum.known()) return;
+    book.value("tension.plies", "Tension per width by the plies' own tables", "rule", sum, "S18a, S20", plies)
+        .symbols("Tw = T1 + T2 + ... + a")
+        .advice("A starting value for laminates, to compare the windows with: what the tables say of each ply, and a "
+                "tenth of lbf/in.");
 }
 
 }  // namespace
 
 void stateTension(Book& book)
 {
-    for (const inputs::Zone& zone : book.press().zones) stateZone(book, zone);
+    statePlies(book);
+    // A draw's setting asks the zone before it, wherever that stands in the profile.
+    std::vector<SettingTerms> terms;
+    for (const inputs::Zone& zone : book.press().zones) terms.push_back(stateZone(book, zone));
+    for (std::size_t i = 0; i < terms.size(); ++i) {
+        stateSetting(book, book.press().zones[i], terms[i]);
+        stateCourse(book, book.press().zones[i], terms[i]);
+    }
 }
 
 }  // namespace taut::targets

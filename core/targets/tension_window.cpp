@@ -2,86 +2,196 @@
 #include "core/targets/tension_window.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+
+#include "core/targets/tension_table.h"
 
 namespace taut::targets {
 
 namespace {
 
-constexpr double kPliPerMil = 6894757.293168361;  // 1 lbf/in on 1 mil is 1000 psi, Pa
-constexpr double kPli = 175.1268352464764;        // N/m
-
-/// T2: two public tables of starting values for films and foil, PLI per mil of thickness.
-struct FilmRow {
-    const char* family;
-    double low, high;
-};
-constexpr std::array<FilmRow, 5> kFilms{
-    {{"foil", 1.0, 1.0}, {"pet", 0.75, 0.75}, {"pe", 0.25, 0.30}, {"bopp", 0.25, 0.30}, {"nylon", 0.25, 0.30}}};
-/// T3: a public table of starting values for paper, lb per 3000 ft2 (the ream is assumed) against PLI.
-constexpr std::array<std::pair<double, double>, 6> kPapers{
-    {{15, 0.50}, {20, 0.75}, {30, 1.0}, {40, 1.5}, {60, 2.0}, {80, 2.5}}};
-
-double paperTension(double gsm)
-{
-    constexpr double kPoundPer3000 = 0.45359237 / (3000 * 0.3048 * 0.3048) * 1000;  // g/m2
-    const double pounds = gsm / kPoundPer3000;
-    if (pounds <= kPapers.front().first) return kPapers.front().second * kPli * pounds / kPapers.front().first;
-    for (std::size_t i = 1; i < kPapers.size(); ++i)
-        if (pounds <= kPapers[i].first) {
-            const auto [x0, y0] = kPapers[i - 1];
-            const auto [x1, y1] = kPapers[i];
-            return kPli * (y0 + (y1 - y0) * (pounds - x0) / (x1 - x0));
-        }
-    return kPapers.back().second * kPli;
-}
-
-std::string perWidthUnit(const Book& book) { return book.press().units == UnitSystem::Us ? "lbf/in" : "N/mm"; }
-Term perWidth(const Book& book, double si, std::string from)
-{
-    return known(Quantity(si, Kind::ForcePerWidth, perWidthUnit(book)), std::move(from));
-}
-
 void fromRange(TensionChoice& c, const inputs::TensionRange& range, Rule rule, const std::string& key)
 {
     c.low = term(range.low, key + ".low");
     c.high = term(range.high, key + ".high");
-    c.rule = rule;
-    c.source = Text("%1", {range.source.empty() ? key : range.source});
+    c.rules = {rule, rule};
+    c.lowSource = c.highSource = Text("%1", {range.source.empty() ? key : range.source});
     c.sourceId = range.source.empty() ? key : range.source;
 }
 
-/// Holds a window down to this tension per width; one that lies wholly above it keeps half of it as its lower end.
-void capAt(const Book& book, TensionChoice& c, double most, const std::string& from, Text why)
+/// What is known of the material without anybody's word for this web: our range for label stock, the public tables.
+std::optional<TensionChoice> byMaterial(const Book& book)
 {
-    if (c.high.value->si() <= most) return;
-    c.capped = true;
-    c.advice = std::move(why);
-    c.high = perWidth(book, most, from);
-    if (c.low.value->si() > most) c.low = perWidth(book, most * 0.5, from);
+    const inputs::Substrate& s = book.substrate();
+    TensionChoice c;
+    if (s.family == "paper_label" || s.family == "film_label") {
+        const bool paper = s.family == "paper_label";
+        const Limit least = book.limit(paper ? "label_stock_paper_low" : "label_stock_film_low");
+        const Limit most = book.limit(paper ? "label_stock_paper_high" : "label_stock_film_high");
+        c.low = book.row(paper ? "label_stock_paper_low" : "label_stock_film_low");
+        c.high = book.row(paper ? "label_stock_paper_high" : "label_stock_film_high");
+        c.rules = {least.rule, most.rule};
+        c.lowSource = least.source;
+        c.highSource = most.source;
+        c.sourceId = "common practice, no source";
+        c.advice = "A starting range: the right tension is the least that still keeps the web in hand.";
+        return c;
+    }
+    std::optional<TableRange> table =
+        tableRange(book, s.family, book.caliper(), term(s.grammage, "substrate.grammage"));
+    if (!table) return std::nullopt;
+    c.low = std::move(table->low);
+    c.high = std::move(table->high);
+    c.stress = std::move(table->stress);
+    c.how = table->how;
+    c.rules = {Rule::Table, Rule::Table};
+    c.lowSource = c.highSource = table->source;
+    c.sourceId = table->sourceId;
+    c.advice = "A table's starting value; the maker's range is better.";
+    return c;
 }
 
-/// Strength and strain only cap: a share of what the weakest carrying layer breaks at (T4, a heuristic), and what print
-/// may be stretched by. What is not known caps nothing.
-void cap(const Book& book, const inputs::Zone& zone, TensionChoice& c)
+Text rangeOf(const TensionChoice& c) { return {"%1 to %2", {c.low.value->magnitude(), c.high.value->magnitude()}}; }
+std::vector<Text> one(Text text) { return {std::move(text)}; }
+
+bool isKnown(const TensionChoice& c) { return c.low.known() && c.high.known(); }
+
+/// A range that lies wholly above what holds it down: two of those who know this web contradict each other.
+void contradict(TensionChoice& c, const std::string& code, const std::string& subject, Text text, Text remedy)
 {
-    if (!c.low.known() || !c.high.known()) return;
-    const Term strength = weakestStrength(book);
-    const Term share = book.row("strength_share");
-    if (strength.known())
-        capAt(
-            book, c, share.value->si() * strength.value->si(), share.from,
-            "Held down to a tenth of what the weakest carrying layer breaks at, or the share that this shop allows: a "
-            "rule of thumb.");
-    const Term strain = book.row(book.substrate().family == "pe" ? "strain_most_pe" : "strain_most");
-    const Carrier web = carrierOf(book, zone);
-    if (web.modulus.known() && web.caliper.known())
-        capAt(book, c, strain.value->si() * web.modulus.value->si() * web.caliper.value->si(), strain.from,
-              "Held down to the strain that print may be made under: beyond it the labels come out short.");
+    const Finding why = refuse(code, subject, std::move(text), std::move(remedy));
+    c.low = c.high = impossible(why);
+    c.said.push_back(why);
+}
+
+/// The job's range against the maker's, or where there is none against what the tables start at.
+void holdToMaker(const Book& book, TensionChoice& c)
+{
+    TensionChoice maker;
+    if (book.substrate().tension) {
+        fromRange(maker, *book.substrate().tension, Rule::Maker, "substrate.tension");
+    } else if (const auto material = byMaterial(book); material && isKnown(*material) && isKnown(c)) {
+        if (c.high.value->si() > material->high.value->si() || c.low.value->si() < material->low.value->si())
+            c.said.push_back(
+                Finding{"tension.job_beyond_start", Severity::Note, "job.tension",
+                        Text("The job's tension, %1, reaches beyond the starting range for this material, %2: %3.",
+                             {one(rangeOf(c)), one(rangeOf(*material)), one(material->highSource)}),
+                        Text("Look that it is meant. The maker's range, entered with the material, would be better.")});
+        return;
+    }
+    if (!c.high.known() || !c.low.known()) return;
+    if (maker.high.known() && c.high.value->si() > maker.high.value->si()) {
+        if (c.low.value->si() > maker.high.value->si()) {
+            contradict(
+                c, "tension.job_above_maker", "job.tension",
+                Text("The job wants a tension of %1; the maker of the material allows at most %2.",
+                     {one(rangeOf(c)), maker.high.value->magnitude()}),
+                "Look at the job's tension and its unit, and at the material's, and mend the one that is wrong.");
+            return;
+        }
+        c.said.push_back(Finding{"tension.job_beyond_maker", Severity::Warn, "job.tension",
+                                 Text("The job's tension, %1, reaches beyond what the maker of the material allows: it "
+                                      "is held down to %2.",
+                                      {one(rangeOf(c)), maker.high.value->magnitude()}),
+                                 "Mend the job's tension, or the material's if the maker says more."});
+        c.high = maker.high;
+        c.rules.high = Rule::Maker;
+        c.highSource = maker.highSource;
+        c.advice = "The job's range, held down to what the maker of the material allows.";
+        c.cut = true;
+    }
+    if (maker.low.known() && c.low.value->si() < maker.low.value->si())
+        c.said.push_back(Finding{"tension.job_below_maker", Severity::Note, "job.tension",
+                                 Text("The job's tension begins at %1, the maker of the material says at least %2.",
+                                      {c.low.value->magnitude(), maker.low.value->magnitude()}),
+                                 "Less hurts no web; see that it stays in hand."});
+}
+
+/// Strength and strain only cap. What is not known caps nothing.
+void holdDown(const Book& book, const inputs::Zone& zone, TensionChoice& c)
+{
+    if (!isKnown(c)) return;
+    const Ceiling ceiling = ceilingOf(book, zone);
+    if (!ceiling.value.known() || c.high.value->si() <= ceiling.value.value->si()) return;
+    const Quantity most = ceiling.value.value->in(c.high.value->unit());
+    const bool said = c.rules.high == Rule::Job || c.rules.high == Rule::Maker;
+    const std::string subject = c.rules.low == Rule::Job ? "job.tension" : said ? "substrate.tension" : "substrate";
+    const Text whole = rangeOf(c);
+    if (c.low.value->si() > most.si()) {
+        if (said) {
+            contradict(c, "tension.above_ceiling", subject,
+                       Text("A tension of %1 was entered; the material bears at most %2: %3.",
+                            {one(whole), most.magnitude(), one(ceiling.source)}),
+                       "Look at the tension and its unit, and at the strength and modulus of the material.");
+            return;
+        }
+        // Nobody said this tension of this web: the ceiling makes the window, and its lower end is half of it.
+        c.low = known(Quantity(most.si() / 2, Kind::ForcePerWidth, most.unit()), ceiling.value.from);
+        c.rules.low = ceiling.rule;
+        c.lowSource = Text("half of the highest: policy");
+        c.how = "rule";
+        c.sourceId = ceiling.sourceId;
+    } else if (c.how == "T2") {
+        c.how = "lookup";
+    }
+    c.high = known(most, ceiling.value.from);
+    c.rules.high = ceiling.rule;
+    c.highSource = ceiling.source;
+    c.advice = ceiling.advice;
+    c.cut = true;
+    c.said.push_back(Finding{
+        "tension.held_down", said ? Severity::Warn : Severity::Note, subject,
+        Text("The range of tension, %1, is held down to %2: %3.", {one(whole), most.magnitude(), one(ceiling.source)}),
+        said ? Text("Look at the tension that was entered, and at the strength and modulus of the "
+                    "material.")
+             : Text("The maker's range, entered with the material, would be better.")});
 }
 
 }  // namespace
+
+Text TensionChoice::source() const
+{
+    if (lowSource == highSource) return highSource;
+    return {"lowest: %1; highest: %2", {one(lowSource), one(highSource)}};
+}
+
+Ceiling ceilingOf(const Book& book, const inputs::Zone& zone)
+{
+    const char* unit = book.press().units == UnitSystem::Us ? "lbf/in" : "N/mm";
+    const Limit share = book.limit("strength_share");
+    Ceiling strength;
+    strength.formula = "T4";
+    strength.arguments = {{"c", book.row("strength_share")}, {"S", weakestStrength(book)}};
+    strength.value = evaluated("T4", strength.arguments, book.row("strength_share").from);
+    strength.rule = share.rule;
+    strength.source = share.source;
+    strength.sourceId = "S26, S27";
+    strength.advice = "Held down to a tenth of what the weakest carrying layer breaks at, or the share that this shop "
+                      "allows: a rule of thumb.";
+
+    const char* rowName = book.substrate().family == "pe" ? "strain_most_pe" : "strain_most";
+    const Limit most = book.limit(rowName);
+    const Carrier web = carrierOf(book, zone);
+    Ceiling strain;
+    strain.byStrain = true;
+    strain.formula = "rule";
+    strain.arguments = {{"e", called(book.row(rowName), "largest strain")},
+                        {"E", called(web.modulus, "modulus")},
+                        {"t", called(web.caliper, "caliper")}};
+    strain.value = combine(
+        {book.row(rowName), web.modulus, web.caliper}, book.row(rowName).from,
+        [](const std::vector<double>& v) { return v[0] * v[1] * v[2]; }, Kind::ForcePerWidth);
+    strain.rule = most.rule;
+    strain.source = most.source;
+    strain.sourceId = "S41, policy";
+    strain.advice = "Held down to the strain that print may be made under: beyond it the labels come out short.";
+
+    const bool strainRules =
+        strain.value.known() && (!strength.value.known() || strain.value.value->si() < strength.value.value->si());
+    Ceiling& rules = strainRules ? strain : strength;
+    if (rules.value.known()) rules.value.value = rules.value.value->in(unit);
+    return rules;
+}
 
 Term weakestStrength(const Book& book)
 {
@@ -118,7 +228,6 @@ Carrier carrierOf(const Book& book, const inputs::Zone& zone)
 TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
 {
     TensionChoice c;
-    const double spread = book.row("table_spread").value->si();
     const inputs::Substrate& s = book.substrate();
     if (endOf(book.press(), zone) == ZoneEnd::Waste) {
         // Stripped matrix has no table: it is set by eye to the least that strips clean, unless the shop says a range.
@@ -127,8 +236,8 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
             if (limit == id && range.low && range.high) {
                 c.low = known(*range.low, "press.limits." + id);
                 c.high = known(*range.high, "press.limits." + id);
-                c.rule = Rule::Press;
-                c.source = "limits of this press's profile";
+                c.rules = {Rule::Press, Rule::Press};
+                c.lowSource = c.highSource = "limits of this press's profile";
                 c.sourceId = "press profile";
                 return c;
             }
@@ -137,58 +246,16 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
     }
     if (book.job().tension) {
         fromRange(c, *book.job().tension, Rule::Job, "job.tension");
+        holdToMaker(book, c);
     } else if (s.tension) {
         fromRange(c, *s.tension, Rule::Maker, "substrate.tension");
-    } else if (s.family == "paper_label" || s.family == "film_label") {
-        const bool paper = s.family == "paper_label";
-        const Limit most = book.limit(paper ? "label_stock_paper_high" : "label_stock_film_high");
-        c.low = book.row(paper ? "label_stock_paper_low" : "label_stock_film_low");
-        c.high = book.row(paper ? "label_stock_paper_high" : "label_stock_film_high");
-        c.rule = most.rule;
-        c.source = most.source;
-        c.sourceId = "common practice, no source";
-        c.advice = "A starting range: the right tension is the least that still keeps the web in hand.";
-    } else if (s.family == "paper" || s.family == "board" || s.family == "thermal") {
-        Term g = term(s.grammage, "substrate.grammage");
-        if (!g.known()) {
-            c.low = c.high = lack({g});
-        } else {
-            const double t = paperTension(g.value->si() * 1000);
-            c.low = perWidth(book, t * (1 - spread), "table:T3");
-            c.high = perWidth(book, t * (1 + spread), "table:T3");
-        }
-        c.rule = Rule::Table;
-        c.how = "lookup";
-        c.source = "public tension table, T3, either way by the policy row table_spread";
-        c.sourceId = "S18a, T3, ream of 3000 ft2 assumed";
-        c.advice = "A table's starting value; the maker's range is better.";
+    } else if (auto material = byMaterial(book)) {
+        c = *std::move(material);
     } else {
-        const std::string family = s.family == "pp" ? "bopp" : s.family;
-        const auto row =
-            std::find_if(kFilms.begin(), kFilms.end(), [&](const FilmRow& r) { return family == r.family; });
-        if (row == kFilms.end()) {
-            c.low = c.high = missing(s.family.empty() ? "substrate.family" : "substrate.tension");
-            return c;
-        }
-        // Where the two tables agree to the digit, a fifth either way stands for how far starting values are meant.
-        const double low = row->low == row->high ? row->low * (1 - spread) : row->low;
-        const double high = row->low == row->high ? row->high * (1 + spread) : row->high;
-        Term t = book.caliper();
-        if (!t.known()) {
-            c.low = c.high = lack({t});
-        } else {
-            c.low = perWidth(book, low * kPliPerMil * t.value->si(), "table:T2");
-            c.high = perWidth(book, high * kPliPerMil * t.value->si(), "table:T2");
-        }
-        c.stress = known(Quantity((low + high) / 2 * kPliPerMil, Kind::Pressure, ""), "table:T2");
-        c.rule = Rule::Table;
-        c.how = "T2";
-        c.source = "public tension tables, T2";
-        c.sourceId = "S18a, S20";
-        c.advice = "A table's starting value; the maker's range is better.";
+        c.low = c.high = missing(s.family.empty() ? "substrate.family" : "substrate.tension");
+        return c;
     }
-    cap(book, zone, c);
-    if (c.capped && c.how == "T2") c.how = "lookup";
+    holdDown(book, zone, c);
     return c;
 }
 

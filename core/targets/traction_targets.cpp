@@ -77,6 +77,14 @@ struct Grip {
     std::string formula;
     Arguments arguments;
     Text advice;
+    bool atSpeed = true;  ///< else at crawl only: what air takes at job speed is not known
+    std::string lacks{};  ///< of a grip at crawl only: what is missing, "" where no key is
+    /// What compares with a grip that is known at crawl only.
+    [[nodiscard]] Grip atCrawl() const
+    {
+        return {roller, "C1", {arguments[0], arguments[1]}, "At crawl: what air takes at job speed is not known.",
+                false,  lacks};
+    }
 };
 
 Grip gripOn(const Book& book, const inputs::Roller& roller, const physics::PathArc& arc)
@@ -113,6 +121,8 @@ Grip gripOn(const Book& book, const inputs::Roller& roller, const physics::PathA
                           ? Text("At crawl. What air takes of it at job speed is not reckoned.")
                           : Text("At crawl. What air takes of it at job speed is not reckoned without %1.",
                                  {lacks.missing.front()});
+        grip.atSpeed = false;
+        if (!lacks.missing.empty()) grip.lacks = lacks.missing.front();
         return grip;
     }
     film.value = film.value->in("um");
@@ -136,47 +146,84 @@ Term gripLack(const Book& book)
     return missing("substrate.friction");
 }
 
+/// The least of them, by what they hold; nullptr for none.
+const Grip* leastOf(const std::vector<Grip>& grips, bool heldOnly)
+{
+    const Grip* least = nullptr;
+    double ratio = 0;
+    for (const Grip& grip : grips) {
+        if (heldOnly && !hasToBeHeld(*grip.roller)) continue;
+        const Term holds = evaluated(grip.formula, grip.arguments, "");
+        if (!holds.known() || (least != nullptr && holds.value->si() >= ratio)) continue;
+        least = &grip;
+        ratio = holds.value->si();
+    }
+    return least;
+}
+
+/// The first roller that lacks what its grip at speed takes stands for all.
+void sayCrawlOnly(Book& book, const std::vector<Grip>& grips)
+{
+    const auto lacks = std::find_if(grips.begin(), grips.end(), [](const Grip& g) { return !g.lacks.empty(); });
+    if (lacks == grips.end()) return;
+    book.note(Finding{"traction.crawl_only", Severity::Note, lacks->lacks,
+                      Text("What every roller holds at job speed is not known without %1: at speed air takes some of "
+                           "what is said \"at crawl only\".",
+                           {lacks->lacks}),
+                      Text("Enter how rough the rollers and the material are.")});
+}
+
 void stateGrips(Book& book)
 {
-    std::optional<Grip> weakest, first;
-    double least = 0, firstRatio = 0;
+    std::vector<Grip> grips;
     for (const inputs::Roller& roller : book.press().rollers) {
         const physics::PathArc* arc = book.arc(roller.id);
         // A turn bar stands still: the web slides over it by design.
         if (arc == nullptr || arc->wrap <= 0 || roller.kind == "turn_bar") continue;
         Grip grip = gripOn(book, roller, *arc);
-        Stated ratio = book.formula("traction." + roller.id + ".ratio",
-                                    Text("Roller %1: largest tension ratio before the web slips", {roller.id}),
-                                    grip.formula, grip.arguments);
+        Stated ratio = book.formula(
+            "traction." + roller.id + ".ratio",
+            grip.atSpeed ? Text("Roller %1: largest tension ratio before the web slips", {roller.id})
+                         : Text("Roller %1: largest tension ratio before the web slips, at crawl only", {roller.id}),
+            grip.formula, grip.arguments);
         ratio.advice(grip.advice);
-        const Ready* ready = ratio.ready();
-        if (ready == nullptr) continue;
-        const double value = std::get<Quantity>(ready->value).si();
-        if (hasToBeHeld(roller) && (!first || value < firstRatio)) {
-            first = grip;
-            firstRatio = value;
-        }
-        if (!weakest || value < least) {
-            weakest = std::move(grip);
-            least = value;
-        }
+        if (ratio.ready() != nullptr) grips.push_back(std::move(grip));
     }
-    const Text leastName = "Least grip of the web on a roller, as a tension ratio",
-               firstName = "Roller that would slip first";
-    if (!weakest) {
+    sayCrawlOnly(book, grips);
+    // Like with like: those that are known at job speed, or where what air takes is known of none, all at crawl.
+    const bool crawl = std::none_of(grips.begin(), grips.end(), [](const Grip& g) { return g.formula == "C1.air"; }) &&
+                       std::any_of(grips.begin(), grips.end(), [](const Grip& g) { return !g.atSpeed; });
+    if (crawl)
+        for (Grip& grip : grips) grip = grip.atCrawl();
+    else
+        grips.erase(std::remove_if(grips.begin(), grips.end(), [](const Grip& g) { return !g.atSpeed; }), grips.end());
+    const Text leastName = crawl ? Text("Least grip of the web on a roller, as a tension ratio, at crawl only")
+                                 : Text("Least grip of the web on a roller, as a tension ratio"),
+               firstName =
+                   crawl ? Text("Roller that would slip first, at crawl only") : Text("Roller that would slip first");
+    const Grip* weakest = leastOf(grips, false);
+    if (weakest == nullptr) {
         book.lacking("traction.least", leastName, Shape::Quantity, gripLack(book));
         book.lacking("traction.first_to_slip", firstName, Shape::Word, gripLack(book));
         return;
     }
     book.formula("traction.least", leastName, weakest->formula, weakest->arguments).advice(weakest->advice);
-    if (!first) {
+    const Grip* first = leastOf(grips, true);
+    if (first == nullptr) {
         book.lacking("traction.first_to_slip", firstName, Shape::Word, missing("press.web.roller.inertia"));
         return;
     }
-    const Term ratio = book.target("traction." + first->roller->id + ".ratio");
-    book.word("traction.first_to_slip", firstName, first->roller->id,
-              "C1, least of the rollers that are driven or heavy", {given("r", kRatio, *ratio.value, ratio.from)})
-        .advice("Of those that are driven or whose inertia is known; a light idler has nothing to slip against.");
+    const Term ratio = evaluated(first->formula, first->arguments, "target:traction." + first->roller->id + ".ratio");
+    Stated word = book.word(
+        "traction.first_to_slip", firstName, first->roller->id, "C1, least of the rollers that are driven or heavy",
+        {given("r", kRatio, *ratio.value, crawl ? "C1 at crawl: roller " + first->roller->id : ratio.from)});
+    if (!crawl) {
+        word.advice("Of those that are driven or whose inertia is known; a light idler has nothing to slip against.");
+        return;
+    }
+    word.advice(
+        "At crawl, of those that are driven or whose inertia is known. At job speed air may make another one the "
+        "first.");
 }
 
 /// The film at job speed under the web on the largest roller, and under the last wraps of the finished rolls.

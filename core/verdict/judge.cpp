@@ -76,19 +76,4 @@ Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Wi
     return worst;
 }
 
-std::optional<Finding> tooCoarse(double uncertaintySi, const targets::Window& window)
-{
-    if (!window.low || !window.high) return std::nullopt;
-    const double low = window.low->si() + uncertaintySi;
-    const double high = window.high->si() - uncertaintySi;
-    const double scale = scaleOf(window.low->si(), window.high->si(), uncertaintySi);
-    if (compare(low, high, scale) <= 0) return std::nullopt;
-    const Magnitude u{uncertaintySi, window.low->kind(), window.low->unit()};
-    return Finding{"window.too_coarse", Severity::Warn, "",
-                   Text("This gauge reads to %1 either way: too coarse for the window from %2 to %3, in which nothing "
-                        "can be sure to be inside.",
-                        {u, window.low->magnitude(), window.high->magnitude()}),
-                   Text("Read it on a finer instrument, or one whose range fits this value better.")};
-}
-
 }  // namespace taut::verdict

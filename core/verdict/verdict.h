@@ -4,6 +4,7 @@
 #include <optional>
 #include <string_view>
 
+#include "core/targets/coarse.h"
 #include "core/targets/target.h"
 
 namespace taut::verdict {
@@ -30,7 +31,7 @@ struct Judgement {
 /// and for a count, which is exact.
 [[nodiscard]] double uncertaintyOf(const Quantity& reading, const std::optional<Quantity>& instrument);
 
-/// window.too_coarse: with this U nothing can be inside; nullopt when something can.
-[[nodiscard]] std::optional<Finding> tooCoarse(double uncertaintySi, const targets::Window& window);
+/// window.too_coarse: with this U nothing can be inside. The targets say it of every instrument before anybody reads.
+using targets::tooCoarse;
 
 }  // namespace taut::verdict

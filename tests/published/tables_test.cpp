@@ -56,17 +56,111 @@ TEST_CASE("S18a, S20: the program's table of films is the published one")
     }
 }
 
-TEST_CASE("S18a: the program's table of papers is the published one")
+TEST_CASE("S18a, S20: films that other trades than labels run are in the table too")
 {
-    // lb a ream of 3000 ft2 (the ream is assumed, the table does not name it) against lbf/in.
+    const Page both = printed("tension", "S18a, S20", "lbf/in per mil");
+    for (const auto& [family, value] : {std::pair("polystyrene", 1.0), std::pair("acetate", 0.5)})
+        both.check("T2", std::string("target for ") + family + ", 1 mil",
+                   pli(std::get<Quantity>(perWidth(targets::computeTargets(of(family, 1, 50))).value)), value, "lbf/in",
+                   share(1e-9));
+    struct Row {
+        const char *family, *lowIn, *highIn;
+        double low, high;
+    };
+    for (const Row& row : {Row{"cellophane", "S20", "S18a", 0.5, 0.75}, Row{"vinyl", "S18a", "S20", 0.10, 0.15}}) {
+        const targets::Targets all = targets::computeTargets(of(row.family, 2, 50));
+        printed("tension", row.lowIn, "lbf/in per mil")
+            .check("T2", std::string("least for ") + row.family + ", 2 mil", pli(*perWidth(all).window.low),
+                   2 * row.low, "lbf/in", share(1e-9));
+        printed("tension", row.highIn, "lbf/in per mil")
+            .check("T2", std::string("most for ") + row.family + ", 2 mil", pli(*perWidth(all).window.high),
+                   2 * row.high, "lbf/in", share(1e-9));
+    }
+}
+
+TEST_CASE("S18a, S20: the program's tables of papers are the published ones")
+{
+    // lb a ream of 3000 ft2 (the ream is assumed, the table does not name it) against lbf/in. S20 begins at 75 g/m2.
     const Page page = printed("tension", "S18a", "papers, lbf/in by lb a ream");
     const double ream = kPound / (3000 * kFoot * kFoot) * 1000;
-    for (const auto& [pounds, tension] : {std::pair(15.0, 0.50), std::pair(20.0, 0.75), std::pair(30.0, 1.0),
-                                          std::pair(40.0, 1.5), std::pair(60.0, 2.0), std::pair(80.0, 2.5)}) {
-        const targets::Targets all = targets::computeTargets(of("paper", 4, pounds * ream));
-        page.check("–", "target for " + figure(pounds) + " lb paper", pli(std::get<Quantity>(perWidth(all).value)),
-                   tension, "lbf/in", share(1e-9));
+    const auto middle = [](double grams) {
+        return pli(std::get<Quantity>(perWidth(targets::computeTargets(of("paper", 4, grams))).value));
+    };
+    for (const auto& [pounds, tension] :
+         {std::pair(15.0, 0.50), std::pair(20.0, 0.75), std::pair(30.0, 1.0), std::pair(40.0, 1.5)})
+        page.check("–", "target for " + figure(pounds) + " lb paper", middle(pounds * ream), tension, "lbf/in",
+                   share(1e-9));
+    // S18a ends at 80 lb, which is 130 g/m2.
+    printed("tension", "S20", "book and text, lbf/in by g/m2")
+        .check("–", "target for 150 g/m2 paper", middle(150), 3.5, "lbf/in", share(1e-9));
+    // Where both have rows: the middle of a printed figure and the other table's straight line between two.
+    const Page both = form("tension", "S18a, S20", "papers, one printed and one between two rows");
+    const auto line = [](double x, double x0, double y0, double x1, double y1) {
+        return y0 + (y1 - y0) * (x - x0) / (x1 - x0);
+    };
+    struct Row {
+        double grams, s18a, s20;
+    };
+    for (const Row& row :
+         {Row{75, line(75 / ream, 40, 1.5, 60, 2.0), 1.25}, Row{90, line(90 / ream, 40, 1.5, 60, 2.0), 1.5},
+          Row{60 * ream, 2.0, line(60 * ream, 90, 1.5, 105, 2.0)}, Row{105, line(105 / ream, 60, 2.0, 80, 2.5), 2.0},
+          Row{120, line(120 / ream, 60, 2.0, 80, 2.5), 3.0},
+          Row{80 * ream, 2.5, line(80 * ream, 120, 3.0, 150, 3.5)}}) {
+        both.check("–", "target for " + figure(row.grams, 4) + " g/m2 paper", middle(row.grams),
+                   (row.s18a + row.s20) / 2, "lbf/in", share(1e-9));
+        const targets::Window window = perWidth(targets::computeTargets(of("paper", 4, row.grams))).window;
+        CHECK(pli(*window.low) <= std::min(row.s18a, row.s20) + 1e-9);
+        CHECK(pli(*window.high) >= std::max(row.s18a, row.s20) - 1e-9);
     }
+}
+
+TEST_CASE("S18a, S20: the program's table of boards is the published ones, by thickness and not by grammage")
+{
+    struct Row {
+        double points, s18a, s20;
+    };
+    for (const Row& row :
+         {Row{8, 3, 3}, Row{12, 4, 4}, Row{15, 5, 4.5}, Row{20, 7, 5.5}, Row{25, 9, 6.5}, Row{30, 11, 8}}) {
+        const targets::Targets all = targets::computeTargets(of("board", row.points, 250));
+        const Page page = row.s18a == row.s20
+                              ? printed("tension", "S18a, S20", "boards, lbf/in by points")
+                              : form("tension", "S18a, S20", "boards, lbf/in by points; the middle of the two columns");
+        page.check("–", "target for board of " + figure(row.points) + " points",
+                   pli(std::get<Quantity>(perWidth(all).value)), (row.s18a + row.s20) / 2, "lbf/in", share(1e-9));
+        const targets::Window window = perWidth(all).window;
+        CHECK(pli(*window.low) <= row.s20);
+        CHECK(pli(*window.high) >= row.s18a);
+        CHECK(window.rule == targets::Rule::Table);
+    }
+}
+
+TEST_CASE("S20: a laminate by its plies")
+{
+    // The sum of the plies and 0.1 lbf/in.
+    inputs::Inputs in = of("bopp", 2, 50);
+    inputs::Substrate web = *in.substrate;
+    const auto ply = [](const char* name, const char* family, double mil) {
+        inputs::Layer layer;
+        layer.name = name;
+        layer.family = family;
+        layer.caliper = Entry<Kind::Length>(mils(mil));
+        return layer;
+    };
+    const auto summed = [&](std::vector<inputs::Layer> layers) {
+        web.layers = std::move(layers);
+        in.substrate = std::make_shared<const inputs::Substrate>(web);
+        const targets::Targets all = targets::computeTargets(in);
+        const targets::Target* target = all.find("tension.plies");
+        REQUIRE(target != nullptr);
+        REQUIRE(target->quantity() != nullptr);
+        return pli(*target->quantity());
+    };
+    const Page page = form("tension", "S20", "laminates: the sum of the plies and 0.1 lbf/in");
+    page.check("–", "polyester of 1 mil on foil of 0.5 mil",
+               summed({ply("face", "pet", 1), ply("adhesive", "", 0.5), ply("back", "foil", 0.5)}), 0.75 + 0.5 + 0.1,
+               "lbf/in", share(1e-9));
+    page.check("–", "board of 12 points and polystyrene of 1 mil",
+               summed({ply("board", "board", 12), ply("film", "polystyrene", 1)}), 4 + 1 + 0.1, "lbf/in", share(1e-9));
 }
 
 TEST_CASE("S23: nearly every web runs at 0.1 to 10 lbf/in, and so do the demo shop's")

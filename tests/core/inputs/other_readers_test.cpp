@@ -123,7 +123,7 @@ TEST_CASE("a roll reads to the values of its file, keeps what was entered, and i
     CHECK(si(demoRoll("R0049").mass) == Approx(95.5 * 0.45359237));
     CHECK(roll.winding == Winding::FaceOut);
     CHECK(roll.splices == 1);
-    CHECK(si(roll.offCentre) == Approx(0.0254 / 16));
+    CHECK(si(roll.offCentre) == Approx(0.0254 / 32));
     CHECK(roll.condition == "clean");
     CHECK_FALSE(roll.opened);
     CHECK(demoRoll("R0046").opened);

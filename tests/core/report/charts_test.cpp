@@ -159,13 +159,19 @@ TEST_CASE("where a brake must be set again is where the tension left alone reach
     REQUIRE(changes.size() == schedule->rows.size());
     REQUIRE(changes.size() >= 3);
     const double high = d.targets.find("tension.unwind.total")->ready()->window.high->si();
-    double set = 0.5;  // the diameter at which it was set last
+    const double setting = d.targets.find("tension.unwind.setting")->quantity()->si();
+    double set = 0.5, shown = setting;  // the diameter at which it was set last, and to what
     for (std::size_t i = 0; i < changes.size(); ++i) {
         CHECK(changes[i]->x == schedule->rows[i][0]);
         CHECK(changes[i]->y == schedule->rows[i][1]);
-        CHECK(59.4 * set / changes[i]->x.si() == Approx(high));
+        // Near the core the window wants smaller steps than the 0.1 bar that the gauge shows.
+        if (shown - changes[i]->y.si() > 10000 * (1 + 1e-9))
+            CHECK(59.4 * set / changes[i]->x.si() == Approx(high));
+        else
+            CHECK(shown - changes[i]->y.si() == Approx(10000));
         CHECK(changes[i]->y.si() == Approx(heightAt(chart.lines.front(), changes[i]->x.si())));
         set = changes[i]->x.si();
+        shown = changes[i]->y.si();
     }
     // To the core the last setting holds.
     CHECK(59.4 * set / 0.1022 <= high * (1 + 1e-9));

@@ -108,6 +108,10 @@ TEST_CASE("a web that breathes loses nothing to air, and without a roughness not
     REQUIRE(ready(south, "traction.steer.ratio").advice.args.size() == 1);
     CHECK(std::get<std::string>(ready(south, "traction.steer.ratio").advice.args[0]) ==
           "press.web.roller.steer.roughness");
+    for (const char* id : {"traction.steer.ratio", "traction.least", "traction.first_to_slip"})
+        CHECK(south.find(id)->name.source.find("at crawl only") != std::string::npos);
+    CHECK(demo::noted(south, "traction.crawl_only"));
+    CHECK(porous.find("traction.least")->name.source.find("crawl") == std::string::npos);
 }
 
 TEST_CASE("only a roller that is driven or heavy is said to slip first")
@@ -142,4 +146,33 @@ TEST_CASE("air wound into a finished roll is that of its own radius and tension"
           Approx(film(11 * 0.0254, 350 * 0.3048 / 60, si(south, "tension.rewind_1.finished") / (6 * 0.0254)))
               .epsilon(1e-9));
     CHECK(south.find("traction.waste.film") == nullptr);  // a matrix is full of holes
+}
+
+TEST_CASE("the least grip is found among figures of one kind: at job speed where it is known, else all at crawl")
+{
+    // One roller of the south press says how rough it is: at speed it holds less than others at crawl, and only what is
+    // known at speed is compared with it.
+    const auto in = demo::inputs("south", "cold-brew", "R0048");
+    const auto rough = changed(in, [](inputs::Press& press) {
+        for (inputs::Roller& roller : press.rollers)
+            if (roller.id == "after 1") roller.roughness = Entry<Kind::Length>(Length::si(4e-6), "um");
+    });
+    auto web = *in.substrate;
+    web.roughness = Entry<Kind::Length>(Length::si(0.4e-6), "um");
+    auto known = rough;
+    known.substrate = std::make_shared<const inputs::Substrate>(web);
+    const Targets t = targets::computeTargets(known);
+    REQUIRE(ready(t, "traction.after 1.ratio").because.formula == "C1.air");
+    CHECK(std::get<std::string>(ready(t, "traction.first_to_slip").value) == "after 1");
+    CHECK(si(t, "traction.least") == si(t, "traction.after 1.ratio"));
+    CHECK(t.find("traction.least")->name.source.find("crawl") == std::string::npos);
+    CHECK(demo::noted(t, "traction.crawl_only"));  // the others are still only known at crawl
+    // None says it: all at crawl, C1 each.
+    const Targets none = targets::computeTargets(in);
+    CHECK(ready(none, "traction.least").because.formula == "C1");
+    double least = 1e9;
+    for (const inputs::Roller& roller : in.press->rollers)
+        if (none.find("traction." + roller.id + ".ratio") != nullptr)
+            least = std::min(least, si(none, "traction." + roller.id + ".ratio"));
+    CHECK(si(none, "traction.least") == Approx(least).epsilon(1e-12));
 }

@@ -133,7 +133,7 @@ double edge(double, void* slope)
     const double s = *static_cast<double*>(slope);
     return std::sqrt(1 + s * s);
 }
-/// How much longer the edge of a web is that is twisted by 5 degrees over so many widths.
+/// How much longer the edge of a web is that is twisted by 5 degrees over so many widths, and all of it in the mean.
 void twist()
 {
     gsl_integration_workspace* space = gsl_integration_workspace_alloc(100);
@@ -144,6 +144,23 @@ void twist()
         double error = 0;
         gsl_integration_qags(&f, 0, 1, 0, 1e-13, 100, space, &length, &error);
         say(std::string("twist_") + widths, length - 1);
+        // The mean over the width: each line of it has a slope of its own, from none in the middle to the edge's.
+        struct Inner {
+            gsl_integration_workspace* space;
+            double slope;
+        } inner{gsl_integration_workspace_alloc(100), slope};
+        gsl_function mean{[](double share, void* of) {
+                              const auto* in = static_cast<Inner*>(of);
+                              double here = in->slope * share, along = 0, off = 0;
+                              gsl_function f2{edge, &here};
+                              gsl_integration_qags(&f2, 0, 1, 0, 1e-13, 100, in->space, &along, &off);
+                              return along;
+                          },
+                          &inner};
+        double all = 0;
+        gsl_integration_qags(&mean, 0, 1, 0, 1e-12, 100, space, &all, &error);
+        say(std::string("twist_mean_") + widths, all - 1);
+        gsl_integration_workspace_free(inner.space);
     }
     gsl_integration_workspace_free(space);
 }

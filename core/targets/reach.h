@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/targets/schedule.h"
+#include "core/targets/setting.h"
+
+// Whether a press can do what is computed for it: every setting, and what a loop asks of its brake or drive, now and
+// over the whole way of the roll, against what can be set and shown. Private to this folder.
+namespace taut::targets {
+
+/// What can be set where a zone's setting is of this kind: the profile's range, and no more than its load cell shows or
+/// a hundred percent of a brake.
+[[nodiscard]] inputs::Setting settingRange(const inputs::Zone& zone, Kind kind);
+
+/// Gives a setting its window, holds that inside what can be set, and says so when nothing of it can, or the middle
+/// cannot.
+void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& low, const Term& high, Rules rules);
+
+/// Says at what diameter a setting, or what a loop asks of its brake, will leave its range, and what to do. A loop
+/// whose brake cannot hold the tension even now cannot be set.
+void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms, Stated& setting,
+                 const std::string& settingUnit);
+
+}  // namespace taut::targets

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+#include "core/targets/target.h"
+#include "tests/core/targets/demo_inputs.h"
+#include "tests/core/targets/stated.h"
+
+// What a guide can do for this web, and what this roll takes of it.
+using namespace taut;
+using demo::noted;
+using demo::ready;
+using demo::si;
+using targets::Targets;
+
+namespace {
+
+double given(const Targets& t, const std::string& id, const std::string& symbol)
+{
+    for (const targets::Given& g : ready(t, id).because.given)
+        if (g.symbol == symbol) return std::get<Quantity>(g.value).si();
+    FAIL(id << " has no " << symbol);
+    return 0;
+}
+Targets offCentre(const char* press, const char* job, const char* roll, double metres)
+{
+    inputs::Inputs in = demo::inputs(press, job, roll);
+    inputs::Roll wanders = *in.roll;
+    wanders.offCentre = Entry<Kind::Length>(Length::si(metres), "mm");
+    in.roll = std::make_shared<const inputs::Roll>(std::move(wanders));
+    return targets::computeTargets(in);
+}
+template <class Change>
+Targets withPress(const char* press, const char* job, const char* roll, Change change)
+{
+    inputs::Inputs in = demo::inputs(press, job, roll);
+    inputs::Press changed = *in.press;
+    change(changed);
+    in.press = std::make_shared<const inputs::Press>(std::move(changed));
+    return targets::computeTargets(in);
+}
+
+}  // namespace
+
+TEST_CASE("a steering guide reaches no further than to where an edge hangs slack, and that is said")
+{
+    const Targets t = targets::computeTargets(demo::inputs("south", "cold-brew", "R0048"));
+    // theta = e L / w, long before the guide's own degree.
+    const double slack = si(t, "tension.unwind.strain") * given(t, "guide.web.slack_angle", "L") / (12 * 0.0254);
+    CHECK(si(t, "guide.web.slack_angle") == Approx(slack));
+    CHECK(slack < 3.14159265358979 / 180);
+    CHECK(given(t, "guide.web.reach", "theta") == Approx(slack));
+    CHECK(si(t, "guide.web.reach") < 0.0019);  // not the 12 mm of a whole degree
+    CHECK(noted(t, "guide.slack_first"));
+    CHECK(ready(t, "guide.web.stroke_needed").window.high->si() == Approx(si(t, "guide.web.reach")));
+    // A roll that wanders further than that is refused, though the stroke would have it.
+    const Targets far = offCentre("south", "cold-brew", "R0048", 0.004);
+    REQUIRE(std::holds_alternative<targets::Cannot>(far.find("guide.web.stroke_needed")->state));
+    CHECK(std::get<targets::Cannot>(far.find("guide.web.stroke_needed")->state).why.code == "guide.stroke_too_short");
+}
+
+TEST_CASE("a displacement guide that ends before the web hangs slack keeps all of its angle")
+{
+    const Targets t = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
+    CHECK_FALSE(noted(t, "guide.slack_first"));
+    CHECK(given(t, "guide.web.reach", "alpha") == Approx(5 * 3.14159265358979 / 180));
+    // alpha = (L / w) sqrt(24 e): 12.2 degrees at 0.034 % over the span before it.
+    const double e = 0.18e3 / (3.8e9 * 140e-6), span = given(t, "guide.web.slack_angle", "L");
+    CHECK(si(t, "guide.web.slack_angle") == Approx(span / 0.33 * std::sqrt(24 * e)));
+    CHECK(si(t, "guide.web.slack_angle") == Approx(12.2 * 3.14159265358979 / 180).epsilon(0.01));
+    // One that could twist further is held to it.
+    const Targets wide = withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) {
+        p.guides.front().angleMost = Entry<Kind::Angle>(Quantity(0.4, Kind::Angle, "deg").as<Kind::Angle>(), "deg");
+    });
+    CHECK(noted(wide, "guide.slack_first"));
+    CHECK(given(wide, "guide.web.reach", "alpha") == Approx(si(wide, "guide.web.slack_angle")));
+}
+
+TEST_CASE("a roll that takes more of the stroke than is meant for it is said")
+{
+    // A tenth of 25 mm.
+    CHECK_FALSE(noted(offCentre("north", "quince-jelly", "R0041", 0.0024), "guide.stroke_used"));
+    const Targets t = offCentre("north", "quince-jelly", "R0041", -0.01875);
+    CHECK(si(t, "guide.web.stroke_used") == Approx(0.75));
+    CHECK(noted(t, "guide.stroke_used"));
+    CHECK_FALSE(stops(t.findings));
+}
