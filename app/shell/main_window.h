@@ -33,6 +33,8 @@ public:
     explicit MainWindow(Session::Options options, QWidget* parent = nullptr);
     ~MainWindow() override;
     [[nodiscard]] Session* session() { return m_session; }
+    /// What locks the screen when nobody touches it.
+    [[nodiscard]] QTimer* idleTimer() { return &m_idle; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;

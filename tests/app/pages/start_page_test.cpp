@@ -386,6 +386,7 @@ TEST_CASE("in a logbook that knows nobody the page says where people come from")
     QTemporaryDir folder;
     Session::Options options = Start::themed(folder, 1.0);
     options.loadDemo = false;
+    options.begin = true;
     Session session(options);
     StartPage page(&session);
     open(session);
