@@ -47,7 +47,29 @@ Instant SteppedClock::now() const
 {
     const Instant present = m_now;
     m_now.utcMs += m_stepMs;
+    m_steadyMs += m_stepMs;
     return present;
+}
+
+std::int64_t SystemClock::steadyMs() const
+{
+    timespec now{};
+    if (clock_gettime(CLOCK_BOOTTIME, &now) != 0) return 0;
+    return std::int64_t{now.tv_sec} * 1000 + now.tv_nsec / 1'000'000;
+}
+
+ClockLook look(const Clock& clock)
+{
+    const std::int64_t steady = clock.steadyMs();
+    return {clock.now().utcMs, steady};
+}
+
+std::optional<std::int64_t> clockSetBy(const ClockLook& before, const ClockLook& now)
+{
+    constexpr std::int64_t kMostBack = 2000, kMostForward = 60'000;
+    const std::int64_t by = (now.utcMs - before.utcMs) - (now.steadyMs - before.steadyMs);
+    if (by >= -kMostBack && by <= kMostForward) return std::nullopt;
+    return by;
 }
 
 std::string utcText(std::int64_t utcMs)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -21,12 +22,24 @@ class Clock {
 public:
     virtual ~Clock() = default;
     [[nodiscard]] virtual Instant now() const = 0;
+    /// Milliseconds that nobody sets and that go on while the machine sleeps; where they begin means nothing.
+    [[nodiscard]] virtual std::int64_t steadyMs() const = 0;
 };
+
+/// A look at both, so that a later one tells whether the wall clock was set between them.
+struct ClockLook {
+    std::int64_t utcMs{}, steadyMs{};
+};
+[[nodiscard]] ClockLook look(const Clock& clock);
+/// By how many milliseconds the wall clock was set between two looks; nullopt when it was not: up to 2 s back and 60 s
+/// forward are a clock being kept right. FDA time-stamp guidance draft (2002), as reported.
+[[nodiscard]] std::optional<std::int64_t> clockSetBy(const ClockLook& before, const ClockLook& now);
 
 /// The machine's clock.
 class SystemClock final : public Clock {
 public:
     [[nodiscard]] Instant now() const override;
+    [[nodiscard]] std::int64_t steadyMs() const override;
 };
 
 /// A clock that stands until told; each now() may step it forward by a fixed amount.
@@ -34,10 +47,19 @@ class SteppedClock final : public Clock {
 public:
     explicit SteppedClock(Instant start, std::int64_t stepMs = 0) : m_now(start), m_stepMs(stepMs) {}
     [[nodiscard]] Instant now() const override;
-    void advance(std::int64_t ms) { m_now.utcMs += ms; }
+    [[nodiscard]] std::int64_t steadyMs() const override { return m_steadyMs; }
+    /// Time passes.
+    void advance(std::int64_t ms)
+    {
+        m_now.utcMs += ms;
+        m_steadyMs += ms;
+    }
+    /// Somebody sets it, while no time passes.
+    void set(std::int64_t byMs) { m_now.utcMs += byMs; }
 
 private:
     mutable Instant m_now;
+    mutable std::int64_t m_steadyMs = 0;
     std::int64_t m_stepMs;
 };
 

@@ -132,16 +132,23 @@ Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& 
     const auto fresh = refresh();
     if (!fresh) return fresh;
     Writer::Impl& impl = m_writer->impl();
+    const ClockLook now = look(*impl.clock);
     auto next = impl.write([&](SQLite::Database& db) -> Result<run::Run> {
-        const auto event =
-            run::decide(m_run, command, stampFor(m_run.events().size() + 1, impl.clock->now(), actor), actor);
+        run::Run before = m_run;
+        const auto stamp = [&] { return stampFor(before.events().size() + 1, impl.clock->now(), actor); };
+        if (const auto by = clockSetBy(m_look, now)) {
+            before = before.after(run::clockJumped(before, *by, stamp(), actor));
+            appendEvent(db, before);
+        }
+        const auto event = run::decide(before, command, stamp(), actor);
         if (!event) return event.error();
-        run::Run after = m_run.after(*event);
+        run::Run after = before.after(*event);
         appendEvent(db, after);
         return after;
     });
     if (!next) return next.error();
     // Only what is on disk is shown.
+    m_look = now;
     m_run = std::move(*next);
     return Done{};
 }

@@ -39,9 +39,10 @@ public:
     [[nodiscard]] Result<seal::Seal> seal(const people::Signer& signer);
 
 private:
-    OpenRun(Writer& writer, run::Run run) : m_writer(&writer), m_run(std::move(run)) {}
+    OpenRun(Writer& writer, run::Run run) : m_writer(&writer), m_run(std::move(run)), m_look(look(writer.clock())) {}
     Writer* m_writer;
     run::Run m_run;
+    ClockLook m_look;  // when it was last written in
 };
 
 }  // namespace taut::logbook

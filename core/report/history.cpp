@@ -17,6 +17,15 @@ struct Told {
     std::vector<Text> words;
 };
 
+/// How long, in the unit that people would say it in.
+Text lastingText(std::int64_t ms)
+{
+    constexpr std::int64_t kSecond = 1000, kMinute = 60 * kSecond, kHour = 60 * kMinute;
+    if (ms < 2 * kMinute) return {"%1 s", {ms / kSecond}};
+    if (ms < 2 * kHour) return {"%1 min", {ms / kMinute}};
+    return {"%1 h", {ms / kHour}};
+}
+
 class Teller {
 public:
     explicit Teller(const run::Run& run) : m_run(run) {}
@@ -93,6 +102,13 @@ public:
     std::optional<Told> operator()(const run::Noted& noted)
     {
         return Told{"note", {name(noted.step), data(noted.text)}};
+    }
+    std::optional<Told> operator()(const run::ClockJumped& jumped)
+    {
+        const bool back = jumped.byMs < 0;
+        const Text far = lastingText(back ? -jumped.byMs : jumped.byMs);
+        return Told{back ? "clock set back" : "clock set forward",
+                    {Text("by %1; what follows stands in the order in which it happened", {std::vector<Text>{far}})}};
     }
     std::optional<Told> operator()(const run::Withdrawn& withdrawn)
     {
@@ -220,7 +236,7 @@ std::optional<Table> historyTable(const run::Run& run)
     const run::Stamp* before = nullptr;
     for (const run::Event& event : run.events()) {
         const run::Stamp& stamp = event.stamp();
-        if (before != nullptr)
+        if (before != nullptr && !std::holds_alternative<run::ClockJumped>(event.happening()))
             if (const auto told = clockTold(*before, stamp)) add(stamp, *told, {});
         before = &stamp;
         if (const auto told = std::visit(teller, event.happening())) add(stamp, *told, stamp.byName);

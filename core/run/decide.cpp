@@ -366,6 +366,12 @@ Result<Event> decide(const Run& run, const Command& command, const Stamp& stamp,
                             run.began().units);
 }
 
+Event clockJumped(const Run& run, std::int64_t byMs, const Stamp& stamp, const people::Actor& actor)
+{
+    return EventMaker::make(stampOf(actor, stamp, run.events().back().stamp().n + 1), ClockJumped{byMs},
+                            run.began().units);
+}
+
 Stamp stampOf(const people::Actor& actor, const Stamp& stamp, std::uint64_t n)
 {
     return {n, stamp.utcMs, stamp.offsetMinutes, actor.id(), actor.name(), people::roleWord(actor.role())};

@@ -14,6 +14,9 @@ namespace taut::run {
 [[nodiscard]] Result<Event> decide(const Run& run, const Command& command, const Stamp& stamp,
                                    const people::Actor& actor);
 
+/// That the clock of this PC was set while the run was open, by so many milliseconds; nobody decides it.
+[[nodiscard]] Event clockJumped(const Run& run, std::int64_t byMs, const Stamp& stamp, const people::Actor& actor);
+
 /// The first event of a run. parent: the sealed run it continues, whose standing conditions (not statements about the
 /// machine's state) are taken over; refused when the actor's role may not answer steps (gate.role).
 struct Beginning {

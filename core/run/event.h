@@ -109,6 +109,9 @@ struct Noted {
     StepId step;
     std::string text;
 };
+struct ClockJumped {
+    std::int64_t byMs = 0;  ///< how far somebody set the PC's clock: the times before and after are not to be compared
+};
 struct Withdrawn {
     std::string reason;
 };  ///< the press is out of use until a supervisor returns it
@@ -124,7 +127,7 @@ struct Abandoned {
 };
 using Happening =
     std::variant<Began, Answered, NotApplicable, Deviated, InputsChanged, StopHeld, StopGivenUp, Interrupted, Resumed,
-                 HandedOver, Repeated, Noted, Withdrawn, Returned, Completed, Abandoned>;
+                 HandedOver, Repeated, Noted, ClockJumped, Withdrawn, Returned, Completed, Abandoned>;
 
 /// One thing that happened. Only decide() and a store's reader can make one; the JSON is what was written to disk.
 /// Copies share what they hold, so that a run of many events is cheap to copy.

@@ -223,6 +223,7 @@ Happening happeningFrom(const std::string& what, const Members& m, std::string& 
         return HandedOver{{m.text("to")}, m.text("to_name"), m.text("to_role"), m.steps("reconfirm")};
     if (what == "repeated") return Repeated{m.text("stage"), m.text("cause"), m.steps("reopened")};
     if (what == "noted") return Noted{m.step(), m.text("text")};
+    if (what == "clock_jumped") return ClockJumped{m.whole("by_ms")};
     if (what == "withdrawn") return Withdrawn{m.text("reason")};
     if (what == "returned") return Returned{m.text("done")};
     if (what == "completed") return Completed{m.text("remarks")};

@@ -125,6 +125,7 @@ struct Payload {
         json.set("stage", e.stage).set("cause", e.cause).set("reopened", listOf(e.reopened));
     }
     void operator()(const Noted& e) const { json.set("step", e.step.value).set("text", e.text); }
+    void operator()(const ClockJumped& e) const { json.set("by_ms", e.byMs); }
     void operator()(const Withdrawn& e) const { json.set("reason", e.reason); }
     void operator()(const Returned& e) const { json.set("done", e.done); }
     void operator()(const Completed& e) const { json.set("remarks", e.remarks); }
@@ -153,6 +154,7 @@ struct Word {
     const char* operator()(const HandedOver&) const { return "handed_over"; }
     const char* operator()(const Repeated&) const { return "repeated"; }
     const char* operator()(const Noted&) const { return "noted"; }
+    const char* operator()(const ClockJumped&) const { return "clock_jumped"; }
     const char* operator()(const Withdrawn&) const { return "withdrawn"; }
     const char* operator()(const Returned&) const { return "returned"; }
     const char* operator()(const Completed&) const { return "completed"; }

@@ -205,6 +205,7 @@ struct Applied {
         }
     }
     void operator()(const Noted&) const {}
+    void operator()(const ClockJumped&) const {}
     void operator()(const Withdrawn&) const
     {
         run.m_phase = Phase::Withdrawn;

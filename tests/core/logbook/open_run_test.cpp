@@ -318,3 +318,29 @@ TEST_CASE("lists come in pages, open runs first and the newest first")
     CHECK(seqs == std::vector<std::uint64_t>{12, 11, 10, 9, 8, 7});
     CHECK(reader.readings({"north", "lift.pressure", 4}, "x/y").error().code == "records.bad_page");
 }
+
+TEST_CASE("a clock that is set in the middle of a run stands in the record between what came before and after")
+{
+    Press shop;
+    const people::Actor inka = shop.actor("p-2");
+    OpenRun open = shop.begin();
+    REQUIRE(answerNext(open, inka));
+    shop.clock.advance(2 * 3'600'000);  // a long pause is no jump
+    REQUIRE(answerNext(open, inka));
+    const std::size_t before = open.run().events().size();
+    shop.clock.set(-3'600'000);
+    REQUIRE(answerNext(open, inka));
+    REQUIRE(open.run().events().size() == before + 2);
+    const auto* jump = std::get_if<run::ClockJumped>(&open.run().events()[before].happening());
+    REQUIRE(jump);
+    CHECK(jump->byMs == -3'600'000);
+    REQUIRE(answerNext(open, inka));  // said once
+    CHECK(open.run().events().size() == before + 3);
+    answerAll(open, inka);
+    must(open, run::SignOff{""}, inka);
+    const auto sealed = open.seal(*shop.signer("p-2"));
+    REQUIRE(sealed);
+    CHECK(sealed->document.find("\"clock_jumped\"") != std::string::npos);
+    CHECK(run::Run::fold(*seal::eventsOf(seal::read(sealed->document).value())).phase() == Phase::Completed);
+    CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
+}

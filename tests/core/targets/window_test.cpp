@@ -145,8 +145,7 @@ TEST_CASE("a laminate that names its plies shows what their tables add up to bes
 {
     const Targets t = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
     double sum = 0;
-    for (const targets::Given& g : ready(t, "tension.plies").because.given)
-        sum += std::get<Quantity>(g.value).si();
+    for (const targets::Given& g : ready(t, "tension.plies").because.given) sum += std::get<Quantity>(g.value).si();
     CHECK(ready(t, "tension.plies").because.given.size() == 3);  // face, liner, and what a laminate adds
     CHECK(si(t, "tension.plies") == Approx(sum));
     CHECK_FALSE(windowOf(t, "tension.plies").high);
