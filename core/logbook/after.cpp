@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/file_reader.h"
+#include "core/logbook/writer_impl.h"
+
+// What follows a sealed run: reviewed, corrected, voided, each by a further seal.
+namespace taut::logbook {
+
+namespace {
+
+Result<std::vector<seal::Entry>> entriesOf(const std::vector<seal::Seal>& seals)
+{
+    std::vector<seal::Entry> entries;
+    for (const seal::Seal& one : seals) {
+        auto entry = seal::entryOf(one);
+        if (!entry) return entry.error();
+        entries.push_back(*std::move(entry));
+    }
+    return entries;
+}
+
+/// A sealed run as it stands now, with what it stands on.
+struct Found {
+    seal::SealedRun run;
+    seal::Document document;
+    std::vector<seal::Entry> entries;
+};
+
+Result<Found> findSealed(SQLite::Database& db, std::string_view runId)
+{
+    const auto seals = sealsOf(db, runId);
+    if (!seals) return seals.error();
+    auto document = seal::read(seals->front().document);
+    if (!document) return document.error();
+    auto entries = entriesOf(*seals);
+    if (!entries) return entries.error();
+    seal::SealedRun run = seal::sealedRun(seals->front(), *document);
+    for (const seal::Entry& entry : *entries)
+        if (entry.sequel) run = seal::after(std::move(run), *entry.sequel, entry.byId, entry.byName);
+    return Found{std::move(run), *std::move(document), *std::move(entries)};
+}
+
+Result<seal::Sequel> readSequel(const Found& found, seal::Sequel sequel)
+{
+    auto* correction = std::get_if<seal::Correction>(&sequel);
+    if (correction == nullptr) return sequel;
+    const auto events = seal::eventsOf(found.document);
+    if (!events) return events.error();
+    auto read = seal::readCorrection(run::Run::fold(*events), found.entries, std::move(*correction));
+    if (!read) return read.error();
+    return seal::Sequel(*std::move(read));
+}
+
+}  // namespace
+
+Result<std::vector<seal::Seal>> sealsOf(SQLite::Database& db, std::string_view runId)
+{
+    const std::string id(runId);
+    SQLite::Statement row(db, "SELECT seq FROM run_rows WHERE run_id = ?");
+    row.bind(1, id);
+    if (!row.executeStep())
+        return refuse("run.unknown", id, {"This logbook has no run %1.", {id}}, "Choose one from the list of runs.");
+    if (row.getColumn(0).isNull())
+        return refuse("run.not_sealed", id, {"Run %1 is not sealed yet.", {id}},
+                      "End it and seal it first; until then it is changed by its own steps.");
+    SQLite::Statement own(db, std::string(kSealColumns) + "WHERE seq = ?");
+    own.bind(1, row.getColumn(0).getInt64());
+    std::vector<seal::Seal> all;
+    if (own.executeStep()) all.push_back(sealFrom(own));
+    if (all.empty())
+        return refuse("document.broken", id, {"The seal of run %1 is gone.", {id}},
+                      "Verify the logbook and restore it from a backup.");
+    SQLite::Statement later(db, std::string(kSealColumns) + "WHERE subject = ? AND subject <> '' ORDER BY seq");
+    later.bind(1, hex(all.front().link));
+    while (later.executeStep()) all.push_back(sealFrom(later));
+    return all;
+}
+
+Result<std::vector<seal::Entry>> FileReader::sealsAbout(std::string_view runId) const
+{
+    return ask([&]() -> Result<std::vector<seal::Entry>> {
+        const auto seals = sealsOf(*m_db, runId);
+        if (!seals) return seals.error();
+        return entriesOf(*seals);
+    });
+}
+
+Result<seal::Seal> Writer::follow(std::string_view runId, seal::Sequel sequel, const people::Signer& by)
+{
+    return m_impl->write([&](SQLite::Database& db) -> Result<seal::Seal> {
+        const auto found = findSealed(db, runId);
+        if (!found) return found.error();
+        // Who signs must stand in the logbook as they say they do, now.
+        const auto standing = findPerson(db, by.actor().id().value);
+        if (!standing || standing->key != by.key())
+            return refuse(
+                "gate.role", found->run.id,
+                {"The key that was opened for %1 does not stand in this logbook any more.", {by.actor().name()}},
+                "Open it again; a supervisor can look up who is enrolled.");
+        if (auto why = seal::whyNot(found->run, sequel, *standing)) return *std::move(why);
+        const auto read = readSequel(*found, std::move(sequel));
+        if (!read) return read.error();
+        const Instant now = m_impl->clock->now();
+        return appendSeal(db, seal::sequelOf(*read, found->run, *standing, now), sealer(by), now);
+    });
+}
+
+Result<seal::Seal> Writer::review(std::string_view runId, seal::Review review, const people::Signer& by)
+{
+    return follow(runId, std::move(review), by);
+}
+
+Result<seal::Seal> Writer::correct(std::string_view runId, seal::Correction correction, const people::Signer& by)
+{
+    return follow(runId, std::move(correction), by);
+}
+
+Result<seal::Seal> Writer::voidRun(std::string_view runId, std::string_view reason, const people::Signer& by)
+{
+    return follow(runId, seal::Voiding{std::string(reason)}, by);
+}
+
+}  // namespace taut::logbook

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/sequels.h"
+
+#include "core/run/words.h"
+
+namespace taut::report {
+
+namespace {
+
+using seal::Present;
+
+std::string timeOf(const seal::Entry& entry) { return localTime(entry.atMs, entry.offsetMinutes); }
+
+/// The last seal that follows the run; nullptr when none does.
+const seal::Entry* lastSequel(std::span<const seal::Entry> entries)
+{
+    return entries.empty() || !entries.back().sequel ? nullptr : &entries.back();
+}
+
+Text whatOf(const seal::Entry& entry)
+{
+    if (!entry.sequel) return "sealed";
+    if (const auto* review = std::get_if<seal::Review>(&*entry.sequel))
+        return review->accepted ? "reviewed and accepted" : "reviewed and sent back";
+    return std::holds_alternative<seal::Correction>(*entry.sequel) ? "corrected" : "voided";
+}
+
+Text wordsOf(const seal::Entry& entry)
+{
+    if (!entry.sequel) return {};
+    const std::string& words = seal::wordsOf(*entry.sequel);
+    const auto* correction = std::get_if<seal::Correction>(&*entry.sequel);
+    if (correction == nullptr || correction->remark.empty()) return data(words);
+    return Text("%1; remark: %2", {words, correction->remark});
+}
+
+/// How the corrected reading is judged; nothing where there is no window.
+Cell verdictOf(const seal::CorrectedStep& step)
+{
+    if (step.verdict == "inside") return {Text("inside"), Mark::Inside, false};
+    if (step.verdict == "near") return {Text("near"), Mark::Near, true};
+    if (step.verdict == "outside") return {Text("outside"), Mark::Outside, true};
+    return {};
+}
+
+Cell nameCell(const run::Run& run, const std::string& id)
+{
+    const procedure::Step* step = run.plan().find({id});
+    return step == nullptr ? cell(data(id)) : cell(nameOf(*step, run.targets().find(step->target)));
+}
+
+}  // namespace
+
+Text presentText(std::span<const seal::Entry> entries)
+{
+    const seal::Entry* last = lastSequel(entries);
+    if (last == nullptr) return {};
+    const seal::State state = seal::stateOf(entries);
+    switch (state.present) {
+    case Present::Sealed: return {};
+    case Present::Reviewed: return {"reviewed by %1", {state.reviewedBy}};
+    case Present::SentBack: return {"sent back by %1, to be corrected", {last->byName}};
+    case Present::Corrected: return {"corrected by %1, to be reviewed", {last->byName}};
+    case Present::Void: return {"void, by %1", {last->byName}};
+    }
+    return {};
+}
+
+std::optional<Paragraph> sequelNotice(std::span<const seal::Entry> entries)
+{
+    const seal::Entry* last = lastSequel(entries);
+    if (last == nullptr) return std::nullopt;
+    const Present present = seal::stateOf(entries).present;
+    const std::string words = seal::wordsOf(*last->sequel);
+    if (present == Present::Void)
+        return Paragraph{
+            {"VOID: %1 has voided this run, %2: %3. Nothing on this sheet counts as the record of a set-up.",
+             {last->byName, timeOf(*last), words}},
+            true};
+    if (present == Present::SentBack)
+        return Paragraph{{"Sent back by %1, %2: %3", {last->byName, timeOf(*last), words}}, true};
+    for (const seal::Entry& entry : entries)
+        if (entry.kind == seal::Kind::Correction)
+            return Paragraph{
+                "Corrected since it was sealed. The settings and steps below are as they were sealed; what "
+                "stood and what it should be stands under \"Corrected after it was sealed\".",
+                true};
+    return std::nullopt;
+}
+
+std::optional<Table> correctionsTable(const run::Run& run, std::span<const seal::Entry> entries)
+{
+    Table table;
+    table.caption = "Corrected after it was sealed";
+    table.size = Size::Small;
+    table.columns = {{"what", Align::Left, 12},   {"stood", Align::Left, 7},   {"should be", Align::Left, 9},
+                     {"verdict", Align::Left, 6}, {"reason", Align::Left, 15}, {"by", Align::Left, 8},
+                     {"at", Align::Left, 9}};
+    for (const seal::Entry& entry : entries) {
+        const auto* correction = entry.sequel ? std::get_if<seal::Correction>(&*entry.sequel) : nullptr;
+        if (correction == nullptr) continue;
+        const auto add = [&](Cell what, Cell stood, Cell should, Cell verdict) {
+            should.strong = true;
+            table.rows.push_back({std::move(what), std::move(stood), std::move(should), std::move(verdict),
+                                  cell(data(correction->reason)), cell(data(entry.byName)), cell(data(timeOf(entry)))});
+        };
+        for (const seal::CorrectedStep& one : correction->steps) {
+            const procedure::Step* step = run.plan().find({one.step});
+            add(nameCell(run, one.step), one.stood.empty() ? Cell{} : cell(run::enteredSaid(step, one.stood)),
+                cell(run::enteredSaid(step, one.shouldBe)), verdictOf(one));
+        }
+        if (!correction->remark.empty()) add(cell("remark"), {}, cell(data(correction->remark)), {});
+    }
+    if (table.rows.empty()) return std::nullopt;
+    return table;
+}
+
+std::optional<Table> sequelsTable(std::span<const seal::Entry> entries)
+{
+    if (lastSequel(entries) == nullptr) return std::nullopt;
+    Table table;
+    table.caption = "How this record came to stand as it does";
+    table.size = Size::Small;
+    table.columns = {{"seal", Align::Right, 4},     {"at", Align::Left, 10}, {"what", Align::Left, 12},
+                     {"signed as", Align::Left, 8}, {"by", Align::Left, 10}, {"more", Align::Left, 24}};
+    for (const seal::Entry& entry : entries) {
+        Cell what = cell(whatOf(entry));
+        what.strong = true;
+        table.rows.push_back({cell(data(std::to_string(entry.seq))), cell(data(timeOf(entry))), std::move(what),
+                              cell(Text(entry.meaning)), cell(data(entry.byName)), cell(wordsOf(entry))});
+    }
+    return table;
+}
+
+std::vector<SignatureBlock::Entry> sequelSignatures(std::span<const seal::Entry> entries)
+{
+    const seal::Entry* last = lastSequel(entries);
+    if (last == nullptr) return {};
+    switch (seal::stateOf(entries).present) {
+    case Present::Reviewed: return {{"Supervisor: I have reviewed this record", last->byName, timeOf(*last)}};
+    case Present::Void: return {{"Supervisor: I have voided this record", last->byName, timeOf(*last)}};
+    case Present::Sealed:
+    case Present::SentBack:
+    case Present::Corrected: break;
+    }
+    return {};
+}
+
+}  // namespace taut::report
