@@ -7,22 +7,22 @@ namespace taut::logbook {
 
 namespace {
 
-Result<std::vector<seal::Entry>> entriesOf(const std::vector<seal::Seal>& seals)
+Result<std::vector<seal::Sealing>> sealingsOf(const std::vector<seal::Seal>& seals)
 {
-    std::vector<seal::Entry> entries;
+    std::vector<seal::Sealing> sealings;
     for (const seal::Seal& one : seals) {
-        auto entry = seal::entryOf(one);
-        if (!entry) return entry.error();
-        entries.push_back(*std::move(entry));
+        auto sealing = seal::sealingOf(one);
+        if (!sealing) return sealing.error();
+        sealings.push_back(*std::move(sealing));
     }
-    return entries;
+    return sealings;
 }
 
 /// A sealed run as it stands now, with what it stands on.
 struct Found {
     seal::SealedRun run;
     seal::Document document;
-    std::vector<seal::Entry> entries;
+    std::vector<seal::Sealing> sealings;
 };
 
 Result<Found> findSealed(SQLite::Database& db, std::string_view runId)
@@ -31,12 +31,12 @@ Result<Found> findSealed(SQLite::Database& db, std::string_view runId)
     if (!seals) return seals.error();
     auto document = seal::read(seals->front().document);
     if (!document) return document.error();
-    auto entries = entriesOf(*seals);
-    if (!entries) return entries.error();
+    auto sealings = sealingsOf(*seals);
+    if (!sealings) return sealings.error();
     seal::SealedRun run = seal::sealedRun(seals->front(), *document);
-    for (const seal::Entry& entry : *entries)
-        if (entry.sequel) run = seal::after(std::move(run), *entry.sequel, entry.byId, entry.byName);
-    return Found{std::move(run), *std::move(document), *std::move(entries)};
+    for (const seal::Sealing& sealing : *sealings)
+        if (sealing.sequel) run = seal::after(std::move(run), *sealing.sequel, sealing.byId, sealing.byName);
+    return Found{std::move(run), *std::move(document), *std::move(sealings)};
 }
 
 Result<seal::Sequel> readSequel(const Found& found, seal::Sequel sequel)
@@ -45,7 +45,7 @@ Result<seal::Sequel> readSequel(const Found& found, seal::Sequel sequel)
     if (correction == nullptr) return sequel;
     const auto events = seal::eventsOf(found.document);
     if (!events) return events.error();
-    auto read = seal::readCorrection(run::Run::fold(*events), found.entries, std::move(*correction));
+    auto read = seal::readCorrection(run::Run::fold(*events), found.sealings, std::move(*correction));
     if (!read) return read.error();
     return seal::Sequel(*std::move(read));
 }
@@ -75,12 +75,12 @@ Result<std::vector<seal::Seal>> sealsOf(SQLite::Database& db, std::string_view r
     return all;
 }
 
-Result<std::vector<seal::Entry>> FileReader::sealsAbout(std::string_view runId) const
+Result<std::vector<seal::Sealing>> FileReader::sealsAbout(std::string_view runId) const
 {
-    return ask([&]() -> Result<std::vector<seal::Entry>> {
+    return ask([&]() -> Result<std::vector<seal::Sealing>> {
         const auto seals = sealsOf(*m_db, runId);
         if (!seals) return seals.error();
-        return entriesOf(*seals);
+        return sealingsOf(*seals);
     });
 }
 

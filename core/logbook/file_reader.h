@@ -41,7 +41,7 @@ public:
                                                                    std::string_view after) const override;
     [[nodiscard]] Result<seal::Seal> seal(std::uint64_t seq) const override;
     [[nodiscard]] Result<seal::Seal> sealOfRun(std::string_view runId) const override;
-    [[nodiscard]] Result<std::vector<seal::Entry>> sealsAbout(std::string_view runId) const override;
+    [[nodiscard]] Result<std::vector<seal::Sealing>> sealsAbout(std::string_view runId) const override;
     [[nodiscard]] Result<std::int64_t> wantingReview() const override;
     [[nodiscard]] Result<run::Run> openRun(std::string_view runId) const override;
     [[nodiscard]] Result<seal::Anchor> anchor() const override;

@@ -67,7 +67,7 @@ public:
     [[nodiscard]] virtual Result<seal::Seal> sealOfRun(std::string_view runId) const = 0;
     /// How a sealed run came to stand as it does: its own seal and those about it, oldest first. run.unknown,
     /// run.not_sealed, document.broken.
-    [[nodiscard]] virtual Result<std::vector<seal::Entry>> sealsAbout(std::string_view runId) const = 0;
+    [[nodiscard]] virtual Result<std::vector<seal::Sealing>> sealsAbout(std::string_view runId) const = 0;
     [[nodiscard]] virtual Result<std::int64_t> wantingReview() const = 0;  ///< how many runs
     /// A run that is not sealed yet, as far as it has come: run.unknown, run.sealed, event.broken.
     [[nodiscard]] virtual Result<run::Run> openRun(std::string_view runId) const = 0;

@@ -9,27 +9,27 @@ namespace {
 
 using seal::Present;
 
-std::string timeOf(const seal::Entry& entry) { return localTime(entry.atMs, entry.offsetMinutes); }
+std::string timeOf(const seal::Sealing& sealing) { return localTime(sealing.atMs, sealing.offsetMinutes); }
 
 /// The last seal that follows the run; nullptr when none does.
-const seal::Entry* lastSequel(std::span<const seal::Entry> entries)
+const seal::Sealing* lastSequel(std::span<const seal::Sealing> sealings)
 {
-    return entries.empty() || !entries.back().sequel ? nullptr : &entries.back();
+    return sealings.empty() || !sealings.back().sequel ? nullptr : &sealings.back();
 }
 
-Text whatOf(const seal::Entry& entry)
+Text whatOf(const seal::Sealing& sealing)
 {
-    if (!entry.sequel) return "sealed";
-    if (const auto* review = std::get_if<seal::Review>(&*entry.sequel))
+    if (!sealing.sequel) return "sealed";
+    if (const auto* review = std::get_if<seal::Review>(&*sealing.sequel))
         return review->accepted ? "reviewed and accepted" : "reviewed and sent back";
-    return std::holds_alternative<seal::Correction>(*entry.sequel) ? "corrected" : "voided";
+    return std::holds_alternative<seal::Correction>(*sealing.sequel) ? "corrected" : "voided";
 }
 
-Text wordsOf(const seal::Entry& entry)
+Text wordsOf(const seal::Sealing& sealing)
 {
-    if (!entry.sequel) return {};
-    const std::string& words = seal::wordsOf(*entry.sequel);
-    const auto* correction = std::get_if<seal::Correction>(&*entry.sequel);
+    if (!sealing.sequel) return {};
+    const std::string& words = seal::wordsOf(*sealing.sequel);
+    const auto* correction = std::get_if<seal::Correction>(&*sealing.sequel);
     if (correction == nullptr || correction->remark.empty()) return data(words);
     return Text("%1; remark: %2", {words, correction->remark});
 }
@@ -51,11 +51,11 @@ Cell nameCell(const run::Run& run, const std::string& id)
 
 }  // namespace
 
-Text presentText(std::span<const seal::Entry> entries)
+Text presentText(std::span<const seal::Sealing> sealings)
 {
-    const seal::Entry* last = lastSequel(entries);
+    const seal::Sealing* last = lastSequel(sealings);
     if (last == nullptr) return {};
-    const seal::State state = seal::stateOf(entries);
+    const seal::State state = seal::stateOf(sealings);
     switch (state.present) {
     case Present::Sealed: return {};
     case Present::Reviewed: return {"reviewed by %1", {state.reviewedBy}};
@@ -66,11 +66,11 @@ Text presentText(std::span<const seal::Entry> entries)
     return {};
 }
 
-std::optional<Paragraph> sequelNotice(std::span<const seal::Entry> entries)
+std::optional<Paragraph> sequelNotice(std::span<const seal::Sealing> sealings)
 {
-    const seal::Entry* last = lastSequel(entries);
+    const seal::Sealing* last = lastSequel(sealings);
     if (last == nullptr) return std::nullopt;
-    const Present present = seal::stateOf(entries).present;
+    const Present present = seal::stateOf(sealings).present;
     const std::string words = seal::wordsOf(*last->sequel);
     if (present == Present::Void)
         return Paragraph{
@@ -79,8 +79,8 @@ std::optional<Paragraph> sequelNotice(std::span<const seal::Entry> entries)
             true};
     if (present == Present::SentBack)
         return Paragraph{{"Sent back by %1, %2: %3", {last->byName, timeOf(*last), words}}, true};
-    for (const seal::Entry& entry : entries)
-        if (entry.kind == seal::Kind::Correction)
+    for (const seal::Sealing& sealing : sealings)
+        if (sealing.kind == seal::Kind::Correction)
             return Paragraph{
                 "Corrected since it was sealed. The settings and steps below are as they were sealed; what "
                 "stood and what it should be stands under \"Corrected after it was sealed\".",
@@ -88,7 +88,7 @@ std::optional<Paragraph> sequelNotice(std::span<const seal::Entry> entries)
     return std::nullopt;
 }
 
-std::optional<Table> correctionsTable(const run::Run& run, std::span<const seal::Entry> entries)
+std::optional<Table> correctionsTable(const run::Run& run, std::span<const seal::Sealing> sealings)
 {
     Table table;
     table.caption = "Corrected after it was sealed";
@@ -96,13 +96,14 @@ std::optional<Table> correctionsTable(const run::Run& run, std::span<const seal:
     table.columns = {{"what", Align::Left, 12},   {"stood", Align::Left, 7},   {"should be", Align::Left, 9},
                      {"verdict", Align::Left, 6}, {"reason", Align::Left, 15}, {"by", Align::Left, 8},
                      {"at", Align::Left, 9}};
-    for (const seal::Entry& entry : entries) {
-        const auto* correction = entry.sequel ? std::get_if<seal::Correction>(&*entry.sequel) : nullptr;
+    for (const seal::Sealing& sealing : sealings) {
+        const auto* correction = sealing.sequel ? std::get_if<seal::Correction>(&*sealing.sequel) : nullptr;
         if (correction == nullptr) continue;
         const auto add = [&](Cell what, Cell stood, Cell should, Cell verdict) {
             should.strong = true;
             table.rows.push_back({std::move(what), std::move(stood), std::move(should), std::move(verdict),
-                                  cell(data(correction->reason)), cell(data(entry.byName)), cell(data(timeOf(entry)))});
+                                  cell(data(correction->reason)), cell(data(sealing.byName)),
+                                  cell(data(timeOf(sealing)))});
         };
         for (const seal::CorrectedStep& one : correction->steps) {
             const procedure::Step* step = run.plan().find({one.step});
@@ -115,28 +116,28 @@ std::optional<Table> correctionsTable(const run::Run& run, std::span<const seal:
     return table;
 }
 
-std::optional<Table> sequelsTable(std::span<const seal::Entry> entries)
+std::optional<Table> sequelsTable(std::span<const seal::Sealing> sealings)
 {
-    if (lastSequel(entries) == nullptr) return std::nullopt;
+    if (lastSequel(sealings) == nullptr) return std::nullopt;
     Table table;
     table.caption = "How this record came to stand as it does";
     table.size = Size::Small;
     table.columns = {{"seal", Align::Right, 4},     {"at", Align::Left, 10}, {"what", Align::Left, 12},
                      {"signed as", Align::Left, 8}, {"by", Align::Left, 10}, {"more", Align::Left, 24}};
-    for (const seal::Entry& entry : entries) {
-        Cell what = cell(whatOf(entry));
+    for (const seal::Sealing& sealing : sealings) {
+        Cell what = cell(whatOf(sealing));
         what.strong = true;
-        table.rows.push_back({cell(data(std::to_string(entry.seq))), cell(data(timeOf(entry))), std::move(what),
-                              cell(Text(entry.meaning)), cell(data(entry.byName)), cell(wordsOf(entry))});
+        table.rows.push_back({cell(data(std::to_string(sealing.seq))), cell(data(timeOf(sealing))), std::move(what),
+                              cell(Text(sealing.meaning)), cell(data(sealing.byName)), cell(wordsOf(sealing))});
     }
     return table;
 }
 
-std::vector<SignatureBlock::Entry> sequelSignatures(std::span<const seal::Entry> entries)
+std::vector<SignatureBlock::Entry> sequelSignatures(std::span<const seal::Sealing> sealings)
 {
-    const seal::Entry* last = lastSequel(entries);
+    const seal::Sealing* last = lastSequel(sealings);
     if (last == nullptr) return {};
-    switch (seal::stateOf(entries).present) {
+    switch (seal::stateOf(sealings).present) {
     case Present::Reviewed: return {{"Supervisor: I have reviewed this record", last->byName, timeOf(*last)}};
     case Present::Void: return {{"Supervisor: I have voided this record", last->byName, timeOf(*last)}};
     case Present::Sealed:

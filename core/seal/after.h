@@ -84,7 +84,7 @@ struct SealedRun {
 [[nodiscard]] Result<Sequel> sequelIn(const Document& document);
 
 /// One seal in the story of a run: its own, or one that followed it.
-struct Entry {
+struct Sealing {
     std::uint64_t seq{};
     Kind kind{};
     std::string meaning;  ///< of the signature: performed abandoned reviewed corrected voided
@@ -93,15 +93,15 @@ struct Entry {
     int offsetMinutes{};
     std::optional<Sequel> sequel;  ///< nothing for the run's own
 };
-[[nodiscard]] Result<Entry> entryOf(const Seal& seal);  ///< document.broken
-[[nodiscard]] State stateOf(std::span<const Entry> entries);
+[[nodiscard]] Result<Sealing> sealingOf(const Seal& seal);  ///< document.broken
+[[nodiscard]] State stateOf(std::span<const Sealing> sealings);
 
 /// What a step of this run says now: as it was answered, or as it was last corrected.
-[[nodiscard]] std::string saidNow(const run::Run& run, std::span<const Entry> entries, std::string_view step);
+[[nodiscard]] std::string saidNow(const run::Run& run, std::span<const Sealing> sealings, std::string_view step);
 /// The correction with each step looked up in the run, each reading read and judged by its step's window. Codes,
 /// subject the step: gate.no_step, gate.not_correctable (a movement, a held stop), correction.stale (what stands is not
 /// what the correction says stood), answer.* and quantity.* (a reading or choice that cannot be).
-[[nodiscard]] Result<Correction> readCorrection(const run::Run& run, std::span<const Entry> entries,
+[[nodiscard]] Result<Correction> readCorrection(const run::Run& run, std::span<const Sealing> sealings,
                                                 Correction correction);
 
 }  // namespace taut::seal

@@ -80,40 +80,40 @@ Result<Sequel> sequelIn(const Document& document)
     return *std::move(sequel);
 }
 
-Result<Entry> entryOf(const Seal& seal)
+Result<Sealing> sealingOf(const Seal& seal)
 {
     const auto document = read(seal.document);
     if (!document) return document.error();
     const Json& body = document->body;
-    Entry entry{seal.seq,
-                document->kind,
-                meaningOf(*document),
-                seal.person,
-                body["sealed_by"]["name"].text(),
-                seal.sealedAtMs,
-                readOffset(body["sealed_offset"].text()).value_or(0),
-                {}};
-    if (document->kind == Kind::Run) return entry;
+    Sealing sealing{seal.seq,
+                    document->kind,
+                    meaningOf(*document),
+                    seal.person,
+                    body["sealed_by"]["name"].text(),
+                    seal.sealedAtMs,
+                    readOffset(body["sealed_offset"].text()).value_or(0),
+                    {}};
+    if (document->kind == Kind::Run) return sealing;
     auto sequel = sequelIn(*document);
     if (!sequel) return sequel.error();
-    entry.sequel = *std::move(sequel);
-    return entry;
+    sealing.sequel = *std::move(sequel);
+    return sealing;
 }
 
-State stateOf(std::span<const Entry> entries)
+State stateOf(std::span<const Sealing> sealings)
 {
     State state;
-    for (const Entry& entry : entries)
-        if (entry.sequel) state = stateAfter(state, *entry.sequel, entry.byName);
+    for (const Sealing& sealing : sealings)
+        if (sealing.sequel) state = stateAfter(state, *sealing.sequel, sealing.byName);
     return state;
 }
 
-std::string saidNow(const run::Run& run, std::span<const Entry> entries, std::string_view step)
+std::string saidNow(const run::Run& run, std::span<const Sealing> sealings, std::string_view step)
 {
     const auto standing = run.standing({std::string(step)});
     std::string said = standing.answer ? standing.answer->entered : std::string();
-    for (const Entry& entry : entries) {
-        const auto* correction = entry.sequel ? std::get_if<Correction>(&*entry.sequel) : nullptr;
+    for (const Sealing& sealing : sealings) {
+        const auto* correction = sealing.sequel ? std::get_if<Correction>(&*sealing.sequel) : nullptr;
         if (correction == nullptr) continue;
         for (const CorrectedStep& one : correction->steps)
             if (one.step == step) said = one.shouldBe;
@@ -121,7 +121,7 @@ std::string saidNow(const run::Run& run, std::span<const Entry> entries, std::st
     return said;
 }
 
-Result<Correction> readCorrection(const run::Run& run, std::span<const Entry> entries, Correction correction)
+Result<Correction> readCorrection(const run::Run& run, std::span<const Sealing> sealings, Correction correction)
 {
     using procedure::StepKind;
     for (CorrectedStep& one : correction.steps) {
@@ -132,7 +132,7 @@ Result<Correction> readCorrection(const run::Run& run, std::span<const Entry> en
             return refuse("gate.not_correctable", one.step,
                           "A movement or a held stop happened as it happened: it cannot be corrected.",
                           "Write what is to be put right as a remark.");
-        if (const std::string now = saidNow(run, entries, one.step); now != one.stood)
+        if (const std::string now = saidNow(run, sealings, one.step); now != one.stood)
             return refuse("correction.stale", one.step,
                           {"This step says %1, and the correction was written for %2.", {now, one.stood}},
                           "Look at the run again, and say what the step should be.");
