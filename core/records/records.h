@@ -26,10 +26,9 @@ inline constexpr const char* kWantsReview = "wants_review";
 /// Which runs. Empty fields do not narrow.
 struct RunQuery {
     std::string press, job, state, text;  ///< state: open completed abandoned
-    /// open sealed reviewed sent_back corrected void, or kWantsReview.
-    std::string present;
     std::optional<std::int64_t> sinceMs, untilMs;
     std::size_t limit = 50;
+    std::string present = {};  ///< open sealed reviewed sent_back corrected void, or kWantsReview
 };
 /// One run in a list. An open run has seq 0.
 struct RunRow {
