@@ -11,9 +11,11 @@ using seal::Present;
 
 std::string timeOf(const seal::Sealing& sealing) { return localTime(sealing.atMs, sealing.offsetMinutes); }
 
-/// The last seal that follows the run; nullptr when none does.
-const seal::Sealing* lastSequel(std::span<const seal::Sealing> sealings)
+/// The seal that made the run what it is: the last that follows it, of a void run the void; nullptr when none does.
+const seal::Sealing* makerOf(std::span<const seal::Sealing> sealings)
 {
+    for (const seal::Sealing& sealing : sealings)
+        if (sealing.sequel && std::holds_alternative<seal::Voiding>(*sealing.sequel)) return &sealing;
     return sealings.empty() || !sealings.back().sequel ? nullptr : &sealings.back();
 }
 
@@ -53,32 +55,32 @@ Cell nameCell(const run::Run& run, const std::string& id)
 
 Text presentText(std::span<const seal::Sealing> sealings)
 {
-    const seal::Sealing* last = lastSequel(sealings);
-    if (last == nullptr) return {};
+    const seal::Sealing* maker = makerOf(sealings);
+    if (maker == nullptr) return {};
     const seal::State state = seal::stateOf(sealings);
     switch (state.present) {
     case Present::Sealed: return {};
     case Present::Reviewed: return {"reviewed by %1", {state.reviewedBy}};
-    case Present::SentBack: return {"sent back by %1, to be corrected", {last->byName}};
-    case Present::Corrected: return {"corrected by %1, to be reviewed", {last->byName}};
-    case Present::Void: return {"void, by %1", {last->byName}};
+    case Present::SentBack: return {"sent back by %1, to be corrected", {maker->byName}};
+    case Present::Corrected: return {"corrected by %1, to be reviewed", {maker->byName}};
+    case Present::Void: return {"void, by %1", {maker->byName}};
     }
     return {};
 }
 
 std::optional<Paragraph> sequelNotice(std::span<const seal::Sealing> sealings)
 {
-    const seal::Sealing* last = lastSequel(sealings);
-    if (last == nullptr) return std::nullopt;
+    const seal::Sealing* maker = makerOf(sealings);
+    if (maker == nullptr) return std::nullopt;
     const Present present = seal::stateOf(sealings).present;
-    const std::string words = seal::wordsOf(*last->sequel);
+    const std::string words = seal::wordsOf(*maker->sequel);
     if (present == Present::Void)
         return Paragraph{
             {"VOID: %1 has voided this run, %2: %3. Nothing on this sheet counts as the record of a set-up.",
-             {last->byName, timeOf(*last), words}},
+             {maker->byName, timeOf(*maker), words}},
             true};
     if (present == Present::SentBack)
-        return Paragraph{{"Sent back by %1, %2: %3", {last->byName, timeOf(*last), words}}, true};
+        return Paragraph{{"Sent back by %1, %2: %3", {maker->byName, timeOf(*maker), words}}, true};
     for (const seal::Sealing& sealing : sealings)
         if (sealing.kind == seal::Kind::Correction)
             return Paragraph{
@@ -118,7 +120,7 @@ std::optional<Table> correctionsTable(const run::Run& run, std::span<const seal:
 
 std::optional<Table> sequelsTable(std::span<const seal::Sealing> sealings)
 {
-    if (lastSequel(sealings) == nullptr) return std::nullopt;
+    if (makerOf(sealings) == nullptr) return std::nullopt;
     Table table;
     table.caption = "How this record came to stand as it does";
     table.size = Size::Small;
@@ -135,11 +137,11 @@ std::optional<Table> sequelsTable(std::span<const seal::Sealing> sealings)
 
 std::vector<SignatureBlock::Entry> sequelSignatures(std::span<const seal::Sealing> sealings)
 {
-    const seal::Sealing* last = lastSequel(sealings);
-    if (last == nullptr) return {};
+    const seal::Sealing* maker = makerOf(sealings);
+    if (maker == nullptr) return {};
     switch (seal::stateOf(sealings).present) {
-    case Present::Reviewed: return {{"Supervisor: I have reviewed this record", last->byName, timeOf(*last)}};
-    case Present::Void: return {{"Supervisor: I have voided this record", last->byName, timeOf(*last)}};
+    case Present::Reviewed: return {{"Supervisor: I have reviewed this record", maker->byName, timeOf(*maker)}};
+    case Present::Void: return {{"Supervisor: I have voided this record", maker->byName, timeOf(*maker)}};
     case Present::Sealed:
     case Present::SentBack:
     case Present::Corrected: break;

@@ -256,6 +256,12 @@ TEST_CASE("everybody who had a run in hand counts as its own, however it went on
     walk.must(run::Abandon{"the order was cancelled"}, walk.matteo);
     Seal seal;
     seal.person = "p-9";
+    run::mini::Walk taken;
+    taken.must(run::Interrupt{"power"});
+    taken.must(run::Resume{{std::begin(run::kMakeSafe), std::end(run::kMakeSafe)}, false, true}, taken.matteo);
+    taken.must(run::HandOver{taken.inka}, taken.matteo);
+    taken.must(run::Abandon{"the order was cancelled"});
+    CHECK(whyNot(sealedRun(seal, documentOf(*taken.run)), Review{true, {}}, kMatteo)->code == "gate.own_run");
     const SealedRun run = sealedRun(seal, documentOf(*walk.run));
     CHECK(run.id == kRun);
     CHECK(std::set<std::string>(run.hands.begin(), run.hands.end()) == std::set<std::string>{"p-1", "p-2", "p-9"});
