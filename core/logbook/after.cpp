@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <limits>
+
 #include "core/logbook/file_reader.h"
 #include "core/logbook/writer_impl.h"
 
@@ -39,6 +41,18 @@ Result<Found> findSealed(SQLite::Database& db, std::string_view runId)
     return Found{std::move(run), *std::move(document), *std::move(sealings)};
 }
 
+/// The seals about a run's seal that stand before this number, oldest first.
+std::vector<seal::Seal> sealsAfter(SQLite::Database& db, const std::string& subject, std::int64_t before)
+{
+    SQLite::Statement query(db,
+                            std::string(kSealColumns) + "WHERE subject = ? AND subject <> '' AND seq < ? ORDER BY seq");
+    query.bind(1, subject);
+    query.bind(2, before);
+    std::vector<seal::Seal> all;
+    while (query.executeStep()) all.push_back(sealFrom(query));
+    return all;
+}
+
 Result<seal::Sequel> readSequel(const Found& found, seal::Sequel sequel)
 {
     auto* correction = std::get_if<seal::Correction>(&sequel);
@@ -69,10 +83,35 @@ Result<std::vector<seal::Seal>> sealsOf(SQLite::Database& db, std::string_view r
     if (all.empty())
         return refuse("document.broken", id, {"The seal of run %1 is gone.", {id}},
                       "Verify the logbook and restore it from a backup.");
-    SQLite::Statement later(db, std::string(kSealColumns) + "WHERE subject = ? AND subject <> '' ORDER BY seq");
-    later.bind(1, hex(all.front().link));
-    while (later.executeStep()) all.push_back(sealFrom(later));
+    for (seal::Seal& later : sealsAfter(db, hex(all.front().link), std::numeric_limits<std::int64_t>::max()))
+        all.push_back(std::move(later));
     return all;
+}
+
+std::optional<Finding> misquoted(SQLite::Database& db, const seal::Seal& correction)
+{
+    // What else may be wrong with any of these documents the chain tells.
+    const auto link = publicKeyFrom(correction.subject);  // a link is written as a key is
+    if (!link) return std::nullopt;
+    SQLite::Statement query(db, std::string(kSealColumns) + "WHERE link = ?");
+    bindBlob(query, 1, *link);
+    if (!query.executeStep()) return std::nullopt;
+    const auto document = seal::read(sealFrom(query).document);
+    if (!document) return std::nullopt;
+    const auto events = seal::eventsOf(*document);
+    const auto sealing = seal::sealingOf(correction);
+    const auto before = sealingsOf(sealsAfter(db, correction.subject, asInt(correction.seq)));
+    if (!events || !sealing || !before || !sealing->sequel) return std::nullopt;
+    const auto* said = std::get_if<seal::Correction>(&*sealing->sequel);
+    if (said == nullptr) return std::nullopt;
+    const run::Run run = run::Run::fold(*events);
+    for (const seal::CorrectedStep& one : said->steps)
+        if (run.plan().find({one.step}) == nullptr || seal::saidNow(run, *before, one.step) != one.stood)
+            return refuse("correction.misquoted", "seal " + std::to_string(correction.seq),
+                          {"Seal %1 corrects the step %2 from \"%3\", and the run does not say that.",
+                           {asInt(correction.seq), one.step, one.stood}},
+                          "Trust the run's own document; ask whoever signed the correction.");
+    return std::nullopt;
 }
 
 Result<std::vector<seal::Sealing>> FileReader::sealsAbout(std::string_view runId) const

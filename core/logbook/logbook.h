@@ -119,8 +119,8 @@ private:
 };
 
 /// Verifies a whole logbook file of either kind: application id, schema, integrity, sequence, every document hash and
-/// link, every signature, every row's columns against its document, anchors, layout. A file that is no logbook of this
-/// schema at all is the Result's error; a damaged one is a finding.
+/// link, every signature, every row's columns against its document, what corrections quote, anchors, layout. A file
+/// that is no logbook of this schema at all is the Result's error; a damaged one is a finding.
 struct Verification {
     seal::Anchor end;
     std::vector<seal::AnchorVerdict> anchors;  ///< those asked about, in that order

@@ -238,6 +238,25 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
             CHECK(Told::first(forger.file) == "chain.subject at seal 11");
         }
     }
+    SECTION("a correction that misquotes what stood, or corrects a step that the run does not have")
+    {
+        REQUIRE(shop.writer->correct(shop.run, SealedShop::correction(), *inka));
+        struct Case {
+            const char *stood, *should, *first;
+        };
+        for (const Case& one :
+             {Case{"1.45 bar", "1.50 bar", "in order"}, Case{"1.40 bar", "1.50 bar", "correction.misquoted at seal 11"},
+              Case{"9.99 bar", "1.50 bar", "correction.misquoted at seal 11"}}) {
+            Forger forger(shop);
+            forger.add(SealedShop::correction(one.stood, one.should), shop.own, *inka);
+            CHECK(Told::first(forger.file) == one.first);
+        }
+        seal::Correction nowhere = SealedShop::correction("", "1.50 bar");
+        nowhere.steps.at(0).step = "set.lift.nowhere";
+        Forger forger(shop);
+        forger.add(nowhere, shop.own, *inka);
+        CHECK(Told::first(forger.file) == "correction.misquoted at seal 11");
+    }
     SECTION("in another's name")
     {
         Forger forger(shop);
