@@ -3,6 +3,7 @@
 
 #include <time.h>  // localtime_r is POSIX, not C++
 
+#include <array>
 #include <cassert>
 #include <chrono>
 #include <cstdlib>
@@ -108,6 +109,20 @@ std::string offsetText(int minutes)
     text += ':';
     appendPadded(text, size % 60, 2);
     return text;
+}
+
+std::optional<int> readOffset(std::string_view text)
+{
+    const auto digit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9' ? text[i] - '0' : -1; };
+    if (text.size() != 6 || (text[0] != '+' && text[0] != '-') || text[3] != ':') return std::nullopt;
+    const std::array d{digit(1), digit(2), digit(4), digit(5)};
+    for (const int one : d)
+        if (one < 0) return std::nullopt;
+    // No clock is set further from UTC: what lies beyond would be written as another text than was read.
+    constexpr int kMostHours = 24, kMostTens = 5;
+    if (d[0] * 10 + d[1] > kMostHours || d[2] > kMostTens) return std::nullopt;
+    const int minutes = (d[0] * 10 + d[1]) * 60 + d[2] * 10 + d[3];
+    return text[0] == '-' ? -minutes : minutes;
 }
 
 Result<std::int64_t> readUtc(std::string_view text)

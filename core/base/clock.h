@@ -67,6 +67,8 @@ private:
 [[nodiscard]] std::string utcText(std::int64_t utcMs);
 /// "+01:00"
 [[nodiscard]] std::string offsetText(int minutes);
+/// Reads what offsetText writes; nullopt when it is not that shape.
+[[nodiscard]] std::optional<int> readOffset(std::string_view text);
 /// Reads what utcText writes.
 [[nodiscard]] Result<std::int64_t> readUtc(std::string_view text);
 

@@ -20,7 +20,7 @@ constexpr std::array<Index, 5> kIndexes{{
     {"withdrawal_rows", "press", "seq, reason, person, name, at", ""},
     {"run_rows", "run_id",
      "seq, press, day, job, substrate, roll, operator, operator_name, begun, ended, state, verdict, present, "
-     "deviations",
+     "reviewed_by, deviations",
      " WHERE seq IS NOT NULL"},
     {"reading_rows", "seq || ' ' || step",
      "press, target, si_value, unit, low, high, uncertainty, verdict, entered_text, at, person", ""},

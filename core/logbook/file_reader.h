@@ -41,6 +41,8 @@ public:
                                                                    std::string_view after) const override;
     [[nodiscard]] Result<seal::Seal> seal(std::uint64_t seq) const override;
     [[nodiscard]] Result<seal::Seal> sealOfRun(std::string_view runId) const override;
+    [[nodiscard]] Result<std::vector<seal::Sealing>> sealsAbout(std::string_view runId) const override;
+    [[nodiscard]] Result<std::int64_t> wantingReview() const override;
     [[nodiscard]] Result<run::Run> openRun(std::string_view runId) const override;
     [[nodiscard]] Result<seal::Anchor> anchor() const override;
     [[nodiscard]] Result<std::vector<records::Withdrawal>> withdrawals() const override;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/open_runs.h"
+#include "core/seal/after.h"
 
 // The index tables are answers of the documents: nothing is written there that does not stand in one.
 namespace taut::logbook {
@@ -10,15 +11,6 @@ std::int64_t msOf(const Json& at)
 {
     const auto ms = readUtc(at.text());
     return ms ? *ms : 0;
-}
-
-/// "+01:00" in minutes.
-int minutesOf(const std::string& offset)
-{
-    const auto digit = [&](std::size_t i) { return offset[i] - '0'; };
-    if (offset.size() != 6) return 0;
-    const int minutes = (digit(1) * 10 + digit(2)) * 60 + digit(4) * 10 + digit(5);
-    return offset[0] == '-' ? -minutes : minutes;
 }
 
 void indexPerson(SQLite::Database& db, std::uint64_t seq, const Json& body)
@@ -115,16 +107,16 @@ void indexRun(SQLite::Database& db, std::uint64_t seq, const Json& body)
     const std::int64_t begun = msOf(body["begun"]);
     SQLite::Statement put(
         db, "INSERT INTO run_rows (run_id, seq, press, day, job, substrate, roll, operator, operator_name, "
-            "begun, ended, state, verdict, present, deviations) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'sealed', ?) "
+            "begun, ended, state, verdict, present, reviewed_by, deviations) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'sealed', '', ?) "
             "ON CONFLICT (run_id) DO UPDATE SET seq = excluded.seq, roll = excluded.roll, "
             "operator = excluded.operator, operator_name = excluded.operator_name, "
             "ended = excluded.ended, state = excluded.state, verdict = excluded.verdict, "
-            "present = excluded.present, deviations = excluded.deviations");
+            "present = excluded.present, reviewed_by = excluded.reviewed_by, deviations = excluded.deviations");
     put.bind(1, body["id"].text());
     put.bind(2, asInt(seq));
     put.bind(3, press);
-    put.bind(4, dayOf(begun, minutesOf(body["offset"].text())));
+    put.bind(4, dayOf(begun, readOffset(body["offset"].text()).value_or(0)));
     put.bind(5, inputs["job"]["id"].text());
     put.bind(6, inputs["substrate"]["id"].text());
     put.bind(7, inputs["roll"]["id"].text());
@@ -139,6 +131,26 @@ void indexRun(SQLite::Database& db, std::uint64_t seq, const Json& body)
     for (const Json& step : body["steps"].items()) indexReading(db, seq, press, step);
 }
 
+/// What a review, a correction or a void makes of its run.
+void indexSequel(SQLite::Database& db, const seal::Document& document)
+{
+    // What a document lacks is told by the chain; it changes nothing here.
+    const auto sequel = seal::sequelIn(document);
+    if (!sequel) return;
+    SQLite::Statement now(db, "SELECT present, reviewed_by FROM run_rows WHERE run_id = ? AND seq IS NOT NULL");
+    now.bind(1, document.body["id"].text());
+    if (!now.executeStep()) return;
+    const seal::State before{seal::presentFrom(now.getColumn(0).getString()).value_or(seal::Present::Sealed),
+                             now.getColumn(1).getString()};
+    now.reset();
+    const seal::State state = seal::stateAfter(before, *sequel, document.body["sealed_by"]["name"].text());
+    SQLite::Statement put(db, "UPDATE run_rows SET present = ?, reviewed_by = ? WHERE run_id = ?");
+    put.bind(1, seal::presentWord(state.present));
+    put.bind(2, state.reviewedBy);
+    put.bind(3, document.body["id"].text());
+    put.exec();
+}
+
 }  // namespace
 
 void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document)
@@ -150,7 +162,7 @@ void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& do
     case seal::Kind::Withdrawal: return indexWithdrawal(db, seq, document.body);
     case seal::Kind::Review:
     case seal::Kind::Correction:
-    case seal::Kind::Void:
+    case seal::Kind::Void: return indexSequel(db, document);
     case seal::Kind::Competence: return;  // nothing is asked of them by index yet
     }
 }

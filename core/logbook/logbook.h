@@ -13,10 +13,11 @@
 #include "core/people/door.h"
 #include "core/records/records.h"
 #include "core/run/decide.h"
+#include "core/seal/after.h"
 
 namespace taut::logbook {
 
-inline constexpr int kSchema = 3;
+inline constexpr int kSchema = 4;
 inline constexpr std::uint32_t kApplicationId = 0x54415554;          ///< "TAUT"
 inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 
@@ -96,20 +97,30 @@ public:
     [[nodiscard]] Result<Done> withdraw(std::string_view press, std::string_view reason, const people::Actor& by);
     [[nodiscard]] Result<Done> giveBack(std::string_view press, std::string_view done, const people::Actor& by);
 
+    /// A supervisor's countersignature of a sealed run, or that it is sent back. These three: a further seal that names
+    /// the run's, signed, in one transaction; the run's own document stays as it is. run.unknown, run.not_sealed,
+    /// gate.role (also when the key that signs stands no more), and what seal::whyNot and seal::readCorrection refuse.
+    [[nodiscard]] Result<seal::Seal> review(std::string_view runId, seal::Review review, const people::Signer& by);
+    /// `stood` of each step as it was shown: refused when it stands otherwise by now.
+    [[nodiscard]] Result<seal::Seal> correct(std::string_view runId, seal::Correction correction,
+                                             const people::Signer& by);
+    [[nodiscard]] Result<seal::Seal> voidRun(std::string_view runId, std::string_view reason, const people::Signer& by);
+
     struct Impl;  ///< SQL stays behind writer.cpp
     Impl& impl();
     const Impl& impl() const;
 
 private:
     Writer();
+    [[nodiscard]] Result<seal::Seal> follow(std::string_view runId, seal::Sequel sequel, const people::Signer& by);
     template <class Open>
     [[nodiscard]] auto atDoor(std::string_view personId, const Open& open) -> decltype(open(nullptr));
     std::unique_ptr<Impl> m_impl;
 };
 
 /// Verifies a whole logbook file of either kind: application id, schema, integrity, sequence, every document hash and
-/// link, every signature, every row's columns against its document, anchors, layout. A file that is no logbook of this
-/// schema at all is the Result's error; a damaged one is a finding.
+/// link, every signature, every row's columns against its document, what corrections quote, anchors, layout. A file
+/// that is no logbook of this schema at all is the Result's error; a damaged one is a finding.
 struct Verification {
     seal::Anchor end;
     std::vector<seal::AnchorVerdict> anchors;  ///< those asked about, in that order

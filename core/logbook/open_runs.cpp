@@ -13,8 +13,8 @@ void putRow(SQLite::Database& db, const run::Run& run)
     const run::Stamp& first = run.events().front().stamp();
     const run::Sources& sources = run.sources();
     SQLite::Statement put(db, "INSERT INTO run_rows (run_id, press, day, job, substrate, roll, operator, "
-                              "operator_name, begun, ended, state, verdict, present, deviations) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, 'open', 'incomplete', 'open', ?) "
+                              "operator_name, begun, ended, state, verdict, present, reviewed_by, deviations) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, 'open', 'incomplete', 'open', '', ?) "
                               "ON CONFLICT (run_id) DO UPDATE SET roll = excluded.roll, operator = excluded.operator, "
                               "operator_name = excluded.operator_name, deviations = excluded.deviations");
     put.bind(1, run.id());

@@ -9,6 +9,8 @@ namespace taut::logbook {
 namespace {
 
 constexpr std::size_t kMostRows = 500;
+/// As seal::wantsReview says.
+constexpr const char* kWanting = "present IN ('sealed', 'corrected')";
 constexpr std::string_view kOpen = "open/";
 constexpr std::string_view kSealed = "sealed/";
 
@@ -46,6 +48,10 @@ Narrowed narrowed(const records::RunQuery& query)
     if (!query.press.empty()) where.with("press = ?", {query.press});
     if (!query.job.empty()) where.with("job = ?", {query.job});
     if (!query.state.empty()) where.with("state = ?", {query.state});
+    if (query.present == records::kWantsReview)
+        where.with(kWanting, {});
+    else if (!query.present.empty())
+        where.with("present = ?", {query.present});
     if (query.sinceMs) where.with("begun >= ?", {*query.sinceMs});
     if (query.untilMs) where.with("begun < ?", {*query.untilMs});
     if (!query.text.empty()) {
@@ -71,6 +77,8 @@ records::RunRow runRowFrom(SQLite::Statement& row)
     run.begunMs = row.getColumn(10).getInt64();
     run.endedMs = row.getColumn(11).getInt64();
     run.deviations = row.getColumn(12).getInt64();
+    run.present = row.getColumn(13).getString();
+    run.reviewedBy = row.getColumn(14).getString();
     return run;
 }
 
@@ -80,7 +88,7 @@ bool fill(SQLite::Database& db, records::Page<records::RunRow>& page, std::size_
 {
     SQLite::Statement list(db, "SELECT " + key +
                                    ", coalesce(seq, 0), run_id, press, job, substrate, roll, operator_name, state, "
-                                   "verdict, begun, ended, deviations FROM run_rows" +
+                                   "verdict, begun, ended, deviations, present, reviewed_by FROM run_rows" +
                                    where.sql() + " ORDER BY " + key + " DESC LIMIT " +
                                    std::to_string(limit - page.rows.size() + 1));
     where.bind(list);
@@ -150,6 +158,13 @@ Result<records::Page<records::RunRow>> FileReader::runs(const records::RunQuery&
         }
         if (all) page.next.clear();
         return page;
+    });
+}
+
+Result<std::int64_t> FileReader::wantingReview() const
+{
+    return ask([&]() -> Result<std::int64_t> {
+        return numberOf(*m_db, (std::string("SELECT count(*) FROM run_rows WHERE ") + kWanting).c_str());
     });
 }
 

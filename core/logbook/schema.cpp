@@ -30,6 +30,7 @@ CREATE TABLE seal_rows (
     previous_link BLOB NOT NULL CHECK (length(previous_link) = 32),
     link BLOB NOT NULL UNIQUE CHECK (length(link) = 32)
 ) STRICT;
+CREATE INDEX seal_rows_by_subject ON seal_rows (subject, seq) WHERE subject <> '';
 CREATE TRIGGER seal_rows_append BEFORE INSERT ON seal_rows BEGIN
     SELECT RAISE(ABORT, 'a seal is only ever appended after the last one')
         WHERE NEW.seq <> (SELECT coalesce(max(seq), 0) + 1 FROM seal_rows)
@@ -110,11 +111,13 @@ CREATE TABLE run_rows (
     state TEXT NOT NULL,
     verdict TEXT NOT NULL,
     present TEXT NOT NULL,
+    reviewed_by TEXT NOT NULL,
     deviations INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX run_rows_by_press ON run_rows (press, seq);
 CREATE INDEX run_rows_by_job ON run_rows (job, seq);
 CREATE INDEX run_rows_by_day ON run_rows (press, day);
+CREATE INDEX run_rows_by_present ON run_rows (present, seq);
 CREATE TABLE reading_rows (
     seq INTEGER NOT NULL REFERENCES seal_rows (seq),
     step TEXT NOT NULL,

@@ -44,7 +44,7 @@ void checkLayout(SQLite::Database& db, Findings& findings)
 }
 
 /// In stretches, so that a writer at work never waits for the whole walk; seals do not change under it.
-void walk(SQLite::Database& db, seal::ChainCheck& chain)
+void walk(SQLite::Database& db, seal::ChainCheck& chain, Findings& misquotations)
 {
     constexpr int kStretch = 100;
     std::int64_t last = std::numeric_limits<std::int64_t>::min();
@@ -57,6 +57,8 @@ void walk(SQLite::Database& db, seal::ChainCheck& chain)
             const seal::Seal seal = sealFrom(seals);
             last = asInt(seal.seq);
             chain.next(seal, signaturesOf(db, seal.seq));
+            if (seal.kind != seal::Kind::Correction) continue;
+            if (auto wrong = misquoted(db, seal)) misquotations.push_back(*std::move(wrong));
         }
     }
 }
@@ -73,11 +75,13 @@ Result<Verification> verify(const fs::path& file, const std::vector<seal::Partia
         result.findings.push_back(db.error());
         return result;
     }
+    Findings misquotations;
     const Result<Done> walked = guarded(file, [&]() -> Result<Done> {
-        walk(**db, chain);
+        walk(**db, chain, misquotations);
         return Done{};
     });
     result.findings = chain.finish();
+    for (Finding& finding : misquotations) result.findings.push_back(std::move(finding));
     result.end = chain.end();
     result.anchors = chain.anchors();
     if (!walked) {

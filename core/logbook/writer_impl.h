@@ -70,6 +70,10 @@ void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& do
 [[nodiscard]] std::optional<people::PersonRecord> findPerson(SQLite::Database& db, std::string_view id);
 /// Seals that belong to a chain: signatures of one.
 [[nodiscard]] std::vector<seal::SealSignature> signaturesOf(SQLite::Database& db, std::uint64_t seq);
+/// The seals of a sealed run: its own and those about it, oldest first. run.unknown, run.not_sealed.
+[[nodiscard]] Result<std::vector<seal::Seal>> sealsOf(SQLite::Database& db, std::string_view runId);
+/// Where a correction says that something stood which its run does not say: correction.misquoted.
+[[nodiscard]] std::optional<Finding> misquoted(SQLite::Database& db, const seal::Seal& correction);
 /// The withdrawal under which a press stands; nullopt when it is in use.
 [[nodiscard]] std::optional<records::Withdrawal> findWithdrawal(SQLite::Database& db, std::string_view press);
 [[nodiscard]] std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db,

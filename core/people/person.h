@@ -132,7 +132,9 @@ enum class Act : std::uint8_t {
     ReturnPress,
     EditInputs,
     EditPeople,
-    Review
+    Review,
+    CorrectRecord,
+    VoidRecord
 };
 [[nodiscard]] bool may(Role role, Act act) noexcept;
 

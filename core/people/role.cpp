@@ -28,13 +28,16 @@ bool may(Role role, Act act) noexcept
     case Act::WithdrawPress: return true;
     case Act::AnswerStep:
     case Act::SignOff:
-    case Act::Abandon: return role != Role::Trainee;
+    case Act::Abandon:
+    // Whoever may seal a run may correct it, their own as well: a review by somebody else follows.
+    case Act::CorrectRecord: return role != Role::Trainee;
     case Act::AcceptDeviation:
     case Act::WaiveVital:
     case Act::ReturnPress:
     case Act::EditInputs:
     case Act::EditPeople:
-    case Act::Review: return role == Role::Supervisor;
+    case Act::Review:
+    case Act::VoidRecord: return role == Role::Supervisor;
     }
     return false;
 }

@@ -10,6 +10,7 @@
 #include "core/base/result.h"
 #include "core/people/person.h"
 #include "core/run/run.h"
+#include "core/seal/after.h"
 #include "core/seal/chain.h"
 
 namespace taut::records {
@@ -20,16 +21,21 @@ struct Page {
     std::vector<T> rows;
     std::string next;
 };
+/// Runs that a supervisor has to look at: sealed or corrected, and not reviewed since.
+inline constexpr const char* kWantsReview = "wants_review";
 /// Which runs. Empty fields do not narrow.
 struct RunQuery {
     std::string press, job, state, text;  ///< state: open completed abandoned
     std::optional<std::int64_t> sinceMs, untilMs;
     std::size_t limit = 50;
+    std::string present = {};  ///< open sealed reviewed sent_back corrected void, or kWantsReview
 };
 /// One run in a list. An open run has seq 0.
 struct RunRow {
     std::uint64_t seq{};
-    std::string run, press, job, substrate, roll, operatorName, state, verdict, reviewedBy;
+    std::string run, press, job, substrate, roll, operatorName, state, verdict;
+    std::string present;                ///< open, or seal::presentWord
+    std::string reviewedBy;             ///< who accepted it as it stands now
     std::int64_t begunMs{}, endedMs{};  ///< endedMs 0 = not ended
     std::int64_t deviations{};
 };
@@ -58,6 +64,10 @@ public:
     [[nodiscard]] virtual Result<Page<Reading>> readings(const SeriesQuery& query, std::string_view after) const = 0;
     [[nodiscard]] virtual Result<seal::Seal> seal(std::uint64_t seq) const = 0;
     [[nodiscard]] virtual Result<seal::Seal> sealOfRun(std::string_view runId) const = 0;
+    /// How a sealed run came to stand as it does: its own seal and those about it, oldest first. run.unknown,
+    /// run.not_sealed, document.broken.
+    [[nodiscard]] virtual Result<std::vector<seal::Sealing>> sealsAbout(std::string_view runId) const = 0;
+    [[nodiscard]] virtual Result<std::int64_t> wantingReview() const = 0;  ///< how many runs
     /// A run that is not sealed yet, as far as it has come: run.unknown, run.sealed, event.broken.
     [[nodiscard]] virtual Result<run::Run> openRun(std::string_view runId) const = 0;
     [[nodiscard]] virtual Result<seal::Anchor> anchor() const = 0;

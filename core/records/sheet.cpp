@@ -24,7 +24,9 @@ Result<report::Report> sheetOf(const Reader& reader, std::string_view runId)
     if (!kept->sealed) return report::reportOf(kept->document, std::nullopt, textsOf(reader));
     const auto anchor = reader.anchor();
     if (!anchor) return anchor.error();
-    return report::reportOf(kept->document, *anchor, textsOf(reader));
+    const auto sealings = reader.sealsAbout(runId);
+    if (!sealings) return sealings.error();
+    return report::reportOf(kept->document, *anchor, textsOf(reader), *sealings);
 }
 
 }  // namespace taut::records

@@ -14,7 +14,8 @@ struct Kept {
 /// run.unknown; document.broken, event.broken.
 [[nodiscard]] Result<Kept> documentOf(const Reader& reader, std::string_view runId);
 
-/// The set-up sheet of any run of this store: of a sealed one as its seal says, of an open one as it stands now, marked
+/// The set-up sheet of any run of this store: of a sealed one as its seal says and those that
+/// followed it, of an open one as it stands now, marked
 /// as a draft. Refuses as documentOf and report::reportOf do.
 [[nodiscard]] Result<report::Report> sheetOf(const Reader& reader, std::string_view runId);
 

@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -10,6 +11,7 @@
 #include <vector>
 
 #include "core/inputs/path_of.h"
+#include "core/seal/after.h"
 #include "core/seal/chain.h"
 #include "core/verdict/verdict.h"
 
@@ -142,9 +144,10 @@ struct Report {
 /// to be had; what would be told from it is then left out.
 using TextBySha = std::function<std::string(std::string_view what, const std::string& sha256)>;
 /// The setup sheet of a run, live or sealed: one page for the set-up, then readings, steps and history. Codes:
-/// report.not_a_run, document.broken. records/texts.h makes `texts` from any store.
+/// report.not_a_run, document.broken. records/texts.h makes `texts` from any store. `sealings`: the run's own seal and
+/// those that follow it, oldest first; reviewed, corrected or void, the sheet says so.
 [[nodiscard]] Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor,
-                                      const TextBySha& texts);
+                                      const TextBySha& texts, std::span<const seal::Sealing> sealings = {});
 /// What is set by hand, and web tension with its taper, each against the diameter of its roll, in web order. Made from
 /// the target set as it stands; without the press only what its schedules hold.
 [[nodiscard]] std::vector<Chart> chartsOf(const inputs::Inputs& inputs, const targets::Targets& targets);

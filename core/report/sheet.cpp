@@ -3,6 +3,7 @@
 #include <set>
 
 #include "core/report/readings.h"
+#include "core/report/sequels.h"
 
 namespace taut::report {
 
@@ -39,7 +40,7 @@ bool isEnd(const run::Event& event)
            std::holds_alternative<run::Abandoned>(event.happening());
 }
 
-Facts factsOf(const Ground& ground, const run::Run& run)
+Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
 {
     Facts facts{inputFacts(ground)};
     Cell result = cell(resultOf(run));
@@ -48,6 +49,7 @@ Facts factsOf(const Ground& ground, const run::Run& run)
     facts.pairs.emplace_back("Run", cell(data(run.id())));
     facts.pairs.emplace_back("Kind of run", cell(kindText(run.began().kind)));
     facts.pairs.emplace_back("Result", std::move(result));
+    if (!present.empty()) facts.pairs.emplace_back("Record", Cell{present, Mark::None, true});
     const run::Stamp& begun = run.events().front().stamp();
     const run::Stamp& last = run.events().back().stamp();
     facts.pairs.emplace_back("Begun", cell(data(timeOf(begun))));
@@ -98,7 +100,7 @@ void addWhy(const run::Run& run, std::vector<Section>& sections)
 }
 
 /// Who recorded and who accepted; the names and times are the record's, the rules are for ink.
-SignatureBlock signatures(const run::Run& run, const seal::Document* sealed)
+SignatureBlock signatures(const run::Run& run, const seal::Document* sealed, std::span<const seal::Sealing> sealings)
 {
     SignatureBlock block;
     const run::Event& last = run.events().back();
@@ -116,6 +118,7 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed)
         if (accepted.insert(deviated->by).second)
             block.entries.push_back({"Supervisor: I accepted the deviations", deviated->byName, timeOf(event.stamp())});
     }
+    for (SignatureBlock::Entry& entry : sequelSignatures(sealings)) block.entries.push_back(std::move(entry));
     block.entries.push_back({"Taken over by the next shift", {}, {}});
     if (sealed == nullptr) {
         block.notice = "Not sealed: this is a working copy of a run that is still open.";
@@ -224,7 +227,7 @@ Text titleOf(const Ground& ground, const run::Sources& sources)
 }  // namespace
 
 Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor,
-                        const TextBySha& texts)
+                        const TextBySha& texts, std::span<const seal::Sealing> sealings)
 {
     if (document.kind != seal::Kind::Run)
         return refuse("report.not_a_run", std::string(seal::kindWord(document.kind)),
@@ -242,6 +245,9 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
 
     Report report;
     report.title = titleOf(ground, run.sources());
+    // The title stands on every page: a page may be torn off.
+    if (seal::stateOf(sealings).present == seal::Present::Void)
+        report.title = Text("VOID: %1", {std::vector<Text>{report.title}});
     report.subtitle = "Set-up sheet: what each setting should be here, what was read, by whom and when";
     if (!anchor) {
         report.subtitle = "Draft of a set-up sheet: what each setting should be here, and what has been read so far";
@@ -255,22 +261,25 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     std::vector<Section>& sections = report.sections;
     if (anchor) {
         sections.emplace_back(Beside{Beside::What::Begin, 84});
-        sections.emplace_back(factsOf(ground, run));
+        sections.emplace_back(factsOf(ground, run, presentText(sealings)));
         sections.emplace_back(Beside{Beside::What::Next, 16});
         sections.emplace_back(QrText{seal::anchorUri(run.id(), *anchor), "finds this run"});
         sections.emplace_back(Beside{Beside::What::End, 100});
     } else {
-        sections.emplace_back(factsOf(ground, run));
+        sections.emplace_back(factsOf(ground, run, {}));
     }
+    if (auto notice = sequelNotice(sealings)) sections.emplace_back(*std::move(notice));
     addWhy(run, sections);
     const Settings settings = settingsOf(ground, &run);
     addSetUp(ground, settings, sections);
     const auto deviations = deviationsTable(ground, run);
     if (deviations) sections.emplace_back(*deviations);
+    if (auto corrections = correctionsTable(run, sealings)) sections.emplace_back(*std::move(corrections));
     if (const std::string remarks = remarksOf(run); !remarks.empty())
         sections.emplace_back(Paragraph{Text("What the next person must know: %1", {remarks}), true});
-    sections.emplace_back(signatures(run, anchor ? &document : nullptr));
+    sections.emplace_back(signatures(run, anchor ? &document : nullptr, sealings));
     sections.emplace_back(PageBreak{});
+    if (auto sequels = sequelsTable(sealings)) sections.emplace_back(*std::move(sequels));
     if (auto history = historyTable(run)) sections.emplace_back(std::move(*history));
     sections.emplace_back(decisionRule());
     if (!settings.ofPress.rows.empty()) sections.emplace_back(settings.ofPress);

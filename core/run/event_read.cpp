@@ -232,21 +232,6 @@ Happening happeningFrom(const std::string& what, const Members& m, std::string& 
     return Noted{};
 }
 
-/// "+01:00" as minutes; nullopt when it is not that shape.
-std::optional<int> offsetFrom(std::string_view text)
-{
-    const auto digit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9' ? text[i] - '0' : -1; };
-    if (text.size() != 6 || (text[0] != '+' && text[0] != '-') || text[3] != ':') return std::nullopt;
-    const std::array d{digit(1), digit(2), digit(4), digit(5)};
-    for (const int one : d)
-        if (one < 0) return std::nullopt;
-    // No clock is set further from UTC: what lies beyond would be written as another text than was read.
-    constexpr int kMostHours = 24, kMostTens = 5;
-    if (d[0] * 10 + d[1] > kMostHours || d[2] > kMostTens) return std::nullopt;
-    const int minutes = (d[0] * 10 + d[1]) * 60 + d[2] * 10 + d[3];
-    return text[0] == '-' ? -minutes : minutes;
-}
-
 Stamp stampFrom(const Members& m)
 {
     Stamp stamp;
@@ -256,7 +241,7 @@ Stamp stampFrom(const Members& m)
     const auto at = readUtc(m.text("at"));
     if (!at) m.wrong("at");
     stamp.utcMs = at ? *at : 0;
-    const auto offset = offsetFrom(m.text("offset"));
+    const auto offset = readOffset(m.text("offset"));
     if (!offset) m.wrong("offset");
     stamp.offsetMinutes = offset.value_or(0);
     stamp.by = {m.text("by")};

@@ -18,6 +18,11 @@ Finding about(const Seal& seal, const char* code, const char* english)
 
 bool mustBeSigned(const Document& document) { return *meaningOf(document) != '\0'; }
 
+bool isSequel(const Document& document)
+{
+    return document.kind == Kind::Review || document.kind == Kind::Correction || document.kind == Kind::Void;
+}
+
 /// A person's document by which they put a key of their own.
 bool isOwnKey(const Document& document) { return document.body["change"].text() == "key"; }
 
@@ -95,28 +100,46 @@ std::optional<Finding> SignatureCheck::roleGap(const Seal& seal, const Document&
         return people::may(role, people::Act::SignOff)
                    ? std::nullopt
                    : std::optional(gap("Seal %1 is signed by somebody whose role does not allow it."));
-    case Kind::Review: {
-        if (!people::may(role, people::Act::Review))
-            return gap("Seal %1 is signed by somebody whose role does not allow it.");
-        const auto run = m_runs.find(seal.subject);
-        if (run != m_runs.end() && (run->second.operatorId == seal.person || run->second.sealedBy == seal.person))
-            return gap("Seal %1 reviews a run of its own signer.");
-        return std::nullopt;
-    }
-    case Kind::Correction:
-    case Kind::Void:
-        return people::may(role, people::Act::Review)
-                   ? std::nullopt
-                   : std::optional(gap("Seal %1 is signed by somebody whose role does not allow it."));
     case Kind::Person:
         return people::may(role, people::Act::EditPeople)
                    ? std::nullopt
                    : std::optional(gap("Seal %1 is signed by somebody whose role does not allow it."));
+    case Kind::Review:  // sequelGap looks at these
+    case Kind::Correction:
+    case Kind::Void:
     case Kind::Definition:
     case Kind::Competence:
     case Kind::Withdrawal: return std::nullopt;
     }
     return std::nullopt;
+}
+
+/// Whether a review, a correction or a void could be written where it stands: by the rule that the writer asks too.
+std::optional<Finding> SignatureCheck::sequelGap(const Seal& seal, const Document& document) const
+{
+    const auto run = m_runs.find(seal.subject);
+    if (run == m_runs.end()) return about(seal, "chain.subject", "Seal %1 is about a run that was not sealed then.");
+    if (run->second.id != seal.id)
+        return about(seal, "chain.subject", "Seal %1 names one run and is about the seal of another.");
+    const auto sequel = sequelIn(document);
+    if (!sequel) {
+        Finding broken = sequel.error();
+        broken.subject = "seal " + std::to_string(seal.seq);
+        return broken;
+    }
+    const auto known = m_people.find(seal.person);
+    if (known == m_people.end()) return std::nullopt;  // roleGap has said so
+    people::PersonRecord by;
+    by.id = {seal.person};
+    by.name = known->second.name;
+    by.role = known->second.role;
+    const auto why = whyNot(run->second, *sequel, by);
+    if (!why) return std::nullopt;
+    const bool person = why->code.starts_with("gate.");
+    Finding finding = about(seal, person ? "signature.role" : "chain.order", "");
+    finding.text = {"Seal %1 was not to be given: %2",
+                    {static_cast<std::int64_t>(seal.seq), std::vector<Text>{why->text}}};
+    return finding;
 }
 
 Findings SignatureCheck::next(const Seal& seal, const Document& document, std::span<const SealSignature> signatures)
@@ -141,6 +164,10 @@ Findings SignatureCheck::next(const Seal& seal, const Document& document, std::s
     }
     if (mustBeSigned(document))
         if (auto gap = roleGap(seal, document)) findings.push_back(*std::move(gap));
+    if (isSequel(document))
+        if (auto gap = sequelGap(seal, document)) findings.push_back(*std::move(gap));
+    if (document.kind == Kind::Run && m_sealed.contains(document.body["id"].text()))
+        findings.push_back(about(seal, "chain.twice", "Seal %1 seals a run that was sealed before."));
     if (document.kind == Kind::Run)
         for (Finding& finding : deviations(seal, document)) findings.push_back(std::move(finding));
     learn(seal, document);
@@ -173,12 +200,19 @@ void SignatureCheck::learn(const Seal& seal, const Document& document)
     const Json& body = document.body;
     if (document.kind == Kind::Person) {
         Known& known = m_people[body["id"].text()];
+        known.name = body["name"].text();
         known.key = keyIn(document);
         if (known.key) known.before.push_back(*known.key);
         known.role = people::roleFrom(body["role"].text()).value_or(people::Role::Trainee);
         known.active = body["active"].boolean();
     }
-    if (document.kind == Kind::Run) m_runs[hex(seal.link)] = {body["operator"].text(), seal.person};
+    if (document.kind == Kind::Run) {
+        m_runs[hex(seal.link)] = sealedRun(seal, document);
+        m_sealed.insert(body["id"].text());
+    }
+    if (const auto run = m_runs.find(seal.subject); run != m_runs.end() && isSequel(document))
+        if (const auto sequel = sequelIn(document))
+            run->second = after(std::move(run->second), *sequel, seal.person, body["sealed_by"]["name"].text());
 }
 
 }  // namespace taut::seal

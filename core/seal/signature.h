@@ -4,11 +4,13 @@
 #include <cstdint>
 #include <map>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
 
 #include "core/people/person.h"
+#include "core/seal/after.h"
 #include "core/seal/seal.h"
 
 namespace taut::seal {
@@ -33,27 +35,29 @@ inline constexpr std::string_view kSealPurpose = "tautweb-seal-1";
 /// Follows a chain and says whose signature a seal wants and whether it has it. Keys and roles are those that the chain
 /// itself stated before. Codes, subject "seal 17": signature.missing, .broken (not over this link by this key), .key
 /// (not the key that stands for this person), .altered (person, meaning or time are not the document's), .role (their
-/// role does not allow it, or it is their own run).
+/// role does not allow it, or it is their own run). Of what follows a run also: chain.subject (it is about no run's
+/// seal that stood then, or names another run), chain.order (it may not follow what came before: the run was void, or
+/// reviewed already), document.broken (it says too little); chain.twice: a run that was sealed already.
 class SignatureCheck {
 public:
     [[nodiscard]] Findings next(const Seal& seal, const Document& document, std::span<const SealSignature> signatures);
 
 private:
     struct Known {
+        std::string name;
         std::optional<PublicKey> key;   ///< that stands
         std::vector<PublicKey> before;  ///< all they have had
         people::Role role{};
         bool active = true;
     };
-    struct SealedRun {
-        std::string operatorId, sealedBy;
-    };
     [[nodiscard]] std::optional<PublicKey> keyFor(const Seal& seal, const Document& document) const;
     [[nodiscard]] std::optional<Finding> roleGap(const Seal& seal, const Document& document) const;
+    [[nodiscard]] std::optional<Finding> sequelGap(const Seal& seal, const Document& document) const;
     [[nodiscard]] Findings deviations(const Seal& seal, const Document& document) const;
     void learn(const Seal& seal, const Document& document);
     std::map<std::string, Known> m_people;
     std::map<std::string, SealedRun> m_runs;  ///< by link, as later documents name them
+    std::set<std::string> m_sealed;           ///< ids of runs
 };
 
 }  // namespace taut::seal

@@ -2,7 +2,7 @@
 #include "core/report/report.h"
 #include "core/run/decide.h"
 #include "core/run/event_maker.h"
-#include "core/seal/document.h"
+#include "core/seal/after.h"
 #include "core/targets/target_json.h"
 #include "tests/fuzz/property.h"
 
@@ -54,6 +54,13 @@ void checkDocument(std::string_view text)
     const auto again = seal::read(written);
     require(again && again->kind == document->kind && seal::write(*again) == written,
             "a document written anew reads back the same", written);
+    if (const auto sequel = seal::sequelIn(*document)) {
+        require(seal::kindOf(*sequel) == document->kind, "what follows a run is of its document's kind", written);
+        const auto anew = seal::sequelIn(seal::sequelOf(*sequel, {}, {}, {}));
+        require(anew && anew->index() == sequel->index(), "what follows a run can be written anew", written);
+    } else {
+        checkFinding(sequel.error());
+    }
     const auto events = seal::eventsOf(*document);
     if (!events) return checkFinding(events.error());
     const run::Run run = run::Run::fold(*events);

@@ -2,7 +2,7 @@
 // The hash chain against the outside. SHA-256: FIPS 180-4, Secure Hash Standard, 2015, with the message digests of the
 // examples that the institute publishes beside it (one block "abc", two blocks "abcdbcde...", a million "a"). The
 // command openssl is the second implementation.
-#include "tests/core/logbook/run_fixture.h"
+#include "tests/core/logbook/after_fixture.h"
 #include "tests/published/evidence.h"
 
 using namespace taut;
@@ -82,4 +82,49 @@ TEST_CASE("a logbook's chain recomputed by sqlite3 and openssl alone ends in the
          "first break at 7", "seal 7");
     both("UPDATE seal_rows SET link = zeroblob(32) WHERE seq = 4", "first break at 4", "seal 4");
     both("DELETE FROM seal_rows WHERE seq = 3", "gap before 4", "seal 3");
+}
+
+TEST_CASE("a logbook with review, correction and void is recomputed and its signatures checked by openssl alone",
+          "[seal]")
+{
+    SealedShop shop;
+    const std::string abandoned = shop.abandonRun().id;
+    const auto matteo = shop.signer("p-1");
+    REQUIRE(shop.writer->review(shop.run, {false, "Größe prüfen"}, *matteo));
+    REQUIRE(shop.writer->correct(shop.run, SealedShop::correction(), *shop.signer("p-2")));
+    REQUIRE(shop.writer->review(shop.run, {true, {}}, *matteo));
+    REQUIRE(shop.writer->voidRun(abandoned, "never set up", *shop.signer("p-3")));
+    const std::string anchor = seal::anchorText(shop.writer->reader().anchor().value());
+    REQUIRE(verify(shop.file(), {}, Depth::Deep)->findings.empty());
+    evidence::Tally tally;
+    const auto same = [&](const std::string& ours, const std::string& theirs) {
+        CHECK(ours == theirs);
+        tally.note(ours == theirs);
+    };
+    same(anchor, recompute(shop.file()).out);
+    const auto signatures = [](const fs::path& file) {
+        return shell("bash " + std::string(TAUTWEB_SOURCE_DIR) + "/tests/published/check_signatures.sh '" +
+                     file.string() + "'")
+            .out;
+    };
+    same("abandoned 1\ncorrected 1\nenrolled 4\nperformed 1\nreviewed 2\nvoided 1", signatures(shop.file()));
+    tally.check(evidence::referee("seal", "openssl", "recompute_chain.sh and check_signatures.sh, with sqlite3"), "–",
+                "anchor and signatures of a reviewed, corrected and voided logbook");
+    const auto both = [&](const std::string& sql, const std::string& said, const char* code, const char* subject) {
+        INFO(sql);
+        const fs::path copy = shop.copy();
+        tamper(copy, sql);
+        CHECK(signatures(copy) == said);
+        const auto verified = verify(copy, {});
+        REQUIRE_FALSE(verified->findings.empty());
+        CHECK(verified->findings.front().code == code);
+        CHECK(verified->findings.front().subject == subject);
+    };
+    both("DELETE FROM signature_rows WHERE seq = 12", "no signature at 12", "signature.missing", "seal 12");
+    both("UPDATE signature_rows SET signature = (SELECT signature FROM signature_rows WHERE seq = 11) WHERE seq = 13",
+         "wrong signature at 13", "signature.broken", "seal 13");
+    both("UPDATE signature_rows SET key = randomblob(32) WHERE seq = 14", "unknown key at 14", "signature.key",
+         "seal 14");
+    both("UPDATE signature_rows SET meaning = 'reviewed' WHERE seq = 14", "other meaning at 14", "signature.altered",
+         "seal 14");
 }
