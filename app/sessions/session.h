@@ -81,6 +81,10 @@ public:
     void changePerson(const people::PersonRecord& person, const QString& secret);
     /// A badge for whoever is signed in; emits badgeMade with its code, to be printed once.
     void giveBadge(const QString& secret, const QString& pin);
+    /// What follows a sealed run, signed by whoever is signed in. Emit recordChanged.
+    void review(const QString& runId, const seal::Review& review, const QString& secret);
+    void correct(const QString& runId, const seal::Correction& correction, const QString& secret);
+    void voidRun(const QString& runId, const QString& reason, const QString& secret);
     /// Takes a press, job, substrates or a procedure in from TOML files; all of a file or none of it.
     void takeIn(const std::vector<std::filesystem::path>& files);
 
@@ -91,7 +95,8 @@ signals:
     void runChanged();  ///< began, resumed, event on disk, left
     void sealed(quint64 seq);
     void withdrawalsChanged();
-    void shopChanged();  ///< people, their doors, or definitions
+    void shopChanged();                        ///< people, their doors, or definitions
+    void recordChanged(const QString& runId);  ///< a sealed run was reviewed, corrected or made void
     void invited(const QString& name, const QString& code);
     void badgeMade(const QString& code);
     void refused(const taut::Finding& finding);  ///< a sentence to show beside what was asked; nothing entered is lost

@@ -42,6 +42,7 @@ struct Session::Impl {
         std::optional<std::uint64_t> sealed;
         std::optional<std::pair<std::string, std::string>> invited;  ///< name, code
         std::optional<std::string> badge;
+        std::optional<std::string> recordOf;  ///< the run that something was said of
     };
     using Call = std::function<Outcome(Alive&)>;
 
@@ -110,6 +111,7 @@ struct Session::Impl {
         if (outcome.invited)
             emit session->invited(QString::fromStdString(outcome.invited->first),
                                   QString::fromStdString(outcome.invited->second));
+        if (outcome.recordOf) emit session->recordChanged(QString::fromStdString(*outcome.recordOf));
         if (outcome.badge) emit session->badgeMade(QString::fromStdString(*outcome.badge));
         if (outcome.refusal) emit session->refused(*outcome.refusal);
     }

@@ -105,6 +105,50 @@ void Session::giveBadge(const QString& secret, const QString& pin)
     });
 }
 
+namespace {
+
+/// What follows a sealed run is signed and told alike, whatever it says.
+template <class Outcome>
+Outcome told(const Result<seal::Seal>& sealed, const std::string& run)
+{
+    Outcome outcome;
+    if (sealed)
+        outcome.recordOf = run;
+    else
+        outcome.refusal = sealed.error();
+    return outcome;
+}
+
+}  // namespace
+
+void Session::review(const QString& runId, const seal::Review& review, const QString& secret)
+{
+    m_impl->post([id = runId.toStdString(), review, secret = secret.toStdString()](Impl::Alive& a) {
+        return Impl::signedBy(a, secret, [&](const people::Signer& self) {
+            return told<Impl::Outcome>(a.writer->review(id, review, self), id);
+        });
+    });
+}
+
+void Session::correct(const QString& runId, const seal::Correction& correction, const QString& secret)
+{
+    m_impl->post([id = runId.toStdString(), correction, secret = secret.toStdString()](Impl::Alive& a) {
+        return Impl::signedBy(a, secret, [&](const people::Signer& self) {
+            return told<Impl::Outcome>(a.writer->correct(id, correction, self), id);
+        });
+    });
+}
+
+void Session::voidRun(const QString& runId, const QString& reason, const QString& secret)
+{
+    m_impl->post(
+        [id = runId.toStdString(), reason = reason.toStdString(), secret = secret.toStdString()](Impl::Alive& a) {
+            return Impl::signedBy(a, secret, [&](const people::Signer& self) {
+                return told<Impl::Outcome>(a.writer->voidRun(id, reason, self), id);
+            });
+        });
+}
+
 void Session::takeIn(const std::vector<std::filesystem::path>& files)
 {
     m_impl->post([files](Impl::Alive& a) -> Impl::Outcome {

@@ -21,6 +21,7 @@
 #include "app/shell/leave_strip.h"
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/sign_in_strip.h"
+#include "app/widgets/ask_panel.h"
 #include "app/widgets/screen_keys.h"
 #include "app/widgets/theme.h"
 
@@ -124,7 +125,10 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_session, &Session::refused, this, [this](const Finding& finding) {
         // The run page shows its own refusals beside the step they are about.
         if (!m_session->isOpen()) return;
-        if (m_pages->currentWidget() == m_choose) return;  // it says it itself
+        // A panel that asks says itself why it was refused.
+        if (m_pages->currentWidget() == m_choose) return;
+        for (const AskPanel* panel : m_pages->currentWidget()->findChildren<AskPanel*>())
+            if (panel->isVisible() && m_pages->currentWidget() != m_run) return;
         if (m_pages->currentWidget() != m_run || !m_session->actor()) m_refusal->say(finding, UnitSystem::Metric);
     });
     connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });

@@ -16,6 +16,7 @@
 #include "app/widgets/answer_motion.h"
 #include "app/widgets/answer_reading.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/held_stops.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 
@@ -31,6 +32,11 @@ public:
         auto* layout = new QVBoxLayout(foot());
         layout->setContentsMargins(0, 0, 0, 0);
         const bool call = content.step.kind == procedure::StepKind::Call;
+        if (content.closed) {
+            // Only a held stop closes a step that is shown with its answer: it is said when nobody holds one.
+            addHolders(layout, content);
+            return;
+        }
         if (content.step.waitSeconds > 0 && !call) addWait(layout, content.step.waitSeconds);
         if (content.step.vital && !call) {
             auto* button = new HoldButton(tr("Hold to confirm: I have seen it"), foot());
@@ -45,6 +51,7 @@ public:
     }
     void enter() override
     {
+        if (!m_button) return;
         // A vital fact is never answered by a key that was meant for something else.
         if (!qobject_cast<HoldButton*>(m_button))
             m_button->click();
@@ -136,12 +143,13 @@ public:
         const int offered = std::min(static_cast<int>(content.people.size()), kNames);
         for (int n = 0; n < offered; ++n) {
             const std::size_t i = static_cast<std::size_t>(n);
-            auto* button = worded(dataText(content.people[i].name), "", foot());
+            auto* button = worded(dataText(content.people[i].name), "", this);
             connect(button, &QPushButton::clicked, this,
                     [this, name = content.people[i].name] { m_field->setText(name); });
             names->addWidget(button, n / kBeside, n % kBeside);
         }
-        layout->addLayout(names);
+        // They scroll with what is asked, so that on a small screen the answer stays in sight.
+        body->addLayout(names);
         auto* row = new QHBoxLayout;
         row->setSpacing(sizes().gap);
         m_field = withRole(new QLineEdit(foot()), "answer");
@@ -155,11 +163,30 @@ public:
         row->addWidget(button);
         layout->addLayout(row);
     }
-    void enter() override { answer(m_content, m_field->text()); }
+    void enter() override
+    {
+        // Who typed only a first name is called as the record calls them.
+        if (const QString whole = enrolledAs(m_field->text().trimmed()); !whole.isEmpty()) m_field->setText(whole);
+        answer(m_content, m_field->text());
+    }
     [[nodiscard]] QLineEdit* field() const override { return m_field; }
     [[nodiscard]] QWidget* first() const override { return m_field; }
 
 private:
+    /// The one person whose name, first or last, begins so; "" when there is none or more than one.
+    [[nodiscard]] QString enrolledAs(const QString& typed) const
+    {
+        QStringList found;
+        for (const PersonChoice& person : m_content.people) {
+            if (person.name.compare(typed, Qt::CaseInsensitive) == 0) return person.name;
+            for (const QString& word : person.name.split(QLatin1Char(' ')))
+                if (!typed.isEmpty() && word.startsWith(typed, Qt::CaseInsensitive)) {
+                    found << person.name;
+                    break;
+                }
+        }
+        return found.size() == 1 ? found.front() : QString();
+    }
     StepContent m_content;
     QLineEdit* m_field = nullptr;
 };
@@ -171,6 +198,15 @@ AnswerArea::AnswerArea(QWidget* parent) : QWidget(parent), m_foot(new QWidget(pa
 void AnswerArea::addBeside(QPushButton* button)
 {
     if (m_foot->layout()) m_foot->layout()->addWidget(button);
+}
+
+void AnswerArea::addHolders(QVBoxLayout* layout, const StepContent& content)
+{
+    layout->addWidget(wrapped(tr("Everybody out. Then each gives up their own stop:"), "", foot()));
+    auto* holders = new HeldStops(foot());
+    holders->show(content.held);
+    connect(holders, &HeldStops::command, this, &AnswerArea::command);
+    layout->addWidget(holders);
 }
 
 void AnswerArea::addWait(QVBoxLayout* layout, double seconds)

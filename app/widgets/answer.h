@@ -71,6 +71,9 @@ protected:
     explicit AnswerArea(QWidget* parent);
     /// Counts down how long it is to be watched; nothing is locked meanwhile.
     void addWait(QVBoxLayout* layout, double seconds);
+    /// While a stop is held there is nothing else to say. Nothing of it has the focus: a key that was meant for the
+    /// step before must not give up a stop.
+    void addHolders(QVBoxLayout* layout, const StepContent& content);
     void answer(const StepContent& content, const QString& entered, std::vector<std::string> stated = {});
 
 private:

@@ -27,24 +27,13 @@ MotionArea::MotionArea(const StepContent& content, QWidget* parent) : AnswerArea
     notice->setObjectName(QStringLiteral("movesNothing"));
     layout->addWidget(notice);
     if (!content.held.empty()) {
-        addHolders(layout);
+        addHolders(layout, content);
     } else {
         addStatements(layout);
         addTouches(layout);
         showSecond(false);
         settle();
     }
-}
-
-/// While a stop is held there is nothing else to say.
-void MotionArea::addHolders(QVBoxLayout* layout)
-{
-    layout->addWidget(wrapped(tr("Everybody out. Then each gives up their own stop:"), "", foot()));
-    auto* holders = new HeldStops(foot());
-    holders->show(m_content.held);
-    connect(holders, &HeldStops::command, this, &MotionArea::command);
-    layout->addWidget(holders);
-    m_firstHolder = holders->first();
 }
 
 void MotionArea::addStatements(QVBoxLayout* layout)
@@ -97,7 +86,6 @@ void MotionArea::enter()
 
 QWidget* MotionArea::first() const
 {
-    if (m_firstHolder) return m_firstHolder;
     const auto open =
         std::find_if(m_boxes.begin(), m_boxes.end(), [](const StatementBox* b) { return !b->isChecked(); });
     return open == m_boxes.end() ? static_cast<QWidget*>(m_clear) : *open;

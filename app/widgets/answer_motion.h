@@ -25,7 +25,6 @@ public:
     [[nodiscard]] QWidget* first() const override;
 
 private:
-    void addHolders(QVBoxLayout* layout);
     void addStatements(QVBoxLayout* layout);
     void addTouches(QVBoxLayout* layout);
     void settle();
@@ -33,7 +32,6 @@ private:
     StepContent m_content;
     std::vector<std::string> m_states;
     std::vector<StatementBox*> m_boxes;
-    QPushButton* m_firstHolder = nullptr;
     QPushButton *m_clear = nullptr, *m_done = nullptr, *m_back = nullptr;
 };
 

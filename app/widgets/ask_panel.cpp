@@ -164,6 +164,7 @@ void AskPanel::ask(const Question& question)
     column->addStretch(1);
     m_scroll->setWidget(m_fieldsBox);
     m_fieldsBox->show();
+    tabsBefore(m_back, m_fieldsBox);
 }
 
 QWidget* AskPanel::first() const

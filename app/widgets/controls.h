@@ -64,6 +64,10 @@ private:
 /// and a line to type in takes no letter that was pressed with Alt.
 void named(QWidget* field, const QString& name);
 
+/// Puts what a box holds into the order of the Tab key just before another widget: what is made later would come last
+/// of all.
+void tabsBefore(QWidget* next, const QWidget* box);
+
 /// A list to choose from: it shows that it opens, and a wheel turned over it on the way past does not change it.
 class PickList : public QComboBox {
     Q_OBJECT

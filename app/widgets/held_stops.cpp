@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "app/widgets/controls.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
@@ -33,10 +34,11 @@ void HeldStops::show(const std::vector<run::HeldStop>& held)
         row->setContentsMargins(0, 0, 0, 0);
         row->setSpacing(sizes().gap);
         row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", line), 1);
-        auto* give = worded(tr("%1 is out and gives up").arg(name), "answer", line);
+        // Held down, by the person named: one touch of a key or a finger gives up nobody's stop.
+        auto* give = new HoldButton(tr("Hold: I, %1, am out and give it up").arg(name), line);
         give->setObjectName(QStringLiteral("giveUp"));
         const std::string holder = who;
-        connect(give, &QPushButton::clicked, this, [this, holder] { emit command(run::GiveUpStop{holder}); });
+        connect(give, &HoldButton::held, this, [this, holder] { emit command(run::GiveUpStop{holder}); });
         row->addWidget(give);
         m_rows->addWidget(line);
         line->show();  // a layout shows what it was given only when events are next looked at

@@ -180,10 +180,9 @@ void StepCard::showOutside()
 
 void StepCard::showAnswer()
 {
-    const bool motionHeld = m_content.step.kind == procedure::StepKind::Motion && m_content.closed &&
-                            m_content.closed->code == "gate.stop_held";
+    const bool held = m_content.closed && m_content.closed->code == "gate.stop_held";
     const bool settled = !run::isOpen(m_content.standing.state) && m_content.closed;
-    if (m_content.closed && !motionHeld) {
+    if (m_content.closed && !held) {
         if (!settled) {
             addLine(tr("Not yet."), "strong");
             addLine(words(m_content.closed->text, m_content.units), "");
@@ -197,6 +196,8 @@ void StepCard::showAnswer()
     m_footLayout->addWidget(m_area->foot());
     m_area->show();
     m_area->foot()->show();
+    tabsBefore(m_first, m_area);
+    tabsBefore(m_first, m_area->foot());
     connect(m_area, &AnswerArea::command, this, &StepCard::command);
     connect(m_area, &AnswerArea::refused, this, &StepCard::refuse);
     connect(

@@ -239,7 +239,9 @@ std::optional<Table> historyTable(const run::Run& run)
         if (before != nullptr && !std::holds_alternative<run::ClockJumped>(event.happening()))
             if (const auto told = clockTold(*before, stamp)) add(stamp, *told, {});
         before = &stamp;
-        if (const auto told = std::visit(teller, event.happening())) add(stamp, *told, stamp.byName);
+        const auto* accepted = std::get_if<run::Deviated>(&event.happening());
+        if (const auto told = std::visit(teller, event.happening()))
+            add(stamp, *told, accepted != nullptr ? accepted->byName : stamp.byName);
     }
     if (table.rows.empty()) return std::nullopt;
     return table;

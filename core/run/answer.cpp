@@ -58,9 +58,9 @@ Result<Answered> moved(const Step& step, Answered answer)
 
 Result<Answered> held(const Step& step, Answered answer)
 {
-    if (answer.entered.empty())
+    if (!saysSomething(answer.entered))
         return refuse("answer.no_holder", step.id.value, "A held stop belongs to somebody, and no name was given.",
-                      "Type the name of the person who holds the stop.");
+                      "Type the name of the person who holds the stop, as the crew knows it.");
     return answer;
 }
 

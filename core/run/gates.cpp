@@ -142,6 +142,11 @@ std::optional<Finding> needsGate(const Run& run, const Step& step)
 std::optional<Finding> stopGate(const Run& run, const Step& step)
 {
     const std::set<std::string>& conditions = run.conditions();
+    // A step that says that everybody is out and every stop is given up cannot be said while somebody holds one.
+    const bool givesUp = std::find(step.ends.begin(), step.ends.end(), kStopHeld) != step.ends.end();
+    if (givesUp && !run.heldStops().empty())
+        return refuse("gate.stop_held", step.id.value, Text("A stop is still held by %1.", {holdersOf(run)}),
+                      "Ask each of them by name. Everybody out; then each gives up their own stop.");
     if (step.kind == StepKind::Motion && !run.heldStops().empty())
         return refuse("gate.stop_held", step.id.value,
                       Text("The press must not move: a stop is held by %1.", {holdersOf(run)}),

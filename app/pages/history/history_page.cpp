@@ -10,6 +10,7 @@
 #include <QPrinterInfo>
 #include <QVBoxLayout>
 
+#include "app/pages/history/record_acts.h"
 #include "app/print/print.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
@@ -28,13 +29,28 @@ constexpr std::size_t kPage = 50;
 MarkShape stateMark(const records::RunRow& row)
 {
     if (row.state == "open") return MarkShape::DashedBox;
+    if (row.present == seal::presentWord(seal::Present::Void)) return MarkShape::DashBox;
     if (row.state == "abandoned") return MarkShape::DashBox;
     return row.deviations == 0 ? MarkShape::Tick : MarkShape::Knot;
+}
+
+/// What has become of a sealed run since; "" while nobody has looked at it.
+QString presentWords(const records::RunRow& row)
+{
+    switch (seal::presentFrom(row.present).value_or(seal::Present::Sealed)) {
+    case seal::Present::Sealed: return {};
+    case seal::Present::Reviewed: return HistoryPage::tr("accepted by %1").arg(dataText(row.reviewedBy));
+    case seal::Present::SentBack: return HistoryPage::tr("sent back");
+    case seal::Present::Corrected: return HistoryPage::tr("corrected, to be reviewed");
+    case seal::Present::Void: return HistoryPage::tr("VOID");
+    }
+    return {};
 }
 
 QString stateWords(const records::RunRow& row)
 {
     if (row.state == "open") return HistoryPage::tr("open");
+    if (row.present == seal::presentWord(seal::Present::Void)) return HistoryPage::tr("void");
     const QString state = row.state == "abandoned" ? HistoryPage::tr("abandoned") : HistoryPage::tr("signed");
     if (row.deviations == 0) return state;
     if (row.deviations == 1) return HistoryPage::tr("%1, 1 deviation").arg(state);
@@ -52,6 +68,12 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     named(m_filter, tr("Find runs by job, roll or run"));
     m_list = new RowList(this);
     m_list->setAccessibleName(tr("Runs"));
+    m_which = new PickList(this);
+    named(m_which, tr("Which runs"));
+    m_which->addItem(tr("Every run"), QString());
+    m_which->addItem({}, QString::fromLatin1(records::kWantsReview));
+    m_which->addItem(tr("Sent back"), QString::fromLatin1(seal::presentWord(seal::Present::SentBack)));
+    m_which->addItem(tr("Void"), QString::fromLatin1(seal::presentWord(seal::Present::Void)));
     m_more = worded(tr("Older runs"), "quiet", this);
     m_back = worded(tr("Page back"), "quiet", this);
     m_on = worded(tr("Page on"), "quiet", this);
@@ -73,8 +95,17 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
         paper->scene()->setBackgroundBrush(Qt::NoBrush);
     }
 
+    m_acts = new RecordActs(session, this);
+    auto* paperBox = new QWidget(this);
+    auto* paper = new QVBoxLayout(paperBox);
+    paper->setContentsMargins(0, 0, 0, 0);
+    m_right = new QStackedWidget(this);
+    m_right->addWidget(paperBox);
+    m_right->addWidget(m_acts->panel());
+
     auto* left = new QVBoxLayout;
     left->addWidget(m_filter);
+    left->addWidget(m_which);
     left->addWidget(m_list, 1);
     left->addWidget(m_more);
     auto* buttons = new QHBoxLayout;
@@ -84,22 +115,24 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     buttons->addStretch(1);
     buttons->addWidget(m_save);
     buttons->addWidget(m_print);
-    auto* right = new QVBoxLayout;
-    right->addLayout(buttons);
-    right->addWidget(m_said);
-    right->addWidget(m_preview, 1);
+    paper->addLayout(buttons);
+    paper->addWidget(m_said);
+    paper->addWidget(m_preview, 1);
     // Without a sheet, in a window that has no logbook, the buttons stay as high as they are.
-    right->addStretch(0);
+    paper->addStretch(0);
+    paper->addWidget(m_acts);
     auto* halves = new QHBoxLayout(this);
     halves->addLayout(left, 2);
     halves->addSpacing(sizes().gap);
-    halves->addLayout(right, 3);
+    halves->addWidget(m_right, 3);
 
     m_soon.setSingleShot(true);
     m_soon.setInterval(150);
     connect(&m_soon, &QTimer::timeout, this, &HistoryPage::refill);
     connect(m_filter, &QLineEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_which, &QComboBox::currentIndexChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(m_list, &QListWidget::currentItemChanged, this, &HistoryPage::openCurrent);
+    connect(m_acts, &RecordActs::asking, this, [this](bool asks) { m_right->setCurrentIndex(asks ? 1 : 0); });
     connect(m_more, &QPushButton::clicked, this, &HistoryPage::more);
     connect(m_save, &QPushButton::clicked, this, &HistoryPage::savePdf);
     connect(m_print, &QPushButton::clicked, this, &HistoryPage::printOnPaper);
@@ -111,6 +144,10 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     });
     connect(session, &Session::opened, this, &HistoryPage::refill);
     connect(session, &Session::sealed, this, [this] { refill(); });
+    connect(session, &Session::recordChanged, this, [this] {
+        refill();
+        openCurrent();
+    });
     openCurrent();
 }
 
@@ -146,6 +183,9 @@ void HistoryPage::settlePages()
 void HistoryPage::refill()
 {
     m_next.clear();
+    if (m_session->reader() != nullptr)
+        if (const auto waiting = m_session->reader()->wantingReview())
+            m_which->setItemText(1, tr("To be reviewed: %1").arg(*waiting));
     const QString before = m_list->chosen();
     {
         const QSignalBlocker quiet(m_list);
@@ -168,6 +208,7 @@ void HistoryPage::more()
     records::RunQuery query;
     query.text = m_filter->text().trimmed().toStdString();
     query.limit = kPage;
+    query.present = m_which->currentData().toString().toStdString();
     auto page = m_session->reader()->runs(query, m_next);
     if (!page) {
         say(words(page.error(), UnitSystem::Metric));
@@ -181,15 +222,17 @@ void HistoryPage::more()
 void HistoryPage::addRow(const records::RunRow& row)
 {
     const QString title = tr("%1 \u00B7 Roll %2").arg(dataText(row.job), dataText(row.roll));
-    const QString more =
-        tr("%1 \u00B7 %2 \u00B7 %3").arg(momentHereText(row.begunMs), dataText(row.operatorName), dataText(row.run));
-    m_list->add({QString::fromStdString(row.run), title, stateWords(row), more, stateMark(row)});
+    QStringList more{momentHereText(row.begunMs), dataText(row.operatorName), dataText(row.run)};
+    if (const QString present = presentWords(row); !present.isEmpty()) more.prepend(present);
+    m_list->add({QString::fromStdString(row.run), title, stateWords(row), more.join(QStringLiteral(" \u00B7 ")),
+                 stateMark(row)});
 }
 
 void HistoryPage::openCurrent()
 {
     if (const QString run = m_list->chosen(); !run.isEmpty()) return open(run.toStdString());
     m_report.reset();
+    m_acts->showRun({});
     if (m_session->reader() == nullptr)
         say(tr("The logbook is not open in this window."));
     else
@@ -205,6 +248,7 @@ void HistoryPage::open(const std::string& runId)
     if (reader == nullptr) return;
     auto report = records::sheetOf(*reader, runId);
     if (report) m_report = *std::move(report);
+    m_acts->showRun(QString::fromStdString(runId));
     say(!m_report                 ? words(report.error(), UnitSystem::Metric)
         : m_report->draft.empty() ? QString()
                                   : words(m_report->draft, m_report->units));
@@ -237,6 +281,7 @@ void HistoryPage::printOnPaper()
     }
     QPrinter printer(QPrinter::HighResolution);
     printer.setDocName(QString::fromStdString(m_report->runId));
+    print::choosePaper(printer, print::paperFor(*m_report));
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
     const auto printed = print::paintReport(printer, *m_report);

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QPrinter>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QWidget>
 
@@ -18,6 +19,8 @@ class QPrintPreviewWidget;
 
 namespace taut::app {
 
+class PickList;
+class RecordActs;
 class RowList;
 
 /// The runs of this logbook, newest first, and the chosen one as its sheet: what is seen here is what is printed.
@@ -46,7 +49,10 @@ private:
     void settlePages();
     Session* m_session;
     QLineEdit* m_filter;
+    PickList* m_which;
     RowList* m_list;
+    QStackedWidget* m_right;
+    RecordActs* m_acts;
     QPushButton *m_more, *m_back, *m_on, *m_save, *m_print;
     QLabel *m_page, *m_said;
     QPrintPreviewWidget* m_preview;

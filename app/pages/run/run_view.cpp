@@ -187,6 +187,8 @@ void RunView::showCard()
     if (card == m_review) m_review->show(*m_run, m_actor);
     // The whole width for looking through the whole run.
     m_middle->setCurrentWidget(card);
+    // Nothing on a locked screen looks as if it could be answered; the whole run may still be looked through.
+    card->setEnabled(!m_actor.id.isEmpty() || card == m_review);
     if (card != m_card) m_beside = Beside::Card;
     placeColumns();
     // While nobody is signed in the focus belongs to the PIN.

@@ -12,6 +12,9 @@ namespace {
 
 using Field = AskPanel::Field;
 
+/// The fields, in the order in which they are asked: first a name or a code.
+enum Asked : std::uint8_t { kFirst, kPin, kPinAgain, kPassphrase, kPassphraseAgain };
+
 /// Each twice: nobody can look a slip of the fingers up later.
 std::vector<Field> secretFields()
 {
@@ -35,7 +38,13 @@ ChoosePage::ChoosePage(Session* session, QWidget* parent) : QWidget(parent), m_s
     connect(m_ask, &AskPanel::cancelled, this, &ChoosePage::left);
     connect(session, &Session::busyChanged, m_ask, &AskPanel::setBusy);
     connect(session, &Session::refused, this, [this](const Finding& finding) {
-        if (isVisible()) m_ask->refuse(finding, UnitSystem::Metric);
+        if (!isVisible()) return;
+        if (finding.code == "person.weak_pin")
+            m_ask->refuseField(kPin, finding, UnitSystem::Metric);
+        else if (finding.code == "person.weak_passphrase")
+            m_ask->refuseField(kPassphrase, finding, UnitSystem::Metric);
+        else
+            m_ask->refuseField(kFirst, finding, UnitSystem::Metric);
     });
 }
 
@@ -69,7 +78,6 @@ void ChoosePage::focusFirst() { m_ask->first()->setFocus(); }
 
 void ChoosePage::give(const QStringList& values)
 {
-    enum { kFirst, kPin, kPinAgain, kPassphrase, kPassphraseAgain };
     const auto differ = [this](std::size_t field, const char* english) {
         m_ask->refuseField(field, refuse("choose.differ", {}, english, "Type it once more."), UnitSystem::Metric);
     };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/start/choice_panel.h"
 
+#include <algorithm>
+
 #include <QEvent>
 #include <QFileDialog>
 #include <QGridLayout>
@@ -186,7 +188,15 @@ void ChoicePanel::refill()
     const bool first = m_job->currentIndex() < 0;
     fill(m_job, entries(m_jobs, "title"));
     std::vector<std::pair<QString, QString>> rolls;
+    const auto known = [this](const InputFile& file) {
+        Findings notes;
+        const auto roll = inputs::readRoll(file.text, file.file, notes);
+        // One that cannot be read is shown, so that it is said what is wrong with it.
+        return !roll || std::any_of(m_substrates.begin(), m_substrates.end(),
+                                    [&](const logbook::Definition& d) { return d.source.id == roll->substrate; });
+    };
     for (const InputFile& r : m_rolls) {
+        if (!known(r)) continue;
         const QString id = QString::fromStdString(r.id);
         rolls.emplace_back(id, dataText(id));
     }

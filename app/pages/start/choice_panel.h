@@ -35,6 +35,8 @@ public:
     [[nodiscard]] std::string pressId() const;
     /// What tries other values than the chosen ones; whoever owns the page says when it can.
     [[nodiscard]] QPushButton* tryButton() const { return m_try; }
+    /// What is chosen first.
+    [[nodiscard]] QWidget* first() const { return m_press; }
 
 signals:
     void changed();

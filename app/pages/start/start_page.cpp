@@ -69,7 +69,12 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(session, &Session::runChanged, this, &StartPage::endTrial);
     connect(session, &Session::opened, this, &StartPage::refill);
     connect(session, &Session::shopChanged, this, &StartPage::refill);
-    connect(session, &Session::actorChanged, this, &StartPage::showTop);
+    connect(session, &Session::actorChanged, this, [this] {
+        showTop();
+        // To what is gone on with, or to what is chosen first: the focus of what went would fall on "Lock".
+        if (m_session->actor() && isVisible())
+            (m_topActs.empty() ? static_cast<QWidget*>(m_choice->first()) : m_topActs.back())->setFocus();
+    });
     connect(session, &Session::runChanged, this, &StartPage::refill);
     connect(session, &Session::withdrawalsChanged, this, &StartPage::showTop);
     connect(session, &Session::busyChanged, this, [this] { showTop(); });
@@ -105,6 +110,7 @@ void StartPage::addWithdrawal(const records::Withdrawal& withdrawal)
             done->setFocus();
             m_session->giveBack(press, done->text().trimmed());
         });
+        connect(done, &QLineEdit::returnPressed, give, &QPushButton::click);
         row->addWidget(done, 1);
         row->addWidget(give);
         m_topActs.push_back(give);

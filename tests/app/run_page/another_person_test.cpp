@@ -11,6 +11,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTableWidget>
 #include <QTest>
 
@@ -246,4 +247,42 @@ TEST_CASE("what was wrong with one roll is not said beside another")
     CHECK(screen.said().contains(QStringLiteral("No roll is chosen yet.")));
     rolls->setCurrentIndex(1);
     CHECK_FALSE(screen.said().contains(QStringLiteral("No roll is chosen yet.")));
+}
+
+TEST_CASE("Tab leads from a card to what answers it, and from a panel's question to what gives it")
+{
+    Walk w = north();
+    REQUIRE(w.until(procedure::StepKind::Choice));
+    Screen screen(w);
+    QTest::keyClick(screen.view.focusWidget() ? screen.view.focusWidget() : &screen.view, Qt::Key_Tab);
+    REQUIRE(QApplication::focusWidget());
+    CHECK(QApplication::focusWidget()->objectName() == QStringLiteral("choice"));
+
+    screen.view.begin(RunAct::Repeat);
+    auto* stage = screen.visible<QComboBox>("value0");
+    REQUIRE(stage);
+    REQUIRE(stage->hasFocus());
+    for (const char* next : {"value1", "cancel", "accept"}) {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        CHECK(QApplication::focusWidget()->objectName() == QString::fromLatin1(next));
+    }
+}
+
+TEST_CASE("a first name is written as the record calls that person, and no reading becomes a holder")
+{
+    Walk w = north();
+    const procedure::Step* hold = w.until(procedure::StepKind::Hold);
+    REQUIRE(hold);
+    Screen screen(w);
+    QSignalSpy commands(&screen.view, &RunView::command);
+    auto* field = screen.visible<QLineEdit>("field");
+    REQUIRE(field);
+    field->setText(QStringLiteral("ines"));
+    QTest::keyClick(field, Qt::Key_Return);
+    REQUIRE(commands.size() == 1);
+    CHECK(std::get<run::Answer>(commands.at(0).at(0).value<run::Command>()).entered == "Ines Falk");
+    field->setText(QStringLiteral("a visitor from the mill"));
+    QTest::keyClick(field, Qt::Key_Return);
+    REQUIRE(commands.size() == 2);
+    CHECK(std::get<run::Answer>(commands.at(1).at(0).value<run::Command>()).entered == "a visitor from the mill");
 }

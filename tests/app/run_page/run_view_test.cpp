@@ -21,6 +21,7 @@
 #include "app/text/pseudo.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
@@ -471,7 +472,10 @@ TEST_CASE("a run with a stop still held is not signed, and its holder gives it u
         if (label->isVisible()) all += label->text() + QLatin1Char('\n');
     CHECK(all.contains(QStringLiteral("Ines Falk holds: latch at the table")));
     QSignalSpy commands(&page.view, &RunView::command);
-    page.click("giveUp");
+    auto* give = page.visible<QAbstractButton>("giveUp");
+    QTest::mousePress(give, Qt::LeftButton);
+    QTest::qWait(HoldButton::kHoldMs + 200);
+    QTest::mouseRelease(give, Qt::LeftButton);
     REQUIRE(commands.size() == 1);
     const auto command = commands.at(0).at(0).value<run::Command>();
     REQUIRE(std::holds_alternative<run::GiveUpStop>(command));

@@ -128,7 +128,7 @@ run::Answer rightAnswer(const run::Run& run, const procedure::Step& step)
 void Walk::answerWell(const procedure::Step& step)
 {
     const procedure::Step copy = step;
-    if (copy.kind == procedure::StepKind::Motion)
+    if (const auto closed = run::closedBecause(run, copy.id); closed && closed->code == "gate.stop_held")
         while (!run.heldStops().empty()) perform(run::GiveUpStop{run.heldStops().front().holder});
     perform(rightAnswer(run, copy));
 }

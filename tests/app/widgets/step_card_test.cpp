@@ -308,7 +308,13 @@ TEST_CASE("before a movement each holder gives up their stop by name")
     const auto give = s.card.findChildren<QAbstractButton*>(QStringLiteral("giveUp"));
     REQUIRE(give.size() == 2);
     CHECK(s.card.findChildren<StatementBox*>().isEmpty());
+    // One touch gives up nobody's stop, and nothing of it has the focus.
     s.click(give[1]);
+    CHECK_FALSE(sent(s.commands));
+    CHECK_FALSE(give[0]->hasFocus());
+    QTest::mousePress(give[1], Qt::LeftButton);
+    QTest::qWait(HoldButton::kHoldMs + 200);
+    QTest::mouseRelease(give[1], Qt::LeftButton);
     const auto command = sent(s.commands);
     REQUIRE(command);
     REQUIRE(std::holds_alternative<run::GiveUpStop>(*command));

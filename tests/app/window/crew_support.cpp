@@ -220,6 +220,11 @@ void Crew::answer(const std::string& entered)
     const procedure::Step step = next();
     keepPicture(hand.window(), step.id.value);
     INFO(step.id.value << " = " << entered);
+    if (const auto closed = run::closedBecause(run(), step.id); closed && closed->code == "gate.stop_held")
+        while (!run().heldStops().empty()) {
+            hand.hold(hand.must<QAbstractButton>("giveUp"));
+            settle();
+        }
     const std::size_t events = run().events().size();
     const QString text = QString::fromStdString(entered);
     switch (step.kind) {
@@ -270,10 +275,6 @@ void Crew::answer(const std::string& entered)
         break;
     }
     case procedure::StepKind::Motion: {
-        while (!run().heldStops().empty()) {
-            hand.press(hand.must<QAbstractButton>("giveUp"));
-            settle();
-        }
         for (QCheckBox* box : hand.window()->findChildren<QCheckBox*>(QStringLiteral("statement")))
             if (box->isVisible()) hand.press(box);
         hand.press(hand.must<QAbstractButton>("clear"));
@@ -321,7 +322,7 @@ void Crew::skipTo(const std::function<bool(const procedure::Step&)>& wanted)
         if (!id) return;
         const procedure::Step step = *run().plan().find(*id);
         if (wanted(step)) return;
-        if (step.kind == procedure::StepKind::Motion)
+        if (const auto closed = run::closedBecause(run(), step.id); closed && closed->code == "gate.stop_held")
             while (!run().heldStops().empty()) perform(run::GiveUpStop{run().heldStops().front().holder});
         run::Answer answer = walk::rightAnswer(run(), step);
         answer.entered = rightAnswer(run(), step, run().operatorName());

@@ -88,7 +88,8 @@ void Program::bringTo(const std::string& step)
     REQUIRE(open);
     while (open->run().next() && open->run().next()->value != step) {
         const procedure::Step next = *open->run().plan().find(*open->run().next());
-        if (next.kind == procedure::StepKind::Motion)
+        const auto closed = run::closedBecause(open->run(), next.id);
+        if (closed && closed->code == "gate.stop_held")
             while (!open->run().heldStops().empty())
                 REQUIRE(open->perform(run::GiveUpStop{open->run().heldStops().front().holder}, *actor));
         run::Answer answer = walk::rightAnswer(open->run(), next);

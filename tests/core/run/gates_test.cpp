@@ -262,3 +262,12 @@ TEST_CASE("each stage looks from far what it is")
     walk.must(Withdraw{"the guard is broken"});
     CHECK(walk.run().stageState(0) == Blocked);
 }
+
+// A held stop guards hands: common practice, no source.
+TEST_CASE("a reading or a letter is nobody's name, so no stop is held in it")
+{
+    Walk walk;
+    for (const char* text : {"", "0.2", "zz", "  .  "})
+        CHECK(walk.codeOf(HoldStop{text, "latch"}) == "answer.no_holder");
+    CHECK(walk.codeOf(HoldStop{"Ana", "latch"}).empty());
+}

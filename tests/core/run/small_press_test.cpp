@@ -255,7 +255,7 @@ void Walk::answer(const std::string& id, const std::string& by)
 {
     const Step* s = m_run->plan().find({id});
     REQUIRE(s != nullptr);
-    if (s->kind == StepKind::Motion)
+    if (const auto closed = closedBecause(*m_run, {id}); closed && closed->code == "gate.stop_held")
         while (!m_run->heldStops().empty()) must(GiveUpStop{m_run->heldStops().front().holder}, by);
     if (s->hands && !has("stop_held")) must(HoldStop{"Ana", "latch at the table"}, by);
     for (const GoodEntry& e : goodEntries())
