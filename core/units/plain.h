@@ -26,6 +26,7 @@ namespace taut {
 [[nodiscard]] Finding findingFrom(const Json& json);
 /// {"source":"...","args":[...]}; arguments of quantity are {"si":1.5,"kind":"length","unit":"mm"}.
 [[nodiscard]] Json textJson(const Text& text);
+/// And back; the source alone, as text, is a Text without arguments.
 [[nodiscard]] Text textFrom(const Json& json);
 /// Stable lower_snake name of a kind ("force_per_width") and back.
 [[nodiscard]] const char* kindWord(Kind kind) noexcept;
