@@ -79,6 +79,26 @@ std::string runText(std::size_t first, std::size_t last)
     return first == last ? text : text + ".." + std::to_string(last);
 }
 
+/// A member or an item that would be read as what a difference says of others.
+bool speaksOf(std::string_view key) { return key == "was" || key == "without" || key == "since"; }
+
+/// Whether what is stated one by one gives the members of `after` in their order: those kept first, then the new ones.
+bool canBeTold(const Json& before, const Json& after)
+{
+    std::size_t at = 0;
+    bool anew = false;
+    const Json::Object& old = before.members();
+    for (const Json::Member& member : after.members()) {
+        if (speaksOf(member.first)) return false;
+        const bool kept = before.has(member.first);
+        if (kept && anew) return false;
+        anew = !kept;
+        while (kept && at < old.size() && old[at].first != member.first) ++at;
+        if (kept && at == old.size()) return false;
+    }
+    return true;
+}
+
 Json itemDifference(const Json& before, std::size_t place, const Json& item)
 {
     const auto difference = differenceOf(before, item);
@@ -90,8 +110,10 @@ Json itemDifference(const Json& before, std::size_t place, const Json& item)
     return json;
 }
 
-Json listDifference(const Json::Array& before, const Json::Array& after)
+std::optional<Json> listDifference(const Json::Array& before, const Json::Array& after)
 {
+    const auto speaks = [](const Json& item) { return item.isString() || item.has("was"); };
+    if (std::any_of(after.begin(), after.end(), speaks)) return std::nullopt;
     Places places(before);
     Json list = Json::array();
     std::optional<std::pair<std::size_t, std::size_t>> kept;
@@ -161,7 +183,7 @@ std::optional<Json> listWith(const Json::Array& before, const Json::Array& diffe
 
 std::optional<Json> differenceOf(const Json& before, const Json& after)
 {
-    if (!before.isObject() || !after.isObject()) return std::nullopt;
+    if (!before.isObject() || !after.isObject() || !canBeTold(before, after)) return std::nullopt;
     Json difference = Json::object();
     for (const auto& [key, value] : after.members()) {
         const Json& was = before[key];
@@ -171,7 +193,9 @@ std::optional<Json> differenceOf(const Json& before, const Json& after)
             if (!inner) return std::nullopt;
             difference.set(key, *std::move(inner));
         } else if (was.isArray() && value.isArray() && among(kByPlace, key)) {
-            difference.set(key, listDifference(was.items(), value.items()));
+            auto list = listDifference(was.items(), value.items());
+            if (!list) return std::nullopt;
+            difference.set(key, *std::move(list));
         } else {
             difference.set(key, value);
         }
@@ -180,8 +204,7 @@ std::optional<Json> differenceOf(const Json& before, const Json& after)
     for (const Json::Member& member : before.members())
         if (!after.has(member.first)) gone.add(member.first);
     if (!gone.items().empty()) difference.set("without", std::move(gone));
-    const auto again = withDifference(before, difference);
-    return again && *again == after ? std::optional(std::move(difference)) : std::nullopt;
+    return difference;
 }
 
 std::optional<Json> withDifference(const Json& before, const Json& difference)
@@ -204,28 +227,24 @@ std::optional<Json> withDifference(const Json& before, const Json& difference)
     return after;
 }
 
-Json inDifferences(const Json::Array& values, std::string_view aside)
+Json inDifferences(Json::Array values)
 {
-    Json list = Json::array();
-    for (std::size_t i = 0; i < values.size(); ++i) {
-        const auto difference =
-            i > 0 ? differenceOf(without(values[i - 1], aside), without(values[i], aside)) : std::nullopt;
-        if (!difference) {
-            list.add(values[i]);
-            continue;
-        }
+    // From the back, so that each still finds the one before it whole.
+    for (std::size_t i = values.size(); i-- > 1;) {
+        const auto difference = differenceOf(values[i - 1], values[i]);
+        if (!difference) continue;
         Json told = Json::object();
-        if (values[i].has(aside)) told.set(std::string(aside), values[i][aside]);
         told.set("since", static_cast<std::int64_t>(i) - 1);
         for (const Json::Member& member : difference->members()) told.set(member.first, member.second);
-        list.add(std::move(told));
+        values[i] = std::move(told);
     }
-    return list;
+    return Json(std::move(values));
 }
 
 std::optional<Json::Array> wholeAgain(const Json::Array& list)
 {
     Json::Array whole;
+    whole.reserve(list.size());
     for (const Json& told : list) {
         if (!told.has("since")) {
             whole.push_back(told);

@@ -24,10 +24,10 @@ namespace taut::seal {
 /// `before` with the difference done; nothing when that names a place or a member which is not there.
 [[nodiscard]] std::optional<Json> withDifference(const Json& before, const Json& difference);
 
-/// A list of values, each but the first told as its difference to the one before it where that can be: then it has
-/// "since", the place of the one before. Members named in `aside` are the value's own and stand in every one.
-[[nodiscard]] Json inDifferences(const Json::Array& values, std::string_view aside = {});
-/// The values of such a list, whole; nothing when one does not follow from those before it.
+/// A list of objects, each but the first told as its difference to the one before it where that can be: then it has
+/// "since", the place of the one before.
+[[nodiscard]] Json inDifferences(Json::Array values);
+/// The objects of such a list, whole; nothing when one does not follow from those before it.
 [[nodiscard]] std::optional<Json::Array> wholeAgain(const Json::Array& list);
 
 }  // namespace taut::seal

@@ -68,8 +68,8 @@ public:
         }
         return json;
     }
-    [[nodiscard]] Json targetSets() const { return inDifferences(m_sets, "from"); }
-    [[nodiscard]] Json plans() const { return inDifferences(m_plans); }
+    [[nodiscard]] Json targetSets() && { return inDifferences(std::move(m_sets)); }
+    [[nodiscard]] Json plans() && { return inDifferences(std::move(m_plans)); }
 
 private:
     /// What an answer says unless something is special about it.
@@ -219,7 +219,9 @@ Told told(const run::Run& run, const Json& people)
         const auto stored = Json::parse(event.json());
         if (stored) events.add(teller.event(*stored));  // always: an event's JSON was written by us
     }
-    return {teller.targetSets(), teller.plans(), std::move(events)};
+    Told all{std::move(teller).targetSets(), {}, std::move(events)};
+    all.plans = std::move(teller).plans();
+    return all;
 }
 
 Result<std::vector<run::Event>> eventsOf(const Document& document)
@@ -240,7 +242,7 @@ Result<std::vector<run::Event>> eventsOf(const Document& document)
         if (!json)
             return broken(
                 {"Event %1 of the document names a target set or a plan that is not in it.", {item["n"].integer()}});
-        auto event = run::eventFrom(json->dump());
+        auto event = run::eventFromParsed(*json, json->dump());
         if (!event) return event.error();
         if (event->stamp().n != events.size() + 1)
             return broken({"Event %1 of the document stands out of its order.", {item["n"].integer()}});
