@@ -23,9 +23,11 @@ void setWords(Json& json, const char* key, const std::vector<std::string>& words
     for (const std::string& w : words) list.add(w);
     json.set(key, std::move(list));
 }
+/// Most texts of a procedure have no arguments: the text itself then.
+Json saidJson(const Text& text) { return text.args.empty() ? Json(text.source) : textJson(text); }
 void setSaid(Json& json, const char* key, const Text& text)
 {
-    if (!text.empty()) json.set(key, textJson(text));
+    if (!text.empty()) json.set(key, saidJson(text));
 }
 
 Json stepJson(const Step& step)
@@ -63,7 +65,7 @@ Json stepJson(const Step& step)
     setSaid(json, "caution", step.caution);
     if (!step.tries.empty()) {
         Json list = Json::array();
-        for (const Text& t : step.tries) list.add(textJson(t));
+        for (const Text& t : step.tries) list.add(saidJson(t));
         json.set("tries", std::move(list));
     }
     setSaid(json, "see", step.see);
@@ -153,12 +155,12 @@ Json planJson(const Plan& plan)
     Json stages = Json::array(), places = Json::array(), steps = Json::array();
     for (const PlanStage& s : plan.stages) {
         Json json = Json::object();
-        json.set("id", s.id).set("title", textJson(s.title)).set("first", count(s.first)).set("count", count(s.count));
+        json.set("id", s.id).set("title", saidJson(s.title)).set("first", count(s.first)).set("count", count(s.count));
         stages.add(std::move(json));
     }
     for (const PlanPlace& p : plan.places) {
         Json json = Json::object();
-        json.set("stage", count(p.stage)).set("id", p.id).set("title", textJson(p.title));
+        json.set("stage", count(p.stage)).set("id", p.id).set("title", saidJson(p.title));
         setText(json, "at", p.at);
         setText(json, "hold_stop", p.holdStop);
         setFlag(json, "do_confirm", p.doConfirm);

@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include "core/base/json.h"
 #include "core/people/person.h"
 #include "core/run/command.h"
 #include "core/run/run.h"
@@ -46,5 +47,7 @@ struct Beginning {
 
 /// Reads an event back from a store (code event.broken).
 [[nodiscard]] Result<Event> eventFrom(std::string_view json);
+/// The same of an event whose JSON was read already; `json` is its text.
+[[nodiscard]] Result<Event> eventFromParsed(const Json& parsed, std::string json);
 
 }  // namespace taut::run

@@ -262,15 +262,20 @@ Result<Event> eventFrom(std::string_view json)
 {
     const auto parsed = Json::parse(json);
     if (!parsed) return broken("event", "A stored event is no JSON object.");
-    if (!parsed->isObject()) return broken("event", "A stored event is no JSON object.");
+    return eventFromParsed(*parsed, std::string(json));
+}
+
+Result<Event> eventFromParsed(const Json& parsed, std::string json)
+{
+    if (!parsed.isObject()) return broken("event", "A stored event is no JSON object.");
     std::string wrong;
-    const Members members(*parsed, wrong);
+    const Members members(parsed, wrong);
     Stamp stamp = stampFrom(members);
     Happening happening = happeningFrom(members.text("what"), members, wrong);
     const std::string subject = "event " + std::to_string(stamp.n);
     if (!wrong.empty())
         return broken(subject, Text("The stored event's member \"%1\" is missing or not what it must be.", {wrong}));
-    return EventMaker::stored(std::move(stamp), std::move(happening), std::string(json));
+    return EventMaker::stored(std::move(stamp), std::move(happening), std::move(json));
 }
 
 }  // namespace taut::run

@@ -26,6 +26,14 @@ struct Document {
 /// has it in hand "operator"; events name a target set and a plan by their place in "target_sets" and "plans"; texts of
 /// definitions are left out, the roll's stays. A run that has not ended has state "open" and no "ended"; an abandoned
 /// one has its "reason".
+/// The document says a thing once, and all of it:
+/// - The first target set is whole, in the shape that `targets --json` prints; so is the first plan, whose texts
+/// without
+///   arguments are bare. A later one has "since", the place of the one before it, and states what changed since then,
+///   as seal/difference.h tells. One that cannot be told like that has no "since" and is whole.
+/// - An event leaves out "offset" where it is the document's, "name" and "role" where they are those of "people",
+///   "doubtful" where a judged answer is not, "stated" where nothing was. One with a "target_set" leaves out
+///   "present_diameter", "procedure", "facts" and of "inputs" each that is as in the event with a target set before it.
 [[nodiscard]] Document documentOf(const run::Run& run);
 /// A press, substrate, job or procedure in an edition: {"what","id","edition","sha256","text"}.
 [[nodiscard]] Document definitionOf(std::string_view what, const run::Source& source);

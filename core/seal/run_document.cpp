@@ -1,36 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <array>
 
 #include "core/base/toml.h"
-#include "core/procedure/plan.h"
-#include "core/run/decide.h"
 #include "core/run/deviation.h"
 #include "core/seal/document.h"
-#include "core/targets/target_json.h"
+#include "core/seal/run_events.h"
 #include "core/units/unit.h"
 
 namespace taut::seal {
 
 namespace {
-
-constexpr std::array<std::string_view, 4> kInputs{"press", "job", "substrate", "roll"};
-constexpr std::array<std::string_view, 3> kSetParts{"targets", "schedules", "findings"};
-
-Finding broken(Text text)
-{
-    return refuse("document.broken", "document", std::move(text),
-                  "Restore the logbook from a backup; a run's document is never written like this.");
-}
-
-/// The object without one of its members.
-Json without(const Json& object, std::string_view key)
-{
-    Json rest = Json::object();
-    for (const Json::Member& member : object.members())
-        if (member.first != key) rest.set(member.first, member.second);
-    return rest;
-}
 
 /// A source as a document names it. Its text is a definition of its own in the chain; only a roll's stands here.
 Json named(const run::Source& source)
@@ -55,57 +34,6 @@ Json languageOf(const run::Source& procedure)
     const Toml* table = file ? file->find("procedure") : nullptr;
     const Toml* language = table != nullptr ? table->find("language") : nullptr;
     return language != nullptr && language->text() != nullptr ? Json(*language->text()) : Json();
-}
-
-/// Values that events repeat, each kept once, in the order of first use.
-class Pool {
-public:
-    std::int64_t indexOf(Json value)
-    {
-        const auto found = std::find(m_values.begin(), m_values.end(), value);
-        if (found != m_values.end()) return found - m_values.begin();
-        m_values.push_back(std::move(value));
-        return static_cast<std::int64_t>(m_values.size()) - 1;
-    }
-    [[nodiscard]] Json list() const { return Json(m_values); }
-    [[nodiscard]] std::size_t size() const { return m_values.size(); }
-
-private:
-    Json::Array m_values;
-};
-
-/// Target sets and plans stand beside the events, which name them by their place in the list; the texts of definitions
-/// are left out.
-Json eventsJson(const run::Run& run, Json& targetSets, Pool& plans)
-{
-    Json events = Json::array();
-    for (const run::Event& event : run.events()) {
-        const auto stored = Json::parse(event.json());
-        if (!stored) continue;  // cannot be: an event's JSON was written by us
-        Json json = Json::object();
-        for (const Json::Member& member : stored->members()) {
-            if (member.first == "targets") {
-                Json set = Json::object();
-                set.set("from", event.stamp().n);
-                for (const std::string_view part : kSetParts) set.set(std::string(part), member.second[part]);
-                json.set("target_set", static_cast<std::int64_t>(targetSets.items().size()));
-                targetSets.add(std::move(set));
-            } else if (member.first == "plan") {
-                json.set("plan", plans.indexOf(member.second));
-            } else if (member.first == "procedure") {
-                json.set("procedure", without(member.second, "text"));
-            } else if (member.first == "inputs") {
-                Json inputs = Json::object();
-                for (const Json::Member& input : member.second.members())
-                    inputs.set(input.first, input.first == "roll" ? input.second : without(input.second, "text"));
-                json.set("inputs", std::move(inputs));
-            } else {
-                json.set(member.first, member.second);
-            }
-        }
-        events.add(std::move(json));
-    }
-    return events;
 }
 
 /// Everybody who did, accepted or took over something, in the order of first appearance.
@@ -176,46 +104,6 @@ Ending endingOf(const run::Run& run)
     return {};
 }
 
-/// The object with an empty text where it has none: readers of events want one.
-Json withText(const Json& source)
-{
-    Json json = source;
-    if (!json.has("text")) json.set("text", "");
-    return json;
-}
-
-const Json* itemAt(const Json& list, const Json& index)
-{
-    const auto i = static_cast<std::size_t>(index.integer(-1));
-    return index.isWhole() && i < list.items().size() ? &list.items()[i] : nullptr;
-}
-
-/// One event as it was when it happened; nullopt when it names a target set or a plan that is not there.
-std::optional<Json> asItHappened(const Json& body, const Json& event)
-{
-    Json json = Json::object();
-    for (const Json::Member& member : event.members()) {
-        if (member.first == "target_set") {
-            const Json* set = itemAt(body["target_sets"], member.second);
-            if (set == nullptr) return std::nullopt;
-            json.set("targets", without(*set, "from"));
-        } else if (member.first == "plan") {
-            const Json* plan = itemAt(body["plans"], member.second);
-            if (plan == nullptr) return std::nullopt;
-            json.set("plan", *plan);
-        } else if (member.first == "procedure") {
-            json.set("procedure", withText(member.second));
-        } else if (member.first == "inputs") {
-            Json inputs = Json::object();
-            for (const std::string_view input : kInputs) inputs.set(std::string(input), withText(member.second[input]));
-            json.set("inputs", std::move(inputs));
-        } else {
-            json.set(member.first, member.second);
-        }
-    }
-    return json;
-}
-
 }  // namespace
 
 Document documentOf(const run::Run& run)
@@ -225,11 +113,9 @@ Document documentOf(const run::Run& run)
     const Ending ending = endingOf(run);
     const Json language = languageOf(run.sources().procedure);
 
-    Json targetSets = Json::array();
-    Pool plans;
-    Json events = eventsJson(run, targetSets, plans);
     People people;
     for (const run::Event& event : run.events()) people.addFrom(event);
+    Told told = seal::told(run, people.list());
     Json steps = Json::array();
     Json deviations = Json::array();
     for (const procedure::Step& step : run.plan().steps) {
@@ -251,30 +137,11 @@ Document documentOf(const run::Run& run)
     body.set("inputs", inputsOf(run.sources()));
     body.set("procedure", named(run.sources().procedure).set("language", language).set("language_sha256", Json()));
     body.set("operator", run.operatorId()).set("people", people.list());
-    body.set("target_sets", std::move(targetSets)).set("plans", plans.list()).set("events", std::move(events));
+    body.set("target_sets", std::move(told.targetSets)).set("plans", std::move(told.plans));
+    body.set("events", std::move(told.events));
     body.set("steps", std::move(steps)).set("deviations", std::move(deviations)).set("remarks", ending.remarks);
     if (!ending.reason.empty()) body.set("reason", ending.reason);
     return document;
-}
-
-Result<std::vector<run::Event>> eventsOf(const Document& document)
-{
-    if (document.kind != Kind::Run) return broken("This document is about something else than a run.");
-    std::vector<run::Event> events;
-    for (const Json& item : document.body["events"].items()) {
-        const auto json = asItHappened(document.body, item);
-        if (!json)
-            return broken(
-                {"Event %1 of the document names a target set or a plan that is not in it.", {item["n"].integer()}});
-        auto event = run::eventFrom(json->dump());
-        if (!event) return event.error();
-        if (event->stamp().n != events.size() + 1)
-            return broken({"Event %1 of the document stands out of its order.", {item["n"].integer()}});
-        events.push_back(std::move(*event));
-    }
-    if (events.empty() || !std::holds_alternative<run::Began>(events.front().happening()))
-        return broken("The document's first event is not the beginning of its run.");
-    return events;
 }
 
 }  // namespace taut::seal

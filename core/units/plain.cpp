@@ -168,6 +168,7 @@ Json textJson(const Text& text)
 
 Text textFrom(const Json& json)
 {
+    if (json.isString()) return Text{json.text()};
     Text text{json["source"].text()};
     for (const Json& arg : json["args"].items()) text.args.push_back(argFrom(arg));
     return text;

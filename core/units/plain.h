@@ -24,7 +24,7 @@ namespace taut {
 /// carry "source" and "args" members in "say"/"do" so that a stored finding can be said in another language later.
 [[nodiscard]] Json findingJson(const Finding& finding, UnitSystem system = UnitSystem::Metric);
 [[nodiscard]] Finding findingFrom(const Json& json);
-/// {"source":"...","args":[...]}; arguments of quantity are {"si":1.5,"kind":"length","unit":"mm"}.
+/// {"source":"...","args":[...]}, a quantity as {"si":1.5,"kind":"length","unit":"mm"}; a bare text reads as source.
 [[nodiscard]] Json textJson(const Text& text);
 [[nodiscard]] Text textFrom(const Json& json);
 /// Stable lower_snake name of a kind ("force_per_width") and back.

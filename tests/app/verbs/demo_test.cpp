@@ -2,10 +2,13 @@
 #include <catch2/catch.hpp>
 #include <fstream>
 #include <set>
+#include <span>
 #include <sstream>
+#include <tuple>
 
 #include "app/verbs/console.h"
 #include "core/base/file.h"
+#include "core/seal/document.h"
 #include "core/units/plain.h"
 #include "tests/app/verbs/verbs_support.h"
 #include "tests/core/base/tiny_disk.h"
@@ -75,6 +78,51 @@ TEST_CASE("a clean run is clean, the next roll continues it, and a given up run 
     if (!given) FAIL(sentence(given.error()));
     CHECK(given->run.phase() == run::Phase::Abandoned);
     CHECK_FALSE(given->run.openSteps().empty());
+}
+
+TEST_CASE("the sealed document of each demo is small and gives back what the live run had")
+{
+    // Each limit is what the document takes, and a tenth more: one whole target set takes 145 kB (north) or 170
+    // (south).
+    const std::vector<std::tuple<const char*, const char*, std::size_t>> cases{{"north", "", 295'000},
+                                                                               {"south", "", 345'000},
+                                                                               {"clean", "", 263'000},
+                                                                               {"next_roll", "clean", 194'000},
+                                                                               {"abandoned", "", 277'000}};
+    for (const auto& [name, parent, most] : cases) {
+        Stage stage;
+        std::string parentId;
+        if (*parent != '\0') parentId = stage.tell(answersOf(parent)).value().runId;
+        const auto told = stage.tell(answersOf(name), parentId);
+        INFO(name);
+        REQUIRE(told);
+        const auto document = seal::read(told->seal.document);
+        REQUIRE(document);
+        CHECK(told->seal.document.size() < most);
+        const Json::Array& sets = document->body["target_sets"].items();
+        for (std::size_t i = 1; i < sets.size(); ++i) CHECK(sets[i].dump().size() < 9'000);
+        const auto events = seal::eventsOf(*document);
+        REQUIRE(events);
+        REQUIRE(events->size() == told->run.events().size());
+        for (std::size_t n = 1; n <= events->size(); ++n) {
+            const run::Run live = run::Run::fold(std::span(told->run.events().data(), n));
+            const run::Run again = run::Run::fold(std::span(events->data(), n));
+            INFO("event " << n);
+            REQUIRE(again.targets() == live.targets());
+            REQUIRE(again.plan() == live.plan());
+            REQUIRE(again.facts() == live.facts());
+            REQUIRE(again.sources().roll == live.sources().roll);
+            REQUIRE(again.presentDiameter() == live.presentDiameter());
+            REQUIRE(again.openSteps() == live.openSteps());
+            REQUIRE(again.conditions() == live.conditions());
+            REQUIRE(again.operatorName() == live.operatorName());
+            const run::Stamp &then = live.events().back().stamp(), &now = again.events().back().stamp();
+            REQUIRE(std::tie(now.n, now.utcMs, now.offsetMinutes, now.by.value, now.byName, now.byRole) ==
+                    std::tie(then.n, then.utcMs, then.offsetMinutes, then.by.value, then.byName, then.byRole));
+            for (const procedure::Step& step : live.plan().steps)
+                REQUIRE(again.stateOf(step.id) == live.stateOf(step.id));
+        }
+    }
 }
 
 TEST_CASE("taking any one line out of a demo stops it at that step")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include "core/seal/difference.h"
 #include "core/seal/document.h"
 #include "core/targets/target_json.h"
 #include "tests/core/seal/walk.h"
@@ -58,6 +59,22 @@ std::string pictureOf(const Run& run)
     return all;
 }
 
+/// An event as a sealed run has it: the texts of definitions are empty, for they stand in documents of their own.
+std::string asSealed(const Event& event)
+{
+    Json json = Json::parse(event.json()).value();
+    Json inputs = json["inputs"];
+    for (const char* input : {"press", "job", "substrate"})
+        if (inputs.has(input)) inputs.set(input, Json(inputs[input]).set("text", ""));
+    if (json.has("inputs")) json.set("inputs", inputs).set("procedure", Json(json["procedure"]).set("text", ""));
+    if (json.has("targets")) {
+        Json set = Json::object();
+        for (const char* part : {"targets", "schedules", "findings"}) set.set(part, json["targets"][part]);
+        json.set("targets", std::move(set));
+    }
+    return json.dump();
+}
+
 }  // namespace
 
 TEST_CASE("a run's document written and read folds to the same run")
@@ -73,7 +90,8 @@ TEST_CASE("a run's document written and read folds to the same run")
     const auto events = seal::eventsOf(*read);
     if (!events) FAIL(events.error().code << " " << events.error().text.source);
     const Run again = Run::fold(*events);
-    CHECK(again.events().size() == walk.run->events().size());
+    REQUIRE(again.events().size() == walk.run->events().size());
+    for (std::size_t i = 0; i < events->size(); ++i) CHECK(again.events()[i].json() == asSealed(walk.run->events()[i]));
     CHECK(pictureOf(again) == pictureOf(*walk.run));
     CHECK(again.targets() == walk.run->targets());
     CHECK(procedure::planJson(again.plan()) == procedure::planJson(walk.run->plan()));
@@ -114,14 +132,20 @@ TEST_CASE("a run's document has the keys that readers from outside rely on")
     CHECK(body["inputs"]["roll"]["text"].text() == mini::otherRoll("R0999", "420 mm"));
     REQUIRE(body["people"].items().size() == 2);
     CHECK(body["people"].items()[0].dump() == R"({"id":"p-2","name":"Inka Thorsby","role":"operator"})");
-    // Two target sets, the second from the change of roll; exactly the shape that `targets --json` prints.
+    // Two target sets, exactly the shape that `targets --json` prints; the second, from the change of roll, by what
+    // changed in it.
     REQUIRE(body["target_sets"].items().size() == 2);
-    const Json& second = body["target_sets"].items()[1];
+    CHECK_FALSE(body["target_sets"].items()[0].has("since"));
+    CHECK(body["target_sets"].items()[1]["since"].integer(-1) == 0);
+    const auto sets = seal::wholeAgain(body["target_sets"].items());
+    REQUIRE(sets);
+    const Json& second = (*sets)[1];
     const Json& change = body["events"].items()[static_cast<std::size_t>(second["from"].integer()) - 1];
     CHECK(change["what"].text() == "inputs_changed");
     CHECK(change["target_set"].integer() == 1);
     CHECK_FALSE(change.has("targets"));
-    CHECK(second["targets"].dump() == targets::targetsJson(walk.run->targets(), UnitSystem::Metric)["targets"].dump());
+    const Json printed = targets::targetsJson(walk.run->targets(), UnitSystem::Metric);
+    for (const char* part : {"targets", "schedules", "findings"}) CHECK(second[part].dump() == printed[part].dump());
     // What stood on the sheet: a reading with its window, and the deviation.
     REQUIRE(body["deviations"].items().size() == 1);
     const Json& deviation = body["deviations"].items()[0];
@@ -137,7 +161,75 @@ TEST_CASE("a run's document has the keys that readers from outside rely on")
     const std::string bytes = body.dump();
     CHECK(bytes.find("torque_per_setting = ") == std::string::npos);
     CHECK(bytes.find("Short enough to be walked") == std::string::npos);
-    CHECK(bytes.size() < 340'000);  // two target sets of some 150 kB, each with its reasons in words
+    // One target set of some 150 kB with its reasons in words; the other roll's takes a tenth of that.
+    CHECK(bytes.size() < 190'000);
+    CHECK(body["target_sets"].items()[1].dump().size() * 10 < body["target_sets"].items()[0].dump().size());
+}
+
+TEST_CASE("an event states what the document and the events before it do not say already")
+{
+    Walk walk;
+    walk.everything();
+    walk.must(SignOff{"watch the brake"});
+    const Json body = seal::documentOf(*walk.run).body;
+    bool another = false, deviated = false, changed = false;
+    for (const Json& event : body["events"].items()) {
+        CHECK_FALSE(event.has("offset"));  // that of the document
+        CHECK_FALSE(event.has("name"));    // that of "people"
+        another = another || event["by"].text() == "p-1";
+        deviated = deviated || event["what"].text() == "deviated";
+        if (event["what"].text() != "inputs_changed") continue;
+        changed = true;
+        REQUIRE(event["inputs"].members().size() == 1);
+        CHECK(event["inputs"]["roll"]["id"].text() == "R0999");
+        CHECK_FALSE(event.has("procedure"));
+        CHECK(event["present_diameter"].number() == Approx(0.41));
+    }
+    CHECK(another);
+    CHECK(deviated);
+    CHECK(changed);
+    // Where the clock is set to another offset, or a person is another than when first seen, the event says so.
+    std::vector<Event> events = seal::eventsOf({seal::Kind::Run, body}).value();
+    Json moved = Json::parse(events[1].json()).value();
+    moved.set("offset", "+02:00").set("name", "Inka Thorsby-Quill").set("role", "supervisor").set("doubtful", true);
+    events[1] = eventFrom(moved.dump()).value();
+    const seal::Document document = seal::documentOf(Run::fold(events));
+    const Json& told = document.body["events"].items()[1];
+    CHECK(told["offset"].text() == "+02:00");
+    CHECK(told["name"].text() == "Inka Thorsby-Quill");
+    CHECK(told["role"].text() == "supervisor");
+    CHECK(told["doubtful"].boolean());
+    CHECK(seal::eventsOf(document).value()[1].json() == moved.dump());
+}
+
+TEST_CASE("a document that tells every target set, plan and event whole is read the same")
+{
+    Walk walk;
+    walk.everything();
+    walk.must(SignOff{""});
+    seal::Document document = seal::documentOf(*walk.run);
+    const auto events = seal::eventsOf(document);
+    REQUIRE(events);
+    for (const char* list : {"target_sets", "plans"})
+        document.body.set(list, Json(seal::wholeAgain(document.body[list].items()).value()));
+    Json whole = Json::array();
+    for (std::size_t i = 0; i < events->size(); ++i) {
+        Json event = Json::parse((*events)[i].json()).value();
+        const Json& told = document.body["events"].items()[i];
+        Json out = Json::object();
+        for (const Json::Member& member : event.members()) {
+            if (member.first == "targets")
+                out.set("target_set", told["target_set"]);
+            else
+                out.set(member.first, member.first == "plan" ? told["plan"] : member.second);
+        }
+        whole.add(std::move(out));
+    }
+    document.body.set("events", std::move(whole));
+    const auto again = seal::eventsOf(document);
+    REQUIRE(again);
+    REQUIRE(again->size() == events->size());
+    for (std::size_t i = 0; i < events->size(); ++i) CHECK((*again)[i].json() == (*events)[i].json());
 }
 
 TEST_CASE("a live run gives a document of state open and an abandoned one says why")
@@ -176,6 +268,16 @@ TEST_CASE("a run's document that was put together wrongly gives no events")
     CHECK(codeOf(spoil("events", Json::array())) == "document.broken");
     CHECK(codeOf(spoil("target_sets", Json::array())) == "document.broken");
     CHECK(codeOf(spoil("plans", Json::array())) == "document.broken");
+    Json::Array sets = whole.body["target_sets"].items();
+    sets[1].set("since", 1);
+    CHECK(codeOf(spoil("target_sets", Json(sets))) == "document.broken");
+    sets[1].set("since", 0).set("targets", Json::array().add("0..9999"));
+    CHECK(codeOf(spoil("target_sets", Json(sets))) == "document.broken");
+    sets.erase(sets.begin());
+    CHECK(codeOf(spoil("target_sets", Json(sets))) == "document.broken");
+    CHECK(codeOf(spoil("plans", Json(Json::Array(999, Json::object())))) == "document.broken");
+    CHECK(codeOf(spoil("people", Json::array())) == "event.broken");
+    CHECK(codeOf(spoil("offset", Json())) == "event.broken");
     Json::Array events = whole.body["events"].items();
     std::swap(events[3], events[4]);
     CHECK(codeOf(spoil("events", Json(events))) == "document.broken");

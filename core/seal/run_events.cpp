@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/seal/run_events.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/run/decide.h"
+#include "core/seal/difference.h"
+#include "core/seal/document.h"
+
+namespace taut::seal {
+
+namespace {
+
+constexpr std::array<std::string_view, 4> kInputs{"press", "job", "substrate", "roll"};
+constexpr std::array<std::string_view, 3> kSetParts{"targets", "schedules", "findings"};
+/// What a run rests on besides its targets and its plan: an event states of these what is no longer as before.
+constexpr std::array<std::string_view, 4> kBasis{"present_diameter", "inputs", "procedure", "facts"};
+
+Finding broken(Text text)
+{
+    return refuse("document.broken", "document", std::move(text),
+                  "Restore the logbook from a backup; a run's document is never written like this.");
+}
+
+bool isBasis(std::string_view key) { return std::find(kBasis.begin(), kBasis.end(), key) != kBasis.end(); }
+
+/// The object without its text: that of a definition stands in a document of its own in the chain.
+Json named(const Json& source)
+{
+    Json json = Json::object();
+    for (const Json::Member& member : source.members())
+        if (member.first != "text") json.set(member.first, member.second);
+    return json;
+}
+
+const Json& personIn(const Json& people, const Json& id)
+{
+    static const Json kNobody;
+    for (const Json& person : people.items())
+        if (person["id"] == id) return person;
+    return kNobody;
+}
+
+/// Writes events one after the other, each without what the document or the event before it says already.
+class Teller {
+public:
+    Teller(const Json& people, std::string offset) : m_people(people), m_offset(std::move(offset)) {}
+
+    Json event(const Json& event)
+    {
+        const Json& person = personIn(m_people, event["by"]);
+        Json json = Json::object();
+        for (const auto& [key, value] : event.members()) {
+            if (key == "offset" && value == Json(m_offset)) continue;
+            if ((key == "name" || key == "role") && person.has(key) && person[key] == value) continue;
+            if (event.has("verdict") && isUsual(key, value)) continue;
+            if (key == "targets")
+                json.set("target_set", targetSet(value, event["n"]));
+            else if (key == "plan")
+                json.set("plan", plan(value));
+            else if (key == "inputs")
+                setInputs(json, value);
+            else if (isBasis(key))
+                setBasis(json, key, key == "procedure" ? named(value) : value);
+            else
+                json.set(key, value);
+        }
+        return json;
+    }
+    [[nodiscard]] Json targetSets() && { return inDifferences(std::move(m_sets)); }
+    [[nodiscard]] Json plans() && { return inDifferences(std::move(m_plans)); }
+
+private:
+    /// What an answer says unless something is special about it.
+    static bool isUsual(std::string_view key, const Json& value)
+    {
+        return (key == "doubtful" && value == Json(false)) || (key == "stated" && value == Json::array());
+    }
+
+    std::int64_t targetSet(const Json& targets, const Json& n)
+    {
+        Json set = Json::object();
+        set.set("from", n);
+        for (const std::string_view part : kSetParts) set.set(std::string(part), targets[part]);
+        m_sets.push_back(std::move(set));
+        return static_cast<std::int64_t>(m_sets.size()) - 1;
+    }
+    std::int64_t plan(const Json& plan)
+    {
+        const auto found = std::find(m_plans.begin(), m_plans.end(), plan);
+        if (found != m_plans.end()) return found - m_plans.begin();
+        m_plans.push_back(plan);
+        return static_cast<std::int64_t>(m_plans.size()) - 1;
+    }
+    void setBasis(Json& json, const std::string& key, const Json& value)
+    {
+        if (m_basis.has(key) && m_basis[key] == value) return;
+        m_basis.set(key, value);
+        json.set(key, value);
+    }
+    void setInputs(Json& json, const Json& inputs)
+    {
+        Json now = m_basis["inputs"], changed = Json::object();
+        for (const auto& [input, source] : inputs.members()) {
+            const Json value = input == "roll" ? source : named(source);
+            if (now.has(input) && now[input] == value) continue;
+            now.set(input, value);
+            changed.set(input, value);
+        }
+        m_basis.set("inputs", std::move(now));
+        if (!changed.members().empty()) json.set("inputs", std::move(changed));
+    }
+
+    const Json& m_people;
+    std::string m_offset;
+    Json m_basis = Json::object();
+    Json::Array m_sets, m_plans;
+};
+
+const Json* itemAt(const Json::Array& list, const Json& index)
+{
+    const auto i = static_cast<std::size_t>(index.integer(-1));
+    return index.isWhole() && i < list.size() ? &list[i] : nullptr;
+}
+
+/// Reads events one after the other and makes each as it was when it happened, member for member; only the texts of
+/// press, job, substrate and procedure are empty.
+class Listener {
+public:
+    Listener(const Json& body, const Json::Array& sets, const Json::Array& plans)
+        : m_body(body),
+          m_sets(sets),
+          m_plans(plans)
+    {}
+
+    /// Nothing when the event names a target set or a plan that is not there.
+    std::optional<Json> event(const Json& told)
+    {
+        for (const Json::Member& member : told.members()) keep(member.first, member.second);
+        Json json = stampOf(told);
+        for (const auto& [key, value] : told.members()) {
+            if (isBasis(key) || key == "targets" || json.has(key)) continue;
+            if (told.has("verdict") && (key == "doubtful" || key == "stated")) continue;  // these follow it
+            if (key == "target_set") {
+                const Json* set = itemAt(m_sets, value);
+                if (set == nullptr) return std::nullopt;
+                setBasis(json);
+                json.set("targets", partsOf(*set));
+            } else if (key == "plan") {
+                const Json* plan = itemAt(m_plans, value);
+                if (plan == nullptr) return std::nullopt;
+                json.set("plan", *plan);
+            } else {
+                json.set(key, value);
+            }
+            if (key == "verdict") {
+                json.set("doubtful", orElse(told, "doubtful", false));
+                json.set("stated", orElse(told, "stated", Json::array()));
+            }
+        }
+        return json;
+    }
+
+private:
+    static Json orElse(const Json& told, std::string_view key, const Json& other)
+    {
+        return told.has(key) ? told[key] : other;
+    }
+    [[nodiscard]] Json stampOf(const Json& told) const
+    {
+        const Json& person = personIn(m_body["people"], told["by"]);
+        Json json = Json::object();
+        json.set("n", told["n"]).set("at", told["at"]).set("offset", orElse(told, "offset", m_body["offset"]));
+        json.set("by", told["by"]).set("name", orElse(told, "name", person["name"]));
+        return json.set("role", orElse(told, "role", person["role"]));
+    }
+    void keep(const std::string& key, const Json& value)
+    {
+        if (!isBasis(key)) return;
+        if (key == "procedure") {
+            m_basis.set(key, named(value).set("text", ""));
+        } else if (key == "inputs") {
+            Json inputs = m_basis.has(key) ? m_basis[key] : Json::object();
+            for (const std::string_view input : kInputs)
+                if (value.has(input))
+                    inputs.set(std::string(input),
+                               input == "roll" ? value[input] : named(value[input]).set("text", ""));
+            m_basis.set(key, std::move(inputs));
+        } else {
+            m_basis.set(key, value);
+        }
+    }
+    void setBasis(Json& json) const
+    {
+        for (const std::string_view key : kBasis)
+            if (m_basis.has(key)) json.set(std::string(key), m_basis[key]);
+    }
+    static Json partsOf(const Json& set)
+    {
+        Json targets = Json::object();
+        for (const std::string_view part : kSetParts) targets.set(std::string(part), set[part]);
+        return targets;
+    }
+
+    const Json& m_body;
+    const Json::Array& m_sets;
+    const Json::Array& m_plans;
+    Json m_basis = Json::object();
+};
+
+}  // namespace
+
+Told told(const run::Run& run, const Json& people)
+{
+    Teller teller(people, offsetText(run.events().front().stamp().offsetMinutes));
+    Json events = Json::array();
+    for (const run::Event& event : run.events()) {
+        const auto stored = Json::parse(event.json());
+        if (stored) events.add(teller.event(*stored));  // always: an event's JSON was written by us
+    }
+    Told all{std::move(teller).targetSets(), {}, std::move(events)};
+    all.plans = std::move(teller).plans();
+    return all;
+}
+
+Result<std::vector<run::Event>> eventsOf(const Document& document)
+{
+    if (document.kind != Kind::Run) return broken("This document is about something else than a run.");
+    const Json& body = document.body;
+    const std::size_t count = body["events"].items().size();
+    const auto fits = [&](std::string_view key) { return body[key].items().size() <= count; };
+    if (!fits("target_sets") || !fits("plans"))
+        return broken("The document has more target sets or plans than events that could name them.");
+    const auto sets = wholeAgain(body["target_sets"].items());
+    const auto plans = wholeAgain(body["plans"].items());
+    if (!sets || !plans) return broken("A target set or a plan of the document does not follow from those before it.");
+    Listener listener(body, *sets, *plans);
+    std::vector<run::Event> events;
+    for (const Json& item : body["events"].items()) {
+        const auto json = listener.event(item);
+        if (!json)
+            return broken(
+                {"Event %1 of the document names a target set or a plan that is not in it.", {item["n"].integer()}});
+        auto event = run::eventFromParsed(*json, json->dump());
+        if (!event) return event.error();
+        if (event->stamp().n != events.size() + 1)
+            return broken({"Event %1 of the document stands out of its order.", {item["n"].integer()}});
+        events.push_back(std::move(*event));
+    }
+    if (events.empty() || !std::holds_alternative<run::Began>(events.front().happening()))
+        return broken("The document's first event is not the beginning of its run.");
+    return events;
+}
+
+}  // namespace taut::seal
