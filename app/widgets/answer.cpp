@@ -130,10 +130,11 @@ public:
     {
         auto* body = new QVBoxLayout(this);
         body->setContentsMargins(0, 0, 0, 0);
-        if (!content.holdStop.empty())
-            body->addWidget(wrapped(tr("The stop within reach here: %1").arg(QString::fromStdString(content.holdStop)),
-                                    "strong", this));
-        body->addWidget(wrapped(tr("The stop belongs to the person named. Only that person gives it up."), "", this));
+        const QString whose = tr("It belongs to the person named, and only that person gives it up.");
+        body->addWidget(wrapped(content.holdStop.empty()
+                                    ? whose
+                                    : tr("The stop within reach here: %1. %2").arg(dataText(content.holdStop), whose),
+                                "strong", this));
         auto* layout = new QVBoxLayout(foot());
         layout->setContentsMargins(0, 0, 0, 0);
         layout->setSpacing(sizes().gap);

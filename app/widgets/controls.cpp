@@ -119,20 +119,6 @@ void named(QWidget* field, const QString& name)
     if (auto* list = qobject_cast<QComboBox*>(field)) list->setItemDelegate(new QStyledItemDelegate(list));
 }
 
-void tabsBefore(QWidget* next, const QWidget* box)
-{
-    const auto takes = [](const QWidget* w) { return (w->focusPolicy() & Qt::TabFocus) != 0; };
-    QWidget* last = next->previousInFocusChain();
-    while (last != next && (!takes(last) || box->isAncestorOf(last))) last = last->previousInFocusChain();
-    if (last == next) return;
-    for (QWidget* one : box->findChildren<QWidget*>()) {
-        // The rows of a list that opens live in a window of their own.
-        if (!takes(one) || one->window() != next->window()) continue;
-        QWidget::setTabOrder(last, one);
-        last = one;
-    }
-}
-
 OneLine::OneLine(const char* role, QWidget* parent) : QLabel(parent)
 {
     withRole(this, role);
