@@ -21,7 +21,7 @@ namespace {
 constexpr int kResolution = 1200;             // dots per inch: whole dots are fine enough for every rule
 constexpr double kHeadGap = 2.0;              // mm below the head of a page
 constexpr double kSectionGap = 2.4;           // mm between sections, where there is room
-constexpr double kTightGap = 1.3;             // mm where there is none
+constexpr double kTightGap = 0.9;             // mm where there is none
 constexpr double kFootHeight = 9.0;           // mm
 constexpr QMarginsF kMargins(14, 10, 12, 9);  // mm, the left one is for filing
 

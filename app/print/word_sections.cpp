@@ -102,7 +102,7 @@ std::vector<Strip> strips(Type& type, const report::Caution& caution, double wid
     const QPen rule = type.rule(0.25);
     Strip strip;
     strip.name = word;
-    strip.height = height + type.mm(1.6);
+    strip.height = height + type.mm(1.6 - 0.8 * type.tightness());
     strip.draw = [=](QPainter& painter, QPointF at) {
         const QRectF edge(at.x(), at.y(), bar, height);
         painter.setPen(rule);
@@ -189,7 +189,7 @@ std::vector<Strip> strips(Type& type, const report::SignatureBlock& block, doubl
         places.push_back(std::move(place));
     }
     const SetText notice = type.set(words(block.notice, type.system()), type.font(kSmall), width);
-    const double ink = type.mm(8);  // room for a hand's signature
+    const double ink = type.mm(8 - 2.5 * type.tightness());  // room for a hand's signature
     const QPen rule = type.rule(0.3);
     Strip strip;
     strip.name = words(block.notice, type.system());

@@ -192,8 +192,8 @@ void AskPanel::refuseField(std::size_t field, const Finding& finding, UnitSystem
 
 void AskPanel::takeFocus()
 {
-    for (QWidget* field : m_fields)
-        if (valueOf(field).isEmpty()) return field->setFocus();
+    for (std::size_t i = 0; i < m_fields.size(); ++i)
+        if (m_question.fields[i].required && valueOf(m_fields[i]).isEmpty()) return m_fields[i]->setFocus();
     if (m_person && m_person->currentIndex() < 0) return m_person->setFocus();
     (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus();
 }

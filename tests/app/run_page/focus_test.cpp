@@ -178,5 +178,6 @@ TEST_CASE("a step's card scrolls only where its words are as small as they get")
     }
     CHECK(cards > 70);
     CAPTURE(scrolling, cards);
-    CHECK(scrolling * 10 < cards);
+    // Among them the three at which held stops are given up: their buttons are as high as vital ones have to be.
+    CHECK(scrolling * 9 < cards);
 }
