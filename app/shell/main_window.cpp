@@ -9,7 +9,6 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMenu>
-#include <QSettings>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -18,6 +17,7 @@
 #include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/start/start_page.h"
+#include "app/seams/kept_settings.h"
 #include "app/shell/leave_strip.h"
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/sign_in_strip.h"
@@ -32,13 +32,11 @@ namespace {
 enum Door { kRunDoor, kHistoryDoor, kShopDoor };
 constexpr double kTextSizes[] = {1.0, 1.25, 1.5, 2.0};
 
-QSettings settings() { return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb")); }
-
 void wear(const ThemeChoice& choice)
 {
     applyTheme(choice);
-    settings().setValue(QStringLiteral("dark"), choice.dark);
-    settings().setValue(QStringLiteral("text_scale"), choice.textScale);
+    keptSettings().setValue(QStringLiteral("dark"), choice.dark);
+    keptSettings().setValue(QStringLiteral("text_scale"), choice.textScale);
 }
 
 }  // namespace
@@ -46,8 +44,8 @@ void wear(const ThemeChoice& choice)
 ThemeChoice keptTheme()
 {
     ThemeChoice choice;
-    choice.dark = settings().value(QStringLiteral("dark"), choice.dark).toBool();
-    choice.textScale = settings().value(QStringLiteral("text_scale"), choice.textScale).toDouble();
+    choice.dark = keptSettings().value(QStringLiteral("dark"), choice.dark).toBool();
+    choice.textScale = keptSettings().value(QStringLiteral("text_scale"), choice.textScale).toDouble();
     return choice;
 }
 
@@ -146,7 +144,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     qApp->installEventFilter(this);
     setWindowTitle(tr("Tautweb"));
     resize(1280, 700);
-    if (!restoreGeometry(settings().value(QStringLiteral("window")).toByteArray())) setWindowState(Qt::WindowMaximized);
+    if (!restoreGeometry(keptSettings().value(QStringLiteral("window")).toByteArray()))
+        setWindowState(Qt::WindowMaximized);
     m_session->open();
 }
 
@@ -161,7 +160,7 @@ void MainWindow::closeEvent(QCloseEvent* event)
         m_leave->ask(*run);
         return event->ignore();
     }
-    settings().setValue(QStringLiteral("window"), saveGeometry());
+    keptSettings().setValue(QStringLiteral("window"), saveGeometry());
     QWidget::closeEvent(event);
 }
 

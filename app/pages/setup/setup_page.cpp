@@ -5,10 +5,10 @@
 
 #include <QFileDialog>
 #include <QHBoxLayout>
-#include <QSettings>
 #include <QVBoxLayout>
 
 #include "app/pages/setup/once_card.h"
+#include "app/seams/kept_settings.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
@@ -24,8 +24,6 @@ using Field = AskPanel::Field;
 
 constexpr int kIdleChoices[] = {2, 5, 10, 20, 60};
 constexpr int kIdleUsual = 10;
-
-QSettings settings() { return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb")); }
 
 Field roleField()
 {
@@ -131,7 +129,7 @@ QWidget* SetupPage::buildLeft()
     m_idle = new PickList(box);
     named(m_idle, tr("This PC locks itself after"));
     label->setBuddy(m_idle);
-    const int kept = settings().value(QStringLiteral("idle_minutes"), kIdleUsual).toInt();
+    const int kept = keptSettings().value(QStringLiteral("idle_minutes"), kIdleUsual).toInt();
     for (const int minutes : kIdleChoices) m_idle->addItem(tr("%1 minutes").arg(minutes), minutes);
     const int at = m_idle->findData(kept);
     m_idle->setCurrentIndex(at >= 0 ? at : m_idle->findData(kIdleUsual));
@@ -141,7 +139,7 @@ QWidget* SetupPage::buildLeft()
     connect(m_enrol, &QPushButton::clicked, this, &SetupPage::enrol);
     connect(m_take, &QPushButton::clicked, this, &SetupPage::takeIn);
     connect(m_idle, &QComboBox::activated, this, [this] {
-        settings().setValue(QStringLiteral("idle_minutes"), idleMinutes());
+        keptSettings().setValue(QStringLiteral("idle_minutes"), idleMinutes());
         emit idleChosen(idleMinutes());
     });
     return box;

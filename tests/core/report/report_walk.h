@@ -6,47 +6,13 @@
 #include "core/report/report.h"
 #include "core/units/format.h"
 #include "core/units/plain.h"
-#include "tests/core/people/crew.h"
-#include "tests/core/seal/mini_run.h"
+#include "tests/core/seal/walk.h"
 
 // A run of the mini procedure without a store, and what a report says as plain words.
 namespace taut::report::test {
 
-struct Walk {
-    people::test::Member first = people::test::member("p-2", "Inka Thorsby", people::Role::Operator);
-    people::test::Member second = people::test::member("p-1", "Matteo Quill", people::Role::Supervisor);
-    people::Actor inka = first.actor, matteo = second.actor;
-    std::shared_ptr<const people::Signer> accepts = second.signer;
-    std::int64_t now = 1'764'052'863'120;
-    run::Basis basis;
-    std::optional<run::Run> run;
-
-    Walk() : basis(run::basisFor(run::mini::sources(), {}).value())
-    {
-        const auto event = run::begin(basis, {"north-2025-11-25-01", "pc-1", false, {}, nullptr}, stamp(inka), inka);
-        REQUIRE(event);
-        run = run::Run::fold(std::span(&*event, 1));
-    }
-    run::Stamp stamp(const people::Actor& by)
-    {
-        now += 60'000;
-        return {run ? run->events().size() + 1 : 1, now, 60, by.id(), by.name(), people::roleWord(by.role())};
-    }
-    void must(const run::Command& command) { must(command, inka); }
-    void must(const run::Command& command, const people::Actor& by)
-    {
-        const auto event = run::decide(*run, command, stamp(by), by);
-        if (!event) FAIL(event.error().code << " " << event.error().subject << " " << event.error().text.source);
-        run = run->after(*event);
-    }
-    /// Every open step before this one ("" = every open step), each in the middle of its window.
-    void answerUpTo(const std::string& step = {})
-    {
-        while (const auto next = run->next()) {
-            if (next->value == step) return;
-            must(run::Answer{*next, run::mini::entryFor(*run, *run->plan().find(*next)), {}});
-        }
-    }
+struct Walk : run::mini::Walk {
+    Walk() : run::mini::Walk(60'000) {}
     /// The sheet of a record, which names its press, job and substrate by hash only.
     [[nodiscard]] Report sheet(const std::optional<seal::Anchor>& anchor = {}) const
     {

@@ -10,25 +10,24 @@
 
 namespace taut::run::mini {
 
-/// A run without a store.
+/// A run without a store; something happens every so often.
 struct Walk {
     people::test::Member first = people::test::member("p-2", "Inka Thorsby", people::Role::Operator);
     people::test::Member second = people::test::member("p-1", "Matteo Quill", people::Role::Supervisor);
     people::Actor inka = first.actor, matteo = second.actor;
     std::shared_ptr<const people::Signer> accepts = second.signer;
-    std::int64_t now = 1'764'052'863'120;
+    std::int64_t now = 1'764'052'863'120, betweenMs;
+    Basis basis;
     std::optional<Run> run;
-    Walk()
+    explicit Walk(std::int64_t everyMs = 1000) : betweenMs(everyMs), basis(basisFor(sources(), {}).value())
     {
-        const auto basis = basisFor(sources(), {});
-        if (!basis) FAIL(basis.error().code << " " << basis.error().subject << " " << basis.error().text.source);
-        const auto event = begin(*basis, {"north-2025-11-25-01", "pc-1", false, {}, nullptr}, stamp(inka), inka);
+        const auto event = begin(basis, {"north-2025-11-25-01", "pc-1", false, {}, nullptr}, stamp(inka), inka);
         REQUIRE(event);
         run = Run::fold(std::span(&*event, 1));
     }
     Stamp stamp(const people::Actor& by)
     {
-        now += 1000;
+        now += betweenMs;
         return {run ? run->events().size() + 1 : 1, now, 60, by.id(), by.name(), people::roleWord(by.role())};
     }
     void must(const Command& command) { must(command, inka); }
@@ -43,8 +42,8 @@ struct Walk {
     {
         while (const auto next = run->next()) must(Answer{*next, entryFor(*run, *run->plan().find(*next)), {}}, by);
     }
-    /// Every open step before this one.
-    void answerUpTo(const char* step)
+    /// Every open step before this one ("" = every open step), each in the middle of its window.
+    void answerUpTo(const std::string& step = {})
     {
         while (const auto next = run->next()) {
             if (next->value == step) return;

@@ -14,26 +14,12 @@ using namespace taut;
 using demo::noted;
 using demo::ready;
 using demo::si;
+using demo::withPress;
+using demo::zone;
 using targets::Targets;
 
 namespace {
 
-template <class Change>
-Targets with(const char* press, const char* job, const char* roll, Change change)
-{
-    inputs::Inputs in = demo::inputs(press, job, roll);
-    inputs::Press changed = *in.press;
-    change(changed);
-    in.press = std::make_shared<const inputs::Press>(std::move(changed));
-    return targets::computeTargets(in);
-}
-inputs::Zone& zone(inputs::Press& press, const std::string& id)
-{
-    for (inputs::Zone& z : press.zones)
-        if (z.id == id) return z;
-    FAIL("no zone " << id);
-    return press.zones.front();
-}
 Quantity bar(double value) { return {value * 1e5, Kind::Pressure, "bar"}; }
 
 }  // namespace
@@ -43,7 +29,7 @@ TEST_CASE("a list of changes goes on to the finished roll, also where the taper 
     // Half of the tension goes with a hyperbolic taper: the torque still grows, and so does what is set.
     for (const double fraction : {0.2, 0.5, 0.8}) {
         INFO(fraction);
-        const Targets t = with("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
+        const Targets t = withPress("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
             zone(p, "rewind").taperFraction = fraction;
             zone(p, "rewind").setting.uncertainty = bar(0.001);
         });
@@ -68,8 +54,8 @@ TEST_CASE("a list of changes goes on to the finished roll, also where the taper 
 TEST_CASE("a taper that ends below the window is said, with what it leaves and where one would have to begin")
 {
     const auto taper = [](double fraction) {
-        return with("north", "quince-jelly", "R0041",
-                    [&](inputs::Press& p) { zone(p, "rewind").taperFraction = fraction; });
+        return withPress("north", "quince-jelly", "R0041",
+                         [&](inputs::Press& p) { zone(p, "rewind").taperFraction = fraction; });
     };
     CHECK_FALSE(noted(taper(0.2), "tension.rewind.taper_leaves"));
     for (const auto& [fraction, higher] : {std::pair{0.32, true}, std::pair{0.6, false}}) {
@@ -95,8 +81,8 @@ TEST_CASE("a taper that ends below the window is said, with what it leaves and w
 TEST_CASE("no change is asked for that the gauge cannot show, and where the window would want one is said")
 {
     const auto gauge = [](double u) {
-        return with("north", "quince-jelly", "R0041",
-                    [&](inputs::Press& p) { zone(p, "unwind").setting.uncertainty = bar(u); });
+        return withPress("north", "quince-jelly", "R0041",
+                         [&](inputs::Press& p) { zone(p, "unwind").setting.uncertainty = bar(u); });
     };
     for (const double u : {0.001, 0.1, 0.3}) {
         INFO(u);
@@ -122,8 +108,8 @@ TEST_CASE("a gauge too coarse for its window is told with the targets, before an
     };
     const Targets t = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
     CHECK(coarse(t));
-    CHECK_FALSE(coarse(with("north", "quince-jelly", "R0041",
-                            [](inputs::Press& p) { zone(p, "rewind").setting.uncertainty = bar(0.05); })));
+    CHECK_FALSE(coarse(withPress("north", "quince-jelly", "R0041",
+                                 [](inputs::Press& p) { zone(p, "rewind").setting.uncertainty = bar(0.05); })));
     // One that nobody judges says nothing.
     for (const Finding& f : t.findings)
         if (f.code == "window.too_coarse") CHECK(f.subject != "tension.print.setting");
@@ -133,7 +119,7 @@ TEST_CASE("whether a draw is judged and what it leaves open are one and the same
 {
     for (const double u : {0.0001, 0.001, 0.0025, 0.004, 0.02}) {
         INFO(u);
-        const Targets t = with("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
+        const Targets t = withPress("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
             zone(p, "print").setting.uncertainty = Quantity(u / 100, Kind::Share, "%");
         });
         // Plus and minus u of E t.

@@ -12,6 +12,7 @@ using namespace taut;
 using demo::noted;
 using demo::ready;
 using demo::si;
+using demo::withPress;
 using targets::Targets;
 
 namespace {
@@ -29,15 +30,6 @@ Targets offCentre(const char* press, const char* job, const char* roll, double m
     inputs::Roll wanders = *in.roll;
     wanders.offCentre = Entry<Kind::Length>(Length::si(metres), "mm");
     in.roll = std::make_shared<const inputs::Roll>(std::move(wanders));
-    return targets::computeTargets(in);
-}
-template <class Change>
-Targets withPress(const char* press, const char* job, const char* roll, Change change)
-{
-    inputs::Inputs in = demo::inputs(press, job, roll);
-    inputs::Press changed = *in.press;
-    change(changed);
-    in.press = std::make_shared<const inputs::Press>(std::move(changed));
     return targets::computeTargets(in);
 }
 

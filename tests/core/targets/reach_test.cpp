@@ -14,26 +14,12 @@ using namespace taut;
 using demo::noted;
 using demo::ready;
 using demo::si;
+using demo::withPress;
+using demo::zone;
 using targets::Targets;
 
 namespace {
 
-template <class Change>
-Targets with(const char* press, const char* job, const char* roll, Change change)
-{
-    inputs::Inputs in = demo::inputs(press, job, roll);
-    inputs::Press changed = *in.press;
-    change(changed);
-    in.press = std::make_shared<const inputs::Press>(std::move(changed));
-    return targets::computeTargets(in);
-}
-inputs::Zone& zone(inputs::Press& press, const std::string& id)
-{
-    for (inputs::Zone& z : press.zones)
-        if (z.id == id) return z;
-    FAIL("no zone " << id);
-    return press.zones.front();
-}
 const Finding& finding(const Targets& t, const std::string& code)
 {
     for (const Finding& f : t.findings)
@@ -68,7 +54,7 @@ TEST_CASE("the demo shop's brakes and drives can do what is asked of them over t
 TEST_CASE("a dancer whose brake would need more than all of it cannot be set")
 {
     // 6.5 lbf on 20 in is 7.34 N m: at 0.05 N m a percent 147 % above the 2 % at which it begins.
-    const Targets t = with("south", "cold-brew", "R0048", [](inputs::Press& p) {
+    const Targets t = withPress("south", "cold-brew", "R0048", [](inputs::Press& p) {
         zone(p, "unwind").torquePerSetting = Quantity(0.05 * 100, zone(p, "unwind").torquePerSetting->kind(), "N m/%");
     });
     const Finding& no = why(t, "tension.unwind.setting");
@@ -78,16 +64,16 @@ TEST_CASE("a dancer whose brake would need more than all of it cannot be set")
     CHECK(argument(no, 2) == 1);
     CHECK(stops(t.findings));
     // A brake that reaches a part of the window is said and not refused.
-    const Targets part = with("south", "cold-brew", "R0048",
-                              [](inputs::Press& p) { zone(p, "unwind").actuatorRange.most = percent(15.0); });
+    const Targets part = withPress("south", "cold-brew", "R0048",
+                                   [](inputs::Press& p) { zone(p, "unwind").actuatorRange.most = percent(15.0); });
     CHECK(finding(part, "tension.unwind.edge_of_range").severity == Severity::Warn);
     CHECK_FALSE(stops(part.findings));
 }
 
 TEST_CASE("what a loop asks of its brake is followed to the core, and the diameter is named where it leaves its range")
 {
-    const Targets t = with("south", "cold-brew", "R0048",
-                           [](inputs::Press& p) { zone(p, "unwind").actuatorRange.least = percent(5); });
+    const Targets t = withPress("south", "cold-brew", "R0048",
+                                [](inputs::Press& p) { zone(p, "unwind").actuatorRange.least = percent(5); });
     const Finding& f = finding(t, "tension.unwind.leaves_range");
     CHECK(f.severity == Severity::Warn);
     // T D / 2 = k (5 % - 2 %), and at the core of 4 in what is left.
@@ -98,15 +84,15 @@ TEST_CASE("what a loop asks of its brake is followed to the core, and the diamet
     CHECK(argument(f, 4) == Approx(4 * 0.0254));
     CHECK_FALSE(f.remedy.empty());
     // Even at the full roll it would have to drive its brake below where that begins.
-    const Targets never = with("south", "cold-brew", "R0048",
-                               [](inputs::Press& p) { zone(p, "unwind").actuatorRange.least = percent(30); });
+    const Targets never = withPress("south", "cold-brew", "R0048",
+                                    [](inputs::Press& p) { zone(p, "unwind").actuatorRange.least = percent(30); });
     CHECK(why(never, "tension.unwind.setting").code == "tension.unwind.out_of_range");
 }
 
 TEST_CASE("no more can be set than a load cell shows")
 {
     const auto cell = [](const char* setIn, double newton) {
-        return with("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
+        return withPress("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
             inputs::Zone& z = zone(p, "unwind");
             z.control = inputs::Control::LoadCell;
             z.setting = {};
@@ -134,8 +120,8 @@ TEST_CASE("no more can be set than a load cell shows")
 
 TEST_CASE("a clutch that ends before the roll is wound says at what diameter")
 {
-    const Targets t =
-        with("north", "quince-jelly", "R0041", [](inputs::Press& p) { zone(p, "rewind").setting.most = bar(1.2); });
+    const Targets t = withPress("north", "quince-jelly", "R0041",
+                                [](inputs::Press& p) { zone(p, "rewind").setting.most = bar(1.2); });
     const Finding& f = finding(t, "tension.rewind.leaves_range");
     // 9 N m/bar above 0.1 bar; T D / 2 with a hyperbolic taper of a fifth from 102.2 mm: 59.4 (0.8 D + 0.2 d) / 2.
     const double d = (2 * 9 * 1.1 / 59.4 - 0.2 * 0.1022) / 0.8;
@@ -147,8 +133,8 @@ TEST_CASE("a clutch that ends before the roll is wound says at what diameter")
     REQUIRE(changes != nullptr);
     for (const auto& row : changes->rows) CHECK(row[1].si() <= 1.2e5);
     // An unwinding roll comes to the least.
-    const Targets low =
-        with("north", "quince-jelly", "R0041", [](inputs::Press& p) { zone(p, "unwind").setting.least = bar(0.6); });
+    const Targets low = withPress("north", "quince-jelly", "R0041",
+                                  [](inputs::Press& p) { zone(p, "unwind").setting.least = bar(0.6); });
     CHECK(argument(finding(low, "tension.unwind.leaves_range"), 1) == Approx(2 * 12 * 0.45 / 59.4));
     CHECK(si(low, "tension.unwind.floor_diameter") == Approx(2 * 12 * 0.45 / 59.4));
     for (const auto& row : low.schedule("tension.unwind.changes")->rows) CHECK(row[1].si() >= 0.6e5);
@@ -156,8 +142,8 @@ TEST_CASE("a clutch that ends before the roll is wound says at what diameter")
 
 TEST_CASE("a brake that can be set lower than where it begins never leaves its range, and that is what is said")
 {
-    const Targets t =
-        with("north", "quince-jelly", "R0041", [](inputs::Press& p) { zone(p, "unwind").setting.least = bar(0.1); });
+    const Targets t = withPress("north", "quince-jelly", "R0041",
+                                [](inputs::Press& p) { zone(p, "unwind").setting.least = bar(0.1); });
     const Finding& never = why(t, "tension.unwind.floor_diameter");
     CHECK(never.severity == Severity::Note);
     CHECK(never.text.source.find("never leaves its range") != std::string::npos);
@@ -166,25 +152,25 @@ TEST_CASE("a brake that can be set lower than where it begins never leaves its r
 
 TEST_CASE("each kind of control is helped in its own way")
 {
-    const Targets dancer = with("south", "cold-brew", "R0048", [](inputs::Press& p) {
+    const Targets dancer = withPress("south", "cold-brew", "R0048", [](inputs::Press& p) {
         zone(p, "unwind").setting.most = Quantity(20000, Kind::Pressure, "psi");
     });
     CHECK(why(dancer, "tension.unwind.setting").remedy.source.find("dancer") != std::string::npos);
-    const Targets brake =
-        with("north", "quince-jelly", "R0041", [](inputs::Press& p) { zone(p, "unwind").setting.most = bar(0.5); });
+    const Targets brake = withPress("north", "quince-jelly", "R0041",
+                                    [](inputs::Press& p) { zone(p, "unwind").setting.most = bar(0.5); });
     CHECK(why(brake, "tension.unwind.setting").remedy.source.find("smaller roll") != std::string::npos);
-    const Targets clutch =
-        with("north", "quince-jelly", "R0041", [](inputs::Press& p) { zone(p, "rewind").setting.least = bar(0.6); });
+    const Targets clutch = withPress("north", "quince-jelly", "R0041",
+                                     [](inputs::Press& p) { zone(p, "rewind").setting.least = bar(0.6); });
     CHECK(why(clutch, "tension.rewind.setting").remedy.source.find("larger core") != std::string::npos);
 }
 
 TEST_CASE("a draw that nothing comes before says so, and one listed before its neighbour finds it by where it begins")
 {
     const Targets first =
-        with("north", "quince-jelly", "R0041", [](inputs::Press& p) { p.zones.erase(p.zones.begin()); });
+        withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) { p.zones.erase(p.zones.begin()); });
     CHECK(why(first, "tension.print.setting").code == "tension.print.draw_first");
     const Targets swapped =
-        with("north", "quince-jelly", "R0041", [](inputs::Press& p) { std::swap(p.zones[0], p.zones[1]); });
+        withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) { std::swap(p.zones[0], p.zones[1]); });
     REQUIRE(swapped.find("tension.print.setting") != nullptr);
     CHECK(swapped.find("tension.print.setting")->ready() != nullptr);
 }

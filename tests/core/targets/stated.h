@@ -7,6 +7,7 @@
 #include <string>
 
 #include "core/targets/target.h"
+#include "tests/core/targets/demo_inputs.h"
 
 // What a set of targets states, for tests: a missing target or one without a value fails the test by name.
 namespace demo {
@@ -26,6 +27,24 @@ inline double si(const taut::targets::Targets& t, const std::string& id)
 inline bool noted(const taut::targets::Targets& t, const std::string& code)
 {
     return std::any_of(t.findings.begin(), t.findings.end(), [&](const auto& f) { return f.code == code; });
+}
+
+/// The targets of a demo combination whose press was changed.
+template <class Change>
+taut::targets::Targets withPress(const char* press, const char* job, const char* roll, Change change)
+{
+    taut::inputs::Inputs in = inputs(press, job, roll);
+    taut::inputs::Press changed = *in.press;
+    change(changed);
+    in.press = std::make_shared<const taut::inputs::Press>(std::move(changed));
+    return taut::targets::computeTargets(in);
+}
+inline taut::inputs::Zone& zone(taut::inputs::Press& press, const std::string& id)
+{
+    for (taut::inputs::Zone& z : press.zones)
+        if (z.id == id) return z;
+    FAIL("no zone " << id);
+    return press.zones.front();
 }
 
 }  // namespace demo
