@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/targets/book.h"
+#include "core/targets/reach.h"
 #include "core/targets/setting.h"
 #include "core/targets/tension_table.h"
 #include "core/targets/tension_window.h"
@@ -85,10 +86,6 @@ Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
 
 namespace {
 
-struct Band {
-    Term value, low, high;
-};
-
 Term middle(const TensionChoice& c)
 {
     return combine(
@@ -108,26 +105,42 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
         if (!book.isNoted(said.text)) book.note(said);
     const Text perWidthName("%1: tension per width", {zoneName});
 
-    Stated perWidth = choice.how == "T2"
-                          ? book.formula(id + "per_width", perWidthName, "T2",
-                                         {{"s", choice.stress}, {"t", book.caliper()}}, us ? "lbf/in" : "N/mm")
-                          : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId,
-                                       {{"low", called(choice.low, "lowest tension per width")},
-                                        {"high", called(choice.high, "highest tension per width")}});
+    const Term width = zoneWidth(book, zone), diameter = rollDiameterOf(book, zone);
+    auto totalOf = [&](const Term& tw) { return evaluated("T1", {{"Tw", tw}, {"w", width}}, id + "total"); };
+    SettingTerms terms{{}, totalOf(choice.low), totalOf(choice.high), diameter, choice.rules, totalOf(middle(choice))};
+    const Arguments ends{{"low", called(choice.low, "lowest tension per width")},
+                         {"high", called(choice.high, "highest tension per width")}};
+    // The middle of the window, unless that cannot be set: then the nearest that can, and all else follows from it.
+    const std::optional<double> held = heldTension(book, zone, terms);
+    Arguments nearest = ends;
+    if (held) {
+        nearest.emplace_back("T",
+                             called(known(Quantity(*held, Kind::Force, us ? "lbf" : "N"), zoneKey(zone, "setting")),
+                                    "nearest web tension that can be set"));
+        nearest.emplace_back("w", called(width, "width"));
+    }
+    Stated perWidth =
+        held ? book.value(id + "per_width", perWidthName, "rule",
+                          known(Quantity(*held / width.value->si(), Kind::ForcePerWidth), ""), choice.sourceId, nearest)
+                   .symbols("Tw = T / w")
+        : choice.how == "T2"
+            ? book.formula(id + "per_width", perWidthName, "T2", {{"s", choice.stress}, {"t", book.caliper()}},
+                           us ? "lbf/in" : "N/mm")
+            : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId, ends);
     perWidth.in(us ? "lbf/in" : "N/mm");
     if (choice.low.known() && choice.high.known())
         perWidth.window(choice.low.value, choice.high.value, choice.rules, choice.source());
-    perWidth.advice(choice.advice.empty()
+    perWidth.advice(held ? Text("The middle of the range cannot be set here: this is the nearest that can.")
+                    : choice.advice.empty()
                         ? Text("The middle of the range; the least that keeps the web in hand is best.")
                         : choice.advice);
 
-    const Term width = zoneWidth(book, zone);
-    auto totalOf = [&](const Term& tw) { return evaluated("T1", {{"Tw", tw}, {"w", width}}, id + "total"); };
     Stated total = book.formula(id + "total", Text("%1: web tension", {zoneName}), "T1",
                                 {{"Tw", perWidth.term()}, {"w", width}}, us ? "lbf" : "N");
-    Band band{total.term(), totalOf(choice.low), totalOf(choice.high)};
+    terms.total = total.term();
     const Text inherited("the window of tension per width, times the width");
-    if (band.low.known() && band.high.known()) total.window(band.low.value, band.high.value, choice.rules, inherited);
+    if (terms.low.known() && terms.high.known())
+        total.window(terms.low.value, terms.high.value, choice.rules, inherited);
     if (zone.loadCell && zone.setting.uncertainty && zone.setting.uncertainty->kind() == Kind::Force)
         total.instrument(zone.setting.uncertainty);
     total.advice("All of the web across its width.");
@@ -143,7 +156,6 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
 
     const ZoneEnd end = endOf(book.press(), zone);
     const bool hasRoll = zone.control != inputs::Control::Draw && end != ZoneEnd::Between;
-    const Term diameter = rollDiameterOf(book, zone);
     const Limit match = book.limit("diameter_match");
     if (hasRoll) {
         book.formula(id + "torque", Text("%1: torque on the roll", {zoneName}), "B1",
@@ -175,7 +187,7 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
                 .advice("Type the measured diameter into the drive and read it back: half the diameter is half the "
                         "tension.");
     }
-    return {total.term(), band.low, band.high, diameter, choice.rules};
+    return terms;
 }
 
 /// Beside the windows, for a laminate that tells what its plies are: it makes none and moves none.
