@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cctype>
 #include <cmath>
 
 #include "core/physics/formula.h"
@@ -130,12 +131,13 @@ Term Stated::term() const { return termOf(*m_target, m_doubt); }
 
 // --- the book ------------------------------------------------------------------------------------------------------
 
-Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
+Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter, std::vector<std::string> fromTag)
     : m_press(orEmpty(in.press)),
       m_job(orEmpty(in.job)),
       m_substrate(orEmpty(in.substrate)),
       m_roll(orEmpty(in.roll)),
       m_present(presentDiameter),
+      m_fromTag(std::move(fromTag)),
       m_paths(pathsFor(*m_press,
                        presentDiameter         ? presentDiameter
                        : m_roll->outerDiameter ? std::optional(m_roll->outerDiameter->measure())
@@ -143,7 +145,22 @@ Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
                        m_roll->winding))
 {}
 
-Term Book::diameter() const
+Term Book::diameter() const { return m_impossibleDiameter ? impossible(*m_impossibleDiameter) : givenDiameter(); }
+
+std::string Book::provenance(std::string from) const
+{
+    const auto goesOn = [](char c) { return c == '_' || std::isalnum(static_cast<unsigned char>(c)) != 0; };
+    for (const std::string& key : m_fromTag)
+        for (std::size_t at = from.find(key); at != std::string::npos; at = from.find(key, at + 1)) {
+            const std::size_t end = at + key.size();
+            if ((at > 0 && (goesOn(from[at - 1]) || from[at - 1] == ':')) || (end < from.size() && goesOn(from[end])))
+                continue;
+            from.replace(at, key.size(), "roll.tag");
+        }
+    return from;
+}
+
+Term Book::givenDiameter() const
 {
     const std::string unit = m_roll->outerDiameter ? m_roll->outerDiameter->quantity().unit() : std::string();
     const double reading = row("diameter_reading").value->si();
@@ -246,6 +263,8 @@ Stated Book::add(Target target, Doubt doubt)
 {
     assert(m_byId.count(target.id) == 0);
     auto* ready = std::get_if<Ready>(&target.state);
+    if (ready != nullptr)
+        for (Given& g : ready->because.given) g.from = provenance(std::move(g.from));
     const Quantity* value = target.quantity();
     if (const double u = expandedOf(doubt); ready != nullptr && value != nullptr && u > 0)
         ready->uncertainty = Quantity(u, value->kind(), value->unit());
@@ -267,10 +286,6 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
     assert(formula != nullptr);
     Term result = evaluated(formulaId, arguments, {});
     if (!result.known()) {
-        const auto isDiameter = [from = diameter().from](const auto& a) { return a.second.from == from; };
-        if (result.cannot && result.cannot->code == "formula.outside_domain" && m_impossibleDiameter &&
-            std::any_of(arguments.begin(), arguments.end(), isDiameter))
-            result.cannot = m_impossibleDiameter;
         if (result.cannot && result.cannot->subject.empty()) result.cannot->subject = id;
         return lacking(std::move(id), std::move(name), Shape::Quantity, result, std::string(formula->source));
     }

@@ -34,15 +34,29 @@ std::string zoneKey(const inputs::Zone& zone, const char* key) { return "press.z
 
 Term zoneWidth(const Book& book, const inputs::Zone& zone)
 {
-    // Lanes share the web evenly; where they do not, the shop enters the rewinds' own settings.
-    const auto products = std::count_if(book.press().rewinds.begin(), book.press().rewinds.end(),
-                                        [](const inputs::Rewind& r) { return !r.waste; });
-    if (endOf(book.press(), zone) != ZoneEnd::Rewind || products < 2) return book.width();
-    Term w = book.width();
+    std::vector<const inputs::Rewind*> products;
+    for (const inputs::Rewind& rewind : book.press().rewinds)
+        if (!rewind.waste) products.push_back(&rewind);
+    if (endOf(book.press(), zone) != ZoneEnd::Rewind || products.size() < 2) return book.width();
+    // Neighbouring lanes go to different shafts, so that their rolls clear each other: the first lane to the rewind
+    // that is listed first, and so round. Where nobody says how many lanes, the rewinds share the web evenly.
+    const std::size_t rewinds = products.size();
+    const std::size_t lanes = book.job().across ? static_cast<std::size_t>(*book.job().across) : rewinds;
+    const auto here = static_cast<std::size_t>(
+        std::find(products.begin(), products.end(), rewindOf(book.press(), zone)) - products.begin());
+    if (here >= lanes)
+        return impossible(
+            Finding{"tension." + zone.id + ".no_lane", Severity::Note, "job.across",
+                    Text("%1 has no lane to wind: the job has %2 across, and the rewinds listed before it take them.",
+                         {zone.name.empty() ? zone.id : zone.name, static_cast<std::int64_t>(lanes)}),
+                    "Leave it off. If it winds one, list its rewind first in the press profile."});
+    const double share = static_cast<double>((lanes - here + rewinds - 1) / rewinds) / static_cast<double>(lanes);
+    const Term w = book.width();
     if (!w.known()) return w;
-    Term lane = known(Quantity(w.value->si() / static_cast<double>(products), Kind::Length, w.value->unit()),
-                      "lane: roll.width over the product rewinds");
-    for (const auto& [source, part] : w.doubt) lane.doubt[source] = part / static_cast<double>(products);
+    Term lane = known(Quantity(w.value->si() * share, Kind::Length, w.value->unit()),
+                      book.job().across ? "roll.width by the lanes of job.across that this rewind takes"
+                                        : "roll.width over the product rewinds");
+    for (const auto& [source, part] : w.doubt) lane.doubt[source] = part * share;
     return lane;
 }
 
@@ -108,6 +122,7 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
     const Term width = zoneWidth(book, zone), diameter = rollDiameterOf(book, zone);
     auto totalOf = [&](const Term& tw) { return evaluated("T1", {{"Tw", tw}, {"w", width}}, id + "total"); };
     SettingTerms terms{{}, totalOf(choice.low), totalOf(choice.high), diameter, choice.rules, totalOf(middle(choice))};
+    if (width.cannot && width.cannot->code == "tension." + zone.id + ".no_lane") book.note(*width.cannot);
     const Arguments ends{{"low", called(choice.low, "lowest tension per width")},
                          {"high", called(choice.high, "highest tension per width")}};
     // The middle of the window, unless that cannot be set: then the nearest that can, and all else follows from it.
@@ -190,6 +205,19 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
     return terms;
 }
 
+/// Lanes that do not go round evenly: which rewind takes more of them is by the order in the profile, and that is said.
+void sayLanes(Book& book)
+{
+    const auto products = std::count_if(book.press().rewinds.begin(), book.press().rewinds.end(),
+                                        [](const inputs::Rewind& r) { return !r.waste; });
+    const std::optional<int>& across = book.job().across;
+    if (products < 2 || !across || *across < products || *across % products == 0) return;
+    book.note(Finding{"tension.lanes_uneven", Severity::Note, "job.across",
+                      Text("%1 lanes go to %2 rewinds in turn: those listed first in the press profile wind one more.",
+                           {std::int64_t{*across}, static_cast<std::int64_t>(products)}),
+                      "Look that the slitter is threaded so: each rewind's tension goes by the lanes that it winds."});
+}
+
 /// Beside the windows, for a laminate that tells what its plies are: it makes none and moves none.
 void statePlies(Book& book)
 {
@@ -207,6 +235,7 @@ void statePlies(Book& book)
 void stateTension(Book& book)
 {
     statePlies(book);
+    sayLanes(book);
     // A draw's setting asks the zone before it, wherever that stands in the profile.
     std::vector<SettingTerms> terms;
     for (const inputs::Zone& zone : book.press().zones) terms.push_back(stateZone(book, zone));
