@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/physics/formula.h"
+#include "core/targets/aim.h"
 #include "core/targets/coarse.h"
 #include "core/units/format.h"
 
@@ -353,6 +354,17 @@ void Book::finishReadings(Target& target)
     if (!ready->instrument || ready->window.rule == Rule::None) return;
     if (auto coarse = tooCoarse(ready->instrument->si(), ready->window)) {
         coarse->subject = target.id;
+        // As the table beside it shows them: rounded inward.
+        const Magnitude low = shownLimit(*ready->window.low, m_press->units, true),
+                        high = shownLimit(*ready->window.high, m_press->units, false);
+        if (low.si < high.si) {
+            coarse->text.args.at(1) = low;
+            coarse->text.args.at(2) = high;
+        } else {
+            coarse->text = Text("This gauge reads to %1 either way, and the window at %2 is narrower than the last "
+                                "place that is shown: nothing can be sure to be inside.",
+                                {coarse->text.args.at(0), ready->window.low->magnitude()});
+        }
         coarse->text = Text("%1. %2", {std::vector<Text>{target.name}, std::vector<Text>{coarse->text}});
         note(*std::move(coarse));
     }

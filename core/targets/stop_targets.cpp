@@ -204,6 +204,7 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
     const auto most = [&late](const Quantity& time) {
         return Quantity(time.si() * (1 + late.si()), Kind::Time, time.unit());
     };
+    if (scaled.ready() != nullptr && std::get<Quantity>(scaled.ready()->value).si() < 0.1) scaled.in("ms");
     const auto* atSpeed = scaled.ready() ? &std::get<Quantity>(scaled.ready()->value) : nullptr;
     if (atSpeed != nullptr) scaled.window({}, most(*atSpeed), late.rule, late.source);
     scaled.advice("The deceleration is the press's own: the time grows with the speed that it is stopped from.");
@@ -236,9 +237,14 @@ void stateStops(Book& book)
     const std::string emergencyKey = quicker ? "press.speeds.emergency_stop_time" : "press.speeds.stop_time";
     const inputs::Sourced& emergency = quicker ? press.emergencyStopTime : press.stopTime;
     const Term slowing = over(book, emergency, emergencyKey);
-    book.formula("stop.distance", "Web that passes while the press stops", "V1.distance",
-                 {{"v", book.speed()}, {"tr", reaction()}, {"a", over(book, press.stopTime, "press.speeds.stop_time")}},
-                 press.units == UnitSystem::Us ? "ft" : "m")
+    const bool us = press.units == UnitSystem::Us;
+    const Arguments stopping{
+        {"v", book.speed()}, {"tr", reaction()}, {"a", over(book, press.stopTime, "press.speeds.stop_time")}};
+    // At crawl it is less than the last place of the large unit.
+    const Term passes = evaluated("V1.distance", stopping, "");
+    const bool little = passes.known() && passes.value->si() < 0.5;
+    book.formula("stop.distance", "Web that passes while the press stops", "V1.distance", stopping,
+                 little ? (us ? "in" : "mm") : (us ? "ft" : "m"))
         .advice("Web that still passes after a stop; not for placing guards or light curtains.");
     stateStopTime(book, emergency, emergencyKey, slowing);
     for (const inputs::Zone& zone : press.zones)

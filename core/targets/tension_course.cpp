@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/aim.h"
 #include "core/targets/ramp.h"
 #include "core/targets/schedule.h"
 #include "core/targets/setting.h"
@@ -83,15 +84,16 @@ void sayTaperLeaves(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const bool starting = terms.rules.low == Rule::Table || terms.rules.low == Rule::Policy;
     const double keeps = finished.value->si() / terms.total.value->si(), from = low.si() / keeps;
     const bool startHigher = from <= terms.high.value->si();
+    const Magnitude begins = shownLimit(low, book.press().units, true);
     const Text said =
         zone.control == inputs::Control::OpenLoop
             ? Text("%1: the taper leaves %2 on the finished roll, less than the %3 at which the window "
                    "of the tension begins. The changes listed let it fall %4 under the taper from where "
                    "that leads out of the window.",
-                   {name, finished.value->magnitude(), low.magnitude(), book.limit("tension_swing").value.magnitude()})
+                   {name, finished.value->magnitude(), begins, book.limit("tension_swing").value.magnitude()})
             : Text("%1: the taper leaves %2 on the finished roll, less than the %3 at which the window "
                    "of the tension begins.",
-                   {name, finished.value->magnitude(), low.magnitude()});
+                   {name, finished.value->magnitude(), begins});
     book.note(Finding{"tension." + zone.id + ".taper_leaves", starting ? Severity::Note : Severity::Warn,
                       "press.zone." + zone.id + ".taper", said,
                       startHigher

@@ -32,6 +32,18 @@ const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& z
 
 std::string zoneKey(const inputs::Zone& zone, const char* key) { return "press.zone." + zone.id + "." + key; }
 
+namespace {
+
+/// A zone that ends at a rewind which no entry of the profile names: one that does not say where it stands may be it.
+Term rewindLack(const inputs::Press& press)
+{
+    for (const inputs::Rewind& rewind : press.rewinds)
+        if (rewind.roller.empty()) return missing("press.rewind." + rewind.id + ".roller");
+    return missing("press.rewind");
+}
+
+}  // namespace
+
 Term zoneWidth(const Book& book, const inputs::Zone& zone)
 {
     std::vector<const inputs::Rewind*> products;
@@ -41,9 +53,10 @@ Term zoneWidth(const Book& book, const inputs::Zone& zone)
     // Neighbouring lanes go to different shafts, so that their rolls clear each other: the first lane to the rewind
     // that is listed first, and so round. Where nobody says how many lanes, the rewinds share the web evenly.
     const std::size_t rewinds = products.size();
+    const inputs::Rewind* own = rewindOf(book.press(), zone);
+    if (own == nullptr) return rewindLack(book.press());
     const std::size_t lanes = book.job().across ? static_cast<std::size_t>(*book.job().across) : rewinds;
-    const auto here = static_cast<std::size_t>(
-        std::find(products.begin(), products.end(), rewindOf(book.press(), zone)) - products.begin());
+    const auto here = static_cast<std::size_t>(std::find(products.begin(), products.end(), own) - products.begin());
     if (here >= lanes)
         return impossible(
             Finding{"tension." + zone.id + ".no_lane", Severity::Note, "job.across",
@@ -67,7 +80,7 @@ Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
     case ZoneEnd::Rewind:
     case ZoneEnd::Waste: {
         const inputs::Rewind* r = rewindOf(book.press(), zone);
-        if (r == nullptr) return missing("press.rewind");
+        if (r == nullptr) return rewindLack(book.press());
         Term core = book.job().rewindCore && !r->waste ? term(book.job().rewindCore, "job.rewind_core")
                     : r->mandrel.gripsLeast
                         ? term(r->mandrel.gripsLeast, "press.rewind." + r->id + ".grips.least")
@@ -90,7 +103,7 @@ Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
     case ZoneEnd::Waste: {
         // What is stripped off winds up as large as its own rewind allows, whatever the job's rolls are.
         const inputs::Rewind* r = rewindOf(book.press(), zone);
-        return r == nullptr ? missing("press.rewind")
+        return r == nullptr ? rewindLack(book.press())
                             : term(r->largestDiameter, "press.rewind." + r->id + ".largest_diameter");
     }
     case ZoneEnd::Between: break;
