@@ -171,7 +171,7 @@ Changes changesOf(const Ramp& ramp)
 std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, const FigureAt& figure)
 {
     constexpr int kSteps = 64;
-    constexpr double kEqual = 1e-9;  // a setting that was moved to the limit stands on it
+    constexpr double kEqual = 1e-9;
     std::vector<Crossing> all;
     if (!range.least && !range.most) return all;
     const auto place = [&ramp](int i) { return ramp.start + (ramp.end - ramp.start) * i / kSteps; };
@@ -181,12 +181,12 @@ std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, 
         const std::optional<Quantity>& limit = below ? range.least : range.most;
         if (!limit) continue;
         const auto beyond = [&](const std::optional<double>& s) {
-            return s && std::abs(*s - limit->si()) > kEqual * std::abs(limit->si())
-                       ? std::optional((*s < limit->si()) == below)
-                       : std::nullopt;
+            return s && s.value() != limit->si() ? std::optional((*s < limit->si()) == below) : std::nullopt;
         };
         double before = ramp.start;
         std::optional<bool> was = beyond(figures.front());
+        // What was moved to the limit stands on it, whichever side arithmetic puts it.
+        if (figures.front() && std::abs(*figures.front() - limit->si()) <= kEqual * std::abs(limit->si())) was = false;
         for (int i = 1; i <= kSteps; ++i) {
             const std::optional<bool> is = beyond(figures[static_cast<std::size_t>(i)]);
             if (was && is && *was != *is) {
