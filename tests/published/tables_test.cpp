@@ -25,7 +25,10 @@ inputs::Inputs of(const std::string& family, double mil, double gramsPerSquareMe
     in.substrate = std::make_shared<const inputs::Substrate>(s);
     // On a press that can be set to anything: what a table says is asked, not what one brake can hold of it.
     inputs::Press press = *in.press;
-    for (inputs::Zone& zone : press.zones) zone.setting = zone.actuatorRange = {};
+    for (inputs::Zone& zone : press.zones) {
+        zone.setting = zone.actuatorRange = {};
+        zone.torquePerSetting.reset();
+    }
     in.press = std::make_shared<const inputs::Press>(std::move(press));
     return in;
 }
