@@ -89,4 +89,17 @@ bool fillFromTag(Roll& roll, std::string_view key, const RollTag& tag, std::stri
     return true;
 }
 
+std::vector<std::string> fillGapsFromTag(Roll& roll)
+{
+    std::vector<std::string> filled;
+    if (roll.tag.empty()) return filled;
+    const Result<RollTag> tag = readRollTag(roll.tag);
+    if (!tag || (!tag->serial.empty() && !roll.id.empty() && tag->serial != roll.id)) return filled;
+    for (const char* key : {"roll.width", "roll.core", "roll.length", "roll.splices", "roll.winding"}) {
+        const Roll before = roll;
+        if (fillFromTag(roll, key, *tag, roll.tag) && !(roll == before)) filled.emplace_back(key);
+    }
+    return filled;
+}
+
 }  // namespace taut::inputs

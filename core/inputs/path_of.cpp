@@ -57,6 +57,10 @@ Result<physics::RollerPlace> rewindPlace(const Press& press, const std::vector<c
             if (!core) return core.error();
             diameter = *core;
         }
+    } else {
+        // A rewind that does not say where it stands may be this one: it would tell both.
+        for (const Rewind& rewind : press.rewinds)
+            if (rewind.roller.empty() && (!turn || !diameter)) return needs("press.rewind." + rewind.id + ".roller");
     }
     if (!turn) return needs(keyOf(roller, "turn"));
     if (!diameter) return needs(keyOf(roller, "diameter"));

@@ -101,7 +101,7 @@ Rewind readRewind(KeyReader& keys, const Names& names)
     rewind.mandrel = readMandrel(keys);
     rewind.coreWall = keys.get<Kind::Length>("core_wall", sane::kCoreWall);
     rewind.coreWraps = keys.number("core_wraps", {0.1, 50});
-    rewind.coreFriction = keys.share("core_friction", sane::kFriction);
+    rewind.coreFriction = keys.share("core_friction", sane::kCoreFriction);
     rewind.largestDiameter = keys.get<Kind::Length>("largest_diameter", sane::kRollDiameter);
     rewind.shaftInertia = keys.get<Kind::Inertia>("shaft_inertia", sane::kInertia);
     keys.done();

@@ -45,6 +45,7 @@ inline constexpr Sane kVolume{1e-8, 2e-4};
 inline constexpr Sane kPitch{5e-4, 0.1};
 inline constexpr Sane kPlate{1e-5, 0.02};
 inline constexpr Sane kFriction{0.01, 3};
+inline constexpr Sane kCoreFriction{0.01, 1};  ///< web on web and on a core: rubber is not wound on
 inline constexpr Sane kShare{0, 1, true};
 inline constexpr Sane kEfficiency{0.05, 1};
 inline constexpr Sane kRatio{0.01, 100};

@@ -103,6 +103,20 @@ void checkAgreement(KeyReader& keys, Zone& zone, const Setting& range)
     zone.zeroSetting.reset();
 }
 
+/// A brake or clutch whose torque begins at or above the most that can be set never gives any.
+void checkBegins(KeyReader& keys, Zone& zone, const Setting& range)
+{
+    if (!zone.zeroSetting || !range.most || range.most->kind() != zone.zeroSetting->kind() ||
+        zone.zeroSetting->si() < range.most->si())
+        return;
+    keys.complain("zero_setting", refuse("input.torque_never_begins", {},
+                                         {"The torque is said to begin at %1, and no more than %2 can be set.",
+                                          {zone.zeroSetting->magnitude(), range.most->magnitude()}},
+                                         "Enter where the torque begins, and the most that can be set, each by its own "
+                                         "figure."));
+    zone.zeroSetting.reset();
+}
+
 void readTaper(KeyReader keys, Zone& zone)
 {
     zone.taper = keys.oneOf<TaperShape>("shape", kTaperWords).value_or(TaperShape::None);
@@ -144,7 +158,9 @@ std::optional<Zone> readZone(KeyReader& keys, const Names& names)
     zone.airLoss = keys.word("air_loss", kAirLossWords);
     zone.stopAction = keys.word("stop_action", kAirLossWords);
     zone.carries = keys.word("carries", kCarriesWords);
-    checkAgreement(keys, zone, zone.control == Control::OpenLoop ? zone.setting : zone.actuatorRange);
+    const Setting& drives = zone.control == Control::OpenLoop ? zone.setting : zone.actuatorRange;
+    checkAgreement(keys, zone, drives);
+    checkBegins(keys, zone, drives);
     keys.done();
     return zone;
 }

@@ -21,6 +21,11 @@ double shownSi(const Quantity& q, UnitSystem system, Rounding rounding)
 
 }  // namespace
 
+Magnitude shownLimit(const Quantity& limit, UnitSystem system, bool lower)
+{
+    return {shownSi(limit, system, lower ? Rounding::Up : Rounding::Down), limit.kind(), limit.unit()};
+}
+
 TargetValue aimOf(const Ready& ready, UnitSystem system)
 {
     const auto* value = std::get_if<Quantity>(&ready.value);

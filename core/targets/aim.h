@@ -5,6 +5,9 @@
 
 namespace taut::targets {
 
+/// A limit as these units show it, rounded inward: up for a lower one, down for an upper one.
+[[nodiscard]] Magnitude shownLimit(const Quantity& limit, UnitSystem system, bool lower);
+
 /// The value as it is shown and aimed at. Limits are shown rounded inward, so that a value beside one would be shown
 /// outside its own window ("119.4 mm, 119.5 to 129.4 mm"): such a value is moved to the limit as these units show
 /// it. Any other value, and one outside its window, is the target's own. Nothing is judged or computed by it.

@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cctype>
 #include <cmath>
 
 #include "core/physics/formula.h"
+#include "core/targets/aim.h"
 #include "core/targets/coarse.h"
 #include "core/units/format.h"
 
@@ -130,12 +132,13 @@ Term Stated::term() const { return termOf(*m_target, m_doubt); }
 
 // --- the book ------------------------------------------------------------------------------------------------------
 
-Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
+Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter, std::vector<std::string> fromTag)
     : m_press(orEmpty(in.press)),
       m_job(orEmpty(in.job)),
       m_substrate(orEmpty(in.substrate)),
       m_roll(orEmpty(in.roll)),
       m_present(presentDiameter),
+      m_fromTag(std::move(fromTag)),
       m_paths(pathsFor(*m_press,
                        presentDiameter         ? presentDiameter
                        : m_roll->outerDiameter ? std::optional(m_roll->outerDiameter->measure())
@@ -143,7 +146,22 @@ Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
                        m_roll->winding))
 {}
 
-Term Book::diameter() const
+Term Book::diameter() const { return m_impossibleDiameter ? impossible(*m_impossibleDiameter) : givenDiameter(); }
+
+std::string Book::provenance(std::string from) const
+{
+    const auto goesOn = [](char c) { return c == '_' || std::isalnum(static_cast<unsigned char>(c)) != 0; };
+    for (const std::string& key : m_fromTag)
+        for (std::size_t at = from.find(key); at != std::string::npos; at = from.find(key, at + 1)) {
+            const std::size_t end = at + key.size();
+            if ((at > 0 && (goesOn(from[at - 1]) || from[at - 1] == ':')) || (end < from.size() && goesOn(from[end])))
+                continue;
+            from.replace(at, key.size(), "roll.tag");
+        }
+    return from;
+}
+
+Term Book::givenDiameter() const
 {
     const std::string unit = m_roll->outerDiameter ? m_roll->outerDiameter->quantity().unit() : std::string();
     const double reading = row("diameter_reading").value->si();
@@ -246,6 +264,8 @@ Stated Book::add(Target target, Doubt doubt)
 {
     assert(m_byId.count(target.id) == 0);
     auto* ready = std::get_if<Ready>(&target.state);
+    if (ready != nullptr)
+        for (Given& g : ready->because.given) g.from = provenance(std::move(g.from));
     const Quantity* value = target.quantity();
     if (const double u = expandedOf(doubt); ready != nullptr && value != nullptr && u > 0)
         ready->uncertainty = Quantity(u, value->kind(), value->unit());
@@ -267,10 +287,6 @@ Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments
     assert(formula != nullptr);
     Term result = evaluated(formulaId, arguments, {});
     if (!result.known()) {
-        const auto isDiameter = [from = diameter().from](const auto& a) { return a.second.from == from; };
-        if (result.cannot && result.cannot->code == "formula.outside_domain" && m_impossibleDiameter &&
-            std::any_of(arguments.begin(), arguments.end(), isDiameter))
-            result.cannot = m_impossibleDiameter;
         if (result.cannot && result.cannot->subject.empty()) result.cannot->subject = id;
         return lacking(std::move(id), std::move(name), Shape::Quantity, result, std::string(formula->source));
     }
@@ -338,6 +354,17 @@ void Book::finishReadings(Target& target)
     if (!ready->instrument || ready->window.rule == Rule::None) return;
     if (auto coarse = tooCoarse(ready->instrument->si(), ready->window)) {
         coarse->subject = target.id;
+        // As the table beside it shows them: rounded inward.
+        const Magnitude low = shownLimit(*ready->window.low, m_press->units, true),
+                        high = shownLimit(*ready->window.high, m_press->units, false);
+        if (low.si < high.si) {
+            coarse->text.args.at(1) = low;
+            coarse->text.args.at(2) = high;
+        } else {
+            coarse->text = Text("This gauge reads to %1 either way, and the window at %2 is narrower than the last "
+                                "place that is shown: nothing can be sure to be inside.",
+                                {coarse->text.args.at(0), ready->window.low->magnitude()});
+        }
         coarse->text = Text("%1. %2", {std::vector<Text>{target.name}, std::vector<Text>{coarse->text}});
         note(*std::move(coarse));
     }

@@ -101,7 +101,8 @@ struct Limit {
 
 class Book {
 public:
-    Book(const inputs::Inputs& in, std::optional<Length> presentDiameter);
+    /// fromTag: keys of the roll that its tag filled, which is where they come from.
+    Book(const inputs::Inputs& in, std::optional<Length> presentDiameter, std::vector<std::string> fromTag);
 
     // The four inputs, an empty one where nothing was given, so that every key can be asked for.
     [[nodiscard]] const inputs::Press& press() const { return *m_press; }
@@ -109,9 +110,14 @@ public:
     [[nodiscard]] const inputs::Substrate& substrate() const { return *m_substrate; }
     [[nodiscard]] const inputs::Roll& roll() const { return *m_roll; }
     [[nodiscard]] bool measuredDiameter() const { return m_present.has_value(); }
+    /// Nothing was taken off the roll since its label was written, as far as anybody said.
+    [[nodiscard]] bool untouched() const { return !m_roll->opened && !m_present; }
+    /// Where an entry of the roll comes from: its key, or "roll.tag" where the tag filled it.
+    [[nodiscard]] std::string provenance(std::string from) const;
 
     // Terms that several families use.
-    [[nodiscard]] Term diameter() const;  ///< of the roll now
+    [[nodiscard]] Term diameter() const;       ///< of the roll now; impossible where that cannot be
+    [[nodiscard]] Term givenDiameter() const;  ///< the same as it was entered or measured
     /// Where the web starts: core and two walls. A wall that nobody entered lies somewhere in a band (policy): the
     /// middle with its doubt, or the end on whose side a mistake does no harm.
     enum class Wall : std::uint8_t { Middle, Thinnest, Thickest };
@@ -142,7 +148,7 @@ public:
     /// What cannot be said yet, or not at all; `source` is whose relation or fact would say it.
     Stated lacking(std::string id, Text name, Shape shape, const Term& lack, std::string source = "definition");
     void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
-    /// Why the roll's diameter cannot be: said in place of "no answer" by every formula that has none for it.
+    /// Why the roll's diameter cannot be: said by all that would follow from it.
     void blame(const Finding& diameter) { m_impossibleDiameter = diameter; }
     /// Whether a finding says just this.
     [[nodiscard]] bool isNoted(const Text& text) const;
@@ -160,6 +166,7 @@ private:
     std::shared_ptr<const inputs::Substrate> m_substrate;
     std::shared_ptr<const inputs::Roll> m_roll;
     std::optional<Length> m_present;
+    std::vector<std::string> m_fromTag;
     std::optional<Finding> m_impossibleDiameter;
     Result<std::vector<inputs::NamedPath>> m_paths;
     struct Entry {

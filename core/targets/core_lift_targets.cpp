@@ -120,6 +120,17 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
                                        Text("Take a smaller roll. Do not lift this one here."));
             pressure.cannot(why);
             book.note(why);
+        } else if (lift.pressure.least && value.si() < lift.pressure.least->si()) {
+            const Text low("It begins to rise at %1, less than the %2 at which this lift's pressure begins.",
+                           {value.magnitude(), lift.pressure.least->magnitude()});
+            book.note(Finding{"lift.rises_at_once", Severity::Warn, "press.unwind.lift", low,
+                              Text("Expect it to move as soon as air is on: stand clear and let the air in slowly. "
+                                   "Check the bore, the pistons and the least pressure in the press profile.")});
+            pressure.advice(Text(
+                "Less than the %1 at which this lift's pressure begins: it moves as soon as air is on. Let the air "
+                "in slowly, beside the roll, never under it. If nothing has moved at %1, stop: something is "
+                "stuck.",
+                {lift.pressure.least->magnitude()}));
         } else {
             pressure.advice(
                 Text("Come up to it slowly from below, beside the roll, never under it. If nothing has moved at %1, "

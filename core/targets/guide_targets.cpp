@@ -171,6 +171,12 @@ Term stateReach(Book& book, const inputs::Guide& guide)
     return way;
 }
 
+/// How far a guide goes for this web: its stroke, or what it can shift the web by where that ends first.
+Term strokeFor(const Term& stroke, const Term& reach)
+{
+    return stroke.known() && reach.known() && reach.value->si() < stroke.value->si() ? reach : stroke;
+}
+
 /// What this roll's wander takes of a guide, against its stroke and against what it can shift this web.
 void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
 {
@@ -181,9 +187,10 @@ void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
         [](const std::vector<double>& v) { return std::abs(v[0]); }, Kind::Length);
     Stated needed = book.value(id + "stroke_needed", "Stroke that this roll's wander takes", "rule", error,
                                "definition", {{"y", term(book.roll().offCentre, "roll.off_centre")}});
+    const Term goes = strokeFor(stroke, reach);
+    const bool reachEnds = goes.from != stroke.from;
     if (stroke.known()) {
-        const bool reachEnds = reach.known() && reach.value->si() < stroke.value->si();
-        const Quantity way = reachEnds ? *reach.value : *stroke.value;
+        const Quantity& way = *goes.value;
         needed.window({}, way, Rule::Press,
                       reachEnds ? Text("what the guide can shift this web each way")
                                 : Text("the guide's stroke each way"));
@@ -197,13 +204,19 @@ void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
         }
     }
     const Limit half = book.limit("centre_stroke");
-    Stated used = book.formula(id + "stroke_used", "Share of the stroke that this roll's wander takes", "G11",
-                               {{"y", error}, {"s", stroke}}, "%");
+    Stated used =
+        book.formula(id + "stroke_used",
+                     reachEnds ? Text("Share of what the guide can shift this web that this roll's wander takes")
+                               : Text("Share of the stroke that this roll's wander takes"),
+                     "G11", {{"y", error}, {"s", goes}}, "%");
     used.window({}, half.value.in("%"), half.rule, half.source)
         .advice("What the roll takes the guide no longer has for the web.");
     if (const Ready* r = used.ready(); r != nullptr && std::get<Quantity>(r->value).si() > half.si())
         book.note(Finding{"guide.stroke_used", Severity::Warn, "press.guide." + guide.id,
-                          Text("This roll's wander takes %1 of the guide's stroke, at most %2 is meant to go there.",
+                          Text(reachEnds ? "This roll's wander takes %1 of what the guide can shift this web, at most "
+                                           "%2 is meant to go there."
+                                         : "This roll's wander takes %1 of the guide's stroke, at most %2 is meant to "
+                                           "go there.",
                                {std::get<Quantity>(r->value).magnitude(), half.value.in("%").magnitude()}),
                           Text("Set the roll over until its web runs in the middle, or take another.")});
 }
@@ -218,15 +231,17 @@ void stateGuides(Book& book)
         stateSensors(book, guide);
         stateSensorPlace(book, guide);
         const Term stroke = term(guide.stroke, "press.guide." + guide.id + ".stroke");
-        stateStroke(book, guide, stateReach(book, guide));
+        const Term reach = stateReach(book, guide);
+        stateStroke(book, guide, reach);
+        const Term goes = strokeFor(stroke, reach);
         const Limit resting = book.limit("guide_rest");
         book.value(id + "rest", "Guide at rest, from its middle", "stated",
                    known(Quantity(0, Kind::Length, small), "policy:guide_rest"), "policy")
-            .window(stroke.known() ? std::optional(Quantity(-resting.si() * stroke.value->si(), Kind::Length, small))
-                                   : std::nullopt,
-                    stroke.known() ? std::optional(Quantity(resting.si() * stroke.value->si(), Kind::Length, small))
-                                   : std::nullopt,
-                    stroke.known() ? resting.rule : Rule::None, resting.source)
+            .window(goes.known() ? std::optional(Quantity(-resting.si() * goes.value->si(), Kind::Length, small))
+                                 : std::nullopt,
+                    goes.known() ? std::optional(Quantity(resting.si() * goes.value->si(), Kind::Length, small))
+                                 : std::nullopt,
+                    goes.known() ? resting.rule : Rule::None, resting.source)
             .advice("If it rests to one side, move the roll, not the sensor.");
         const Limit wander = book.limit("web_wander");
         book.value(id + "wander", "Wander of the web behind the guide at steady speed", "stated",

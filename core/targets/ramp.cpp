@@ -8,6 +8,7 @@
 #include <initializer_list>
 #include <span>
 
+#include "core/inputs/policy.h"
 #include "core/physics/formula.h"
 #include "core/targets/book.h"
 
@@ -91,37 +92,78 @@ bool outOfRange(const inputs::Setting& range, double setting)
     return (range.least && setting < range.least->si()) || (range.most && setting > range.most->si());
 }
 
+/// Whether a window is there that a torque can leave.
+bool hasWindow(const Ramp& ramp) { return ramp.low && ramp.high && *ramp.low > 0 && ramp.total > 0; }
+
+/// Whether the taper leads below the window before the roll is done.
+bool taperLeaves(const Ramp& ramp)
+{
+    const std::optional<double> last = taperedTension(ramp, ramp.end);
+    return ramp.low && last && *last < *ramp.low;
+}
+
+/// What a torque may give at a diameter, the ends of the window themselves no longer.
+struct Bounds {
+    const Ramp& ramp;
+    bool below;  ///< the taper leads below the window
+    explicit Bounds(const Ramp& of) : ramp(of), below(taperLeaves(of)) {}
+    [[nodiscard]] double lowest(double diameter) const
+    {
+        if (!below) return *ramp.low;
+        return std::min(*ramp.low, taperedTension(ramp, diameter).value_or(0) * (1 - ramp.swing));
+    }
+    [[nodiscard]] bool holds(double torque, double diameter) const
+    {
+        const double tension = 2 * torque / diameter;
+        return tension > lowest(diameter) && tension < *ramp.high;
+    }
+    /// Where a torque that was set at a diameter leads the tension out of its window.
+    [[nodiscard]] std::optional<double> firstOutside(double torque, double from) const
+    {
+        return firstWhere(ramp, from, [&](double d) { return !holds(torque, d); });
+    }
+};
+
 }  // namespace
+
+std::optional<double> lowestTension(const Ramp& ramp, double diameter)
+{
+    return ramp.low ? std::optional(Bounds(ramp).lowest(diameter)) : std::nullopt;
+}
+
+std::optional<double> leavesAt(const Ramp& ramp)
+{
+    if (!hasWindow(ramp)) return std::nullopt;
+    return Bounds(ramp).firstOutside(torqueAt(ramp, ramp.start), ramp.start);
+}
 
 Changes changesOf(const Ramp& ramp)
 {
     constexpr std::size_t kMany = 60;
     Changes changes;
-    if (!ramp.byHand || !ramp.low || !ramp.high || *ramp.low <= 0 || ramp.total <= 0) return changes;
-    if (!ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return changes;
+    if (!ramp.byHand || !hasWindow(ramp) || !ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return changes;
     // B5: the setting grows with the torque by k, so that a step of it is a step of torque.
     const double k = ramp.zone.torquePerSetting->si(), zero = ramp.zone.zeroSetting->si();
     const double resolution = ramp.zone.setting.uncertainty ? k * ramp.zone.setting.uncertainty->si() : 0;
-    double at = ramp.start;
-    while (changes.diameters.size() < kMany) {
-        // Left alone, the tension is to what is wanted here as the torque then is to the torque wanted here; it may be
-        // so much above and below as the window's ends are.
-        const double left = torqueAt(ramp, at);
-        const auto leaves = [&](double d) {
-            const double wanted = torqueAt(ramp, d);
-            return left * ramp.total >= *ramp.high * wanted || left * ramp.total <= *ramp.low * wanted;
-        };
-        const auto shows = [&](double d) { return std::abs(torqueAt(ramp, d) - left) >= resolution; };
-        std::optional<double> next = firstWhere(ramp, at, leaves);
-        if (next && !shows(*next)) {
-            if (!changes.tooFine) changes.tooFine = next;
-            next = firstWhere(ramp, *next, shows);
+    const Bounds bounds(ramp);
+    double at = ramp.start, left = torqueAt(ramp, at);
+    while (changes.all.size() < kMany) {
+        std::optional<double> next = bounds.firstOutside(left, at);
+        if (!next) break;
+        double wanted = torqueAt(ramp, *next);
+        if (std::abs(wanted - left) < resolution) {
+            wanted = left + std::copysign(resolution, wanted - left);
+            if (!bounds.holds(wanted, *next)) {
+                if (!changes.tooFine) changes.tooFine = next;
+                next =
+                    firstWhere(ramp, *next, [&](double d) { return std::abs(torqueAt(ramp, d) - left) >= resolution; });
+                if (next) wanted = torqueAt(ramp, *next);
+            }
         }
-        if (!next || *next == at || *next == ramp.end ||
-            outOfRange(ramp.zone.setting, zero + torqueAt(ramp, *next) / k))
-            break;
-        changes.diameters.push_back(*next);
+        if (!next || *next == at || *next == ramp.end || outOfRange(ramp.zone.setting, zero + wanted / k)) break;
+        changes.all.push_back({*next, wanted});
         at = *next;
+        left = wanted;
     }
     return changes;
 }
@@ -129,6 +171,7 @@ Changes changesOf(const Ramp& ramp)
 std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, const FigureAt& figure)
 {
     constexpr int kSteps = 64;
+    constexpr double kEqual = 1e-9;
     std::vector<Crossing> all;
     if (!range.least && !range.most) return all;
     const auto place = [&ramp](int i) { return ramp.start + (ramp.end - ramp.start) * i / kSteps; };
@@ -142,6 +185,8 @@ std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, 
         };
         double before = ramp.start;
         std::optional<bool> was = beyond(figures.front());
+        // What was moved to the limit stands on it, whichever side arithmetic puts it.
+        if (figures.front() && std::abs(*figures.front() - limit->si()) <= kEqual * std::abs(limit->si())) was = false;
         for (int i = 1; i <= kSteps; ++i) {
             const std::optional<bool> is = beyond(figures[static_cast<std::size_t>(i)]);
             if (was && is && *was != *is) {
@@ -186,6 +231,9 @@ std::optional<Ramp> rampOf(const inputs::Press& press, const Targets& targets, c
     const Window& window = total->ready()->window;
     if (window.low) ramp.low = window.low->si();
     if (window.high) ramp.high = window.high->si();
+    ramp.swing = inputs::findPolicy("tension_swing")->si;
+    for (const auto& [name, value] : press.policy)
+        if (name == "tension_swing") ramp.swing = value.si();
     ramp.lengthUnit = first.unit();
     ramp.forceUnit = total->quantity()->unit();
     for (std::size_t i = 0; i < schedule->columns.size(); ++i) {

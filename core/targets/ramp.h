@@ -18,6 +18,7 @@ struct Ramp {
     double total = 0;                 ///< web tension at the start, N
     double start = 0, end = 0;        ///< diameters, m
     std::optional<double> low, high;  ///< window of the web tension, N
+    double swing = 0;                 ///< share of it by which a tension may swing (policy tension_swing)
     std::string lengthUnit, forceUnit, torqueUnit, settingUnit;
     [[nodiscard]] double least() const { return unwinding ? end : start; }
     [[nodiscard]] double most() const { return unwinding ? start : end; }
@@ -33,16 +34,27 @@ struct RampPoint {
 /// formula refuses.
 [[nodiscard]] std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter);
 
-/// Diameters at which an open loop has to be set again at the latest: there the tension, left alone since the last
-/// time, reaches an end of its window. The window goes down with the taper, which is meant. Ends where the control
-/// does; empty without a window.
+/// The least that the web tension may fall to at a diameter, N: where its window begins. Where the taper itself leads
+/// below that, what is wanted is no longer inside, and the tension may lie as far under the taper as it may swing.
+[[nodiscard]] std::optional<double> lowestTension(const Ramp& ramp, double diameter);
+
+/// Where an open loop has to be set again at the latest, and to what torque: there the tension, left alone since the
+/// last time, reaches an end of its window. It is set to what the taper wants there, but by no smaller step than the
+/// gauge can show (the setting's uncertainty). Ends where the control does; empty without a window.
 struct Changes {
-    std::vector<double> diameters;
-    /// From here on the steps that the window asks for are smaller than the gauge can show (the setting's uncertainty):
-    /// those that are listed are as large as that, and the tension leaves its window between them.
+    struct One {
+        double diameter = 0;  ///< m
+        double torque = 0;    ///< N m
+    };
+    std::vector<One> all;
+    /// From here on a step as large as the gauge can show leads out of the window on its other side: the changes wait
+    /// until so large a step is wanted, and the tension leaves its window between them.
     std::optional<double> tooFine;
 };
 [[nodiscard]] Changes changesOf(const Ramp& ramp);
+/// The diameter at which the tension leaves its window when the torque stays what it is at the start; nullopt when the
+/// roll is done before, or no window is known.
+[[nodiscard]] std::optional<double> leavesAt(const Ramp& ramp);
 
 /// What the zone's actuator has to be set to for the ramp's tension at a diameter (B5), whoever sets it: the operator
 /// or the loop. SI; nullopt where the profile does not say its torque.

@@ -10,38 +10,59 @@ namespace {
 
 std::string nameOf(const inputs::Zone& zone) { return zone.name.empty() ? zone.id : zone.name; }
 
-/// What somebody can do about a control that ends too early (or begins too late), by its kind.
-Text remedyFor(const Book& book, const inputs::Zone& zone, bool tooHigh)
+/// Where a control ends too early or begins too late: for what is to be set now, or somewhere on the roll's way.
+struct Trouble {
+    bool tooHigh = false, onWay = false;
+    bool windowHelps = false;  ///< the other end of the tension window would keep it in its range
+};
+
+/// What somebody can do about it at the operator's control, by its kind. Nothing is offered that changes nothing there:
+/// what is set now has nothing to do with the roll's last diameter, and a window that lies wholly beyond not with where
+/// in it the press runs.
+Text remedyFor(const Book& book, const inputs::Zone& zone, const Trouble& trouble)
 {
     const bool unwind = endOf(book.press(), zone) == ZoneEnd::Unwind;
     switch (zone.control) {
     case inputs::Control::OpenLoop:
+        if (unwind && trouble.tooHigh) return "Take a smaller roll or a narrower web, or engage more of the brake.";
         if (unwind)
-            return tooHigh ? Text("Take a smaller roll or a narrower web, or engage more of the brake.")
-                           : Text("Take part of the brake out of use, or a larger core.");
-        return tooHigh ? Text("Wind a smaller roll, or run lower in the tension window.")
-                       : Text("Wind on a larger core, or run higher in the tension window.");
+            return trouble.onWay ? Text("Take part of the brake out of use, or a roll on a larger core.")
+                                 : Text("Take part of the brake out of use, or a larger roll.");
+        if (!trouble.onWay)
+            return trouble.tooHigh ? Text("Wind on a smaller core, or engage more of the clutch.")
+                                   : Text("Wind on a larger core, or take part of the clutch out of use.");
+        if (trouble.tooHigh)
+            return trouble.windowHelps ? Text("Wind a smaller roll, or run lower in the tension window.")
+                                       : Text("Wind a smaller roll.");
+        return trouble.windowHelps ? Text("Taper less, or run higher in the tension window.") : Text("Taper less.");
     case inputs::Control::Dancer:
-        return tooHigh ? Text("Run lower in the tension window, or have a larger cylinder or a longer lever fitted to "
-                              "the dancer.")
-                       : Text("Run higher in the tension window, or have a smaller cylinder or a shorter lever fitted "
-                              "to the dancer.");
+        return trouble.tooHigh ? Text("Have a larger cylinder or a longer lever fitted to the dancer.")
+                               : Text("Have a smaller cylinder or a shorter lever fitted to the dancer.");
     case inputs::Control::LoadCell:
-        return tooHigh ? Text("Run lower in the tension window, or have a load cell of a larger range fitted.")
-                       : Text("Run higher in the tension window, or have a load cell of a smaller range fitted.");
+        if (trouble.onWay && !trouble.tooHigh)
+            return trouble.windowHelps ? Text("Taper less, or run higher in the tension window.") : Text("Taper less.");
+        return trouble.tooHigh ? Text("Have a load cell of a larger range fitted.")
+                               : Text("Have a load cell of a smaller range fitted.");
     case inputs::Control::Draw: break;
     }
-    return Text("Set it by eye and by the neighbouring zones.");
+    return "Set it by eye and by the neighbouring zones.";
 }
 
 /// The same for what a loop drives by itself.
-Text remedyForActuator(bool unwind, bool tooHigh)
+Text remedyForActuator(bool unwind, const Trouble& trouble)
 {
+    if (unwind && trouble.tooHigh) return "Take a smaller roll or a narrower web, or engage more of the brake.";
+    if (unwind && trouble.windowHelps) return "Take part of the brake out of use, or run higher in the tension window.";
     if (unwind)
-        return tooHigh ? Text("Take a smaller roll or a narrower web, or engage more of the brake.")
-                       : Text("Take part of the brake out of use, or run higher in the tension window.");
-    return tooHigh ? Text("Wind a smaller roll, or run lower in the tension window.")
-                   : Text("Wind on a larger core, or run higher in the tension window.");
+        return trouble.onWay ? Text("Take part of the brake out of use, or a roll on a larger core.")
+                             : Text("Take part of the brake out of use, or a larger roll.");
+    if (trouble.onWay && trouble.tooHigh)
+        return trouble.windowHelps ? Text("Wind a smaller roll, or run lower in the tension window.")
+                                   : Text("Wind a smaller roll.");
+    if (trouble.onWay)
+        return trouble.windowHelps ? Text("Taper less, or run higher in the tension window.") : Text("Taper less.");
+    return trouble.tooHigh ? Text("Wind on a smaller core, or have a stronger drive fitted.")
+                           : Text("Wind on a larger core, or have a weaker drive fitted.");
 }
 
 void dropOthers(std::optional<Quantity>& end, Kind kind)
@@ -67,43 +88,52 @@ inputs::Setting actuatorRange(const inputs::Zone& zone)
 
 std::optional<Quantity> beyond(const inputs::Setting& range, double value)
 {
-    if (range.most && value > range.most->si()) return range.most;
-    if (range.least && value < range.least->si()) return range.least;
+    constexpr double kEqual = 1e-9;  // a setting that was moved to the limit stands on it
+    if (range.most && value > range.most->si() * (1 + kEqual)) return range.most;
+    if (range.least && value < range.least->si() * (1 - kEqual)) return range.least;
     return std::nullopt;
 }
 
 /// What a loop asks of its brake or drive at the diameter now, over the tension window.
-void checkActuatorNow(Book& book, const inputs::Zone& zone, const Ramp& ramp, Stated& setting)
+void checkActuatorNow(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Ramp& ramp,
+                      Stated& setting)
 {
-    const std::optional<double> now = actuatorAt(ramp, ramp.start);
+    const auto atTension = [&](const std::optional<double>& tension) {
+        Ramp other = ramp;
+        if (tension) other.total = *tension;
+        return actuatorAt(other, ramp.start);
+    };
+    const std::optional<double> now = atTension(terms.middle.value->si());
     const inputs::Setting range = actuatorRange(zone);
     if (!now) return;
     const std::optional<Quantity> end = beyond(range, *now);
     if (!end) return;
-    const auto atTension = [&](const std::optional<double>& tension) {
-        Ramp other = ramp;
-        if (tension) other.total = *tension;
-        return actuatorAt(other, ramp.start).value_or(*now);
-    };
     const bool tooHigh = range.most && *now > range.most->si();
-    const bool never = beyond(range, atTension(tooHigh ? ramp.low : ramp.high)).has_value();
+    const bool never = beyond(range, atTension(tooHigh ? ramp.low : ramp.high).value_or(*now)).has_value();
     const Kind kind = zone.zeroSetting->kind();
-    const Finding why{"tension." + zone.id + (never ? ".out_of_range" : ".edge_of_range"),
-                      never ? Severity::Stop : Severity::Warn, "press.zone." + zone.id,
-                      Text(tooHigh ? "%1: for the middle of the window the loop would have to drive its brake or drive "
-                                     "to %2; it ends at %3."
-                                   : "%1: for the middle of the window the loop would have to drive its brake or drive "
-                                     "to %2; it begins at %3.",
-                           {nameOf(zone), Magnitude{*now, kind, end->unit()}, end->magnitude()}),
-                      remedyForActuator(ramp.unwinding, tooHigh)};
-    if (never) setting.cannot(why);
-    book.note(why);
+    const Text text(tooHigh ? "%1: for the middle of the window the loop would have to drive its brake or drive "
+                              "to %2; it ends at %3."
+                            : "%1: for the middle of the window the loop would have to drive its brake or drive "
+                              "to %2; it begins at %3.",
+                    {nameOf(zone), Magnitude{*now, kind, end->unit()}, end->magnitude()});
+    if (never) {
+        const Finding why = refuse("tension." + zone.id + ".out_of_range", "press.zone." + zone.id, text,
+                                   remedyForActuator(ramp.unwinding, {tooHigh, false, false}));
+        setting.cannot(why);
+        book.note(why);
+        return;
+    }
+    book.note(Finding{"tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id, text,
+                      "Set it to what is shown: the nearest to the middle of the window that it can hold."});
 }
+
+using FigureOf = std::function<std::optional<double>(const Ramp& ramp, double diameter)>;
 
 /// A figure that is inside its range at the start and not on all of the way.
 void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inputs::Setting& range,
-              const FigureAt& figure, Kind kind, bool ofLoop)
+              const FigureOf& figureOf, Kind kind, bool ofLoop)
 {
+    const auto figure = [&](double d) { return figureOf(ramp, d); };
     const std::optional<double> first = figure(ramp.start), last = figure(ramp.end);
     if (!first || beyond(range, *first)) return;  // that is said of the setting itself
     // Torque goes one way with the diameter, and tension with its taper; torque under a linear taper may turn.
@@ -116,6 +146,14 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
         return std::abs(a.diameter - ramp.start) < std::abs(b.diameter - ramp.start);
     });
     const Quantity& end = where.below ? *range.least : *range.most;
+    Trouble trouble{!where.below, true, false};
+    if (const std::optional<double>& other = where.below ? ramp.high : ramp.low) {
+        Ramp there = ramp;
+        there.total = *other;
+        const auto otherFigure = [&](double d) { return figureOf(there, d); };
+        const std::optional<double> begins = otherFigure(there.start);
+        trouble.windowHelps = begins && !beyond(range, *begins) && crossings(there, range, otherFigure).empty();
+    }
     static constexpr const char* kTexts[2][2][2] = {
         {{"%1: above a diameter of %2 it would have to be set to more than %3, where it ends; %4 at %5.",
           "%1: above a diameter of %2 it would have to be set to less than %3, where it begins; %4 at %5."},
@@ -134,7 +172,7 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
         Text(kTexts[ramp.unwinding ? 1 : 0][ofLoop ? 1 : 0][where.below ? 1 : 0],
              {nameOf(zone), Magnitude{where.diameter, Kind::Length, ramp.lengthUnit}, end.magnitude(),
               Magnitude{last.value_or(*first), kind, end.unit()}, Magnitude{ramp.end, Kind::Length, ramp.lengthUnit}}),
-        ofLoop ? remedyForActuator(ramp.unwinding, !where.below) : remedyFor(book, zone, !where.below)});
+        ofLoop ? remedyForActuator(ramp.unwinding, trouble) : remedyFor(book, zone, trouble)});
 }
 
 }  // namespace
@@ -153,14 +191,22 @@ inputs::Setting settingRange(const inputs::Zone& zone, Kind kind)
     return range;
 }
 
-void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& low, const Term& high, Rules rules)
+void bound(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const SettingRelation& relation,
+           Stated& setting)
+{
+    bound(book, zone, setting,
+          {relation.at(terms.middle), relation.at(terms.low), relation.at(terms.high), terms.rules});
+}
+
+void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingBand& band)
 {
     const Ready* r = setting.ready();
     if (r == nullptr) return;
     const Quantity value = std::get<Quantity>(r->value);
     const inputs::Setting range = settingRange(zone, value.kind());
     setting.instrument(zone.setting.uncertainty).most(range.most);
-    std::optional<Quantity> lowest = low.value, highest = high.value;
+    std::optional<Quantity> lowest = band.low.value, highest = band.high.value;
+    Rules rules = band.rules;
     const bool tooHigh = range.most && lowest && lowest->si() > range.most->si();
     const bool tooLow = range.least && highest && highest->si() < range.least->si();
     if (tooHigh || tooLow) {
@@ -169,7 +215,7 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& lo
                                    Text(tooHigh ? "%1 would have to be set to %2; it ends at %3."
                                                 : "%1 would have to be set to %2; it begins at %3.",
                                         {nameOf(zone), value.magnitude(), end.magnitude()}),
-                                   remedyFor(book, zone, tooHigh));
+                                   remedyFor(book, zone, {tooHigh, false, false}));
         setting.cannot(why);
         book.note(why);
         return;
@@ -186,12 +232,39 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& lo
         source = Text("the window of the tension, through the same formula, to where this control ends");
     }
     setting.window(lowest, highest, rules, source);
-    if (beyond(range, value.si()))
+    if (band.middle.known() && beyond(range, band.middle.value->si()))
         book.note(Finding{
             "tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id,
-            Text("%1: the middle of the window, %2, is beyond what can be set; part of the window can be reached.",
-                 {nameOf(zone), value.magnitude()}),
-            Text("Set it inside the window shown.")});
+            Text("%1: the middle of the window, %2, is beyond what can be set; %3 is the nearest that can.",
+                 {nameOf(zone), Magnitude{band.middle.value->si(), value.kind(), value.unit()}, value.magnitude()}),
+            Text("Set it to what is shown, and no further out in the window shown.")});
+}
+
+std::optional<double> heldTension(const Book& book, const inputs::Zone& zone, const SettingTerms& terms)
+{
+    constexpr double kInside = 1e-12;  // so that arithmetic does not put what was moved to a limit beyond it
+    if (!terms.middle.known() || !terms.low.known() || !terms.high.known()) return std::nullopt;
+    const double low = terms.low.value->si(), high = terms.high.value->si(), middle = terms.middle.value->si();
+    double least = low, most = high;
+    const auto relation = relationOf(book, zone, terms.middle, terms.diameter);
+    const Term atLow = relation ? relation->at(terms.low) : Term{},
+               atHigh = relation ? relation->at(terms.high) : Term{};
+    if (atLow.known() && atHigh.known() && atHigh.value->si() > atLow.value->si()) {
+        // Every setting grows evenly with the tension (B5, B7, B8).
+        const inputs::Setting range = settingRange(zone, atLow.value->kind());
+        const double each = (high - low) / (atHigh.value->si() - atLow.value->si());
+        if (range.least) least = std::max(least, low + (range.least->si() - atLow.value->si()) * each);
+        if (range.most) most = std::min(most, low + (range.most->si() - atLow.value->si()) * each);
+    }
+    if (zone.control != inputs::Control::OpenLoop && zone.torquePerSetting && zone.zeroSetting &&
+        terms.diameter.known()) {
+        const inputs::Setting range = actuatorRange(zone);
+        const double each = 2 * zone.torquePerSetting->si() / terms.diameter.value->si(), zero = zone.zeroSetting->si();
+        if (range.least) least = std::max(least, each * (range.least->si() - zero));
+        if (range.most) most = std::min(most, each * (range.most->si() - zero));
+    }
+    if (least > most || (middle >= least && middle <= most)) return std::nullopt;
+    return middle < least ? std::min(least * (1 + kInside), most) : std::max(most * (1 - kInside), least);
 }
 
 void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms, Stated& setting,
@@ -202,15 +275,12 @@ void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms
     if (ramp->byHand) {
         if (!zone.zeroSetting) return;
         const Kind kind = zone.zeroSetting->kind();
-        checkWay(
-            book, zone, *ramp, settingRange(zone, kind), [&](double d) { return actuatorAt(*ramp, d); }, kind, false);
+        checkWay(book, zone, *ramp, settingRange(zone, kind), actuatorAt, kind, false);
         return;
     }
     if (zone.zeroSetting) {
-        checkActuatorNow(book, zone, *ramp, setting);
-        checkWay(
-            book, zone, *ramp, actuatorRange(zone), [&](double d) { return actuatorAt(*ramp, d); },
-            zone.zeroSetting->kind(), true);
+        checkActuatorNow(book, zone, terms, *ramp, setting);
+        checkWay(book, zone, *ramp, actuatorRange(zone), actuatorAt, zone.zeroSetting->kind(), true);
     }
     // A set point that falls with the taper.
     const Ready* ready = setting.ready();
@@ -220,10 +290,9 @@ void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms
     const Quantity& now = std::get<Quantity>(ready->value);
     checkWay(
         book, zone, *ramp, settingRange(zone, now.kind()),
-        [&](double d) -> std::optional<double> {
-            const std::optional<double> tension = taperedTension(*ramp, d);
-            if (!tension) return std::nullopt;
-            return now.si() * *tension / ramp->total;
+        [each = now.si() / ramp->total](const Ramp& of, double d) -> std::optional<double> {
+            const std::optional<double> tension = taperedTension(of, d);
+            return tension ? std::optional(*tension * each) : std::nullopt;
         },
         now.kind(), false);
 }

@@ -12,9 +12,20 @@ namespace taut::targets {
 /// a hundred percent of a brake.
 [[nodiscard]] inputs::Setting settingRange(const inputs::Zone& zone, Kind kind);
 
+/// What a setting would be for the middle of the tension window and for its ends.
+struct SettingBand {
+    Term middle, low, high;
+    Rules rules;
+};
 /// Gives a setting its window, holds that inside what can be set, and says so when nothing of it can, or the middle
 /// cannot.
-void bound(Book& book, const inputs::Zone& zone, Stated& setting, const Term& low, const Term& high, Rules rules);
+void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingBand& band);
+void bound(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const SettingRelation& relation,
+           Stated& setting);
+
+/// The web tension nearest to the middle of its window that this control can be set to and its brake or drive can hold
+/// at the diameter now; nullopt where the middle can be, or nothing of the window.
+[[nodiscard]] std::optional<double> heldTension(const Book& book, const inputs::Zone& zone, const SettingTerms& terms);
 
 /// Says at what diameter a setting, or what a loop asks of its brake, will leave its range, and what to do. A loop
 /// whose brake cannot hold the tension even now cannot be set.

@@ -73,7 +73,12 @@ void stateLengthsApart(Book& book, const LengthChoice& choice, const std::array<
         }
     const Text name = "How far the lengths of this roll lie apart";
     if (lengths.size() < 2) {
-        book.lacking("roll.lengths_apart", name, Shape::Quantity, missing("roll.length"));
+        // Of a roll that something was taken off, only what it is now counts: there is nothing to compare.
+        if (!book.untouched()) return;
+        std::vector<Term> lacks;
+        for (const std::size_t way : {std::size_t{0}, std::size_t{1}})
+            if (!ways[way].known()) lacks.push_back(ways[way]);
+        book.lacking("roll.lengths_apart", name, Shape::Quantity, lack(lacks));
         return;
     }
     const Term apart = combine(
@@ -110,12 +115,16 @@ void stateLengthsApart(Book& book, const LengthChoice& choice, const std::array<
 }
 
 /// What the label's length makes of the caliper, against the material's.
-void stateWoundCaliper(Book& book, const LengthChoice& choice)
+void stateWoundCaliper(Book& book)
 {
+    const Term label = book.untouched()
+                           ? labelLength(book)
+                           : impossible(Finding{"roll.caliper", Severity::Note, "roll." + book.roll().id,
+                                                "What a label says of the length is of the roll before anything was "
+                                                "taken off: it tells no caliper of what is left.",
+                                                "Nothing to do."});
     Stated wound = book.formula("roll.caliper", "Caliper as wound", "R1.caliper",
-                                {{"D", book.diameter()},
-                                 {"d", book.coreOuter()},
-                                 {"L", choice.way == Way::Label ? labelLength(book) : missing("roll.length")}},
+                                {{"D", book.diameter()}, {"d", book.coreOuter()}, {"L", label}},
                                 book.press().units == UnitSystem::Us ? "mil" : "um");
     wound.advice("What a roll of known length says of its thickness, air and pressure included.");
     const Term data = book.caliper();
@@ -138,9 +147,22 @@ void stateUsable(Book& book)
     const inputs::Press& press = book.press();
     const bool us = press.units == UnitSystem::Us;
     const Arguments outer{{"D", book.diameter()}, {"t", book.caliper()}, {"N", book.row("outer_wraps")}};
-    book.formula("strip.length", "Web in the outer wraps taken off", "R7.length", outer, lengthUnit(book))
-        .advice("So many wraps are assumed; take off more until the web is clean and without nicks.");
-    book.formula("strip.diameter", "Diameter after the outer wraps", "R7.diameter", outer, us ? "in" : "mm");
+    const Text stripName = "Web in the outer wraps taken off", afterName = "Diameter after the outer wraps";
+    const Term wraps = evaluated("R2", geometryOf(book), ""), strips = book.row("outer_wraps");
+    if (wraps.known() && wraps.value->si() < strips.value->si()) {
+        const Finding why =
+            refuse("roll.nothing_usable", "roll." + book.roll().id,
+                   Text("Nothing of this roll can be run: it has %1 wraps, and %2 outer ones are to come off.",
+                        {wraps.value->magnitude(), strips.value->magnitude()}),
+                   "Take another roll.");
+        book.note(why);
+        book.lacking("strip.length", stripName, Shape::Quantity, impossible(why), "definition");
+        book.lacking("strip.diameter", afterName, Shape::Quantity, impossible(why), "definition");
+    } else {
+        book.formula("strip.length", stripName, "R7.length", outer, lengthUnit(book))
+            .advice("So many wraps are assumed; take off more until the web is clean and without nicks.");
+        book.formula("strip.diameter", afterName, "R7.diameter", outer, us ? "in" : "mm");
+    }
 
     const Term length = book.target("roll.length"), strip = book.target("strip.length");
     const Term reserve = press.unwind ? term(press.unwind->stopReserve, "press.unwind.stop_reserve")
@@ -184,9 +206,9 @@ LengthChoice chooseLength(const Book& book)
     const Term byDiameters = evaluated("R1", geometryOf(book), "");
     // A roll much smaller than its label makes it was opened, whether that was said or not: counting on the label runs
     // it out.
-    const bool untouched = roll.length && !roll.opened && !book.measuredDiameter();
-    const bool full = untouched && byDiameters.known() && roll.length->si() > (1 + kFullRoll) * byDiameters.value->si();
-    if (untouched && !full) return {Way::Label, false};
+    const bool label = roll.length && book.untouched();
+    const bool full = label && byDiameters.known() && roll.length->si() > (1 + kFullRoll) * byDiameters.value->si();
+    if (label && !full) return {Way::Label, false};
     const bool weighable = roll.mass && roll.coreMass && book.width().known() && book.grammage().known();
     return {byDiameters.known() || !weighable ? Way::Diameters : Way::Mass, full};
 }
@@ -228,8 +250,11 @@ void stateRollLength(Book& book)
         book.formula("roll.length", name, "R4", weighed, unit).advice("From the mass, since a diameter is missing.");
         break;
     }
-    stateLengthsApart(book, choice, {term(roll.length, "roll.length"), geometric.term(), massed.term()});
-    stateWoundCaliper(book, choice);
+    // A label counts of a roll that nobody opened; what was weighed, until the diameter was measured again.
+    const Term label = book.untouched() ? term(roll.length, "roll.length") : missing("roll.length");
+    stateLengthsApart(book, choice,
+                      {label, geometric.term(), book.measuredDiameter() ? missing("roll.mass") : massed.term()});
+    stateWoundCaliper(book);
     stateUsable(book);
 }
 

@@ -36,14 +36,13 @@ void stateMass(Book& book)
     };
     // Where tag, geometry and scale differ the largest counts, since it hangs on the lift (practice). What is said of
     // the full roll says nothing of one that was opened.
-    const bool untouched = !roll.opened && !book.measuredDiameter();
     const Term labelled =
-        chooseLength(book).way == LengthChoice::Way::Label
+        book.untouched() && roll.length
             ? combine(
                   {labelLength(book), book.width(), book.grammage()}, "roll.length times width and grammage",
                   [](const std::vector<double>& v) { return v[0] * v[1] * v[2]; }, Kind::Mass)
             : missing("roll.length");
-    const Term scale = untouched ? term(roll.mass, "roll.mass") : missing("roll.mass");
+    const Term scale = book.untouched() ? term(roll.mass, "roll.mass") : missing("roll.mass");
     const struct {
         Term mass;
         Text who;
@@ -127,8 +126,9 @@ void stateRoll(Book& book)
     stateMass(book);
     stateFeed(book);
     const Limit match = book.limit("diameter_match");
-    const double reach = book.diameter().known() ? match.si() * book.diameter().value->si() : 0;
-    book.value("roll.diameter", "Outer diameter, measured", "stated", book.diameter(), "the roll's data")
+    const Term diameter = book.givenDiameter();
+    const double reach = diameter.known() ? match.si() * diameter.value->si() : 0;
+    book.value("roll.diameter", "Outer diameter, measured", "stated", diameter, "the roll's data")
         .within(reach, reach, match.rule, match.source)
         .advice("Measure twice at right angles and take the mean; a tape round the roll gives the circumference, not "
                 "this.");

@@ -24,6 +24,7 @@ std::optional<Ramp> courseOf(const Book& book, const inputs::Zone& zone, const S
     if (ramp.unwinding ? ramp.end >= ramp.start : ramp.end <= ramp.start) return std::nullopt;
     if (terms.low.known()) ramp.low = terms.low.value->si();
     if (terms.high.known()) ramp.high = terms.high.value->si();
+    ramp.swing = book.limit("tension_swing").si();
     const bool us = book.press().units == UnitSystem::Us;
     ramp.lengthUnit = us ? "in" : "mm";
     ramp.forceUnit = us ? "lbf" : "N";
@@ -69,8 +70,10 @@ void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& ter
 
     Schedule list{"tension." + zone.id + ".changes", {"diameter", "setting"}, {}};
     const Changes changes = changesOf(*ramp);
-    for (const double d : changes.diameters)
-        if (const auto p = pointAt(*ramp, d); p && p->setting) list.rows.push_back({p->diameter, *p->setting});
+    for (const Changes::One& change : changes.all)
+        list.rows.push_back({Quantity(change.diameter, Kind::Length, ramp->lengthUnit),
+                             Quantity(zone.zeroSetting->si() + change.torque / zone.torquePerSetting->si(),
+                                      zone.zeroSetting->kind(), settingUnit)});
     if (!list.rows.empty()) book.schedule(std::move(list));
     if (!changes.tooFine) return;
     book.note(Finding{

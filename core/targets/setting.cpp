@@ -17,11 +17,31 @@ Term torquePer(const Book& book, const inputs::Zone& zone)
     return doubted(k, *zone.torqueUncertainty * k.value->si(), "k." + zone.id);
 }
 
-/// The formula with its arguments as a function of the tension that stands first in it.
-Term through(const std::string& formulaId, Arguments arguments, const Term& tension)
+std::optional<SettingRelation> dancerRelation(const Book& book, const inputs::Zone& zone, const Term& tension)
 {
-    arguments.front().second = tension;
-    return evaluated(formulaId, arguments, formulaId);
+    const inputs::Dancer d = zone.dancer.value_or(inputs::Dancer{});
+    if (d.load == "spring") return std::nullopt;
+    Term wrap = d.wrap ? term(d.wrap, zoneKey(zone, "dancer.wrap")) : missing(zoneKey(zone, "dancer.wrap"));
+    if (!wrap.known()) {
+        if (const physics::PathArc* arc = book.arc(d.roller))
+            wrap = known(Quantity(arc->wrap, Kind::Angle, "deg"), "path:" + d.roller);
+        else if (book.mainPath() == nullptr)
+            wrap = lack({wrap, book.target("thread.main.length")});
+    }
+    const Term armRoller = term(d.armRoller, zoneKey(zone, "dancer.arm.roller"));
+    const Term armCylinder = term(d.armCylinder, zoneKey(zone, "dancer.arm.cylinder"));
+    if (d.load == "weight")
+        return SettingRelation{"B7.weight", {{"T", tension}, {"a", armCylinder}, {"b", armRoller}, {"theta", wrap}}};
+    const Term area = combine(
+        {term(d.bore, zoneKey(zone, "dancer.bore"))}, "bore of " + zoneKey(zone, "dancer.bore"),
+        [](const std::vector<double>& v) { return 0.78539816339744830962 * v[0] * v[0]; }, Kind::Area);
+    return SettingRelation{"B7.setting",
+                           {{"T", tension},
+                            {"n", number(d.cylinders, zoneKey(zone, "dancer.cylinders"))},
+                            {"A", area},
+                            {"a", armCylinder},
+                            {"b", armRoller},
+                            {"theta", wrap}}};
 }
 
 /// Where an unwinding roll's setting reaches the least that can be set. A winding roll's grows: it may reach the most,
@@ -43,27 +63,34 @@ void stateFloor(Book& book, const inputs::Zone& zone, const SettingTerms& terms,
         book.lacking(id, name, Shape::Quantity, impossible(std::move(never)));
         return;
     }
-    book.formula(id, name, "B5.diameter", {{"T", terms.total}, arguments[2], arguments[3], {"p", least}},
-                 book.press().units == UnitSystem::Us ? "in" : "mm")
+    const char* unit = book.press().units == UnitSystem::Us ? "in" : "mm";
+    const Arguments floor{{"T", terms.total}, arguments[2], arguments[3], {"p", least}};
+    const Term at = evaluated("B5.diameter", floor, ""), core = lastDiameterOf(book, zone);
+    if (at.known() && core.known() && at.value->si() < core.value->si()) {
+        Finding never{id, Severity::Note, "press.zone." + zone.id,
+                      Text("%1: the setting stays in its range down to the core of %2.",
+                           {zoneName, Magnitude{core.value->si(), Kind::Length, unit}}),
+                      "Nothing to do."};
+        book.lacking(id, name, Shape::Quantity, impossible(std::move(never)), "S32, S33");
+        return;
+    }
+    book.formula(id, name, "B5.diameter", floor, unit)
         .advice("Below this diameter the control cannot be set low enough.");
 }
 
 void openLoop(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
 {
     const std::string id = "tension." + zone.id + ".";
-    const Arguments arguments{{"T", terms.total},
-                              {"D", terms.diameter},
-                              {"k", torquePer(book, zone)},
-                              {"p0", term(zone.zeroSetting, zoneKey(zone, "zero_setting"))}};
+    const SettingRelation relation = *relationOf(book, zone, terms.total, terms.diameter);
     const std::string unit = zone.setting.least  ? zone.setting.least->unit()
                              : zone.setting.most ? zone.setting.most->unit()
                                                  : "";
-    Stated setting = book.formula(id + "setting", name, "B5", arguments, unit);
-    bound(book, zone, setting, through("B5", arguments, terms.low), through("B5", arguments, terms.high), terms.rules);
+    Stated setting = book.formula(id + "setting", name, relation.formula, relation.arguments, unit);
+    bound(book, zone, terms, relation, setting);
     setting.advice(endOf(book.press(), zone) == ZoneEnd::Unwind
                        ? Text("Turn it down as the roll shrinks, or the web tightens; see the schedule.")
                        : Text("Raise it from below. It grows with the roll; see the schedule."));
-    stateFloor(book, zone, terms, arguments);
+    stateFloor(book, zone, terms, relation.arguments);
     checkCourse(book, zone, terms, setting, unit);
     stateSchedule(book, zone, terms, unit);
 }
@@ -72,37 +99,16 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
 {
     const std::string id = "tension." + zone.id + ".";
     const inputs::Dancer d = zone.dancer.value_or(inputs::Dancer{});
-    Term wrap = d.wrap ? term(d.wrap, zoneKey(zone, "dancer.wrap")) : missing(zoneKey(zone, "dancer.wrap"));
-    if (!wrap.known()) {
-        if (const physics::PathArc* arc = book.arc(d.roller))
-            wrap = known(Quantity(arc->wrap, Kind::Angle, "deg"), "path:" + d.roller);
-        else if (book.mainPath() == nullptr)
-            wrap = lack({wrap, book.target("thread.main.length")});
-    }
     const std::string unit = zone.setting.least ? zone.setting.least->unit() : "";
-    const Term armRoller = term(d.armRoller, zoneKey(zone, "dancer.arm.roller"));
-    const Term armCylinder = term(d.armCylinder, zoneKey(zone, "dancer.arm.cylinder"));
-    if (d.load == "weight") {
-        const Arguments arguments{{"T", terms.total}, {"a", armCylinder}, {"b", armRoller}, {"theta", wrap}};
-        Stated setting = book.formula(id + "setting", name, "B7.weight", arguments, unit);
-        bound(book, zone, setting, through("B7.weight", arguments, terms.low),
-              through("B7.weight", arguments, terms.high), terms.rules);
-        setting.advice("The mass to hang on the dancer's arm.");
+    if (const auto relation = relationOf(book, zone, terms.total, terms.diameter)) {
+        Stated setting = book.formula(id + "setting", name, relation->formula, relation->arguments, unit);
+        bound(book, zone, terms, *relation, setting);
+        setting.advice(d.load == "weight"
+                           ? Text("The mass to hang on the dancer's arm.")
+                           : Text("The air on the dancer. A dancer at rest shows balance, it does not prove tension."));
         checkCourse(book, zone, terms, setting, unit);
-    } else if (d.load == "spring") {
-        book.lacking(id + "setting", name, Shape::Quantity, missing(zoneKey(zone, "dancer.spring_rate")));
     } else {
-        const Term area = combine(
-            {term(d.bore, zoneKey(zone, "dancer.bore"))}, "bore of " + zoneKey(zone, "dancer.bore"),
-            [](const std::vector<double>& v) { return 0.78539816339744830962 * v[0] * v[0]; }, Kind::Area);
-        const Arguments arguments{{"T", terms.total}, {"n", number(d.cylinders, zoneKey(zone, "dancer.cylinders"))},
-                                  {"A", area},        {"a", armCylinder},
-                                  {"b", armRoller},   {"theta", wrap}};
-        Stated setting = book.formula(id + "setting", name, "B7.setting", arguments, unit);
-        bound(book, zone, setting, through("B7.setting", arguments, terms.low),
-              through("B7.setting", arguments, terms.high), terms.rules);
-        setting.advice("The air on the dancer. A dancer at rest shows balance, it does not prove tension.");
-        checkCourse(book, zone, terms, setting, unit);
+        book.lacking(id + "setting", name, Shape::Quantity, missing(zoneKey(zone, "dancer.spring_rate")));
     }
     const Limit restLeast = book.limit("dancer_rest_least"), restMost = book.limit("dancer_rest_most");
     book.value(id + "rest", Text("%1: dancer at rest, share of its travel", {zone.name.empty() ? zone.id : zone.name}),
@@ -126,11 +132,10 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     const Term range = term(cell.range, zoneKey(zone, "load_cell.range"));
     if (cell.setIn.empty()) {
         book.lacking(id + "setting", name, Shape::Quantity, lack({missing(zoneKey(zone, "load_cell.set_in")), range}));
-    } else if (cell.setIn == "%") {
-        const Arguments arguments{{"T", terms.total}, {"range", range}};
-        Stated setting = book.formula(id + "setting", name, "B8.setting", arguments, "%");
-        bound(book, zone, setting, through("B8.setting", arguments, terms.low),
-              through("B8.setting", arguments, terms.high), terms.rules);
+    } else if (const SettingRelation relation = *relationOf(book, zone, terms.total, terms.diameter);
+               cell.setIn == "%") {
+        Stated setting = book.formula(id + "setting", name, relation.formula, relation.arguments, "%");
+        bound(book, zone, terms, relation, setting);
         setting.advice("Share of the load cell's range; zero it with the web slack first.");
         checkCourse(book, zone, terms, setting, "");
     } else {
@@ -139,7 +144,7 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
         Stated setting = book.value(id + "setting", name, "rule", total, "the zone's tension",
                                     {{"T", called(terms.total, "tension of the zone")}});
         setting.symbols("F = T");
-        bound(book, zone, setting, terms.low, terms.high, terms.rules);
+        bound(book, zone, terms, relation, setting);
         setting.advice("The set point of the control loop; zero the load cell with the web slack first.");
         checkCourse(book, zone, terms, setting, "");
     }
@@ -202,11 +207,42 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
         const Term strain = known(Quantity(tension.value->si() * scale, Kind::Share), "");
         return evaluated("D2.draw", {{"e1", e1}, {"e2", strain}}, "");
     };
-    bound(book, zone, setting, drawAt(terms.low), drawAt(terms.high), terms.rules);
+    bound(book, zone, setting, {drawAt(terms.middle), drawAt(terms.low), drawAt(terms.high), terms.rules});
     setting.advice("How much faster the second nip runs than the first.");
 }
 
 }  // namespace
+
+Term SettingRelation::at(const Term& tension) const
+{
+    if (formula.empty()) return tension;
+    Arguments other = arguments;
+    other.front().second = tension;
+    return evaluated(formula, other, formula);
+}
+
+std::optional<SettingRelation> relationOf(const Book& book, const inputs::Zone& zone, const Term& tension,
+                                          const Term& diameter)
+{
+    switch (zone.control) {
+    case inputs::Control::OpenLoop:
+        return SettingRelation{"B5",
+                               {{"T", tension},
+                                {"D", diameter},
+                                {"k", torquePer(book, zone)},
+                                {"p0", term(zone.zeroSetting, zoneKey(zone, "zero_setting"))}}};
+    case inputs::Control::Dancer: return dancerRelation(book, zone, tension);
+    case inputs::Control::LoadCell: {
+        const inputs::LoadCell cell = zone.loadCell.value_or(inputs::LoadCell{});
+        if (cell.setIn.empty()) return std::nullopt;
+        if (cell.setIn != "%") return SettingRelation{"", {{"T", tension}}};
+        return SettingRelation{"B8.setting",
+                               {{"T", tension}, {"range", term(cell.range, zoneKey(zone, "load_cell.range"))}}};
+    }
+    case inputs::Control::Draw: break;
+    }
+    return std::nullopt;
+}
 
 void stateSetting(Book& book, const inputs::Zone& zone, const SettingTerms& terms)
 {

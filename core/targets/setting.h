@@ -10,7 +10,19 @@ struct SettingTerms {
     Term total, low, high;  ///< web tension and its window
     Term diameter;          ///< of the zone's roll; empty where it has none
     Rules rules;
+    Term middle;  ///< the tension in the middle of the window: `total` where that can be set, else what cannot
 };
+/// What a tension follows to a setting by: a formula of the catalogue with the tension first, or the tension itself
+/// where `formula` is empty.
+struct SettingRelation {
+    std::string formula;
+    Arguments arguments;
+    /// What another tension would be set to.
+    [[nodiscard]] Term at(const Term& tension) const;
+};
+/// The zone's own means; nullopt for a draw, and where the profile does not say what is set.
+[[nodiscard]] std::optional<SettingRelation> relationOf(const Book& book, const inputs::Zone& zone, const Term& tension,
+                                                        const Term& diameter);
 void stateSetting(Book& book, const inputs::Zone& zone, const SettingTerms& terms);
 /// Where strength caps the tension, and what becomes of it when the setting is left alone and on the finished roll.
 void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms);

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
+
 #include "core/targets/book.h"
 #include "core/targets/setting.h"
 
@@ -33,6 +35,20 @@ Term withShaft(const Term& roll, const inputs::Maybe<Kind::Inertia>& shaft, cons
     return combine(
         {roll, term(shaft, key)}, roll.from + " + " + key, [](const std::vector<double>& v) { return v[0] + v[1]; },
         Kind::Inertia);
+}
+
+/// V6, unless the torque does not even slow the roll as fast as the press: a web cannot push, it hangs slack.
+Stated stateLeft(Book& book, const std::string& id, const Text& name, const Arguments& arguments)
+{
+    Term left = evaluated("V6", arguments, "");
+    if (!left.known() || left.value->si() > 0) return book.formula(id, name, "V6", arguments, forceUnit(book));
+    constexpr std::array kNames{"torque on the roll", "inertia", "change of speed", "radius"};
+    Arguments named = arguments;
+    for (std::size_t i = 0; i < named.size(); ++i) named[i].second = called(named[i].second, kNames.at(i));
+    return book
+        .value(id, name, "rule", known(Quantity(0, Kind::Force, forceUnit(book)), ""), "V6 gives less than nothing",
+               named)
+        .symbols("T = 0 where M / R < J a / R^2");
 }
 
 /// Torque on the unwinding roll in an emergency stop: as set, none where the brake lets go, all of it where it bites.
@@ -76,9 +92,8 @@ void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
     const Term inertia =
         withShaft(book.target("roll.inertia"), book.press().unwind ? book.press().unwind->shaftInertia : std::nullopt,
                   "press.unwind.shaft_inertia");
-    Stated tension =
-        book.formula("stop.unwind.tension", "Tension at the unwind during an emergency stop", "V6",
-                     {{"M", stopTorque(book, zone)}, {"J", inertia}, {"a", slowing}, {"R", radius}}, forceUnit(book));
+    Stated tension = stateLeft(book, "stop.unwind.tension", "Tension at the unwind during an emergency stop",
+                               {{"M", stopTorque(book, zone)}, {"J", inertia}, {"a", slowing}, {"R", radius}});
     const bool slack = tension.ready() != nullptr && std::get<Quantity>(tension.ready()->value).si() <= 0;
     if (slack && zone.stopAction == "releases") {
         tension.advice("The brake lets go in an emergency stop: the roll runs on and the web hangs slack.");
@@ -90,12 +105,14 @@ void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
                            : Text("With the brake left as it is set."));
     }
     if (slack)
-        book.note(Finding{"stop.slack", Severity::Warn, "press.zone." + zone.id,
-                          zone.stopAction == "releases"
-                              ? Text("In an emergency stop from job speed the unwind goes slack: its brake lets go.")
-                              : Text("In an emergency stop from job speed the unwind goes slack: the brake as set does "
-                                     "not hold this roll."),
-                          Text("Run slower while the roll is large, and look for a slack web before starting again.")});
+        book.note(
+            Finding{"stop.slack", Severity::Warn, "press.zone." + zone.id,
+                    zone.stopAction == "releases"
+                        ? Text("In an emergency stop from job speed the unwind goes slack: its brake lets go.")
+                        : Text("In an emergency stop from job speed the unwind goes slack: the brake as set does "
+                               "not hold this roll."),
+                    Text("Look for a slack web before starting again. A smaller roll runs on less; running slower "
+                         "changes nothing, since the press slows no more gently from it.")});
     book.formula("stop.unwind.hold_torque", "Torque that would keep the unwind's tension in an emergency stop",
                  "V6.hold",
                  {{"T", book.target("tension." + zone.id + ".total")}, {"J", inertia}, {"a", slowing}, {"R", radius}},
@@ -158,13 +175,12 @@ void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind&
             .advice("Shaft and chucks run on round so small a core: as the roll has just begun, this pulls hardest.");
     if (!book.press().rampUp.value || zone.control != inputs::Control::OpenLoop) return;
     const Limit ramp = book.limit("tension_ramp");
-    Stated start = book.formula("start." + rewind.id + ".tension",
-                                "Tension at the rewind while the press speeds up, finished roll", "V6",
-                                {{"M", evaluated("B1", {{"T", finished}, {"D", full}}, "torque on the finished roll")},
-                                 {"J", inertia},
-                                 {"a", over(book, book.press().rampUp, "press.speeds.ramp_up")},
-                                 {"R", radius}},
-                                forceUnit(book));
+    Stated start = stateLeft(book, "start." + rewind.id + ".tension",
+                             "Tension at the rewind while the press speeds up, finished roll",
+                             {{"M", evaluated("B1", {{"T", finished}, {"D", full}}, "torque on the finished roll")},
+                              {"J", inertia},
+                              {"a", over(book, book.press().rampUp, "press.speeds.ramp_up")},
+                              {"R", radius}});
     if (start.ready() != nullptr)
         start
             .window(Quantity(finished.value->si() * (1 - ramp.si()), Kind::Force, forceUnit(book)), {}, ramp.rule,
@@ -188,6 +204,7 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
     const auto most = [&late](const Quantity& time) {
         return Quantity(time.si() * (1 + late.si()), Kind::Time, time.unit());
     };
+    if (scaled.ready() != nullptr && std::get<Quantity>(scaled.ready()->value).si() < 0.1) scaled.in("ms");
     const auto* atSpeed = scaled.ready() ? &std::get<Quantity>(scaled.ready()->value) : nullptr;
     if (atSpeed != nullptr) scaled.window({}, most(*atSpeed), late.rule, late.source);
     scaled.advice("The deceleration is the press's own: the time grows with the speed that it is stopped from.");
@@ -220,9 +237,14 @@ void stateStops(Book& book)
     const std::string emergencyKey = quicker ? "press.speeds.emergency_stop_time" : "press.speeds.stop_time";
     const inputs::Sourced& emergency = quicker ? press.emergencyStopTime : press.stopTime;
     const Term slowing = over(book, emergency, emergencyKey);
-    book.formula("stop.distance", "Web that passes while the press stops", "V1.distance",
-                 {{"v", book.speed()}, {"tr", reaction()}, {"a", over(book, press.stopTime, "press.speeds.stop_time")}},
-                 press.units == UnitSystem::Us ? "ft" : "m")
+    const bool us = press.units == UnitSystem::Us;
+    const Arguments stopping{
+        {"v", book.speed()}, {"tr", reaction()}, {"a", over(book, press.stopTime, "press.speeds.stop_time")}};
+    // At crawl it is less than the last place of the large unit.
+    const Term passes = evaluated("V1.distance", stopping, "");
+    const bool little = passes.known() && passes.value->si() < 0.5;
+    book.formula("stop.distance", "Web that passes while the press stops", "V1.distance", stopping,
+                 little ? (us ? "in" : "mm") : (us ? "ft" : "m"))
         .advice("Web that still passes after a stop; not for placing guards or light curtains.");
     stateStopTime(book, emergency, emergencyKey, slowing);
     for (const inputs::Zone& zone : press.zones)

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/inputs/fill.h"
 #include "core/targets/book.h"
 
 namespace taut::targets {
@@ -38,12 +39,20 @@ const Schedule* Targets::schedule(std::string_view id) const
     return it == schedules.end() ? nullptr : &*it;
 }
 
-Targets computeTargets(const inputs::Inputs& in, std::optional<Length> presentDiameter)
+Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presentDiameter)
 {
+    // What the roll's file leaves open its own tag may say.
+    inputs::Inputs in = given;
+    std::vector<std::string> fromTag;
+    if (given.roll) {
+        inputs::Roll roll = *given.roll;
+        fromTag = inputs::fillGapsFromTag(roll);
+        if (!fromTag.empty()) in.roll = std::make_shared<const inputs::Roll>(std::move(roll));
+    }
     Findings found = inputs::crossCheck(in, presentDiameter);
     // A slip of the hand stops, and the roll's file counts until it is mended.
     if (presentDiameter && !inputs::isRollDiameter(*presentDiameter)) presentDiameter.reset();
-    Book book(in, presentDiameter);
+    Book book(in, presentDiameter, std::move(fromTag));
     for (Finding& f : found) {
         if (f.code == "input.diameter_below_core") book.blame(f);
         book.note(std::move(f));

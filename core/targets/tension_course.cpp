@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/aim.h"
 #include "core/targets/ramp.h"
 #include "core/targets/schedule.h"
 #include "core/targets/setting.h"
@@ -40,27 +41,36 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const Term zero = term(zone.zeroSetting, zoneKey(zone, "zero_setting"));
     const bool unwinding = end == ZoneEnd::Unwind;
     const Term last = lastDiameterOf(book, zone);
-    // The window goes down with the taper: what it is where the setting has to be changed.
-    Term leaves = unwinding ? terms.high : terms.low;
-    if (const std::optional<Ramp> ramp = courseOf(book, zone, terms, ""); ramp && leaves.known()) {
-        const Changes changes = changesOf(*ramp);
-        const double there = changes.diameters.empty() || changes.tooFine ? ramp->end : changes.diameters.front();
-        if (const auto point = pointAt(*ramp, there); point && !unwinding && point->tension.si() < ramp->total) {
-            leaves.value =
-                Quantity(leaves.value->si() * point->tension.si() / ramp->total, Kind::Force, leaves.value->unit());
-            leaves.from += ", under the taper";
-        }
-    }
     book.formula(id + "left_alone",
                  unwinding ? Text("%1: tension at the core if the setting is left alone", {name})
                            : Text("%1: tension on the full roll if the setting is left alone", {name}),
                  "B5.tension", {{"D", last}, {"k", k}, {"p0", zero}, {"p", setting}}, us ? "lbf" : "N")
         .advice(unwinding ? Text("The same air on a smaller roll pulls harder: that is why it is turned down.")
                           : Text("The same torque on a larger roll pulls less: that is why it is raised."));
-    book.formula(id + "change_diameter",
-                 unwinding ? Text("%1: diameter at which the setting must have been lowered", {name})
-                           : Text("%1: diameter at which the setting must have been raised", {name}),
-                 "B5.diameter", {{"T", leaves}, {"k", k}, {"p0", zero}, {"p", setting}}, us ? "in" : "mm")
+    const Text changeName = unwinding ? Text("%1: diameter at which the setting must have been lowered", {name})
+                                      : Text("%1: diameter at which the setting must have been raised", {name});
+    const std::optional<Ramp> ramp = courseOf(book, zone, terms, "");
+    const std::optional<double> leaves = ramp ? leavesAt(*ramp) : std::nullopt;
+    Term outside = unwinding ? terms.high : terms.low;
+    if (ramp && outside.known() && setting.known() && !leaves) {
+        book.lacking(id + "change_diameter", changeName, Shape::Quantity,
+                     impossible(Finding{
+                         id + "change_diameter", Severity::Note, "press.zone." + zone.id,
+                         Text("%1: the setting never has to be changed for this roll: it is done at %2, and until "
+                              "then the tension stays inside its window, or as near to its taper as it may swing.",
+                              {name, Magnitude{ramp->end, Kind::Length, ramp->lengthUnit}}),
+                         "Nothing to do."}),
+                     "S32, S33");
+        return;
+    }
+    // Where the taper ends below the window, what it may fall to there instead.
+    if (leaves && !unwinding && outside.known())
+        if (const double lowest = lowestTension(*ramp, *leaves).value_or(0); lowest < outside.value->si()) {
+            outside.value = Quantity(lowest, Kind::Force, outside.value->unit());
+            outside.from += ", under the taper";
+        }
+    book.formula(id + "change_diameter", changeName, "B5.diameter",
+                 {{"T", outside}, {"k", k}, {"p0", zero}, {"p", setting}}, us ? "in" : "mm")
         .advice("Here the tension leaves its window if nobody touches the setting; see the schedule.");
 }
 
@@ -74,11 +84,18 @@ void sayTaperLeaves(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const bool starting = terms.rules.low == Rule::Table || terms.rules.low == Rule::Policy;
     const double keeps = finished.value->si() / terms.total.value->si(), from = low.si() / keeps;
     const bool startHigher = from <= terms.high.value->si();
+    const Magnitude begins = shownLimit(low, book.press().units, true);
+    const Text said =
+        zone.control == inputs::Control::OpenLoop
+            ? Text("%1: the taper leaves %2 on the finished roll, less than the %3 at which the window "
+                   "of the tension begins. The changes listed let it fall %4 under the taper from where "
+                   "that leads out of the window.",
+                   {name, finished.value->magnitude(), begins, book.limit("tension_swing").value.magnitude()})
+            : Text("%1: the taper leaves %2 on the finished roll, less than the %3 at which the window "
+                   "of the tension begins.",
+                   {name, finished.value->magnitude(), begins});
     book.note(Finding{"tension." + zone.id + ".taper_leaves", starting ? Severity::Note : Severity::Warn,
-                      "press.zone." + zone.id + ".taper",
-                      Text("%1: the taper leaves %2 on the finished roll, less than the %3 at which the window of the "
-                           "tension begins.",
-                           {name, finished.value->magnitude(), low.magnitude()}),
+                      "press.zone." + zone.id + ".taper", said,
                       startHigher
                           ? Text("Taper less, or begin with %1.", {Magnitude{from, Kind::Force, low.unit()}})
                           : Text("Taper less, or see that the outer wraps do not slide; wherever in the window it "

@@ -66,7 +66,7 @@ std::pair<double, double> boardTensions(double caliper)
     return std::minmax(between(kBoardS18a, points), between(kBoardS20, points));
 }
 
-Term perWidth(const Book& book, double si, const char* from)
+Term perWidth(const Book& book, double si, const std::string& from)
 {
     return known(Quantity(si, Kind::ForcePerWidth, book.press().units == UnitSystem::Us ? "lbf/in" : "N/mm"), from);
 }
@@ -76,7 +76,9 @@ Term perWidth(const Book& book, double si, const char* from)
 std::optional<TableRange> tableRange(const Book& book, const std::string& family, const Term& caliper,
                                      const Term& grammage)
 {
-    const double spread = book.row("table_spread").value->si();
+    const Term spreadRow = book.row("table_spread");
+    const Limit own = book.limit("table_spread");
+    const double spread = own.si();
     TableRange range;
     if (family == "paper" || family == "thermal" || family == "board") {
         const bool board = family == "board";
@@ -90,10 +92,13 @@ std::optional<TableRange> tableRange(const Book& book, const std::string& family
             range.low = range.high = lack({of});
             return range;
         }
-        auto [low, high] = board ? boardTensions(of.value->si()) : paperTensions(of.value->si());
-        const double middle = (low + high) / 2, half = std::max((high - low) / 2, spread * middle);
-        range.low = perWidth(book, (middle - half) * kPli, "table:T3");
-        range.high = perWidth(book, (middle + half) * kPli, "table:T3");
+        const auto [low, high] = board ? boardTensions(of.value->si()) : paperTensions(of.value->si());
+        const double middle = (low + high) / 2, apart = (high - low) / 2;
+        const double half = std::max(apart, spread * middle);
+        if (half > apart) range.rule = own.rule;
+        const std::string from = half > apart ? spreadRow.from + " of table:T3" : "table:T3";
+        range.low = perWidth(book, (middle - half) * kPli, from);
+        range.high = perWidth(book, (middle + half) * kPli, from);
         return range;
     }
     const std::string film = family == "pp" ? "bopp" : family;
@@ -104,14 +109,18 @@ std::optional<TableRange> tableRange(const Book& book, const std::string& family
     const double low = row->low == row->high ? row->low * (1 - spread) : row->low;
     const double high = row->low == row->high ? row->high * (1 + spread) : row->high;
     range.how = "T2";
-    range.source = "public tension tables, T2";
+    const bool spreads = row->low == row->high;
+    if (spreads) range.rule = own.rule;
+    const std::string from = spreads ? spreadRow.from + " of table:T2" : "table:T2";
+    range.source = spreads ? Text("public tension tables, T2, the policy row table_spread either way")
+                           : Text("public tension tables, T2");
     range.sourceId = "S18a, S20";
     range.stress = known(Quantity((low + high) / 2 * kPliPerMil, Kind::Pressure, ""), "table:T2");
     if (!caliper.known()) {
         range.low = range.high = lack({caliper});
     } else {
-        range.low = perWidth(book, low * kPliPerMil * caliper.value->si(), "table:T2");
-        range.high = perWidth(book, high * kPliPerMil * caliper.value->si(), "table:T2");
+        range.low = perWidth(book, low * kPliPerMil * caliper.value->si(), from);
+        range.high = perWidth(book, high * kPliPerMil * caliper.value->si(), from);
     }
     return range;
 }

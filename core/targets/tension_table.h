@@ -17,6 +17,7 @@ struct TableRange {
     std::string how = "lookup";  ///< "lookup", or "T2" with the stress
     std::string sourceId;
     Text source;
+    Rule rule = Rule::Table;  ///< whose word the ends are: a row of ours, where that widens the tables
 };
 /// nullopt for a family without a table.
 [[nodiscard]] std::optional<TableRange> tableRange(const Book& book, const std::string& family, const Term& caliper,

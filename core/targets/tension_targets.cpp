@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/targets/book.h"
+#include "core/targets/reach.h"
 #include "core/targets/setting.h"
 #include "core/targets/tension_table.h"
 #include "core/targets/tension_window.h"
@@ -31,17 +32,44 @@ const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& z
 
 std::string zoneKey(const inputs::Zone& zone, const char* key) { return "press.zone." + zone.id + "." + key; }
 
+namespace {
+
+/// A zone that ends at a rewind which no entry of the profile names: one that does not say where it stands may be it.
+Term rewindLack(const inputs::Press& press)
+{
+    for (const inputs::Rewind& rewind : press.rewinds)
+        if (rewind.roller.empty()) return missing("press.rewind." + rewind.id + ".roller");
+    return missing("press.rewind");
+}
+
+}  // namespace
+
 Term zoneWidth(const Book& book, const inputs::Zone& zone)
 {
-    // Lanes share the web evenly; where they do not, the shop enters the rewinds' own settings.
-    const auto products = std::count_if(book.press().rewinds.begin(), book.press().rewinds.end(),
-                                        [](const inputs::Rewind& r) { return !r.waste; });
-    if (endOf(book.press(), zone) != ZoneEnd::Rewind || products < 2) return book.width();
-    Term w = book.width();
+    std::vector<const inputs::Rewind*> products;
+    for (const inputs::Rewind& rewind : book.press().rewinds)
+        if (!rewind.waste) products.push_back(&rewind);
+    if (endOf(book.press(), zone) != ZoneEnd::Rewind || products.size() < 2) return book.width();
+    // Neighbouring lanes go to different shafts, so that their rolls clear each other: the first lane to the rewind
+    // that is listed first, and so round. Where nobody says how many lanes, the rewinds share the web evenly.
+    const std::size_t rewinds = products.size();
+    const inputs::Rewind* own = rewindOf(book.press(), zone);
+    if (own == nullptr) return rewindLack(book.press());
+    const std::size_t lanes = book.job().across ? static_cast<std::size_t>(*book.job().across) : rewinds;
+    const auto here = static_cast<std::size_t>(std::find(products.begin(), products.end(), own) - products.begin());
+    if (here >= lanes)
+        return impossible(
+            Finding{"tension." + zone.id + ".no_lane", Severity::Note, "job.across",
+                    Text("%1 has no lane to wind: the job has %2 across, and the rewinds listed before it take them.",
+                         {zone.name.empty() ? zone.id : zone.name, static_cast<std::int64_t>(lanes)}),
+                    "Leave it off. If it winds one, list its rewind first in the press profile."});
+    const double share = static_cast<double>((lanes - here + rewinds - 1) / rewinds) / static_cast<double>(lanes);
+    const Term w = book.width();
     if (!w.known()) return w;
-    Term lane = known(Quantity(w.value->si() / static_cast<double>(products), Kind::Length, w.value->unit()),
-                      "lane: roll.width over the product rewinds");
-    for (const auto& [source, part] : w.doubt) lane.doubt[source] = part / static_cast<double>(products);
+    Term lane = known(Quantity(w.value->si() * share, Kind::Length, w.value->unit()),
+                      book.job().across ? "roll.width by the lanes of job.across that this rewind takes"
+                                        : "roll.width over the product rewinds");
+    for (const auto& [source, part] : w.doubt) lane.doubt[source] = part * share;
     return lane;
 }
 
@@ -52,7 +80,7 @@ Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
     case ZoneEnd::Rewind:
     case ZoneEnd::Waste: {
         const inputs::Rewind* r = rewindOf(book.press(), zone);
-        if (r == nullptr) return missing("press.rewind");
+        if (r == nullptr) return rewindLack(book.press());
         Term core = book.job().rewindCore && !r->waste ? term(book.job().rewindCore, "job.rewind_core")
                     : r->mandrel.gripsLeast
                         ? term(r->mandrel.gripsLeast, "press.rewind." + r->id + ".grips.least")
@@ -75,7 +103,7 @@ Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
     case ZoneEnd::Waste: {
         // What is stripped off winds up as large as its own rewind allows, whatever the job's rolls are.
         const inputs::Rewind* r = rewindOf(book.press(), zone);
-        return r == nullptr ? missing("press.rewind")
+        return r == nullptr ? rewindLack(book.press())
                             : term(r->largestDiameter, "press.rewind." + r->id + ".largest_diameter");
     }
     case ZoneEnd::Between: break;
@@ -84,10 +112,6 @@ Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
 }
 
 namespace {
-
-struct Band {
-    Term value, low, high;
-};
 
 Term middle(const TensionChoice& c)
 {
@@ -108,26 +132,43 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
         if (!book.isNoted(said.text)) book.note(said);
     const Text perWidthName("%1: tension per width", {zoneName});
 
-    Stated perWidth = choice.how == "T2"
-                          ? book.formula(id + "per_width", perWidthName, "T2",
-                                         {{"s", choice.stress}, {"t", book.caliper()}}, us ? "lbf/in" : "N/mm")
-                          : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId,
-                                       {{"low", called(choice.low, "lowest tension per width")},
-                                        {"high", called(choice.high, "highest tension per width")}});
+    const Term width = zoneWidth(book, zone), diameter = rollDiameterOf(book, zone);
+    auto totalOf = [&](const Term& tw) { return evaluated("T1", {{"Tw", tw}, {"w", width}}, id + "total"); };
+    SettingTerms terms{{}, totalOf(choice.low), totalOf(choice.high), diameter, choice.rules, totalOf(middle(choice))};
+    if (width.cannot && width.cannot->code == "tension." + zone.id + ".no_lane") book.note(*width.cannot);
+    const Arguments ends{{"low", called(choice.low, "lowest tension per width")},
+                         {"high", called(choice.high, "highest tension per width")}};
+    // The middle of the window, unless that cannot be set: then the nearest that can, and all else follows from it.
+    const std::optional<double> held = heldTension(book, zone, terms);
+    Arguments nearest = ends;
+    if (held) {
+        nearest.emplace_back("T",
+                             called(known(Quantity(*held, Kind::Force, us ? "lbf" : "N"), zoneKey(zone, "setting")),
+                                    "nearest web tension that can be set"));
+        nearest.emplace_back("w", called(width, "width"));
+    }
+    Stated perWidth =
+        held ? book.value(id + "per_width", perWidthName, "rule",
+                          known(Quantity(*held / width.value->si(), Kind::ForcePerWidth), ""), choice.sourceId, nearest)
+                   .symbols("Tw = T / w")
+        : choice.how == "T2"
+            ? book.formula(id + "per_width", perWidthName, "T2", {{"s", choice.stress}, {"t", book.caliper()}},
+                           us ? "lbf/in" : "N/mm")
+            : book.value(id + "per_width", perWidthName, choice.how, middle(choice), choice.sourceId, ends);
     perWidth.in(us ? "lbf/in" : "N/mm");
     if (choice.low.known() && choice.high.known())
         perWidth.window(choice.low.value, choice.high.value, choice.rules, choice.source());
-    perWidth.advice(choice.advice.empty()
+    perWidth.advice(held ? Text("The middle of the range cannot be set here: this is the nearest that can.")
+                    : choice.advice.empty()
                         ? Text("The middle of the range; the least that keeps the web in hand is best.")
                         : choice.advice);
 
-    const Term width = zoneWidth(book, zone);
-    auto totalOf = [&](const Term& tw) { return evaluated("T1", {{"Tw", tw}, {"w", width}}, id + "total"); };
     Stated total = book.formula(id + "total", Text("%1: web tension", {zoneName}), "T1",
                                 {{"Tw", perWidth.term()}, {"w", width}}, us ? "lbf" : "N");
-    Band band{total.term(), totalOf(choice.low), totalOf(choice.high)};
+    terms.total = total.term();
     const Text inherited("the window of tension per width, times the width");
-    if (band.low.known() && band.high.known()) total.window(band.low.value, band.high.value, choice.rules, inherited);
+    if (terms.low.known() && terms.high.known())
+        total.window(terms.low.value, terms.high.value, choice.rules, inherited);
     if (zone.loadCell && zone.setting.uncertainty && zone.setting.uncertainty->kind() == Kind::Force)
         total.instrument(zone.setting.uncertainty);
     total.advice("All of the web across its width.");
@@ -143,7 +184,6 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
 
     const ZoneEnd end = endOf(book.press(), zone);
     const bool hasRoll = zone.control != inputs::Control::Draw && end != ZoneEnd::Between;
-    const Term diameter = rollDiameterOf(book, zone);
     const Limit match = book.limit("diameter_match");
     if (hasRoll) {
         book.formula(id + "torque", Text("%1: torque on the roll", {zoneName}), "B1",
@@ -175,7 +215,20 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
                 .advice("Type the measured diameter into the drive and read it back: half the diameter is half the "
                         "tension.");
     }
-    return {total.term(), band.low, band.high, diameter, choice.rules};
+    return terms;
+}
+
+/// Lanes that do not go round evenly: which rewind takes more of them is by the order in the profile, and that is said.
+void sayLanes(Book& book)
+{
+    const auto products = std::count_if(book.press().rewinds.begin(), book.press().rewinds.end(),
+                                        [](const inputs::Rewind& r) { return !r.waste; });
+    const std::optional<int>& across = book.job().across;
+    if (products < 2 || !across || *across < products || *across % products == 0) return;
+    book.note(Finding{"tension.lanes_uneven", Severity::Note, "job.across",
+                      Text("%1 lanes go to %2 rewinds in turn: those listed first in the press profile wind one more.",
+                           {std::int64_t{*across}, static_cast<std::int64_t>(products)}),
+                      "Look that the slitter is threaded so: each rewind's tension goes by the lanes that it winds."});
 }
 
 /// Beside the windows, for a laminate that tells what its plies are: it makes none and moves none.
@@ -195,6 +248,7 @@ void statePlies(Book& book)
 void stateTension(Book& book)
 {
     statePlies(book);
+    sayLanes(book);
     // A draw's setting asks the zone before it, wherever that stands in the profile.
     std::vector<SettingTerms> terms;
     for (const inputs::Zone& zone : book.press().zones) terms.push_back(stateZone(book, zone));

@@ -44,7 +44,7 @@ std::optional<TensionChoice> byMaterial(const Book& book)
     c.high = std::move(table->high);
     c.stress = std::move(table->stress);
     c.how = table->how;
-    c.rules = {Rule::Table, Rule::Table};
+    c.rules = {table->rule, table->rule};
     c.lowSource = c.highSource = table->source;
     c.sourceId = table->sourceId;
     c.advice = "A table's starting value; the maker's range is better.";

@@ -14,7 +14,7 @@ Term pathLack(const Book& book)
 {
     const inputs::Press& press = book.press();
     if (press.rollers.empty()) return missing("press.web.roller");
-    if (!book.diameter().known()) return missing("roll.outer_diameter");
+    if (!book.givenDiameter().known()) return missing("roll.outer_diameter");
     const Finding& why = book.paths().error();
     // A missing coordinate is a key to fill in; an impossible lay-out is a contradiction.
     if (why.code == "press.web.needs") return missing(why.subject);

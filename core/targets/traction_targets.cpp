@@ -77,13 +77,15 @@ struct Grip {
     std::string formula;
     Arguments arguments;
     Text advice;
+    bool lost = false;    ///< at job speed air may carry the web clear of it
     bool atSpeed = true;  ///< else at crawl only: what air takes at job speed is not known
     std::string lacks{};  ///< of a grip at crawl only: what is missing, "" where no key is
     /// What compares with a grip that is known at crawl only.
     [[nodiscard]] Grip atCrawl() const
     {
-        return {roller, "C1", {arguments[0], arguments[1]}, "At crawl: what air takes at job speed is not known.",
-                false,  lacks};
+        return {
+            roller, "C1", {arguments[0], arguments[1]}, "At crawl: what air takes at job speed is not known.", false,
+            false,  lacks};
     }
 };
 
@@ -128,11 +130,11 @@ Grip gripOn(const Book& book, const inputs::Roller& roller, const physics::PathA
     film.value = film.value->in("um");
     grip.formula = "C1.air";
     const double share = film.value->si() / rough.value->si();
-    grip.advice = share <= 1 ? Text("At job speed the air under the web takes nothing of it.")
-                  : share >= 3
-                      ? Text("At job speed air may carry the web clear of this roller. A narrow web keeps more "
-                             "than is reckoned: look for scuffs and wander, and run slower if you see them.")
-                      : Text("At job speed, less what the air under the web takes. A narrow web keeps more.");
+    grip.lost = share >= 3;
+    grip.advice = share <= 1  ? Text("At job speed the air under the web takes nothing of it.")
+                  : grip.lost ? Text("At job speed air may carry the web clear of this roller. A narrow web keeps more "
+                                     "than is reckoned: look for scuffs and wander, and run slower if you see them.")
+                              : Text("At job speed, less what the air under the web takes. A narrow web keeps more.");
     grip.arguments.emplace_back("h", std::move(film));
     grip.arguments.emplace_back("s", rough);
     return grip;
@@ -173,6 +175,21 @@ void sayCrawlOnly(Book& book, const std::vector<Grip>& grips)
                       Text("Enter how rough the rollers and the material are.")});
 }
 
+/// Rollers that the web may no longer touch at job speed: nothing is driven, held or guided by them there.
+void sayLost(Book& book, const std::vector<Grip>& grips)
+{
+    std::string rollers;
+    for (const Grip& grip : grips)
+        if (grip.lost) rollers += (rollers.empty() ? "" : ", ") + grip.roller->id;
+    if (rollers.empty()) return;
+    book.note(Finding{"traction.lost", Severity::Warn, "job.speed",
+                      Text("At job speed the air under the web is three times the roughness or more on: %1. There the "
+                           "web may float.",
+                           {rollers}),
+                      Text("Look there for scuffs and wander, and run slower if you see them. A narrow web keeps more "
+                           "than is reckoned.")});
+}
+
 void stateGrips(Book& book)
 {
     std::vector<Grip> grips;
@@ -190,6 +207,7 @@ void stateGrips(Book& book)
         if (ratio.ready() != nullptr) grips.push_back(std::move(grip));
     }
     sayCrawlOnly(book, grips);
+    sayLost(book, grips);
     // Like with like: those that are known at job speed, or where what air takes is known of none, all at crawl.
     const bool crawl = std::none_of(grips.begin(), grips.end(), [](const Grip& g) { return g.formula == "C1.air"; }) &&
                        std::any_of(grips.begin(), grips.end(), [](const Grip& g) { return !g.atSpeed; });
@@ -237,7 +255,10 @@ void stateFilms(Book& book)
     }
     const Term none = book.press().rollers.empty() || book.mainPath() == nullptr ? gripLack(book)
                                                                                  : missing("press.web.roller.diameter");
-    book.formula("traction.air_film", "Air under the web at job speed", "C4",
+    book.formula("traction.air_film",
+                 largest == nullptr ? Text("Air under the web at job speed")
+                                    : Text("Air under the web at job speed, on roller %1", {largest->id}),
+                 "C4",
                  {{"R", largest == nullptr
                             ? none
                             : halfOf(term(largest->diameter, "press.web.roller." + largest->id + ".diameter"))},
@@ -245,9 +266,9 @@ void stateFilms(Book& book)
                   {"U", bothSpeeds(book)},
                   {"Tw", largest == nullptr ? none : perWidthIn(book, zoneAt(book.press(), *largest))}},
                  "um")
-        .advice(book.substrate().porous
-                    ? Text("This web breathes: less air stays under it than computed.")
-                    : Text("On the largest roller. Grip begins to go when it reaches the roughness of both."));
+        .advice(book.substrate().porous ? Text("This web breathes: less air stays under it than computed.")
+                                        : Text("On the largest roller of the main path. Grip begins to go when it "
+                                               "reaches the roughness of both."));
     if (book.substrate().porous) return;
     for (const inputs::Zone& zone : book.press().zones) {
         const inputs::Rewind* rewind =

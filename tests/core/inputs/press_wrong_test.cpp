@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <cctype>
 
 #include "tests/core/inputs/demo.h"
@@ -305,4 +306,31 @@ TEST_CASE("a file that is no press is refused with what it is")
     CHECK(broken.error().subject.find("north.toml:3:") == 0);
     CHECK(plain(Text(readPress(demoText("resources/demo/rolls/R0041.toml"), "x", notes).error().text)).find("roll") !=
           std::string::npos);
+}
+
+TEST_CASE("a brake whose torque begins beyond what can be set is refused where it is written")
+{
+    const std::string zone = kHead + "[[zone]]\nid = \"z\"\ncontrol = \"open_loop\"\nactuator = \"pneumatic\"\n"
+                                     "torque_per_setting = \"12 N m/bar\"\nzero_setting = \"";
+    const std::string range = "\"\nsetting = { least = \"0.3 bar\", most = \"6 bar\" }\n";
+    const auto begins = [&](const char* at) {
+        const Findings notes = notesOf(zone + at + range);
+        return std::any_of(notes.begin(), notes.end(),
+                           [](const Finding& f) { return f.code == "input.torque_never_begins"; });
+    };
+    CHECK(begins("7 bar"));
+    CHECK(begins("6 bar"));
+    CHECK_FALSE(begins("0.15 bar"));
+}
+
+TEST_CASE("a friction between web and core that no core has is asked about")
+{
+    const auto refused = [&](const char* friction) {
+        const Findings notes =
+            notesOf(kHead + "[[rewind]]\nid = \"r\"\nroller = \"r\"\ncore_friction = " + friction + "\n");
+        return std::any_of(notes.begin(), notes.end(),
+                           [](const Finding& f) { return f.subject.find("core_friction") != std::string::npos; });
+    };
+    CHECK(refused("3"));
+    CHECK_FALSE(refused("0.2"));
 }

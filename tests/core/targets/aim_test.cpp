@@ -34,7 +34,7 @@ bool isShownInside(const Ready& ready, const Quantity& value, UnitSystem system)
 
 TEST_CASE("a value inside its window is shown inside the window as it is shown, in metric and in US units")
 {
-    int windows = 0, moved = 0;
+    int windows = 0, moved = 0, narrow = 0;
     for (const char* press : {"north", "south"})
         for (const char* job : {"cold-brew", "parcel-tag", "quince-jelly", "seed-window"})
             for (const char* roll :
@@ -49,6 +49,13 @@ TEST_CASE("a value inside its window is shown inside the window as it is shown, 
                     for (const UnitSystem system : {UnitSystem::Metric, UnitSystem::Us}) {
                         const Quantity aim = std::get<Quantity>(aimOf(*ready, system));
                         if (aim.si() != value->si()) ++moved;
+                        // A window that what can be set leaves narrower than the last place shows no value inside.
+                        if (ready->window.low && ready->window.high &&
+                            read(*ready->window.low, system, Rounding::Up) >
+                                read(*ready->window.high, system, Rounding::Down)) {
+                            ++narrow;
+                            continue;
+                        }
                         INFO(press << ' ' << job << ' ' << roll << ' ' << target.id << ' ' << format(aim, system));
                         CHECK(isShownInside(*ready, aim, system));
                         CHECK(aim.unit() == value->unit());
@@ -57,6 +64,7 @@ TEST_CASE("a value inside its window is shown inside the window as it is shown, 
             }
     CHECK(windows > 1000);
     CHECK(moved > 0);
+    CHECK(narrow < 5);
 }
 
 TEST_CASE("the automatic stop is shown at the limit that its diameter must not fall below")

@@ -78,3 +78,15 @@ TEST_CASE("a roll that takes more of the stroke than is meant for it is said")
     CHECK(noted(t, "guide.stroke_used"));
     CHECK_FALSE(stops(t.findings));
 }
+
+TEST_CASE("where a guide rests and what a roll takes of it go by how far it can shift this web")
+{
+    // South's guide turns its web slack long before the end of its stroke.
+    const Targets t = offCentre("south", "cold-brew", "R0048", 0.0012);
+    const double reach = si(t, "guide.web.reach");
+    REQUIRE(reach < 0.0127);
+    CHECK(ready(t, "guide.web.rest").window.high->si() == Approx(reach / 4));
+    CHECK(ready(t, "guide.web.rest").window.low->si() == Approx(-reach / 4));
+    CHECK(si(t, "guide.web.stroke_used") == Approx(0.0012 / reach));
+    CHECK(noted(t, "guide.stroke_used"));
+}

@@ -158,8 +158,14 @@ TEST_CASE("what hangs on the lift is the largest mass that diameters, label and 
     CHECK(plain(ready(heavy, "roll.mass").advice).find("As weighed") == 0);
     const Targets light = targets::computeTargets(withRoll([](inputs::Roll& r) { r.mass = kilograms(60); }));
     CHECK(si(light, "roll.mass") == Approx(si(t, "roll.mass")));
+    // One that looks part used and is not said to be hangs on the lift as heavy as its label makes it.
+    const Targets doubt = targets::computeTargets(withRoll([](inputs::Roll& r) { r.outerDiameter = metres(0.33); }));
+    CHECK(si(doubt, "roll.mass") == Approx(1360 * 0.33 * grammage + 0.9));
     // A label that tells of the full roll tells nothing of the mass that is left.
-    const Targets part = targets::computeTargets(withRoll([](inputs::Roll& r) { r.outerDiameter = metres(0.33); }));
+    const Targets part = targets::computeTargets(withRoll([](inputs::Roll& r) {
+        r.outerDiameter = metres(0.33);
+        r.opened = true;
+    }));
     CHECK(si(part, "roll.mass") == Approx(si(part, "roll.web_mass") + 0.9));
 }
 

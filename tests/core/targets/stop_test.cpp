@@ -55,7 +55,10 @@ TEST_CASE("what an emergency stop does to the unwind follows from what its brake
     CHECK(si(said, "stop.unwind.tension") == si(holds, "stop.unwind.tension"));
 
     const Targets releases = targets::computeTargets(north({{kUnwindZone, "stop_action = \"releases\""}}));
-    CHECK(si(releases, "stop.unwind.tension") == Approx(-inertia * slowing / (radius * radius)));
+    // A web cannot push: nothing is left of the tension, whatever the speed, and running slower is no help.
+    CHECK(si(releases, "stop.unwind.tension") == 0);
+    for (const Finding& f : releases.findings)
+        if (f.code == "stop.slack") CHECK(f.remedy.source.find("running slower changes nothing") != std::string::npos);
     CHECK(noted(releases, "stop.slack"));
     CHECK_FALSE(noted(holds, "stop.slack"));
 
