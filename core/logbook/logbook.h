@@ -26,9 +26,11 @@ inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 
 /// Opens a logbook for reading; any number may read while one writes. Refuses by name: logbook.missing, .not_a_logbook
 /// (foreign, text, zero bytes), .broken, .newer_schema, .older_schema (a development logbook), .practice (wrong kind),
-/// .not_practice, .unreadable. practice: the file must be a practice logbook.
+/// .not_practice, .unreadable. practice: the file must be a practice logbook. One of a newer layout is read through the
+/// views that readers from outside may count on, as it stands now and without what is still open: `notes` says so
+/// (logbook.newer_schema, a Note); refused is one whose views are others.
 [[nodiscard]] Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file,
-                                                                  bool practice = false);
+                                                                  bool practice = false, Findings* notes = nullptr);
 
 /// What a run is begun from: a definition kept in the logbook.
 struct Definition {
