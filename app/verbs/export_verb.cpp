@@ -70,7 +70,9 @@ Exit asCsv(const records::Reader& reader, const Options& options, const Console&
         name = options.words().front();
         const auto seal = reader.sealOfRun(name);
         if (!seal) return refused(console, options.json(), seal.error());
-        csv = records::readingsCsvOf(*seal);
+        const auto sealings = reader.sealsAbout(name);
+        if (!sealings) return refused(console, options.json(), sealings.error());
+        csv = records::readingsCsvOf(*seal, seal::presentWord(seal::stateOf(*sealings).present));
     }
     if (!csv) return refused(console, options.json(), csv.error());
     const fs::path file = outOf(options, name + ".csv");

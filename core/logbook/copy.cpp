@@ -7,6 +7,7 @@
 
 #include "core/logbook/files.h"
 #include "core/logbook/logbook.h"
+#include "core/logbook/mirror_keeper.h"
 
 namespace taut::logbook {
 
@@ -73,21 +74,6 @@ void rotate(const fs::path& folder, const std::string& stem, const CopyPlan& pla
     }
 }
 
-/// The mirror in the same folder is read as a whole at this chance: after each seal only its end is looked at.
-void checkMirror(const fs::path& folder, const fs::path& logbook, Copied& copied)
-{
-    const fs::path mirror = mirrorIn(folder, logbook);
-    if (mirror.empty()) return;
-    const auto verified = verify(mirror, {}, Depth::Deep);
-    if (verified && verified->findings.empty()) return;
-    Finding why = verified ? verified->findings.front() : verified.error();
-    why.severity = Severity::Warn;
-    why.subject = mirror.string() + ", " + why.subject;
-    why.remedy = {"The mirror %1 cannot be restored from as it is. Move it away and keep it: another is begun then.",
-                  {mirror.string()}};
-    copied.findings.push_back(std::move(why));
-}
-
 Result<seal::Anchor> makeUnder(const fs::path& logbook, const fs::path& unfinished)
 {
     auto db = openLogbook(logbook, Access::Read, FileKind::Any, true);
@@ -140,7 +126,9 @@ Result<Copied> copyTo(const fs::path& logbook, const fs::path& folder, Instant n
     }
     syncFolder(folder);
     rotate(folder, stem, plan, copied);
-    checkMirror(folder, logbook, copied);
+    // The mirror in the same folder is read as a whole at this chance.
+    if (const fs::path mirror = mirrorIn(folder, logbook); !mirror.empty())
+        if (auto wrong = wrongWith(mirror)) copied.findings.push_back(*std::move(wrong));
     return copied;
 }
 

@@ -84,21 +84,12 @@ Result<seal::Envelope> envelopeOf(const std::filesystem::path& file, std::string
     return guarded(file, [&]() -> Result<seal::Envelope> {
         // One moment of the logbook, whatever its writer does meanwhile.
         SQLite::Transaction moment(**db);
-        SQLite::Statement known(**db, "SELECT seq IS NULL FROM run_rows WHERE run_id = ?");
-        known.bind(1, id);
-        if (!known.executeStep())
-            return refuse("run.unknown", id, {"This logbook has no run %1.", {id}},
-                          "Choose one from the list of runs: tautweb runs.");
-        if (known.getColumn(0).getInt() != 0)
-            return refuse("run.not_sealed", id, {"Run %1 is not sealed yet.", {id}},
-                          "End it and sign it off first; tautweb sheet prints a draft of it.");
-        Seals seals;
-        std::vector<seal::Seal> own = sealsWhere(**db, "seq = (SELECT seq FROM run_rows WHERE run_id = ?)", id);
-        const auto document = own.empty() ? seal::read("") : seal::read(own.front().document);
+        auto own = sealsOf(**db, id);
+        if (!own) return own.error();
+        const auto document = seal::read(own->front().document);
         if (!document) return document.error();
-        const std::string link = hex(own.front().link);
-        put(**db, seals, std::move(own.front()));
-        for (seal::Seal& later : sealsWhere(**db, "subject = ?", link)) put(**db, seals, std::move(later));
+        Seals seals;
+        for (seal::Seal& one : *own) put(**db, seals, std::move(one));
         const std::set<std::string> signers = signersOf(seals, document->body);
         putPeople(**db, seals, signers);
         putDefinitions(**db, seals, document->body);

@@ -4,6 +4,8 @@
 #include <condition_variable>
 #include <mutex>
 
+#include "core/logbook/logbook.h"
+
 namespace taut::logbook {
 
 namespace {
@@ -23,6 +25,18 @@ struct MirrorKeeper::Shared {
     Instant now;
     MirrorState state;
 };
+
+std::optional<Finding> wrongWith(const std::filesystem::path& mirror)
+{
+    const auto verified = verify(mirror, {}, Depth::Deep);
+    if (verified && verified->findings.empty()) return std::nullopt;
+    Finding why = verified ? verified->findings.front() : verified.error();
+    why.severity = Severity::Warn;
+    why.subject = mirror.string() + ", " + why.subject;
+    why.remedy = {"The mirror %1 cannot be restored from as it is. Move it away and keep it: another is begun then.",
+                  {mirror.string()}};
+    return why;
+}
 
 MirrorKeeper::MirrorKeeper(std::filesystem::path logbook, std::filesystem::path folder)
     : m_shared(std::make_shared<Shared>())
@@ -47,6 +61,7 @@ MirrorKeeper::~MirrorKeeper()
 
 void MirrorKeeper::work(const std::shared_ptr<Shared>& shared)
 {
+    bool wasRead = false;
     std::unique_lock lock(shared->mutex);
     for (;;) {
         const auto called = [&] { return shared->ending || shared->asked != shared->done; };
@@ -63,6 +78,10 @@ void MirrorKeeper::work(const std::shared_ptr<Shared>& shared)
         MirrorState state;
         try {
             state = mirrorTo(shared->logbook, shared->folder, now);
+            if (!wasRead && state.holdsAll()) {
+                wasRead = true;
+                if (auto wrong = wrongWith(state.file)) state.findings.push_back(*std::move(wrong));
+            }
         } catch (const std::exception& error) {
             // Out of memory, most likely: a mirror is no reason to end the program.
             Finding failed =

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <thread>
 
 #include "core/logbook/database.h"
@@ -11,9 +12,13 @@
 
 namespace taut::logbook {
 
+/// The first thing wrong with a mirror that is read as a whole (Warn); nullopt: it is in order.
+[[nodiscard]] std::optional<Finding> wrongWith(const std::filesystem::path& mirror);
+
 /// Inside this folder only: keeps a mirror up to date on a thread of its own, over connections of its own, which it
 /// opens for each turn and closes again: a stick can be pulled out between them, and a folder of another machine that
-/// does not answer holds up nobody. While the mirror is behind it tries again by itself.
+/// does not answer holds up nobody. While the mirror is behind it tries again by itself. At first the mirror is read as
+/// a whole once; after each seal only its end is looked at.
 class MirrorKeeper {
 public:
     MirrorKeeper(std::filesystem::path logbook, std::filesystem::path folder);

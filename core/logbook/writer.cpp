@@ -106,8 +106,9 @@ void Writer::keepMirror(const fs::path& folder)
 {
     std::shared_ptr<MirrorKeeper> keeper;
     if (!folder.empty()) keeper = std::make_shared<MirrorKeeper>(m_impl->file, folder);
+    // The one before ends after the lock: it may wait for a folder that does not answer.
     const std::lock_guard lock(m_impl->mutex);
-    m_impl->keeper = std::move(keeper);
+    m_impl->keeper.swap(keeper);
     if (m_impl->keeper) m_impl->keeper->tryNow(m_impl->clock->now());
 }
 

@@ -8,7 +8,7 @@ namespace taut::records {
 namespace {
 
 constexpr const char* kHead = "seq,run,press,job,substrate,roll,step,target,entered,value,low,high,uncertainty,unit,"
-                              "verdict,doubtful,state,at,person,name";
+                              "verdict,doubtful,state,at,person,name,present";
 
 /// A field of text (RFC 4180 section 2): in quotes where it must be, quotes doubled.
 std::string field(std::string text)
@@ -36,7 +36,7 @@ std::string nameOf(const Json& run, const std::string& id)
     return {};
 }
 
-Result<Done> append(std::string& csv, const seal::Seal& seal)
+Result<Done> append(std::string& csv, const seal::Seal& seal, std::string_view present)
 {
     const auto document = seal::read(seal.document);
     if (!document) return document.error();
@@ -49,7 +49,7 @@ Result<Done> append(std::string& csv, const seal::Seal& seal)
         for (const char* key : {"step", "target", "entered", "value", "low", "high", "uncertainty", "unit", "verdict",
                                 "doubtful", "state", "at", "by"})
             csv += ',' + field(step[key]);
-        csv += ',' + field(nameOf(run, step["by"].text())) + "\r\n";
+        csv += ',' + field(nameOf(run, step["by"].text())) + ',' + field(std::string(present)) + "\r\n";
     }
     return Done{};
 }
@@ -58,29 +58,29 @@ Result<Done> append(std::string& csv, const seal::Seal& seal)
 
 Result<std::string> readingsCsv(const Reader& reader, const RunQuery& query)
 {
-    std::vector<std::uint64_t> seals;
+    std::vector<std::pair<std::uint64_t, std::string>> seals;
     std::string after;
     do {
         const auto page = reader.runs(query, after);
         if (!page) return page.error();
         for (const RunRow& row : page->rows)
-            if (row.seq > 0) seals.push_back(row.seq);
+            if (row.seq > 0) seals.emplace_back(row.seq, row.present);
         after = page->next;
     } while (!after.empty());
     std::sort(seals.begin(), seals.end());
     std::string csv = std::string(kHead) + "\r\n";
-    for (const std::uint64_t seq : seals) {
+    for (const auto& [seq, present] : seals) {
         const auto seal = reader.seal(seq);
         if (!seal) return seal.error();
-        if (const auto done = append(csv, *seal); !done) return done.error();
+        if (const auto done = append(csv, *seal, present); !done) return done.error();
     }
     return csv;
 }
 
-Result<std::string> readingsCsvOf(const seal::Seal& run)
+Result<std::string> readingsCsvOf(const seal::Seal& run, std::string_view present)
 {
     std::string csv = std::string(kHead) + "\r\n";
-    if (const auto done = append(csv, run); !done) return done.error();
+    if (const auto done = append(csv, run, present); !done) return done.error();
     return csv;
 }
 

@@ -30,8 +30,18 @@ Result<report::Report> sheetOf(const seal::Envelope& envelope)
                       "Export the run once more.");
     const auto document = seal::read(own->seal.document);
     if (!document) return document.error();
-    const seal::Anchor anchor{own->seal.seq, own->seal.link};
-    auto report = report::reportOf(*document, anchor, textsIn(envelope));
+    // How it came to stand as it did when it was exported.
+    std::vector<seal::Sealing> sealings;
+    seal::Anchor anchor;
+    const std::string link = hex(own->seal.link);
+    for (const seal::Envelope::Sealed& sealed : envelope.seals) {
+        if (&sealed != own && sealed.seal.subject != link) continue;
+        auto sealing = seal::sealingOf(sealed.seal);
+        if (!sealing) return sealing.error();
+        sealings.push_back(*std::move(sealing));
+        anchor = {sealed.seal.seq, sealed.seal.link};
+    }
+    auto report = report::reportOf(*document, anchor, textsIn(envelope), sealings);
     if (!report) return report.error();
     report->draft = Text("IMPORTED, for reading only: the record is in the logbook that it came from");
     return report;

@@ -148,7 +148,7 @@ void checkPlace(const Seal& seal, const Seal* before, Findings& findings)
 {
     const bool neighbour = before == nullptr ? seal.seq == 1 : seal.seq == before->seq + 1;
     if (before != nullptr && seal.seq <= before->seq)
-        findings.push_back(about(seal, "chain.order", "Seal %1 stands twice in the file or out of its order."));
+        findings.push_back(about(seal, "export.order", "Seal %1 stands twice in the file or out of its order."));
     else if (neighbour && seal.previous != (before == nullptr ? Link{} : before->link))
         findings.push_back(about(seal, "chain.previous", "Seal %1 does not continue the seal before it."));
 }

@@ -32,7 +32,7 @@ struct Envelope {
 /// subject names it: "seals[3].link"), export.too_many. Nothing of it is checked yet.
 [[nodiscard]] Result<Envelope> readEnvelope(std::string_view text);
 
-/// What is wrong, first thing first; subject "seal 17". Codes: chain.order (seals are out of order or doubled),
+/// What is wrong, first thing first; subject "seal 17". Codes: export.order (seals are out of order or doubled),
 /// chain.previous (neighbours do not follow each other), chain.broken, document.broken, export.no_run (the run's own
 /// seal is not in it), export.text (a definition's text is not of its hash), what SignatureCheck finds; anchor.differs,
 /// anchor.not_here (Warn: the anchor names a seal that is not in the file).

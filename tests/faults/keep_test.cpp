@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <sys/mount.h>
+
 #include <csignal>
 #include <cstdlib>
 #include <iostream>
@@ -225,4 +227,31 @@ TEST_CASE("a stick that runs full under mirror and copy holds up no seal, and bo
     CHECK(shop.mirrored().holdsAll());
     isInOrder(shop.mirrored().file, shop.end());
     CHECK(copyTo(shop.file(), folder, kNow));
+}
+
+TEST_CASE("a medium that can only be read gives a logbook to read and restore, and takes no logbook, mirror or copy")
+{
+    taut::test::TinyDisk disk(3U << 20U);
+    if (!disk.mounted()) {
+        WARN("a disk of its own needs the right to mount: not tried here");
+        return;
+    }
+    Keeping shop;
+    const fs::path folder = disk / "";
+    shop.sealRun();
+    const auto copied = copyTo(shop.file(), folder, kNow);
+    REQUIRE(copied);
+    REQUIRE(::mount("tmpfs", folder.c_str(), "tmpfs", MS_REMOUNT | MS_RDONLY, nullptr) == 0);
+    CHECK(mediumOf(folder) == Medium::ReadOnly);
+    CHECK(openReader(copied->file));
+    isInOrder(copied->file, shop.end());
+    const auto refused = Writer::open(copied->file, shop.clock, shop.ids, {false, "somebody", 0});
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().code == "logbook.on_read_only");
+    CHECK(copyTo(shop.file(), folder, kNow).error().code == "keep.read_only");
+    CHECK(warnings(mirrorTo(shop.file(), folder, kNow).findings) == Codes{"keep.read_only"});
+    CHECK(restoreFrom(shop.file(), copied->file, kNow).error().code == "logbook.on_read_only");
+    const auto restored = restoreFrom(copied->file, shop.folder / "again.logbook", kNow);
+    if (!restored) FAIL(sentence(restored.error()));
+    isInOrder(shop.folder / "again.logbook", shop.end());
 }

@@ -39,7 +39,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         checkText(sheet->draft);
     }
     if (const seal::Envelope::Sealed* own = seal::runOf(*envelope)) {
-        const auto csv = records::readingsCsvOf(own->seal);
+        const auto csv = records::readingsCsvOf(own->seal, "sealed");
         if (!csv) {
             checkFinding(csv.error());
         } else {

@@ -4,6 +4,7 @@
 #include "core/records/csv.h"
 #include "core/records/imported.h"
 #include "core/records/sheet.h"
+#include "tests/core/logbook/after_fixture.h"
 #include "tests/core/logbook/keep_fixture.h"
 
 using namespace taut;
@@ -123,7 +124,7 @@ TEST_CASE("whatever is changed in an exported run is found, at its seal or by it
         {"a key left out", "\"signatures\"", "\"signature\"", "export.key", ""},
         {"a key more", "\"program\"", "\"extra\":1,\"program\"", "export.key", "extra"},
         {"a count below one", "\"seq\":1,", "\"seq\":-1,", "export.key", "seals[0].seq"},
-        {"a count doubled", "\"seq\":2,", "\"seq\":1,", "chain.order", "seal 1"},
+        {"a count doubled", "\"seq\":2,", "\"seq\":1,", "export.order", "seal 1"},
         {"another run's name", "\"run\":\"" + shop.run, "\"run\":\"north-2020-01-01-01", "export.no_run",
          "north-2020-01-01-01"},
         {"another kind of file", "\"kind\":\"export\"", "\"kind\":\"run\"", "export.not_one", "file"},
@@ -200,10 +201,10 @@ TEST_CASE("only a sealed run is exported")
 TEST_CASE("readings as CSV give what was entered beside SI values, one a line, and nothing that runs as a formula")
 {
     Exported shop;
-    const std::string csv = records::readingsCsvOf(shop.writer->reader().sealOfRun(shop.run).value()).value();
+    const std::string csv = records::readingsCsvOf(shop.writer->reader().sealOfRun(shop.run).value(), "sealed").value();
     const std::vector<std::string> rows = lines(csv);
     CHECK(rows.front() == "seq,run,press,job,substrate,roll,step,target,entered,value,low,high,uncertainty,unit,"
-                          "verdict,doubtful,state,at,person,name");
+                          "verdict,doubtful,state,at,person,name,present");
     REQUIRE(rows.size() == 4);
     const std::string start = std::to_string(shop.sheet.count) + "," + shop.run +
                               ",north,J-2101,paper-label-80,R0041,set.lift.setting/unwind,tension.unwind.setting,";
@@ -213,7 +214,7 @@ TEST_CASE("readings as CSV give what was entered beside SI values, one a line, a
     CHECK(deviated->rfind(start + "5.9 bar,590000,", 0) == 0);
     CHECK(deviated->find(",Pa,outside,") != std::string::npos);
     CHECK(deviated->find(",deviated,2025-11-25T") != std::string::npos);
-    CHECK(deviated->find(",p-2,Inka Thorsby") != std::string::npos);
+    CHECK(deviated->find(",p-2,Inka Thorsby,sealed") != std::string::npos);
     // An engine that is not ours reads as many rows and the same sum.
     put(shop.folder / "r.csv", csv);
     const Said outside = shell("sqlite3 :memory: -cmd '.mode csv' -cmd '.import " + (shop.folder / "r.csv").string() +
@@ -232,15 +233,47 @@ TEST_CASE("a typed text that a spreadsheet would take for a formula is told apar
         Json steps = Json::array();
         steps.add(step);
         own.document = Json::object().set("format", 1).set("kind", "run").set("steps", std::move(steps)).dump();
-        const std::string row = lines(records::readingsCsvOf(own).value()).at(1);
+        const std::string row = lines(records::readingsCsvOf(own, "sealed").value()).at(1);
         return row.substr(9);
     };
-    CHECK(cell("=1+2", 3) == "'=1+2,3,,,,,,,,,,");
-    CHECK(cell("+1 bar", 3) == "'+1 bar,3,,,,,,,,,,");
-    CHECK(cell("-0.5 %", -0.005) == "'-0.5 %,-0.005,,,,,,,,,,");
-    CHECK(cell("@SUM(A1)", 3) == "'@SUM(A1),3,,,,,,,,,,");
-    CHECK(cell("\t=1", 3) == "'\t=1,3,,,,,,,,,,");
-    CHECK(cell("1,4 bar", 140000.0) == "\"1,4 bar\",140000,,,,,,,,,,");
-    CHECK(cell("13 1/4\"", 0.33655) == "\"13 1/4\"\"\",0.33655,,,,,,,,,,");
-    CHECK(cell("=a,\"b\"", 1e-9) == "\"'=a,\"\"b\"\"\",1e-09,,,,,,,,,,");
+    CHECK(cell("=1+2", 3) == "'=1+2,3,,,,,,,,,,,sealed");
+    CHECK(cell("+1 bar", 3) == "'+1 bar,3,,,,,,,,,,,sealed");
+    CHECK(cell("-0.5 %", -0.005) == "'-0.5 %,-0.005,,,,,,,,,,,sealed");
+    CHECK(cell("@SUM(A1)", 3) == "'@SUM(A1),3,,,,,,,,,,,sealed");
+    CHECK(cell("\t=1", 3) == "'\t=1,3,,,,,,,,,,,sealed");
+    CHECK(cell("1,4 bar", 140000.0) == "\"1,4 bar\",140000,,,,,,,,,,,sealed");
+    CHECK(cell("13 1/4\"", 0.33655) == "\"13 1/4\"\"\",0.33655,,,,,,,,,,,sealed");
+    CHECK(cell("=a,\"b\"", 1e-9) == "\"'=a,\"\"b\"\"\",1e-09,,,,,,,,,,,sealed");
+}
+
+TEST_CASE("what followed a run goes with it into the export and the mirror")
+{
+    SealedShop shop;
+    Folder elsewhere;
+    REQUIRE(shop.writer->correct(shop.run, SealedShop::correction(), *shop.signer("p-2")));
+    REQUIRE(shop.writer->review(shop.run, {true, "seen"}, *shop.signer("p-3")));
+    const auto envelope = envelopeOf(shop.file(), shop.run);
+    REQUIRE(envelope);
+    std::string kinds;
+    for (const seal::Envelope::Sealed& one : envelope->seals) kinds += std::string(seal::kindWord(one.seal.kind)) + ' ';
+    CHECK(kinds == "person person definition definition definition definition person run correction review ");
+    const auto check = seal::checkEnvelope(*envelope, {});
+    for (const Finding& finding : check.findings) FAIL_CHECK(sentence(finding));
+    const auto home = records::sheetOf(shop.writer->reader(), shop.run);
+    const auto imported = records::sheetOf(*envelope);
+    REQUIRE(home);
+    REQUIRE(imported);
+    CHECK(imported->sections.size() == home->sections.size());
+    CHECK(imported->banner == home->banner);
+    CHECK(*imported->anchor == *home->anchor);
+    // A review that was left out is not missed by anybody, and that is said of every file; one that was changed is.
+    seal::Envelope changed = *envelope;
+    changed.seals.back().seal.document.replace(changed.seals.back().seal.document.find("seen"), 4, "fine");
+    CHECK(seal::checkEnvelope(changed, {}).findings.front().code == "chain.broken");
+
+    const MirrorState state = mirrorTo(shop.file(), elsewhere.path, shop.clock.now());
+    CHECK(state.holdsAll());
+    const std::string present = "SELECT present FROM sealed_runs WHERE run_id = '" + shop.run + "'";
+    CHECK(sqlite(state.file, present).out == shop.present(shop.run));
+    isInOrder(state.file, shop.writer->reader().anchor().value());
 }

@@ -187,3 +187,22 @@ TEST_CASE("two who bring one mirror up to date at once leave it whole")
     CHECK(namesIn(shop.elsewhere.path) == Codes{"shop-mirror.logbook"});
     isInOrder(states[0].file, shop.end());
 }
+
+TEST_CASE("a mirror that was changed in its middle is found when the next writer begins to keep it")
+{
+    Keeping shop;
+    shop.writer->keepMirror(shop.elsewhere.path);
+    const fs::path mirror = shop.mirrored().file;
+    CHECK(warnings(shop.mirrored().findings).empty());
+    shop.writer->keepMirror({});
+    tamper(mirror, "UPDATE seal_rows SET document = CAST(document || ' ' AS BLOB) WHERE seq = 3");
+    shop.writer->keepMirror(shop.elsewhere.path);
+    const MirrorState state = shop.mirrored();
+    CHECK(warnings(state.findings) == Codes{"chain.broken"});
+    CHECK(state.findings.back().subject == mirror.string() + ", seal 3");
+    // Moved away as it says, another is begun and is whole.
+    fs::rename(mirror, shop.elsewhere / "moved away");
+    shop.sealMore();
+    CHECK(warnings(shop.mirrored().findings).empty());
+    isInOrder(mirror, shop.end());
+}
