@@ -55,8 +55,8 @@ Result<Wanted> sheetOfRun(const Options& options, Findings& notes)
         files.job = {sources.job.id, sources.job.text, sources.job.id};
         files.substrate = {sources.substrate.id, sources.substrate.text, sources.substrate.id};
         files.roll = {sources.roll.id, sources.roll.text, sources.roll.id};
-        Findings notes;
-        auto inputs = readInputs(files, notes);
+        Findings unsaid;
+        auto inputs = readInputs(files, unsaid);
         if (!inputs) return inputs.error();
         return Wanted{report::blankSheet({sources, std::move(*inputs), run.facts(), run.targets(), run.plan()}),
                       id + "-blank"};
