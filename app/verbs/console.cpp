@@ -16,7 +16,7 @@ struct Meaning {
     std::string_view code;
     Exit exit;
 };
-constexpr std::array<Meaning, 24> kMeanings{{
+constexpr std::array<Meaning, 27> kMeanings{{
     {"gate.", Exit::Refused},
     {"answer.", Exit::Refused},
     {"run.", Exit::Refused},
@@ -35,6 +35,9 @@ constexpr std::array<Meaning, 24> kMeanings{{
     {"logbook.older_schema", Exit::WrongInput},
     {"logbook.newer_schema", Exit::WrongInput},
     {"logbook.broken", Exit::WrongInput},
+    {"logbook.mirror", Exit::WrongInput},
+    {"logbook.on_", Exit::WrongInput},
+    {"keep.read_only", Exit::Machine},
     {"resources.missing", Exit::Machine},
     {"font.", Exit::Machine},
     {"print.", Exit::Machine},
@@ -69,6 +72,18 @@ Exit refused(const Console& console, bool json, const Findings& findings)
     for (const Finding& finding : findings)
         if (finding.severity == Severity::Stop) return exitFor(finding);
     return findings.empty() ? Exit::WrongInput : exitFor(findings.front());
+}
+
+void noted(const Console& console, const Findings& findings)
+{
+    for (const Finding& finding : findings) console.err << "tautweb: " << sentence(finding) << '\n';
+}
+
+Exit worst(const Findings& findings, Exit otherwise)
+{
+    for (const Finding& finding : findings)
+        if (finding.severity != Severity::Note) return Exit::NotInOrder;
+    return otherwise;
 }
 
 Json answer() { return Json::object().set("format", 1); }

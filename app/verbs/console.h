@@ -32,6 +32,11 @@ Exit refused(const Console& console, bool json, const Finding& finding);
 /// The same for several findings: one sentence a line; the exit code of the first Stop.
 Exit refused(const Console& console, bool json, const Findings& findings);
 
+/// What is worth knowing beside an answer, a sentence a line on `err`.
+void noted(const Console& console, const Findings& findings);
+/// NotInOrder when one of them is more than a note, else what was said.
+[[nodiscard]] Exit worst(const Findings& findings, Exit otherwise);
+
 /// {"format": 1}, to be filled.
 [[nodiscard]] Json answer();
 [[nodiscard]] Json findingsJson(const Findings& findings);

@@ -16,11 +16,6 @@ namespace taut::app::verbs {
 
 namespace {
 
-std::filesystem::path logbookOf(const Options& options)
-{
-    return options.has("--logbook") ? std::filesystem::path(options.value("--logbook")) : usualLogbook();
-}
-
 /// "2026-11-25", at midnight where this machine is; the day after for an end that includes its day.
 Result<std::int64_t> dayOf(const std::string& option, const std::string& said, bool end)
 {
@@ -29,32 +24,6 @@ Result<std::int64_t> dayOf(const std::string& option, const std::string& said, b
         return refuse("option.no_value", option, {"%1 is not a date.", {said}}, "Write it as 2026-11-25.");
     const std::int64_t local = *midnight - SystemClock().now().offsetMinutes * 60000LL;
     return end ? local + 24 * 3600000LL : local;
-}
-
-Result<records::RunQuery> queryOf(const Options& options)
-{
-    records::RunQuery query;
-    query.press = options.value("--press");
-    query.job = options.value("--job");
-    query.state = options.value("--state");
-    if (!query.state.empty() && query.state != "open" && query.state != "completed" && query.state != "abandoned")
-        return refuse("option.no_value", "--state", {"No run is in a state called %1.", {query.state}},
-                      "Write open, completed or abandoned.");
-    for (const auto& [option, member] :
-         {std::pair{"--since", &records::RunQuery::sinceMs}, std::pair{"--until", &records::RunQuery::untilMs}}) {
-        if (!options.has(option)) continue;
-        const auto day = dayOf(option, options.value(option), std::string_view(option) == "--until");
-        if (!day) return day.error();
-        query.*member = *day;
-    }
-    if (options.has("--limit")) {
-        const std::string said = options.value("--limit");
-        const auto [end, error] = std::from_chars(said.data(), said.data() + said.size(), query.limit);
-        if (error != std::errc{} || end != said.data() + said.size() || query.limit == 0 || query.limit > 1000)
-            return refuse("option.no_value", "--limit", {"%1 is not a number of runs.", {said}},
-                          "Write a whole number from 1 to 1000.");
-    }
-    return query;
 }
 
 Json runJson(const records::RunRow& row)
@@ -160,12 +129,45 @@ Exit run(const Options& options, const Console& console)
 {
     const auto query = queryOf(options);
     if (!query) return refused(console, options.json(), query.error());
-    const auto reader = logbook::openReader(logbookOf(options));
+    Findings notes;
+    const auto reader = logbook::openReader(logbookOf(options), false, &notes);
     if (!reader) return refused(console, options.json(), reader.error());
+    noted(console, notes);
     return options.words().empty() ? list(**reader, *query, options, console) : one(**reader, options, console);
 }
 
 }  // namespace
+
+std::filesystem::path logbookOf(const Options& options)
+{
+    return options.has("--logbook") ? std::filesystem::path(options.value("--logbook")) : usualLogbook();
+}
+
+Result<records::RunQuery> queryOf(const Options& options)
+{
+    records::RunQuery query;
+    query.press = options.value("--press");
+    query.job = options.value("--job");
+    query.state = options.value("--state");
+    if (!query.state.empty() && query.state != "open" && query.state != "completed" && query.state != "abandoned")
+        return refuse("option.no_value", "--state", {"No run is in a state called %1.", {query.state}},
+                      "Write open, completed or abandoned.");
+    for (const auto& [option, member] :
+         {std::pair{"--since", &records::RunQuery::sinceMs}, std::pair{"--until", &records::RunQuery::untilMs}}) {
+        if (!options.has(option)) continue;
+        const auto day = dayOf(option, options.value(option), std::string_view(option) == "--until");
+        if (!day) return day.error();
+        query.*member = *day;
+    }
+    if (options.has("--limit")) {
+        const std::string said = options.value("--limit");
+        const auto [end, error] = std::from_chars(said.data(), said.data() + said.size(), query.limit);
+        if (error != std::errc{} || end != said.data() + said.size() || query.limit == 0 || query.limit > 1000)
+            return refuse("option.no_value", "--limit", {"%1 is not a number of runs.", {said}},
+                          "Write a whole number from 1 to 1000.");
+    }
+    return query;
+}
 
 Verb runsVerb()
 {

@@ -7,6 +7,7 @@
 #include "app/verbs/inputs_from.h"
 #include "app/verbs/verbs.h"
 #include "core/logbook/logbook.h"
+#include "core/records/imported.h"
 #include "core/records/sheet.h"
 #include "core/records/texts.h"
 #include "core/report/report.h"
@@ -14,11 +15,6 @@
 namespace taut::app::verbs {
 
 namespace {
-
-std::filesystem::path logbookOf(const Options& options)
-{
-    return options.has("--logbook") ? std::filesystem::path(options.value("--logbook")) : usualLogbook();
-}
 
 /// As said; nothing when the press is to decide.
 Result<std::optional<print::Paper>> paperOf(const Options& options)
@@ -37,10 +33,10 @@ struct Wanted {
     std::string name;
 };
 
-Result<Wanted> sheetOfRun(const Options& options)
+Result<Wanted> sheetOfRun(const Options& options, Findings& notes)
 {
     const std::string& id = options.words().front();
-    const auto reader = logbook::openReader(logbookOf(options));
+    const auto reader = logbook::openReader(logbookOf(options), false, &notes);
     if (!reader) return reader.error();
     if (options.has("--blank")) {
         const auto kept = records::documentOf(**reader, id);
@@ -59,8 +55,8 @@ Result<Wanted> sheetOfRun(const Options& options)
         files.job = {sources.job.id, sources.job.text, sources.job.id};
         files.substrate = {sources.substrate.id, sources.substrate.text, sources.substrate.id};
         files.roll = {sources.roll.id, sources.roll.text, sources.roll.id};
-        Findings notes;
-        auto inputs = readInputs(files, notes);
+        Findings unsaid;
+        auto inputs = readInputs(files, unsaid);
         if (!inputs) return inputs.error();
         return Wanted{report::blankSheet({sources, std::move(*inputs), run.facts(), run.targets(), run.plan()}),
                       id + "-blank"};
@@ -87,21 +83,48 @@ Result<Wanted> blankSheet(const Options& options)
     return Wanted{report::blankSheet(*basis), files->press.id + '-' + files->job.id + "-blank"};
 }
 
-Result<Wanted> wanted(const Options& options)
+/// Shown only when all that can be checked of it is in order.
+Result<Wanted> sheetOfImport(const Options& options, Findings& notes)
 {
-    if (!options.words().empty()) return sheetOfRun(options);
+    const std::string file = options.value("--import");
+    const auto anchors = anchorsIn(options);
+    if (!anchors) return anchors.error();
+    const auto envelope = importedFrom(file);
+    if (!envelope) return envelope.error();
+    const seal::EnvelopeCheck check = seal::checkEnvelope(*envelope, *anchors);
+    for (const Finding& finding : check.findings)
+        if (finding.severity == Severity::Stop) return finding;
+    notes.insert(notes.end(), check.findings.begin(), check.findings.end());
+    auto report = records::sheetOf(*envelope);
+    if (!report) return report.error();
+    return Wanted{*std::move(report), envelope->run + "-imported"};
+}
+
+Result<Wanted> wanted(const Options& options, Findings& notes)
+{
+    if (options.has("--import")) return sheetOfImport(options, notes);
+    if (!options.words().empty()) return sheetOfRun(options, notes);
     if (options.has("--blank")) return blankSheet(options);
     return refuse("option.too_few_words", "sheet", "tautweb sheet needs the id of a run, or --blank and the inputs.",
                   "tautweb runs lists the runs; tautweb sheet --help tells more.");
 }
+
+bool isAboutSeal(const Finding& finding) { return finding.subject.rfind("seal ", 0) == 0; }
 
 Exit run(const Options& options, const Console& console)
 {
     const bool json = options.json();
     const auto paper = paperOf(options);
     if (!paper) return refused(console, json, paper.error());
-    const auto sheet = wanted(options);
-    if (!sheet) return refused(console, json, sheet.error());
+    Findings notes;
+    const auto sheet = wanted(options, notes);
+    if (!sheet) {
+        const Exit exit = refused(console, json, sheet.error());
+        // An exported run that was changed is an answer, not a wrong question.
+        const bool changed = options.has("--import") && isAboutSeal(sheet.error());
+        return changed ? Exit::NotInOrder : exit;
+    }
+    noted(console, notes);
     const std::filesystem::path file = options.has("--out") ? std::filesystem::path(options.value("--out"))
                                                             : std::filesystem::path(sheet->name + ".pdf");
     const auto printed = print::writePdf(sheet->report, file, paper->value_or(print::paperFor(sheet->report)));
@@ -110,7 +133,7 @@ Exit run(const Options& options, const Console& console)
         print(console, answer().set("sheet", file.string()).set("pages", printed->pages));
     else
         console.out << file.string() << " (" << printed->pages << " pages)\n";
-    return Exit::Done;
+    return worst(notes, Exit::Done);
 }
 
 }  // namespace
@@ -118,12 +141,15 @@ Exit run(const Options& options, const Console& console)
 Verb sheetVerb()
 {
     VerbSpec spec{"sheet",
-                  "RUN | --blank --press P --job J --roll R",
+                  "RUN | --blank --press P --job J --roll R | --import FILE",
                   "writes the set-up sheet of a run, of an open one as a draft, or a blank one",
                   inputOptions(),
                   0,
                   1};
     spec.options.push_back({"--blank", "", "targets filled, readings empty"});
+    spec.options.push_back({"--import", "FILE.json", "the sheet of an exported run, checked and for reading only"});
+    spec.options.push_back(
+        {"--anchor", "COUNT:LINK", "with --import: from the foot of a sheet; may be repeated", true});
     spec.options.push_back({"--out", "FILE.pdf", "where to write it; else RUN.pdf (RUN-draft.pdf) in this folder"});
     spec.options.push_back({"--paper", "a4|letter", "when not said: letter where the press speaks inches, else a4"});
     return {std::move(spec), run, true};

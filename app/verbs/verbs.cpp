@@ -50,8 +50,8 @@ Exit run(const Verb& verb, std::span<const std::string> args, const Console& con
 
 std::span<const Verb> allVerbs()
 {
-    static const std::vector<Verb> kVerbs{demoVerb(),  targetsVerb(), formulaVerb(), checkVerb(),
-                                          sheetVerb(), runsVerb(),    verifyVerb()};
+    static const std::vector<Verb> kVerbs{demoVerb(), targetsVerb(), formulaVerb(), checkVerb(),  sheetVerb(),
+                                          runsVerb(), verifyVerb(),  exportVerb(),  backupVerb(), restoreVerb()};
     return kVerbs;
 }
 

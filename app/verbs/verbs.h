@@ -5,7 +5,9 @@
 #include <string>
 
 #include "app/verbs/console.h"
+#include "app/verbs/imported.h"
 #include "app/verbs/options.h"
+#include "core/records/records.h"
 
 namespace taut::app::verbs {
 
@@ -27,7 +29,12 @@ struct Verb {
 /// Whether this command line needs an application object (fonts).
 [[nodiscard]] bool drawsSomething(std::span<const std::string> args);
 
-// The verbs, each in a file of its own.
+/// --logbook, else the usual one of this user.
+[[nodiscard]] std::filesystem::path logbookOf(const Options& options);
+/// --press --job --state --since --until --limit.
+[[nodiscard]] Result<records::RunQuery> queryOf(const Options& options);
+
+// The verbs.
 [[nodiscard]] Verb formulaVerb();
 [[nodiscard]] Verb targetsVerb();
 [[nodiscard]] Verb checkVerb();
@@ -35,5 +42,8 @@ struct Verb {
 [[nodiscard]] Verb sheetVerb();
 [[nodiscard]] Verb runsVerb();
 [[nodiscard]] Verb verifyVerb();
+[[nodiscard]] Verb backupVerb();
+[[nodiscard]] Verb restoreVerb();
+[[nodiscard]] Verb exportVerb();
 
 }  // namespace taut::app::verbs

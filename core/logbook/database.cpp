@@ -75,7 +75,8 @@ Finding otherSchema(const fs::path& file, std::int64_t found)
         return refuse(
             "logbook.newer_schema", file.string(),
             {"The logbook %1 was written by a newer version of this program (layout %2, this one knows %3).", args},
-            "Update the program on this PC. Nothing was changed.");
+            "Update the program on this PC to write in it. Until then its sealed runs can be read: tautweb runs, sheet "
+            "and export. Nothing was changed.");
     return refuse(
         "logbook.older_schema", file.string(),
         {"The logbook %1 was made by a version from before the first release (layout %2, this one needs %3).", args},
@@ -189,6 +190,15 @@ Result<std::unique_ptr<SQLite::Database>> openLogbook(const fs::path& file, Acce
                           "Verify it, keep the file, and begin a new logbook. Nothing was changed.");
         return db;
     });
+}
+
+Result<std::unique_ptr<SQLite::Database>> connectNewer(const fs::path& file, FileKind kind)
+{
+    auto db = connect(file, Access::Read);
+    auto finding = recognise(*db, file, kind);
+    if (finding && finding->code != "logbook.newer_schema") return *finding;
+    configure(*db, Access::Read);
+    return db;
 }
 
 void createLogbook(const fs::path& file, FileKind kind, const std::string& workplace)

@@ -44,6 +44,9 @@ auto guarded(const std::filesystem::path& file, F&& work) -> std::invoke_result_
 [[nodiscard]] Result<std::unique_ptr<SQLite::Database>> openLogbook(const std::filesystem::path& file, Access access,
                                                                     FileKind kind, bool alsoLayout);
 
+/// For reading, whatever its layout: one of our files, of this kind.
+[[nodiscard]] Result<std::unique_ptr<SQLite::Database>> connectNewer(const std::filesystem::path& file, FileKind kind);
+
 /// Makes an empty logbook of this kind; throws SQLite::Exception.
 void createLogbook(const std::filesystem::path& file, FileKind kind, const std::string& workplace);
 

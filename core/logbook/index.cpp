@@ -203,6 +203,25 @@ std::vector<seal::SealSignature> signaturesOf(SQLite::Database& db, std::uint64_
     return all;
 }
 
+void putSeal(SQLite::Database& db, const seal::Seal& seal, const seal::Document* document,
+             std::span<const seal::SealSignature> signatures)
+{
+    SQLite::Statement put(db, "INSERT INTO seal_rows (seq, kind, id, subject, sealed_at, person, document, "
+                              "previous_link, link) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    put.bind(1, asInt(seal.seq));
+    put.bind(2, seal::kindWord(seal.kind));
+    put.bind(3, seal.id);
+    put.bind(4, seal.subject);
+    put.bind(5, seal.sealedAtMs);
+    put.bind(6, seal.person);
+    bindBlob(put, 7, seal.document);
+    bindBlob(put, 8, seal.previous);
+    bindBlob(put, 9, seal.link);
+    put.exec();
+    for (const seal::SealSignature& signature : signatures) appendSignature(db, seal.seq, signature);
+    if (document != nullptr) indexSeal(db, seal.seq, *document);
+}
+
 seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Sealer& by, Instant at)
 {
     seal::Seal last;
@@ -218,20 +237,9 @@ seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Seale
                     seal::write(finished), last.link,     {}};
     seal.link = seal::linkAfter(seal.previous, seal.document);
 
-    SQLite::Statement put(db, "INSERT INTO seal_rows (seq, kind, id, subject, sealed_at, person, document, "
-                              "previous_link, link) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)");
-    put.bind(1, asInt(seal.seq));
-    put.bind(2, head.kind);
-    put.bind(3, seal.id);
-    put.bind(4, seal.subject);
-    put.bind(5, seal.sealedAtMs);
-    put.bind(6, seal.person);
-    bindBlob(put, 7, seal.document);
-    bindBlob(put, 8, seal.previous);
-    bindBlob(put, 9, seal.link);
-    put.exec();
-    if (by.signer != nullptr) appendSignature(db, seal.seq, seal::signSeal(seal, finished, *by.signer));
-    indexSeal(db, seal.seq, finished);
+    std::vector<seal::SealSignature> signatures;
+    if (by.signer != nullptr) signatures.push_back(seal::signSeal(seal, finished, *by.signer));
+    putSeal(db, seal, &finished, signatures);
     return seal;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <chrono>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -10,6 +11,8 @@
 
 #include "core/base/clock.h"
 #include "core/base/id_source.h"
+#include "core/logbook/medium.h"
+#include "core/logbook/mirror.h"
 #include "core/people/door.h"
 #include "core/records/records.h"
 #include "core/run/decide.h"
@@ -23,9 +26,11 @@ inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 
 /// Opens a logbook for reading; any number may read while one writes. Refuses by name: logbook.missing, .not_a_logbook
 /// (foreign, text, zero bytes), .broken, .newer_schema, .older_schema (a development logbook), .practice (wrong kind),
-/// .not_practice, .unreadable. practice: the file must be a practice logbook.
+/// .not_practice, .unreadable. practice: the file must be a practice logbook. One of a newer layout is read through the
+/// views that readers from outside may count on, as it stands now and without what is still open: `notes` says so
+/// (logbook.newer_schema, a Note); refused is one whose views are others.
 [[nodiscard]] Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file,
-                                                                  bool practice = false);
+                                                                  bool practice = false, Findings* notes = nullptr);
 
 /// What a run is begun from: a definition kept in the logbook.
 struct Definition {
@@ -46,15 +51,26 @@ class Writer {
 public:
     struct Options {
         bool practice = false;
-        std::string holder;   ///< shown to whoever is refused the pen
-        int syncDelayMs = 0;  ///< tests: how long a sync takes
-        bool create = true;   ///< false: a file that is not there is refused (logbook.missing)
+        std::string holder;               ///< shown to whoever is refused the pen
+        int syncDelayMs = 0;              ///< tests: how long a sync takes
+        bool create = true;               ///< false: a file that is not there is refused (logbook.missing)
+        std::optional<Medium> lies = {};  ///< tests: taken for what the file lies on
     };
     /// Creates the file, and its folder, when missing. logbook.pen_held names the holder; logbook.folder_read_only;
-    /// logbook.read_only; logbook.no_locks; else as openReader.
+    /// logbook.read_only; logbook.no_locks; logbook.mirror (one opens for reading only); what asHomeOfLogbook refuses;
+    /// else as openReader.
     [[nodiscard]] static Result<std::unique_ptr<Writer>> open(const std::filesystem::path& file, const Clock& clock,
                                                               IdSource& ids, Options options);
     ~Writer();
+    /// What was found at opening and does not stand in the way: logbook.on_removable.
+    [[nodiscard]] const Findings& notes() const;
+    /// From now on, until the writer ends, every seal goes into a mirror in this folder as well (mirror.h), behind
+    /// the back of whoever seals: a folder that cannot be reached holds up nothing, and what is lacking follows when
+    /// it can be reached again. "" = no longer. Where it is kept is a setting of this PC, not of the logbook.
+    void keepMirror(const std::filesystem::path& folder);
+    /// How the mirror stands, waiting up to `most` for what is under way; nullopt when none is kept.
+    [[nodiscard]] std::optional<MirrorState> mirror(std::chrono::milliseconds most = {}) const;
+
     [[nodiscard]] const records::Reader& reader() const;
     [[nodiscard]] const std::filesystem::path& file() const;
     [[nodiscard]] const Clock& clock() const;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/file_reader.h"
+#include "core/logbook/newer.h"
 #include "core/logbook/open_runs.h"
 #include "core/logbook/writer_impl.h"
 
@@ -149,9 +150,11 @@ std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db, 
     return std::make_unique<FileReader>(std::move(db), file);
 }
 
-Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file, bool practice)
+Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file, bool practice, Findings* notes)
 {
-    auto db = openLogbook(file, Access::Read, practice ? FileKind::Practice : FileKind::Shop, true);
+    const FileKind kind = practice ? FileKind::Practice : FileKind::Shop;
+    auto db = openLogbook(file, Access::Read, kind, true);
+    if (!db && db.error().code == "logbook.newer_schema") db = readNewer(file, kind, db.error(), notes);
     if (!db) return db.error();
     return readerOn(std::move(*db), file);
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <fcntl.h>
 #include <unistd.h>
 
+#include "core/logbook/files.h"
 #include "core/logbook/writer_impl.h"
 
 namespace taut::logbook {
@@ -27,39 +27,20 @@ std::optional<Finding> prepareFolder(const fs::path& folder)
     return std::nullopt;
 }
 
-void syncFolder(const fs::path& folder)
-{
-    const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (descriptor < 0) return;
-    ::fsync(descriptor);
-    ::close(descriptor);
-}
-
-/// Makes the file beside its name and then gives it the name, so that no half-made logbook ever has it.
-Result<Done> create(const fs::path& file, FileKind kind, const std::string& workplace)
-{
-    fs::path beside = file;
-    beside += ".new";
-    std::error_code error;
-    fs::remove(beside, error);
-    const Result<Done> made = guarded(beside, [&]() -> Result<Done> {
-        createLogbook(beside, kind, workplace);
-        return Done{};
-    });
-    if (!made) {
-        fs::remove(beside, error);
-        return made;
-    }
-    fs::rename(beside, file, error);
-    if (error) return folderClosed(file.parent_path());
-    syncFolder(file.parent_path());
-    return Done{};
-}
-
 bool isThere(const fs::path& file)
 {
     std::error_code error;
     return fs::exists(file, error);
+}
+
+/// A mirror is written by the logbook that it is of, and by nobody else.
+std::optional<Finding> isMirror(SQLite::Database& db, const fs::path& file)
+{
+    if (mirrorOf(db).empty()) return std::nullopt;
+    return refuse(
+        "logbook.mirror", file.string(),
+        {"%1 is the mirror of a logbook: it is there to be read, and only that logbook writes in it.", {file.string()}},
+        "To go on from it, restore it under the name of the logbook that was lost.");
 }
 
 }  // namespace
@@ -73,10 +54,16 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
     fs::path file = fs::weakly_canonical(given, error);
     if (error || file.empty()) file = fs::absolute(given);
     const FileKind kind = options.practice ? FileKind::Practice : FileKind::Shop;
+    Findings notes;
+    if (auto lies = asHomeOfLogbook(options.lies ? *options.lies : mediumOf(file), file)) {
+        if (lies->severity == Severity::Stop) return *lies;
+        notes.push_back(*std::move(lies));
+    }
     if (isThere(file) || !options.create) {
         // Looked at before the pen is taken, so that nothing is laid beside a file that is not ours.
         const auto look = openLogbook(file, Access::Read, kind, true);
         if (!look) return look.error();
+        if (auto mirror = isMirror(**look, file)) return *mirror;
     }
     if (auto closed = prepareFolder(file.parent_path())) return *closed;
     if (isThere(file) && ::access(file.c_str(), W_OK) != 0)
@@ -85,7 +72,7 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
     auto pen = Pen::take(file, options.holder);
     if (!pen) return pen.error();
     if (!isThere(file)) {
-        const auto made = create(file, kind, ids.next());
+        const auto made = makeLogbook(file, kind, ids.next());
         if (!made) return made.error();
     }
     auto db = openLogbook(file, Access::Write, kind, true);
@@ -101,6 +88,8 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
                                   std::move(*db),
                                   readerOn(std::move(*readingDb), file),
                                   {},
+                                  {},
+                                  std::move(notes),
                                   {}});
     auto workplace = writer->m_impl->read([](SQLite::Database& open) -> Result<std::string> {
         SQLite::Statement query(open, "SELECT value FROM file_facts WHERE name = 'workplace'");
@@ -109,6 +98,29 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
     if (!workplace) return workplace.error();
     writer->m_impl->workplace = *workplace;
     return writer;
+}
+
+const Findings& Writer::notes() const { return m_impl->notes; }
+
+void Writer::keepMirror(const fs::path& folder)
+{
+    std::shared_ptr<MirrorKeeper> keeper;
+    if (!folder.empty()) keeper = std::make_shared<MirrorKeeper>(m_impl->file, folder);
+    // The one before ends after the lock: it may wait for a folder that does not answer.
+    const std::lock_guard lock(m_impl->mutex);
+    m_impl->keeper.swap(keeper);
+    if (m_impl->keeper) m_impl->keeper->tryNow(m_impl->clock->now());
+}
+
+std::optional<MirrorState> Writer::mirror(std::chrono::milliseconds most) const
+{
+    std::shared_ptr<MirrorKeeper> keeper;
+    {
+        const std::lock_guard lock(m_impl->mutex);
+        keeper = m_impl->keeper;
+    }
+    if (!keeper) return std::nullopt;
+    return keeper->state(most);
 }
 
 const records::Reader& Writer::reader() const { return *m_impl->reader; }

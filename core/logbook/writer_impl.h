@@ -7,6 +7,7 @@
 
 #include "core/logbook/database.h"
 #include "core/logbook/logbook.h"
+#include "core/logbook/mirror_keeper.h"
 #include "core/logbook/pen.h"
 #include "core/seal/signature.h"
 
@@ -22,6 +23,8 @@ struct Writer::Impl {
     std::unique_ptr<records::Reader> reader;
     std::string workplace;
     mutable std::mutex mutex;  ///< signing in and sealing run off the window's thread
+    Findings notes;
+    std::shared_ptr<MirrorKeeper> keeper;  ///< last: it ends before the pen is put down
 
     /// One transaction: `change` gets the database and returns a Result; a Finding, or an engine error, leaves the
     /// logbook as it was. What is returned as a value is on disk.
@@ -36,6 +39,7 @@ struct Writer::Impl {
             if (!answer) return answer;
             transaction.commit();
             if (options.syncDelayMs > 0) std::this_thread::sleep_for(std::chrono::milliseconds(options.syncDelayMs));
+            if (keeper != nullptr) keeper->tell(*db, *clock);
             return answer;
         });
     }
@@ -54,6 +58,9 @@ struct Sealer {
     const people::Signer* signer = nullptr;  ///< whose signature goes with it; nullptr = it carries none
 };
 [[nodiscard]] seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Sealer& by, Instant at);
+/// Writes a seal as it is, with its signatures and what its document answers; nullptr: nobody can read it.
+void putSeal(SQLite::Database& db, const seal::Seal& seal, const seal::Document* document,
+             std::span<const seal::SealSignature> signatures);
 [[nodiscard]] inline Sealer sealer(const people::Actor& actor) { return {actor.id().value, actor.name()}; }
 [[nodiscard]] inline Sealer sealer(const people::Signer& signer)
 {

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/copy.h"
+
+#include <sys/stat.h>
+
+#include <algorithm>
+
+#include "core/logbook/files.h"
+#include "core/logbook/logbook.h"
+#include "core/logbook/mirror_keeper.h"
+
+namespace taut::logbook {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::string_view kUnfinished = ".part";
+
+/// Of one that is being made; a dot before it, so that nobody takes it for a copy.
+fs::path unfinishedFor(const fs::path& folder, const std::string& stem)
+{
+    return folder / ("." + stem + "-" + hex(randomBytes(6)) + std::string(kUnfinished));
+}
+
+/// What copies that were cut off left behind; one that is still being made is younger than a day.
+void sweep(const fs::path& folder, const std::string& stem, Instant now)
+{
+    constexpr std::int64_t kDay = 24 * 3600;
+    std::error_code error;
+    std::vector<fs::path> old;
+    for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
+        const std::string name = at->path().filename().string();
+        struct stat file {};
+        if (name.rfind("." + stem + "-", 0) == 0 && name.find(kUnfinished) != std::string::npos &&
+            ::stat(at->path().c_str(), &file) == 0 && now.utcMs / 1000 - file.st_mtime > kDay)
+            old.push_back(at->path());
+    }
+    for (const fs::path& file : old) fs::remove(file, error);
+}
+
+bool isInOrder(const fs::path& file)
+{
+    const auto verified = verify(file, {});
+    return verified && verified->findings.empty();
+}
+
+/// Removes what is beyond the number kept. The newest is the one just made.
+void rotate(const fs::path& folder, const std::string& stem, const CopyPlan& plan, Copied& copied)
+{
+    std::vector<fs::path> files = datedFiles(folder, stem);
+    // A clock that was set back dates the new one before others; it stays whatever its date says.
+    files.erase(std::remove(files.begin(), files.end(), copied.file), files.end());
+    const std::size_t stay = plan.keep > 1 ? plan.keep - 1 : 0;
+    if (files.size() <= stay) return;
+    const auto firstToStay = files.end() - static_cast<std::ptrdiff_t>(stay);
+    if (stay > 0 && std::none_of(std::make_reverse_iterator(files.end()), std::make_reverse_iterator(firstToStay),
+                                 [](const fs::path& file) { return isInOrder(file); })) {
+        Finding broken = refuse("copy.others_broken", folder.string(),
+                                {"None of the other copies in %1 that would stay is in order, so no older one was "
+                                 "removed.",
+                                 {folder.string()}},
+                                "Verify the copies, have the disk checked, and choose another folder.");
+        broken.severity = Severity::Warn;
+        copied.findings.push_back(std::move(broken));
+        return;
+    }
+    for (auto at = files.begin(); at != firstToStay; ++at) {
+        // What has such a name and is no logbook is somebody else's.
+        const auto ours = openLogbook(*at, Access::Read, FileKind::Any, false);
+        if (!ours && ours.error().code == "logbook.not_a_logbook") continue;
+        std::error_code error;
+        if (fs::remove(*at, error)) copied.removed.push_back(*at);
+    }
+}
+
+Result<seal::Anchor> makeUnder(const fs::path& logbook, const fs::path& unfinished)
+{
+    auto db = openLogbook(logbook, Access::Read, FileKind::Any, true);
+    if (!db) return db.error();
+    const auto made = guarded(unfinished, [&] { return copyPages(**db, unfinished); });
+    if (!made) return made.error();
+    db->reset();
+    const auto verified = verify(unfinished, {}, Depth::Deep);
+    if (verified && verified->findings.empty()) return verified->end;
+    const Finding first = verified ? verified->findings.front() : verified.error();
+    return refuse(
+        "copy.not_in_order", logbook.string(),
+        {"No copy of %1 was kept, because it is not in order (%2, %3).", {logbook.string(), first.subject, first.code}},
+        "Verify the logbook; if it is not in order itself, restore it from an older copy or its mirror. Older "
+        "copies were left alone.");
+}
+
+}  // namespace
+
+Result<Copied> copyTo(const fs::path& logbook, const fs::path& folder, Instant now, const CopyPlan& plan)
+{
+    Copied copied;
+    std::error_code error;
+    if (!fs::is_directory(folder, error))
+        return refuse("keep.folder_missing", folder.string(),
+                      {"The folder %1, where copies are kept, is not there.", {folder.string()}},
+                      "Put the stick in, connect to the other machine, or make the folder first.");
+    if (auto place = asHomeOfCopies(mediumOf(folder), folder, logbook)) {
+        if (place->severity == Severity::Stop) return *place;
+        copied.findings.push_back(*std::move(place));
+    }
+    const std::string stem = logbook.stem().string();
+    sweep(folder, stem, now);
+    const fs::path unfinished = unfinishedFor(folder, stem);
+    const auto end = makeUnder(logbook, unfinished);
+    if (!end) {
+        fs::remove(unfinished, error);
+        fs::remove(unfinished.string() + "-journal", error);
+        return end.error();
+    }
+    copied.file = freeDated(folder, stem, now);
+    copied.end = *end;
+    fs::rename(unfinished, copied.file, error);
+    if (error) {
+        const std::string said = error.message();
+        fs::remove(unfinished, error);
+        return refuse("file.unwritable", copied.file.string(),
+                      {"%1 cannot be written; the system says: %2.", {copied.file.string(), said}},
+                      "Choose a folder that you may write in.");
+    }
+    syncFolder(folder);
+    rotate(folder, stem, plan, copied);
+    // The mirror in the same folder is read as a whole at this chance.
+    if (const fs::path mirror = mirrorIn(folder, logbook); !mirror.empty())
+        if (auto wrong = wrongWith(mirror)) copied.findings.push_back(*std::move(wrong));
+    return copied;
+}
+
+bool isCopyDue(const fs::path& logbook, const fs::path& folder, Instant now, const CopyPlan& plan)
+{
+    const std::vector<fs::path> files = datedFiles(folder, logbook.stem().string());
+    if (files.empty()) return true;
+    const std::int64_t age = now.utcMs - dateIn(files.back()).value_or(0);
+    return age < 0 || age >= plan.everyMs;
+}
+
+Result<std::optional<Copied>> copyIfDue(const fs::path& logbook, const fs::path& folder, Instant now,
+                                        const CopyPlan& plan)
+{
+    if (!isCopyDue(logbook, folder, now, plan)) return std::optional<Copied>();
+    auto copied = copyTo(logbook, folder, now, plan);
+    if (!copied) return copied.error();
+    return std::optional(*std::move(copied));
+}
+
+}  // namespace taut::logbook

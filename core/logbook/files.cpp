@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/files.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <utility>
+
+#include <SQLiteCpp/Backup.h>
+#include <sqlite3.h>
+
+namespace taut::logbook {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t kDateLength = 15;  // 20261126-075148
+constexpr std::string_view kEnding = ".logbook";
+
+bool isDate(std::string_view text)
+{
+    if (text.size() != kDateLength || text[8] != '-') return false;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (i != 8 && (text[i] < '0' || text[i] > '9')) return false;
+    return true;
+}
+
+}  // namespace
+
+void syncFolder(const fs::path& folder)
+{
+    const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (descriptor < 0) return;
+    ::fsync(descriptor);
+    ::close(descriptor);
+}
+
+Result<Done> makeLogbook(const fs::path& file, FileKind kind, const std::string& workplace, const std::string& mirrorOf)
+{
+    fs::path beside = file;
+    beside += ".new";
+    std::error_code error;
+    fs::remove(beside, error);
+    const Result<Done> made = guarded(beside, [&]() -> Result<Done> {
+        createLogbook(beside, kind, workplace);
+        if (mirrorOf.empty()) return Done{};
+        SQLite::Database db(beside.string(), SQLite::OPEN_READWRITE);
+        SQLite::Statement mark(db, "INSERT INTO file_facts (name, value) VALUES ('mirror_of', ?)");
+        mark.bind(1, mirrorOf);
+        mark.exec();
+        return Done{};
+    });
+    if (!made) {
+        fs::remove(beside, error);
+        return made;
+    }
+    fs::rename(beside, file, error);
+    if (error)
+        return refuse("logbook.folder_read_only", file.parent_path().string(),
+                      {"The folder %1 may not be written in, and a logbook needs that.", {file.parent_path().string()}},
+                      "Choose a folder that you may write in, or have its owner allow writing.");
+    syncFolder(file.parent_path());
+    return Done{};
+}
+
+std::string mirrorOf(SQLite::Database& db)
+{
+    SQLite::Statement query(db, "SELECT value FROM file_facts WHERE name = 'mirror_of'");
+    return query.executeStep() ? query.getColumn(0).getString() : std::string();
+}
+
+std::string dateOf(Instant at)
+{
+    std::string date;
+    for (const char c : utcText(at.utcMs).substr(0, 19)) {
+        if (c == 'T')
+            date += '-';
+        else if (c != '-' && c != ':')
+            date += c;
+    }
+    return date;
+}
+
+fs::path freeDated(const fs::path& folder, const std::string& stem, Instant at)
+{
+    std::error_code error;
+    for (;; at.utcMs += 1000) {
+        const fs::path file = folder / (stem + "-" + dateOf(at) + std::string(kEnding));
+        if (!fs::exists(fs::symlink_status(file, error))) return file;
+    }
+}
+
+std::vector<fs::path> datedFiles(const fs::path& folder, const std::string& stem)
+{
+    std::vector<fs::path> files;
+    std::error_code error;
+    for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
+        const std::string name = at->path().filename().string();
+        std::error_code unknown;
+        if (name.size() == stem.size() + 1 + kDateLength + kEnding.size() && name.rfind(stem + "-", 0) == 0 &&
+            dateIn(at->path()) && at->is_regular_file(unknown))
+            files.push_back(at->path());
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+std::optional<std::int64_t> dateIn(const fs::path& file)
+{
+    const std::string name = file.stem().string();
+    if (file.extension() != kEnding || name.size() < kDateLength) return std::nullopt;
+    const std::string date = name.substr(name.size() - kDateLength);
+    if (!isDate(date)) return std::nullopt;
+    const auto part = [&](std::size_t from, std::size_t n) { return date.substr(from, n); };
+    const auto ms = readUtc(part(0, 4) + "-" + part(4, 2) + "-" + part(6, 2) + "T" + part(9, 2) + ":" + part(11, 2) +
+                            ":" + part(13, 2) + ".000Z");
+    return ms ? std::optional(*ms) : std::nullopt;
+}
+
+Result<Done> copyPages(SQLite::Database& from, const fs::path& to)
+{
+    // Made before the engine opens it, so that at no time anybody else may read it; the engine's journal follows it.
+    const int made = ::open(to.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (made < 0) {
+        const std::string why = std::strerror(errno);
+        return refuse("file.unwritable", to.string(),
+                      {"%1 cannot be written; the system says: %2.", {to.string(), why}},
+                      "Choose a folder that you may write in, with room for the whole logbook.");
+    }
+    ::close(made);
+    constexpr int kPages = 256, kMostBeginnings = 10;
+    SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE);
+    copy.exec("PRAGMA synchronous = EXTRA");
+    SQLite::Backup backup(copy, from);
+    // In stretches, so that the writer never waits long; each of its writes makes the copy begin anew, and a writer
+    // that never rests waits for the rest of it.
+    int beginnings = 0, left = -1;
+    for (int code = SQLITE_OK; code != SQLITE_DONE;) {
+        code = backup.executeStep(beginnings < kMostBeginnings ? kPages : -1);
+        if (left >= 0 && backup.getRemainingPageCount() > left) ++beginnings;
+        left = backup.getRemainingPageCount();
+        if (code != SQLITE_DONE && code != SQLITE_OK) throw SQLite::Exception("the copy was held up", code);
+    }
+    return Done{};
+}
+
+seal::Anchor headOf(SQLite::Database& db)
+{
+    SQLite::Statement query(db, "SELECT seq, link FROM seal_rows ORDER BY seq DESC LIMIT 1");
+    if (!query.executeStep()) return {};
+    return {asUint(query.getColumn(0).getInt64()), blobDigest(query.getColumn(1))};
+}
+
+}  // namespace taut::logbook

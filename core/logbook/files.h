@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/logbook/database.h"
+#include "core/seal/chain.h"
+
+// Inside this folder only: logbook files beside each other, their names and how they come by them.
+namespace taut::logbook {
+
+/// A new name is on disk once its folder is.
+void syncFolder(const std::filesystem::path& folder);
+
+/// Makes an empty logbook beside its name and then gives it the name, so that no half-made one ever has it. A
+/// `mirrorOf` that is not empty marks it as the mirror of that logbook.
+[[nodiscard]] Result<Done> makeLogbook(const std::filesystem::path& file, FileKind kind, const std::string& workplace,
+                                       const std::string& mirrorOf = {});
+/// Whose mirror a file says to be; "" = it is none.
+[[nodiscard]] std::string mirrorOf(SQLite::Database& db);
+
+/// "20261126-075148", UTC, so that names sort by time.
+[[nodiscard]] std::string dateOf(Instant at);
+/// FOLDER/STEM-DATE.logbook, a second or more later when that is taken.
+[[nodiscard]] std::filesystem::path freeDated(const std::filesystem::path& folder, const std::string& stem, Instant at);
+/// Files FOLDER/STEM-DATE.logbook, oldest first.
+[[nodiscard]] std::vector<std::filesystem::path> datedFiles(const std::filesystem::path& folder,
+                                                            const std::string& stem);
+/// The date in such a name, in milliseconds UTC; nullopt when it is none.
+[[nodiscard]] std::optional<std::int64_t> dateIn(const std::filesystem::path& file);
+
+/// Every page of an open database into a new file that only this user may read; a writer at work in it may go on.
+/// The file is on disk then. Throws SQLite::Exception; file.unwritable.
+[[nodiscard]] Result<Done> copyPages(SQLite::Database& from, const std::filesystem::path& to);
+
+/// Count and last link as the rows say it.
+[[nodiscard]] seal::Anchor headOf(SQLite::Database& db);
+
+}  // namespace taut::logbook

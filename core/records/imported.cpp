@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/imported.h"
+
+namespace taut::records {
+
+namespace {
+
+/// The texts of the definitions that came with the run, by their hash.
+report::TextBySha textsIn(const seal::Envelope& envelope)
+{
+    return [&envelope](std::string_view what, const std::string& sha) {
+        for (const seal::Envelope::Sealed& sealed : envelope.seals) {
+            if (sealed.seal.kind != seal::Kind::Definition) continue;
+            const auto document = seal::read(sealed.seal.document);
+            if (!document || document->body["what"].text() != what) continue;
+            const std::string text = document->body["text"].text();
+            if (hex(sha256(text)) == sha) return text;
+        }
+        return std::string();
+    };
+}
+
+}  // namespace
+
+Result<report::Report> sheetOf(const seal::Envelope& envelope)
+{
+    const seal::Envelope::Sealed* own = seal::runOf(envelope);
+    if (own == nullptr)
+        return refuse("export.no_run", envelope.run, {"The seal of run %1 is not in this file.", {envelope.run}},
+                      "Export the run once more.");
+    const auto document = seal::read(own->seal.document);
+    if (!document) return document.error();
+    // How it came to stand as it did when it was exported.
+    std::vector<seal::Sealing> sealings;
+    seal::Anchor anchor;
+    const std::string link = hex(own->seal.link);
+    for (const seal::Envelope::Sealed& sealed : envelope.seals) {
+        if (&sealed != own && sealed.seal.subject != link) continue;
+        auto sealing = seal::sealingOf(sealed.seal);
+        if (!sealing) return sealing.error();
+        sealings.push_back(*std::move(sealing));
+        anchor = {sealed.seal.seq, sealed.seal.link};
+    }
+    auto report = report::reportOf(*document, anchor, textsIn(envelope), sealings);
+    if (!report) return report.error();
+    report->draft = Text("IMPORTED, for reading only: the record is in the logbook that it came from");
+    return report;
+}
+
+}  // namespace taut::records
