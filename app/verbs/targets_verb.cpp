@@ -47,7 +47,7 @@ std::string whyText(const Target& target, UnitSystem system)
         return "needs " + keys;
     }
     if (const auto* cannot = std::get_if<targets::Cannot>(&target.state))
-        return "cannot: " + plain(cannot->why.text, system);
+        return (cannot->never() ? "never: " : "cannot: ") + plain(cannot->why.text, system);
     const targets::Ready& ready = *target.ready();
     std::string why = ready.because.formula;
     if (ready.window.rule != targets::Rule::None) why += ", window by " + std::string(ruleWord(ready.window.rule));

@@ -107,7 +107,7 @@ void WhyPanel::addTarget(const targets::Target& target, UnitSystem system)
     }
     if (const auto* cannot = std::get_if<targets::Cannot>(&target.state)) {
         // What to do stands in its reason already.
-        line(tr("This cannot be:"), words(cannot->why, system), "strong");
+        line(cannot->never() ? tr("Not with this roll:") : tr("This cannot be:"), words(cannot->why, system), "strong");
         line(tr("Source"), dataText(cannot->source));
     }
 }

@@ -63,7 +63,7 @@ Cell cell(const Quantity& quantity) { return {quantity, Mark::None, false}; }
 Cell valueCell(const targets::Target* target, UnitSystem system)
 {
     if (target == nullptr) return {};
-    if (std::holds_alternative<targets::Cannot>(target->state)) return cell("cannot");
+    if (const auto* no = std::get_if<targets::Cannot>(&target->state)) return cell(no->never() ? "never" : "cannot");
     const targets::Ready* ready = target->ready();
     if (ready == nullptr) return cell("not known");
     const targets::TargetValue value = targets::aimOf(*ready, system);

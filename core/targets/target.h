@@ -59,11 +59,13 @@ struct Needs {
     std::string source{};  ///< whose relation would give it
     friend bool operator==(const Needs&, const Needs&) = default;
 };
-/// This press cannot deliver it, or it contradicts something: known before anybody lifts a roll.
+/// This press cannot deliver it, or it contradicts something: known before anybody lifts a roll. With a reason that is
+/// a note it merely never comes to it with this roll, and nothing is to be done.
 struct Cannot {
     Finding why;
     Text advice{};         ///< what to do instead
     std::string source{};  ///< whose relation or fact says so
+    [[nodiscard]] bool never() const { return why.severity == Severity::Note; }
     friend bool operator==(const Cannot&, const Cannot&) = default;
 };
 enum class Shape : std::uint8_t { Quantity, YesNo, Word };

@@ -57,6 +57,13 @@ bool isSetting(const std::string& id, const Setting& setting)
     return id.starts_with(setting.begins) && id.ends_with(setting.ends);
 }
 
+/// Why it cannot work on this press; nothing where it merely never comes to it.
+const targets::Cannot* cannotWork(const targets::Target& target)
+{
+    const auto* no = std::get_if<targets::Cannot>(&target.state);
+    return no == nullptr || no->never() ? nullptr : no;
+}
+
 QString familyName(const Family& family) { return QCoreApplication::translate("families", family.name); }
 
 QString familyOf(const std::string& id)
@@ -100,7 +107,7 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
     for (const Finding& f : targets.findings)
         if (f.severity != Severity::Note) troubles << words(f, system);
     for (const targets::Target& t : targets.all)
-        if (const auto* no = std::get_if<targets::Cannot>(&t.state))
+        if (const targets::Cannot* no = cannotWork(t))
             if (const QString sentence = words(no->why, system); !troubles.contains(sentence)) troubles << sentence;
     m_troubles->setText(troubles.join(QStringLiteral("\n")));
     m_troubles->setVisible(!troubles.isEmpty());
@@ -111,7 +118,7 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
     m_head.clear();
     // What cannot work, then what is set by hand; what merely follows comes after.
     addRows(tr("What cannot work"),
-            [](const targets::Target& t) { return std::get_if<targets::Cannot>(&t.state) != nullptr; });
+            [](const targets::Target& t) { return cannotWork(t) != nullptr; });
     const QString set = tr("To be set on the press");
     for (const Setting& setting : kSettings)
         addRows(set, [&](const targets::Target& t) { return isSetting(t.id, setting); });

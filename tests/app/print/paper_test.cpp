@@ -106,7 +106,7 @@ TEST_CASE("the press is drawn high enough to follow the web, on both presses and
                 INFO(answers << (paper == print::Paper::A4 ? " A4 " : " Letter ") << plain(report.subtitle));
                 // The north press is long and low: over the whole width it is 33 mm high, and cannot be higher.
                 CHECK(drawingHeight(pages.front()) > (std::string(answers) == "north" ? 30 : 43));
-                CHECK(named(pages.front(), QStringLiteral("shift")).size() == 1);  // "Taken over by the next shift"
+                CHECK(named(pages.front(), QStringLiteral("Taken")).size() == 1);  // "Taken over by the next shift"
             }
 }
 
@@ -187,6 +187,6 @@ TEST_CASE("a printer gets the paper that was chosen in its dialog, with the shee
                     INFO(word.text.toStdString());
                     CHECK(inner.contains(word.box));
                 }
-            CHECK(named(pages.front(), QStringLiteral("shift")).size() == 1);
+            CHECK(named(pages.front(), QStringLiteral("Taken")).size() == 1);
         }
 }
