@@ -41,7 +41,8 @@ public:
             return;
         }
         if (!m_columns) open(0, m_width);
-        Stack& stack = m_band.stacks.back();
+        // A caution belongs to the whole page: it takes the place that is left, and the set-up keeps its page.
+        Stack& stack = std::holds_alternative<report::Caution>(section) ? shortest() : m_band.stacks.back();
         std::vector<Strip> strips = std::visit(
             [&](const auto& one) -> std::vector<Strip> {
                 using T = std::decay_t<decltype(one)>;
@@ -72,6 +73,19 @@ private:
         const double x = m_band.stacks.empty() ? 0 : m_band.stacks.back().x + m_band.stacks.back().width + gap;
         const double share = m_width * beside.share / 100 - gap / 2;
         open(x, share);
+    }
+    /// The stack that ends highest up.
+    Stack& shortest()
+    {
+        const auto height = [](const Stack& stack) {
+            double sum = 0;
+            for (const Strip& strip : stack.strips) sum += strip.height;
+            return sum;
+        };
+        Stack* best = &m_band.stacks.back();
+        for (Stack& stack : m_band.stacks)
+            if (height(stack) < height(*best)) best = &stack;
+        return *best;
     }
     void open(double x, double width) { m_band.stacks.push_back({x, width, {}}); }
     void close()
