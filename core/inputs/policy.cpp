@@ -73,7 +73,7 @@ constexpr std::array<PolicyRow, 58> kRows{{
     {"outer_wraps", Kind::Count, 3, "", 0, 200, "outer wraps to take off", "common practice, no source"},
     {"printed_repeat", Kind::Share, 0.0005, "%", 1e-05, 0.01, "printed repeat over ten against the gear's, either way",
      "policy"},
-    {"register_centre", Kind::Share, 0.05, "%", 0.005, 0.5,
+    {"register_centre", Kind::Share, 0.1, "%", 0.005, 0.5,
      "register adjuster from its mid mark at set-up, share of its reach either way", "policy"},
     {"room_time", Kind::Time, 86400.0, "h", 0, 2592000.0, "a roll in the press room before use",
      "common practice, no source"},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/targets/aim.h"
 
+#include <limits>
 #include <tuple>
 
 #include "core/units/format.h"
@@ -9,6 +10,8 @@
 namespace taut::targets {
 
 namespace {
+
+constexpr double kNone = std::numeric_limits<double>::infinity();
 
 /// What is read off a shown quantity, in SI.
 double shownSi(const Quantity& q, UnitSystem system, Rounding rounding)
@@ -32,9 +35,11 @@ TargetValue aimOf(const Ready& ready, UnitSystem system)
     const auto& [low, high] = std::tie(ready.window.low, ready.window.high);
     if (value == nullptr || !Range{low, high}.contains(value->si())) return ready.value;
 
+    if (low && high && low->si() < high->si() && (value->si() == low->si() || value->si() == high->si()))
+        return Quantity((low->si() + high->si()) / 2, value->kind(), value->unit());
     const double shown = shownSi(*value, system, Rounding::Nearest);
-    const double least = low ? shownSi(*low, system, Rounding::Up) : shown;
-    const double most = high ? shownSi(*high, system, Rounding::Down) : shown;
+    const double least = low ? shownSi(*low, system, Rounding::Up) : -kNone;
+    const double most = high ? shownSi(*high, system, Rounding::Down) : kNone;
     if (least > most || (shown >= least && shown <= most)) return ready.value;
     return Quantity(shown < least ? least : most, value->kind(), value->unit());
 }

@@ -78,7 +78,9 @@ void stateAutomaticStop(Book& book)
     if (q == nullptr) return;
     stop.window(*q, Quantity(q->si() + 0.01, Kind::Length, q->unit()), Rule::Policy,
                 "never below: the web would run off; 10 mm above at most: policy")
-        .advice("Reckoned on the outside of the core. Set it here or a little larger.");
+        .advice("The least, reckoned on the outside of the core, at which the reserve is still on the roll. Aim "
+                "between it and "
+                "the largest: neither the setting nor the caliper is exact.");
     if (!book.knowsWall())
         stop.advice(Text("The core's wall is not known: reckoned with one of %1, the thickest, so that the stop comes "
                          "early and never too late. Measure the wall.",

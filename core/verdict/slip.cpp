@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/verdict/slip.h"
 
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
 #include <string>
 
 #include "core/units/unit.h"
@@ -10,6 +13,7 @@ namespace taut::verdict {
 
 namespace {
 
+constexpr double kFar = 20;  // times the limit, round zero: no longer a poor one, another thing measured
 constexpr double kPi = 3.14159265358979323846;
 
 /// A unit typed and the one that was probably meant.
@@ -54,8 +58,13 @@ Finding hint(Text text, Text remedy) { return {"window.slip", Severity::Note, ""
 std::optional<Finding> likelySlip(const Quantity& typed, const targets::Window& window)
 {
     if (!window.low || !window.high || window.low->kind() != typed.kind()) return std::nullopt;
-    if (window.low->si() <= 0 && window.high->si() >= 0) return std::nullopt;
     if (judge(typed, 0, window).verdict != Verdict::Outside) return std::nullopt;
+    if (window.low->si() <= 0 && window.high->si() >= 0) {
+        const double widest = std::max(-window.low->si(), window.high->si());
+        if (widest <= 0 || std::fabs(typed.si()) < kFar * widest) return std::nullopt;
+        return hint(Text("This is more than %1 times the limit.", {static_cast<std::int64_t>(kFar)}),
+                    "Look at what was measured, at the unit and at the decimal point, and type the value again.");
+    }
 
     const Unit* unit = findUnit(typed.kind(), typed.unit());
     if (unit != nullptr) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/targets/aim.h"
 
+#include <tuple>
+
 #include <catch2/catch.hpp>
 
 #include "core/units/format.h"
@@ -67,7 +69,7 @@ TEST_CASE("a value inside its window is shown inside the window as it is shown, 
     CHECK(narrow < 5);
 }
 
-TEST_CASE("the automatic stop is shown at the limit that its diameter must not fall below")
+TEST_CASE("a value that stands on a limit is aimed at in the middle of its window, one beside it at the limit as shown")
 {
     Ready stop;
     stop.value = Quantity(0.11943, Kind::Length, "mm");
@@ -75,9 +77,30 @@ TEST_CASE("the automatic stop is shown at the limit that its diameter must not f
     stop.window.high = Quantity(0.12943, Kind::Length, "mm");
     const auto aim = [&](UnitSystem system) { return format(std::get<Quantity>(aimOf(stop, system)), system); };
     CHECK(format(std::get<Quantity>(stop.value), UnitSystem::Metric) == "119.4 mm");
+    CHECK(aim(UnitSystem::Metric) == "124.4 mm");
+    CHECK(aim(UnitSystem::Us) == "4.90 in");  // 4.8988 in
+    // A little above the least: 4.7024 in, the least as shown is 4.71 in.
+    stop.value = Quantity(0.11944, Kind::Length, "mm");
+    CHECK(format(std::get<Quantity>(stop.value), UnitSystem::Metric) == "119.4 mm");
     CHECK(aim(UnitSystem::Metric) == "119.5 mm");
-    CHECK(format(std::get<Quantity>(stop.value), UnitSystem::Us) == "4.70 in");  // 4.7020 in
     CHECK(aim(UnitSystem::Us) == "4.71 in");
+    // One limit alone has no middle.
+    stop.value = *stop.window.low;
+    stop.window.high.reset();
+    CHECK(aim(UnitSystem::Metric) == "119.5 mm");
+}
+
+TEST_CASE("what the automatic stop is to be set to is inside its window for whoever reads it to a millimetre")
+{
+    for (const auto& [press, job, roll] :
+         {std::tuple{"north", "quince-jelly", "R0041"}, {"south", "cold-brew", "R0048"}}) {
+        const Targets t = computeTargets(demo::inputs(press, job, roll));
+        const Ready* stop = t.find("stop.diameter")->ready();
+        REQUIRE(stop != nullptr);
+        const double aim = std::get<Quantity>(aimOf(*stop, UnitSystem::Metric)).si();
+        CHECK(aim - stop->window.low->si() > 0.001);
+        CHECK(stop->window.high->si() - aim > 0.001);
+    }
 }
 
 TEST_CASE("a value away from its limits, outside them, or without any is shown as it is")

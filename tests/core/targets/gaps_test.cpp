@@ -181,11 +181,11 @@ TEST_CASE("ten printed repeats may lie off the gear's by a share of all ten")
     const Targets t = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
     CHECK(si(t, "register.printed_repeat") == 0);
     CHECK(ready(t, "register.printed_repeat").window.high->si() == Approx(10 * 0.3048 * 0.0005));
-    CHECK(ready(t, "register.1.centre").window.high->si() == Approx(0.006 * 0.05));
+    CHECK(ready(t, "register.1.centre").window.high->si() == Approx(0.006 * 0.1));
     // What is left each way is read where it stands: as much off the middle is as far out, and nothing is left beyond
     // the whole way from one end to the other.
-    CHECK(ready(t, "register.1.along").window.low->si() == Approx(0.006 * 0.95));
-    CHECK(ready(t, "register.1.along").window.high->si() == Approx(0.006 * 1.05));
+    CHECK(ready(t, "register.1.along").window.low->si() == Approx(0.006 * 0.9));
+    CHECK(ready(t, "register.1.along").window.high->si() == Approx(0.006 * 1.1));
     CHECK(ready(t, "register.1.along").most->si() == Approx(0.012));
     CHECK(si(targets::computeTargets(demo::inputs("south", "cold-brew", "R0048")), "roll.treatment") == Approx(0.038));
     CHECK(targets::computeTargets(demo::inputs("north", "parcel-tag", "R0045")).find("roll.treatment") == nullptr);

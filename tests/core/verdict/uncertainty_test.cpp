@@ -132,6 +132,19 @@ TEST_CASE("the length round a roll is told as the diameter that it would be, in 
     CHECK(plain(us->text, UnitSystem::Us).find("a diameter of 20.00 in") != std::string::npos);
 }
 
+TEST_CASE("far beyond a window round zero another thing was measured, near beyond it the joint is poor")
+{
+    const auto gap = window("0 mm", "0.5 mm", Kind::Length);
+    const auto far = likelySlip(typed("150 mm", Kind::Length), gap);
+    REQUIRE(far);
+    CHECK(far->code == "window.slip");
+    CHECK(plain(far->text) == "This is more than 20 times the limit.");
+    CHECK(likelySlip(typed("-12 mm", Kind::Length), window("-0.5 mm", "0.3 mm", Kind::Length)));
+    CHECK_FALSE(likelySlip(typed("5 mm", Kind::Length), gap));
+    CHECK_FALSE(likelySlip(typed("0.4 mm", Kind::Length), gap));
+    CHECK_FALSE(likelySlip(typed("3 mm", Kind::Length), window("0 mm", "0 mm", Kind::Length)));
+}
+
 TEST_CASE("a window open at one end gives no hint")
 {
     targets::Window w;
