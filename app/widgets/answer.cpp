@@ -131,7 +131,8 @@ public:
         auto* body = new QVBoxLayout(this);
         body->setContentsMargins(0, 0, 0, 0);
         const QString whose = tr("It belongs to the person named, and only that person gives it up.");
-        body->addWidget(wrapped(content.holdStop.empty()
+        const bool saysIt = words(content.step.say, content.units).contains(dataText(content.holdStop));
+        body->addWidget(wrapped(content.holdStop.empty() || saysIt
                                     ? whose
                                     : tr("The stop within reach here: %1. %2").arg(dataText(content.holdStop), whose),
                                 "strong", this));

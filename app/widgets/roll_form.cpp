@@ -98,10 +98,10 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     row->setSpacing(sizes().gap);
     auto* back = worded(tr("&Back"), "answer", m_foot);
     back->setObjectName(QStringLiteral("cancel"));
-    auto* accept = worded(tr("Use th&is roll"), "main", m_foot);
-    accept->setObjectName(QStringLiteral("accept"));
+    m_accept = worded(tr("Use th&is roll"), "main", m_foot);
+    m_accept->setObjectName(QStringLiteral("accept"));
     row->addWidget(back);
-    row->addWidget(accept, 1);
+    row->addWidget(m_accept, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_title);
@@ -110,7 +110,7 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     layout->addWidget(m_finding);
     layout->addWidget(m_foot);
     connect(m_atHand, &QComboBox::currentIndexChanged, this, &RollForm::settle);
-    connect(accept, &QPushButton::clicked, this, &RollForm::give);
+    connect(m_accept, &QPushButton::clicked, this, &RollForm::give);
     connect(back, &QPushButton::clicked, this, &RollForm::cancelled);
     connect(m_finding, &FindingStrip::understood, m_atHand, qOverload<>(&QWidget::setFocus));
 }
@@ -227,6 +227,10 @@ void RollForm::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_Escape)
         emit cancelled();
+    else if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && window()->focusWidget() == m_atHand &&
+             picked())
+        // What the roll changes is read before it is used; a scanner's Enter reads nothing.
+        m_accept->setFocus();
     else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
         give();
     else

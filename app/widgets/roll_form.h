@@ -63,6 +63,7 @@ private:
     QComboBox *m_atHand, *m_winding;
     QLineEdit *m_id, *m_substrate, *m_width, *m_diameter, *m_core, *m_wall, *m_length, *m_mass, *m_splices;
     QWidget *m_typed, *m_foot;
+    QPushButton* m_accept;
     FindingStrip* m_finding;
 };
 

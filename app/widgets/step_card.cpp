@@ -38,6 +38,7 @@ void StepCard::show(const StepContent& content)
     QString typed;
     if (same && m_area && m_area->field()) typed = m_area->field()->text();
     m_content = content;
+    m_wrong = nullptr;
     showWhere();
     QString number = tr("Step %1 of %2").arg(content.number).arg(content.of);
     if (content.step.vital) number = tr("%1, vital").arg(number);
@@ -70,7 +71,20 @@ void StepCard::show(const StepContent& content)
     placeFoot();
     fitSay();
     m_scroll->verticalScrollBar()->setValue(0);
+    // Whoever answered has read the step: on a small screen what was wrong with the answer is seen first.
+    m_scroll->widget()->setMinimumHeight(0);
+    if (m_wrong) QTimer::singleShot(0, this, &StepCard::showWrong);
     setAccessibleName(m_say->text());
+}
+
+void StepCard::showWrong()
+{
+    if (!m_wrong || seenWhole()) return;
+    const int top = m_wrong->mapTo(m_scroll->widget(), QPoint(0, 0)).y();
+    // Long enough that it begins with a whole line, also where less than a screen of it follows.
+    m_scroll->widget()->setMinimumHeight(top + m_scroll->viewport()->height());
+    layout()->activate();
+    m_scroll->verticalScrollBar()->setValue(top);
 }
 
 void StepCard::setNamesStage(bool names)
@@ -115,7 +129,11 @@ void StepCard::showStanding()
         addLine(tr("Accepted as a deviation by %1: %2")
                     .arg(QString::fromStdString(s.deviation->byName), QString::fromStdString(s.deviation->reason)),
                 "strong");
-    if (s.state == run::StepState::Outside) showOutside();
+    if (s.state == run::StepState::Outside) {
+        const int first = m_lines->count();
+        showOutside();
+        if (QLayoutItem* item = m_lines->itemAt(first)) m_wrong = item->widget();
+    }
     if (s.answer) {
         const QString entered = words(run::enteredSaid(&m_content.step, s.answer->entered), m_content.units);
         const QString by = QString::fromStdString(s.byName), at = clockText(s.at, s.offset);
@@ -272,6 +290,10 @@ void StepCard::refuse(const Finding& finding)
     if (m_supervisor->isVisibleTo(this)) return m_supervisor->refuse(finding, m_content.units);
     m_finding->say(finding, m_content.units);
     refit();
+    // What is to be put right is seen beside what is wrong with it.
+    QTimer::singleShot(0, this, [this] {
+        if (!m_pinned && m_area && m_area->field()) m_scroll->ensureWidgetVisible(m_area->field());
+    });
 }
 
 void StepCard::focusAnswer()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPointer>
 #include <QWidget>
 
 #include "app/widgets/answer.h"
@@ -66,10 +67,12 @@ private:
     void fitSay();
     [[nodiscard]] bool seenWhole() const;
     void refit();
+    void showWrong();
     StepContent m_content;
     QLabel *m_where, *m_number, *m_say, *m_writing;
     SignalPanel* m_caution;
     QWidget* m_linesBox;
+    QPointer<QWidget> m_wrong;  ///< the first line that says what was wrong with the answer
     QVBoxLayout *m_lines, *m_bodyLayout, *m_footLayout;
     QScrollArea* m_scroll;
     FindingStrip* m_finding;

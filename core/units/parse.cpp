@@ -149,10 +149,10 @@ Result<std::string> plainOrWhyNot(std::string_view typed)
 {
     if (typed.size() > kLongest)
         return refuse("quantity.not_a_number", {}, {"\"%1\" is too long to be a value.", {quoted(typed)}},
-                      "Write a number and its unit, like 13.25 in.");
+                      "Write a number and its unit, like 335 mm or 13.25 in.");
     std::string plain = plainTyped(typed);
     if (plain.empty())
-        return refuse("quantity.empty", {}, "Nothing was entered.", "Write a number and its unit, like 13.25 in.");
+        return refuse("quantity.empty", {}, "Nothing was entered.", "Write a number and its unit, like 335 mm or 13.25 in.");
     return plain;
 }
 

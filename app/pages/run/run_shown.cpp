@@ -60,6 +60,19 @@ inputs::Feed feedOf(const run::Run& run)
     return word && *word == "under" ? inputs::Feed::Under : inputs::Feed::Over;
 }
 
+/// How many answers a change asks again, and the first of them.
+QString askedAgain(const run::InputsChanged& change, UnitSystem system)
+{
+    if (change.stale.empty()) return onRunPage(QT_TRANSLATE_NOOP("RunPage", "No answer given so far is asked again."));
+    const procedure::Step* first = change.plan.find(change.stale.front());
+    const QString say = first == nullptr ? QString() : words(first->say, system).section(QLatin1Char('.'), 0, 0);
+    if (change.stale.size() == 1)
+        return onRunPage(QT_TRANSLATE_NOOP("RunPage", "One answer given so far is asked again: %1.")).arg(say);
+    return onRunPage(QT_TRANSLATE_NOOP("RunPage", "%1 answers given so far are asked again, the first: %2."))
+        .arg(change.stale.size())
+        .arg(say);
+}
+
 }  // namespace
 
 RunFiles filesOf(const run::Run& run)
@@ -101,14 +114,13 @@ QString effectOfRoll(const run::Run& run, const std::string& rollToml)
     for (const Finding& finding : change->targets.findings)
         if (finding.code == "input.wrong_substrate") return words(finding, unitsOf(run));
     if (const auto why = run::cannotWork(change->targets)) return words(*why, unitsOf(run));
-    if (change->stale.empty()) return onRunPage(QT_TRANSLATE_NOOP("RunPage", "No answer given so far is asked again."));
-    const procedure::Step* first = change->plan.find(change->stale.front());
-    const QString say = first == nullptr ? QString() : words(first->say, unitsOf(run)).section(QLatin1Char('.'), 0, 0);
-    if (change->stale.size() == 1)
-        return onRunPage(QT_TRANSLATE_NOOP("RunPage", "One answer given so far is asked again: %1.")).arg(say);
-    return onRunPage(QT_TRANSLATE_NOOP("RunPage", "%1 answers given so far are asked again, the first: %2."))
-        .arg(change->stale.size())
-        .arg(say);
+    QStringList effect{askedAgain(*change, unitsOf(run))};
+    // What is to be thought of with this roll and was not with the one before it.
+    const Findings& before = run.targets().findings;
+    for (const Finding& finding : change->targets.findings)
+        if (finding.severity == Severity::Warn && std::find(before.begin(), before.end(), finding) == before.end())
+            effect << words(finding, unitsOf(run));
+    return effect.join(QLatin1Char('\n'));
 }
 
 UnitSystem unitsOf(const run::Run& run) { return run.began().units; }

@@ -5,6 +5,8 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 
 #include "app/widgets/answer_motion.h"
@@ -370,6 +372,38 @@ TEST_CASE("a reading outside says by how much, what to try, and asks a superviso
     CHECK(with.at(0).at(0).toString() == QStringLiteral("p-2"));
     CHECK(with.at(0).at(1).toString() == QStringLiteral("2580"));
     CHECK(child<QLineEdit>(s.card, "passphrase")->text().isEmpty());
+}
+
+TEST_CASE("on a small screen a reading outside shows first by how much and what to try, from a whole line on")
+{
+    StepContent content = outsideStep(2.6);
+    content.step.say =
+        Text("On a clean dry face lay the tape for this material under the joint; butt both edges on it, "
+             "no overlap; fold it over, rub it down. A label laminate is taped on both faces.");
+    content.step.hands = true;
+    Shown s(content);
+    s.card.resize(640, 400);
+    QTest::qWait(50);
+    s.card.show(content);
+    QTest::qWait(50);
+    const auto* scroll = s.card.findChild<QScrollArea*>();
+    REQUIRE(scroll);
+    const QRect seen(scroll->viewport()->mapToGlobal(QPoint(0, 0)), scroll->viewport()->size());
+    const auto place = [&](const char* begins) {
+        for (const auto* label : s.card.findChildren<QLabel*>())
+            if (label->isVisible() &&
+                label->text().replace(QChar::Nbsp, QLatin1Char(' ')).startsWith(QLatin1String(begins)))
+                return QRect(label->mapToGlobal(QPoint(0, 0)), label->size());
+        FAIL("nothing says " << begins);
+        return QRect();
+    };
+    CHECK(place("0.60 bar above").top() == seen.top());
+    CHECK(seen.contains(place("0.60 bar above")));
+    CHECK(seen.contains(place("Try, in this order")));
+    // What follows begins at its head again.
+    s.card.show(readingStep());
+    QTest::qWait(50);
+    CHECK(scroll->verticalScrollBar()->value() == 0);
 }
 
 TEST_CASE("a reading outside that the usual slip would explain says which slip")
