@@ -252,15 +252,28 @@ void MainWindow::lockWhenIdle()
     constexpr int kMinute = 60 * 1000;
     m_idle.setSingleShot(true);
     m_idle.setInterval(m_shop->idleMinutes() * kMinute);
-    connect(&m_idle, &QTimer::timeout, this, [this] {
-        if (!m_session->actor()) return;
-        if (m_session->busy())
-            m_idle.start();
-        else
-            m_session->signOut();
-    });
+    connect(&m_idle, &QTimer::timeout, this, [this] { leaveAlone(true); });
     connect(m_shop, &SetupPage::idleChosen, this, [this](int minutes) { m_idle.start(minutes * kMinute); });
     connect(m_session, &Session::actorChanged, this, [this] { m_idle.start(); });
+}
+
+/// A run that somebody walked away from is interrupted, so that the last step is looked at again by whoever comes back;
+/// one in other hands is not theirs to stop.
+void MainWindow::leaveAlone(bool interrupts)
+{
+    constexpr int kSoon = 200;  // ms
+    const people::Actor* actor = m_session->actor() ? &*m_session->actor() : nullptr;
+    if (actor == nullptr) return;
+    if (m_session->busy()) {
+        QTimer::singleShot(kSoon, this, [this, interrupts] { leaveAlone(interrupts); });
+        return;
+    }
+    const run::Run* run = m_session->run();
+    if (!interrupts || run == nullptr || run->phase() != run::Phase::Running || run->operatorId() != actor->id().value)
+        return m_session->signOut();
+    m_session->perform(run::Interrupt{"left_alone"});
+    // Refused or not, nobody is there: the screen locks.
+    QTimer::singleShot(kSoon, this, [this] { leaveAlone(false); });
 }
 
 /// A key that is held repeats itself, and a busy machine does not always say so: it looks as if it were let go and

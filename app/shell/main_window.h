@@ -47,6 +47,7 @@ private:
     void letPeopleChoose();
     void showChoosing(bool chooses);
     void lockWhenIdle();
+    void leaveAlone(bool interrupts);
     void choose(int door);
     QPushButton* buildScreenMenu();
     Session* m_session;

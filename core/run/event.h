@@ -90,7 +90,7 @@ struct StopGivenUp {
 };
 struct Interrupted {
     std::string reason;
-};  ///< ended_without_sign_off, power, break, stop_by_other
+};  ///< ended_without_sign_off, power, break, stop_by_other, left_alone (nobody at the screen)
 struct Resumed {
     std::vector<std::string> stated;
     std::vector<StepId> reconfirm;

@@ -111,6 +111,7 @@ Text interruptionSaid(std::string_view reason)
     if (reason == "power") return "power cut";
     if (reason == "break") return "break";
     if (reason == "stop_by_other") return "somebody else stopped the press";
+    if (reason == "left_alone") return "nobody was at the screen";
     return {"%1", {std::string(reason)}};
 }
 

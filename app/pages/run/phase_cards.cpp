@@ -37,6 +37,7 @@ QString interruptionText(const std::string& reason)
     if (reason == "power") return MakeSafeCard::tr("Power or air was gone");
     if (reason == "break") return MakeSafeCard::tr("A break, or something else to do");
     if (reason == "stop_by_other") return MakeSafeCard::tr("Somebody else stopped the press");
+    if (reason == "left_alone") return MakeSafeCard::tr("Nobody was at the screen");
     return dataText(reason);
 }
 

@@ -275,3 +275,35 @@ TEST_CASE("a screen that nobody touches locks itself, and a touch puts it off")
     until([&] { return !w.session().actor(); }, "locked");
     CHECK(called<QLineEdit>(w.window, "Your PIN"));
 }
+
+TEST_CASE("a run that somebody walked away from is interrupted, one in other hands is not")
+{
+    Window w(true);
+    signIn(w.session(), "p-2");
+    begin(w.session());
+    const auto away = [&] {
+        w.window.idleTimer()->start(200);
+        until([&] { return !w.session().actor(); }, "locked");
+    };
+    const auto stops = [&] {
+        std::vector<std::string> reasons;
+        for (const run::Event& event : w.session().run()->events())
+            if (const auto* stop = std::get_if<run::Interrupted>(&event.happening())) reasons.push_back(stop->reason);
+        return reasons;
+    };
+    w.window.idleTimer()->start(60 * 1000);
+    signIn(w.session(), "p-1");
+    away();
+    CHECK(stops().empty());
+    CHECK(w.session().run()->phase() == run::Phase::Running);
+    w.window.idleTimer()->start(60 * 1000);
+    signIn(w.session(), "p-2");
+    away();
+    CHECK(stops() == std::vector<std::string>{"left_alone"});
+    CHECK(w.session().run()->phase() == run::Phase::Interrupted);
+    // Once: what is interrupted is not interrupted again.
+    w.window.idleTimer()->start(60 * 1000);
+    signIn(w.session(), "p-2");
+    away();
+    CHECK(stops().size() == 1);
+}
