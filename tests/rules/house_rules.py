@@ -9,6 +9,7 @@ import sys
 CORE = "base units physics people inputs targets procedure verdict run seal report records history practice logbook plant".split()
 APP = "text seams drawing widgets models sessions print pages shell verbs main".split()
 TOP = {"CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md", "LICENSE", "app", "core", "resources", "tests", "packaging"}
+REQUIREMENTS = "tests/published/requirements.md"
 HEADER_MOST, SOURCE_MOST, TEST_MOST = 260, 400, 600
 
 
@@ -68,6 +69,22 @@ def breaches_of(path, text):
             yield number, "QLocale only in app/text (R4)"
 
 
+def absent_cases(root, files):
+    """Yields (line, name) for every test that the list of requirements names and nobody has written."""
+    listing = root / REQUIREMENTS
+    if not listing.is_file():
+        return
+    cases = {pathlib.Path(f).name for f in files}
+    for name in files:
+        if name.startswith("tests/") and name.endswith(".cpp") and (root / name).is_file():
+            for parts in re.findall(r'TEST_CASE\(((?:\s*"(?:[^"\\]|\\.)*")+)', (root / name).read_text(encoding="utf-8")):
+                cases.add("".join(re.findall(r'"((?:[^"\\]|\\.)*)"', parts)))
+    for number, line in enumerate(listing.read_text(encoding="utf-8").split("\n"), 1):
+        for quoted in re.findall(r"`([^`]+)`", line):
+            if quoted not in cases:
+                yield number, quoted
+
+
 def main(root):
     root = pathlib.Path(root)
     listed = subprocess.run(["git", "-C", str(root), "ls-files", "-co", "--exclude-standard"], capture_output=True, text=True)
@@ -85,6 +102,9 @@ def main(root):
             for line, what in breaches_of(name, (root / name).read_text(encoding="utf-8")):
                 print(f"{name}:{line}: {what}")
                 found += 1
+    for line, name in absent_cases(root, files):
+        print(f"{REQUIREMENTS}:{line}: no test is called \"{name}\"")
+        found += 1
     print(f"{found} breaches of the house rules in {len(files)} files")
     return 1 if found else 0
 

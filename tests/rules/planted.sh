@@ -33,4 +33,5 @@ plant tests/core/a_test.cpp 'TEST_CASE("one thing, said; another")' 'semicolon'
 plant tests/core/a_test.cpp "$(printf 'TEST_CASE("one thing, "\n          "said; another")')" 'semicolon'
 plant tests/core/a_test.cpp 'TEST_CASE("one thing") { run(); run("a; b"); }' ''
 plant scripts/a.sh 'x' 'top level'
+plant tests/published/requirements.md '| A-1 | met | `a case that nobody wrote` |' 'no test is called'
 echo "every planted breach was found"
