@@ -121,8 +121,7 @@ void StepCard::showStanding()
                     : tr("%1 changed after this was answered. Answer it again.").arg(m_content.staleBecause),
                 "strong");
     if (s.state == run::StepState::Reconfirm)
-        addLine(tr("Look again and say it again: it was answered before the run was interrupted or handed over."),
-                "strong");
+        addLine(tr("Look and say it again: interrupted or handed over since."), "strong");
     if (s.state == run::StepState::NotApplicable)
         addLine(tr("Does not apply: %1").arg(QString::fromStdString(s.skipReason)), "strong");
     if (s.deviation)

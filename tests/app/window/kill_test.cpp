@@ -182,7 +182,7 @@ void killAround(Somebody& somebody, When when)
     CHECK(sight.say.toStdString() == Somebody::sayOf(again, *again.next()).toStdString());
     // A stop that was held is held anew before hands go in again; otherwise the last answer comes first.
     if (again.heldStops().empty()) CHECK(again.next() == last);
-    CHECK_THAT(sight.words.toStdString(), Catch::Contains("Look again and say it again"));
+    CHECK_THAT(sight.words.toStdString(), Catch::Contains("Look and say it again"));
 }
 
 }  // namespace
