@@ -2,6 +2,7 @@
 #include "app/pages/run/run_view.h"
 
 #include <algorithm>
+#include <utility>
 
 #include <QAction>
 #include <QKeyEvent>
@@ -49,6 +50,7 @@ void RunView::show(const run::Run& run)
     const bool first = !m_run;
     const bool moves = first || movesOn(*m_run, run);
     const bool news = first || m_run->events().size() != run.events().size();
+    const bool another = first || m_run->id() != run.id();
     m_run = run;
     if (!m_files.isOf(run)) m_files = filesOf(run);
     if (moves) {
@@ -60,7 +62,10 @@ void RunView::show(const run::Run& run)
             m_step = run.plan().steps.back().id;
     }
     if (news && run.openSteps().empty()) m_reviewing = true;
-    m_act.reset();
+    // What the panel gave is done. News from elsewhere (nobody was at the screen) leaves it open with what was typed.
+    const bool given = std::exchange(m_given, false);
+    if (m_act && (given || another || (!m_actor.id.isEmpty() && !actOffered(*m_act, run, step(), m_actor))))
+        m_act.reset();
     if (moves) m_beside = Beside::Card;
     refresh();
 }
@@ -127,6 +132,7 @@ void RunView::giveFocusBack()
 
 void RunView::refuse(const Finding& finding)
 {
+    m_given = false;
     QWidget* shown = m_middle->currentWidget();
     if (m_act && *m_act == RunAct::ChangeRoll)
         m_rollForm->refuse(finding);
@@ -288,6 +294,7 @@ void RunView::answered(const QStringList& values, const QString& person, const Q
         m_ask->refuse(request.error(), unitsOf(*m_run));
         return;
     }
+    m_given = true;
     if (request->command) emit command(*request->command);
     if (request->second) emit commandWith(person, pin, request->second);
     if (request->finish) emit finish(*request->finish, pin);

@@ -97,6 +97,7 @@ private:
     std::vector<PersonChoice> m_people;
     std::vector<RollAtHand> m_rolls;
     std::optional<RunAct> m_act;    // the panel that is open
+    bool m_given = false;           // and what it gave is on its way
     QPointer<QWidget> m_heldFocus;  // what had the focus when writing began
     bool m_busy = false, m_reviewing = false;
     bool m_close = false;  // room for one column only

@@ -143,6 +143,7 @@ QWidget* RunView::buildMiddle()
         if (m_run) m_rollForm->sayEffect(effectOfRoll(*m_run, toml));
     });
     connect(m_rollForm, &RollForm::given, this, [this](const std::string& toml) {
+        m_given = true;
         emit command(run::ChangeRoll{toml, std::nullopt});
     });
     return m_middle;

@@ -109,6 +109,26 @@ TEST_CASE("half a note waits for the person who locked the screen, and is gone f
     CHECK(screen.visible<QLineEdit>("value0") == nullptr);
 }
 
+TEST_CASE("half a note outlasts the interruption that its writer's absence was, and a note given closes its panel")
+{
+    Walk w = north();
+    Screen screen(w);
+    screen.view.begin(RunAct::Note);
+    QTest::keyClicks(screen.visible<QLineEdit>("value0"), QStringLiteral("the left cone is worn"));
+    w.perform(run::Interrupt{"left_alone"});
+    screen.view.show(w.run);
+    screen.view.setActor({});
+    screen.view.setActor(kIna);
+    auto* field = screen.visible<QLineEdit>("value0");
+    REQUIRE(field);
+    CHECK(field->text() == QStringLiteral("the left cone is worn"));
+    QTest::mouseClick(screen.visible<QPushButton>("accept"), Qt::LeftButton);
+    w.perform(run::Note{{}, "the left cone is worn"});
+    screen.view.show(w.run);
+    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    CHECK(screen.said().contains(QStringLiteral("Nobody was at the screen")));
+}
+
 TEST_CASE("on a locked screen nothing is offered that needs a name")
 {
     const Walk w = north();
