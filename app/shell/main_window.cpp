@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/main_window.h"
 
+#include <utility>
+
 #include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
@@ -129,7 +131,10 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
             if (panel->isVisible() && m_pages->currentWidget() != m_run) return;
         if (m_pages->currentWidget() != m_run || !m_session->actor()) m_refusal->say(finding, UnitSystem::Metric);
     });
-    connect(m_session, &Session::sealed, this, [this](quint64) { choose(kHistoryDoor); });
+    connect(m_session, &Session::sealed, this, [this](quint64) {
+        choose(kHistoryDoor);
+        if (!m_lastRun.isEmpty()) m_history->showRun(std::exchange(m_lastRun, {}));
+    });
     connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
         choose(kHistoryDoor);
         m_history->showRun(run);
@@ -314,6 +319,7 @@ void MainWindow::choose(int door)
 
 void MainWindow::showRunDoor()
 {
+    if (m_session->run() != nullptr) m_lastRun = QString::fromStdString(m_session->run()->id());
     if (m_doors->checkedId() != kRunDoor) return;
     m_pages->setCurrentWidget(m_session->run() != nullptr ? static_cast<QWidget*>(m_run) : m_start);
 }

@@ -58,6 +58,7 @@ private:
     HistoryPage* m_history;
     SetupPage* m_shop;
     ChoosePage* m_choose;
+    QString m_lastRun;  // that was open; shown once it is sealed
     QTimer m_idle;
     NoLogbookPage* m_noLogbook;
     SignInStrip* m_signIn;

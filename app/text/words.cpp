@@ -124,9 +124,16 @@ QString unitText(std::string_view symbol)
     return text;
 }
 
-QString dataText(std::string_view utf8) { return whole(fromUtf8(utf8)); }
+QString dataText(std::string_view utf8) { return dataText(fromUtf8(utf8)); }
 
-QString dataText(const QString& text) { return whole(text); }
+QString dataText(const QString& text)
+{
+    // A scanned tag parts its fields with a sign that no font has.
+    QString shown = text;
+    for (QChar& c : shown)
+        if (c.unicode() < 0x20 && c != QLatin1Char('\n')) c = QLatin1Char(' ');
+    return whole(shown);
+}
 
 QString momentText(qint64 utcMs, int offsetMinutes)
 {

@@ -167,6 +167,25 @@ void AskPanel::ask(const Question& question)
     tabsBefore(m_back, m_fieldsBox);
 }
 
+QStringList AskPanel::typed() const
+{
+    QStringList values;
+    for (std::size_t i = 0; i < m_fields.size(); ++i)
+        values << (m_question.fields[i].secret ? QString() : valueOf(m_fields[i]));
+    return values;
+}
+
+void AskPanel::setTyped(const QStringList& values)
+{
+    for (std::size_t i = 0; i < m_fields.size(); ++i) {
+        const QString value = values.value(static_cast<int>(i));
+        if (auto* line = qobject_cast<QLineEdit*>(m_fields[i]))
+            line->setText(value);
+        else if (auto* box = qobject_cast<QComboBox*>(m_fields[i]))
+            box->setCurrentIndex(box->findData(value));
+    }
+}
+
 QWidget* AskPanel::first() const
 {
     if (!m_fields.empty()) return m_fields.front();

@@ -47,6 +47,9 @@ public:
     };
     explicit AskPanel(QWidget* parent = nullptr);
     void ask(const Question& question);
+    /// What stands in the fields so far, secrets left out; and it put there again.
+    [[nodiscard]] QStringList typed() const;
+    void setTyped(const QStringList& values);
     [[nodiscard]] QWidget* first() const;
     void refuse(const Finding& finding, UnitSystem system);
     /// The same about one of the fields, which is typed anew.

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -174,16 +175,28 @@ void WordButton::mousePressEvent(QMouseEvent* event)
     };
     static Touch last;
     constexpr int kSamePlace = 24;
+    constexpr quint64 kUnread = 500;  // ms: nobody has read what came up under the finger
     const Touch now{m_number, event->timestamp(), event->globalPosition().toPoint()};
-    const bool second = last.button != now.button &&
-                        now.at - last.at < static_cast<quint64>(QApplication::doubleClickInterval()) &&
-                        (now.where - last.where).manhattanLength() < kSamePlace;
-    last = now;
     // Keys are typed fast, and stay where they are.
-    if (second && property("role") != QLatin1String("key"))
-        event->accept();
-    else
-        QPushButton::mousePressEvent(event);
+    const bool again = last.button != now.button && now.at - last.at < kUnread &&
+                       (now.where - last.where).manhattanLength() < kSamePlace &&
+                       property("role") != QLatin1String("key");
+    if (!again) {
+        last = now;
+        return QPushButton::mousePressEvent(event);
+    }
+    // Touched on and on it is still the one touch that was meant for what stood there before.
+    last.at = now.at;
+    event->accept();
+    giveFocusUp();
+}
+
+/// A touch that does not count must not leave the focus here either: Enter would do what it did not.
+void WordButton::giveFocusUp()
+{
+    for (QWidget* w = parentWidget(); w != nullptr; w = w->parentWidget())
+        if (w->focusPolicy() != Qt::NoFocus && qobject_cast<QAbstractScrollArea*>(w) == nullptr) return w->setFocus();
+    clearFocus();
 }
 
 /// Enter presses what has the focus, as it does everywhere else; one that is held presses once.

@@ -54,6 +54,7 @@ protected:
 
 private:
     int m_number;  // of all buttons that ever were: an address may come again
+    void giveFocusUp();
     [[nodiscard]] int sidePadding() const;
     [[nodiscard]] int plainHeight() const;
 };

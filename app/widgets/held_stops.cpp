@@ -3,7 +3,6 @@
 
 #include <map>
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QStringList>
@@ -30,10 +29,10 @@ void HeldStops::show(const std::vector<run::HeldStop>& held)
     for (const auto& [who, where] : places) {
         const QString name = QString::fromStdString(who);
         auto* line = new QWidget(this);
-        auto* row = new QHBoxLayout(line);
+        auto* row = new QVBoxLayout(line);  // beside each other the longer of the two would be a column of single words
         row->setContentsMargins(0, 0, 0, 0);
-        row->setSpacing(sizes().gap);
-        row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", line), 1);
+        row->setSpacing(2);
+        row->addWidget(wrapped(tr("%1 holds: %2").arg(name, where.join(QStringLiteral(", "))), "strong", line));
         // Held down, by the person named: one touch of a key or a finger gives up nobody's stop.
         auto* give = new HoldButton(tr("Hold: I, %1, am out and give it up").arg(name), line);
         give->setObjectName(QStringLiteral("giveUp"));

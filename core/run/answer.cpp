@@ -58,9 +58,7 @@ Result<Answered> moved(const Step& step, Answered answer)
 
 Result<Answered> held(const Step& step, Answered answer)
 {
-    if (!saysSomething(answer.entered))
-        return refuse("answer.no_holder", step.id.value, "A held stop belongs to somebody, and no name was given.",
-                      "Type the name of the person who holds the stop, as the crew knows it.");
+    if (auto why = whyNoName(answer.entered, step.id.value)) return *why;
     return answer;
 }
 

@@ -212,9 +212,7 @@ struct Deciding {
 
     Outcome operator()(const HoldStop& c) const
     {
-        if (!saysSomething(c.holder))
-            return refuse("answer.no_holder", run.id(), "A held stop belongs to somebody, and no name was given.",
-                          "Type the name of the person who holds the stop, as the crew knows it.");
+        if (auto why = whyNoName(c.holder, run.id())) return *why;
         if (trimmed(c.where).empty())
             return refuse("gate.no_place", run.id(), "It was not said where the stop is held.",
                           "Say which stop is held.");

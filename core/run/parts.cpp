@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/run/parts.h"
 
+#include <algorithm>
 #include <cctype>
+#include <utility>
 
 #include "core/base/utf8.h"
 #include "core/run/run.h"
@@ -27,6 +29,19 @@ bool saysSomething(std::string_view text)
         signs += beginsOther || (byte < 0x80 && std::isalnum(byte) != 0) ? 1 : 0;
     }
     return signs >= kLeast;
+}
+
+std::optional<Finding> whyNoName(std::string_view text, std::string subject)
+{
+    constexpr const char* kRemedy = "Type the name of the person who holds the stop, as the crew knows it.";
+    if (!saysSomething(text))
+        return refuse("answer.no_holder", std::move(subject), "A held stop belongs to somebody, and no name was given.",
+                      kRemedy);
+    if (std::any_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80 && std::isdigit(c) != 0; }))
+        return refuse("answer.no_holder", std::move(subject),
+                      Text("\"%1\" has figures in it: a roll, a tag or a reading holds no stop.", {std::string(text)}),
+                      kRemedy);
+    return std::nullopt;
 }
 
 std::string_view baseOf(const procedure::StepId& id)

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/base/finding.h"
 #include "core/procedure/plan.h"
 #include "core/targets/target.h"
 
@@ -23,6 +25,9 @@ inline constexpr const char* kLockedOut = "locked_out";
 [[nodiscard]] std::string trimmed(std::string_view text);
 /// Whether a reason says anything: three letters or digits at least, in any script.
 [[nodiscard]] bool saysSomething(std::string_view text);
+/// Why this is nobody's name, for whoever holds a stop: it says nothing, or has figures in it, as a tag or a reading
+/// has.
+[[nodiscard]] std::optional<Finding> whyNoName(std::string_view text, std::string subject);
 /// The step without its item: "safety.walk_round.guard_closed" of "safety.walk_round.guard_closed/infeed_guard".
 [[nodiscard]] std::string_view baseOf(const procedure::StepId& id);
 /// Where a stop is held for this step: the maintained stop of its place, else "place:" and the id of the place.

@@ -43,6 +43,16 @@ bool partsThousands(std::string_view text, std::size_t i)
     return end == i + 4 && !(charAt(text, end) == '/' && isDigit(charAt(text, end + 1)));
 }
 
+/// "12,500" may be twelve and a half or twelve thousand and more: which, no shop can tell another. "0,500" is half, and
+/// a point before three digits is how inches are written.
+bool partsOneThousand(std::string_view figures)
+{
+    const std::size_t comma = figures.find(',');
+    return comma != std::string_view::npos && comma >= 1 && comma <= 3 && figures.size() == comma + 4 &&
+           figures.front() != '0' && figures.find_first_not_of("0123456789", comma + 1) == std::string_view::npos &&
+           figures.find_first_not_of("0123456789") == comma;
+}
+
 /// One past the digits, decimal marks and group separators at i.
 std::size_t endOfFigures(std::string_view text, std::size_t i)
 {
@@ -182,6 +192,9 @@ Result<NumberRead> readNumber(std::string_view plain)
                 return notANumber(plain);
         return groupSeparator(plain, sign, figures, plain.substr(end));
     }
+
+    const bool exponent = charAt(plain, end) == 'e' || charAt(plain, end) == 'E';
+    if (!exponent && partsOneThousand(figures)) return groupSeparator(plain, sign, figures, plain.substr(end));
 
     read.whole = separators == 0;
     std::optional<Fraction> fraction;

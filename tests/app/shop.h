@@ -67,6 +67,17 @@ inline QString pinOf(const Session& session, const std::string& id)
     return {};
 }
 
+/// What this person of the demo signs with.
+inline QString passphraseOf(const Session& session, const std::string& id)
+{
+    const auto people = demoPeople(session.options().resources);
+    REQUIRE(people);
+    for (const DemoPerson& p : *people)
+        if (p.id.value == id) return QString::fromStdString(p.chosen.passphrase);
+    FAIL("nobody is " << id);
+    return {};
+}
+
 inline void open(Session& session)
 {
     session.open();

@@ -67,6 +67,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_filter->setClearButtonEnabled(true);
     named(m_filter, tr("Find runs by job, roll or run"));
     m_list = new RowList(this);
+    m_list->setObjectName(QStringLiteral("runs"));
     m_list->setAccessibleName(tr("Runs"));
     m_which = new PickList(this);
     named(m_which, tr("Which runs"));

@@ -65,7 +65,7 @@ void RunView::show(const run::Run& run)
     // What the panel gave is done. News from elsewhere (nobody was at the screen) leaves it open with what was typed.
     const bool given = std::exchange(m_given, false);
     if (m_act && (given || another || (!m_actor.id.isEmpty() && !actOffered(*m_act, run, step(), m_actor))))
-        m_act.reset();
+        leaveAct(given);
     if (moves) m_beside = Beside::Card;
     refresh();
 }
@@ -89,7 +89,7 @@ void RunView::setActor(const PersonChoice& actor)
 
 void RunView::forgetTyped()
 {
-    m_act.reset();
+    leaveAct(false);
     m_card->forgetTyped();
     m_withdrawn->forgetTyped();
     m_review->forgetTyped();
@@ -237,7 +237,7 @@ void RunView::showStep(const procedure::StepId& id)
     m_step = id;
     m_reviewing = false;
     m_beside = Beside::Card;
-    m_act.reset();
+    leaveAct(false);
     refresh();
 }
 
@@ -250,13 +250,11 @@ void RunView::showStage(int stage)
 void RunView::begin(RunAct act)
 {
     if (!m_run || m_busy || !actOffered(act, *m_run, step(), m_actor)) return;
+    leaveAct(false);
     switch (act) {
     case RunAct::Leave: emit leave(); return;
     case RunAct::Sheet: emit sheetWanted(QString::fromStdString(m_run->id())); return;
-    case RunAct::Review:
-        m_act.reset();
-        m_reviewing = true;
-        break;
+    case RunAct::Review: m_reviewing = true; break;
     case RunAct::ChangeRoll:
         m_act = act;
         m_rollForm->ask(tr("Change the roll"),
@@ -274,15 +272,30 @@ void RunView::begin(RunAct act)
     case RunAct::Abandon:
         m_act = act;
         m_ask->ask(questionFor(act, *m_run, step(), m_people));
+        m_draft = {m_lastPerson, act, m_step.value};
+        if (const auto draft = m_drafts.find(m_draft); draft != m_drafts.end()) m_ask->setTyped(draft->second);
         break;
     }
     showCard();
     if (m_act) (*m_act == RunAct::ChangeRoll ? m_rollForm->first() : m_ask->first())->setFocus();
 }
 
+/// The panel goes. What was typed and not given is there again when the same person begins the same.
+void RunView::leaveAct(bool given)
+{
+    if (!m_act) return;
+    if (*m_act != RunAct::ChangeRoll) {
+        if (given)
+            m_drafts.erase(m_draft);
+        else
+            m_drafts[m_draft] = m_ask->typed();
+    }
+    m_act.reset();
+}
+
 void RunView::closePanel()
 {
-    m_act.reset();
+    leaveAct(false);
     showCard();
 }
 

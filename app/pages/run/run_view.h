@@ -3,10 +3,13 @@
 
 #include <map>
 #include <optional>
+#include <string>
+#include <tuple>
 #include <utility>
 #include <vector>
 
 #include <QPointer>
+#include <QStringList>
 #include <QWidget>
 
 #include "app/pages/run/run_acts.h"
@@ -96,9 +99,13 @@ private:
     QString m_lastPerson;  // who was signed in last, also while nobody is
     std::vector<PersonChoice> m_people;
     std::vector<RollAtHand> m_rolls;
-    std::optional<RunAct> m_act;    // the panel that is open
-    bool m_given = false;           // and what it gave is on its way
-    QPointer<QWidget> m_heldFocus;  // what had the focus when writing began
+    std::optional<RunAct> m_act;  // the panel that is open
+    bool m_given = false;         // and what it gave is on its way
+    void leaveAct(bool given);
+    using DraftKey = std::tuple<QString, RunAct, std::string>;  // whose, which act, beside which step
+    DraftKey m_draft;                                           // of the panel that is open
+    std::map<DraftKey, QStringList> m_drafts;                   // what was typed and not given
+    QPointer<QWidget> m_heldFocus;                              // what had the focus when writing began
     bool m_busy = false, m_reviewing = false;
     bool m_close = false;  // room for one column only
     Beside m_beside = Beside::Card;

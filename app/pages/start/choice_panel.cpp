@@ -58,6 +58,14 @@ std::vector<std::pair<QString, QString>> entries(const std::vector<logbook::Defi
     return list;
 }
 
+/// The substrate that a roll's file names; "" when it cannot be read.
+std::string materialOf(const InputFile& file)
+{
+    Findings notes;
+    const auto roll = inputs::readRoll(file.text, file.file, notes);
+    return roll ? roll->substrate : std::string();
+}
+
 }  // namespace
 
 ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
@@ -95,15 +103,7 @@ ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m
 
     for (QComboBox* box : {m_press, m_job, m_substrate, m_roll, m_kind, m_parent})
         connect(box, &QComboBox::currentIndexChanged, this, &ChoicePanel::changed);
-    connect(m_job, &QComboBox::currentIndexChanged, this, [this] {
-        // A job names its substrate; another one may still be chosen.
-        if (const run::Source* job = chosen(m_jobs, m_job)) {
-            Findings notes;
-            if (auto read = inputs::readJob(job->text, job->id, notes))
-                if (const int i = m_substrate->findData(QString::fromStdString(read->substrate)); i >= 0)
-                    m_substrate->setCurrentIndex(i);
-        }
-    });
+    connect(m_job, &QComboBox::currentIndexChanged, this, &ChoicePanel::followJob);
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {
         m_parentCell->setVisible(m_kind->currentIndex() > 0);
         fillRuns();
@@ -188,22 +188,44 @@ void ChoicePanel::refill()
     const bool first = m_job->currentIndex() < 0;
     fill(m_job, entries(m_jobs, "title"));
     std::vector<std::pair<QString, QString>> rolls;
-    const auto known = [this](const InputFile& file) {
-        Findings notes;
-        const auto roll = inputs::readRoll(file.text, file.file, notes);
-        // One that cannot be read is shown, so that it is said what is wrong with it.
-        return !roll || std::any_of(m_substrates.begin(), m_substrates.end(),
-                                    [&](const logbook::Definition& d) { return d.source.id == roll->substrate; });
-    };
     for (const InputFile& r : m_rolls) {
-        if (!known(r)) continue;
-        const QString id = QString::fromStdString(r.id);
-        rolls.emplace_back(id, dataText(id));
+        // One that cannot be read is shown, so that it is said what is wrong with it.
+        const std::string material = materialOf(r);
+        const bool known =
+            material.empty() || std::any_of(m_substrates.begin(), m_substrates.end(),
+                                            [&](const logbook::Definition& d) { return d.source.id == material; });
+        if (!known) continue;
+        const std::string shown = material.empty() ? r.id : r.id + " \u00B7 " + material;
+        rolls.emplace_back(QString::fromStdString(r.id), dataText(shown));
     }
     fill(m_roll, rolls);
     if (first && m_job->count() > 0) emit m_job->currentIndexChanged(m_job->currentIndex());
     fillRuns();
     emit changed();
+}
+
+/// A job names its substrate, and with it goes a roll of it; another one may still be chosen.
+void ChoicePanel::followJob()
+{
+    const run::Source* job = chosen(m_jobs, m_job);
+    Findings notes;
+    const auto read = job != nullptr ? inputs::readJob(job->text, job->id, notes) : Result<inputs::Job>(inputs::Job{});
+    if (job == nullptr || !read) return;
+    if (const int i = m_substrate->findData(QString::fromStdString(read->substrate)); i >= 0)
+        m_substrate->setCurrentIndex(i);
+    const auto fits = [&](const InputFile& r) { return materialOf(r) == read->substrate; };
+    const std::string now = m_roll->currentData().toString().toStdString();
+    if (std::any_of(m_rolls.begin(), m_rolls.end(), [&](const InputFile& r) { return r.id == now && fits(r); })) return;
+    const auto other = std::find_if(m_rolls.begin(), m_rolls.end(), fits);
+    if (other != m_rolls.end()) m_roll->setCurrentIndex(m_roll->findData(QString::fromStdString(other->id)));
+}
+
+void ChoicePanel::forgetLook()
+{
+    m_web->setExclusive(false);
+    for (QAbstractButton* button : m_web->buttons()) button->setChecked(false);
+    m_web->setExclusive(true);
+    m_diameter->clear();
 }
 
 void ChoicePanel::fillRuns()

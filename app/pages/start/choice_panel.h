@@ -26,6 +26,8 @@ public:
     explicit ChoicePanel(Session* session, QWidget* parent = nullptr);
     /// Fills the lists from the logbook and the rolls at hand; keeps what was chosen.
     void refill();
+    /// What somebody saw at the press is true of the run that they began, and of no other.
+    void forgetLook();
     /// What was chosen, as far as targets need it; nullopt while a list is empty.
     [[nodiscard]] std::optional<run::Sources> sources() const;
     [[nodiscard]] run::BasisQuestion question() const;
@@ -52,6 +54,7 @@ private:
     QComboBox* addList(const QString& name, Room room);
     void arrange();
     void fillRuns();
+    void followJob();
     void openRollFile();
     [[nodiscard]] const run::Source* chosen(const std::vector<logbook::Definition>& all, const QComboBox* box) const;
     Session* m_session;

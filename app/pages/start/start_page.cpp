@@ -75,7 +75,10 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
         if (m_session->actor() && isVisible())
             (m_topActs.empty() ? static_cast<QWidget*>(m_choice->first()) : m_topActs.back())->setFocus();
     });
-    connect(session, &Session::runChanged, this, &StartPage::refill);
+    connect(session, &Session::runChanged, this, [this] {
+        if (m_session->run() != nullptr) m_choice->forgetLook();
+        refill();
+    });
     connect(session, &Session::withdrawalsChanged, this, &StartPage::showTop);
     connect(session, &Session::busyChanged, this, [this] { showTop(); });
     if (session->isOpen()) refill();

@@ -117,8 +117,7 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
     m_added.clear();
     m_head.clear();
     // What cannot work, then what is set by hand; what merely follows comes after.
-    addRows(tr("What cannot work"),
-            [](const targets::Target& t) { return cannotWork(t) != nullptr; });
+    addRows(tr("What cannot work"), [](const targets::Target& t) { return cannotWork(t) != nullptr; });
     const QString set = tr("To be set on the press");
     for (const Setting& setting : kSettings)
         addRows(set, [&](const targets::Target& t) { return isSetting(t.id, setting); });

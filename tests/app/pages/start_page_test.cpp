@@ -133,14 +133,31 @@ TEST_CASE("a press that cannot do the job says so before anybody lifts a roll")
     CHECK(s.mayBegin());
 }
 
-TEST_CASE("choosing a job chooses its substrate, and another one may still be chosen")
+TEST_CASE("choosing a job chooses its substrate and a roll of it, and others may still be chosen")
 {
     Start s;
     s.choose("Job", "J-2104");
     const QString own = s.list("Substrate")->currentData().toString();
     CHECK(own == QStringLiteral("pet-36"));
+    CHECK(s.list("Roll")->currentText().endsWith(QStringLiteral("pet-36")));
+    s.choose("Roll", "R0041");
+    CHECK(s.list("Roll")->currentText().endsWith(QStringLiteral("paper-label-80")));
     s.choose("Substrate", "paper-label-80");
     CHECK(s.list("Substrate")->currentData().toString() == QStringLiteral("paper-label-80"));
+}
+
+TEST_CASE("what was seen at the press before one run is not taken for the next")
+{
+    Start s;
+    signIn(s.session, "p-2");
+    s.say("A web is in the press");
+    REQUIRE(s.mayBegin());
+    begin(s.session);
+    s.session.finish(run::Abandon{"the job was called off"}, passphraseOf(s.session, "p-2"));
+    until([&] { return s.session.run() == nullptr && !s.session.busy(); }, "abandoned");
+    s.settle();
+    CHECK_FALSE(s.mayBegin());
+    CHECK(s.reason().contains(QStringLiteral("say whether a web is in it")));
 }
 
 // The four rolls of the demo shop that do not fit, each for its own reason, said before anybody lifts one.

@@ -105,8 +105,19 @@ TEST_CASE("half a note waits for the person who locked the screen, and is gone f
     screen.view.setActor({});
     screen.view.setActor(kTom);
     CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    screen.view.begin(RunAct::Note);
+    CHECK(screen.visible<QLineEdit>("value0")->text().isEmpty());
     screen.view.setActor(kIna);
     CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    // Begun again it is there again, after Esc too, and for nobody else.
+    screen.view.begin(RunAct::Note);
+    CHECK(screen.visible<QLineEdit>("value0")->text() == QStringLiteral("the left cone"));
+    QTest::keyClick(screen.visible<QLineEdit>("value0"), Qt::Key_Escape);
+    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    screen.view.begin(RunAct::Abandon);
+    CHECK(screen.visible<QLineEdit>("value0")->text().isEmpty());
+    screen.view.begin(RunAct::Note);
+    CHECK(screen.visible<QLineEdit>("value0")->text() == QStringLiteral("the left cone"));
 }
 
 TEST_CASE("half a note outlasts the interruption that its writer's absence was, and a note given closes its panel")

@@ -13,6 +13,7 @@
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "app/widgets/row_list.h"
 #include "core/base/file.h"
 #include "tests/app/window/crew_support.h"
 
@@ -163,24 +164,30 @@ TEST_CASE("a next roll, a new threading and a restart go on from the run that wa
     CHECK(crew.sealedRuns().size() == 2);
 }
 
-TEST_CASE("a run is abandoned with a reason and a signature, and is sealed as what it is")
+TEST_CASE("a run is abandoned with a reason and a signature, sealed as what it is, and shown")
 {
     Crew crew(eachWay());
     crew.signIn("p-2");
-    crew.begin(kNorth);
-    crew.answerWell();
-    crew.act(RunAct::Abandon);
-    crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("the job was cancelled"));
-    crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.passphrase("p-2"));
-    QSignalSpy sealed(&crew.session(), &Session::sealed);
-    accept(crew);
-    REQUIRE((!sealed.isEmpty() || sealed.wait(20000)));
-    crew.settle();
-    CHECK_FALSE(crew.session().run());
-    const auto documents = crew.sealedRuns();
-    REQUIRE(documents.size() == 1);
-    CHECK(documents.front().find("the job was cancelled") != std::string::npos);
-    CHECK(documents.front().find("\"abandoned\"") != std::string::npos);
+    for (std::size_t round = 1; round <= 2; ++round) {
+        if (round > 1) crew.hand.press(crew.hand.mustWorded(QStringLiteral("Run")));
+        crew.begin(kNorth);
+        crew.answerWell();
+        const QString id = QString::fromStdString(crew.session().run()->id());
+        crew.act(RunAct::Abandon);
+        crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("the job was cancelled"));
+        crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.passphrase("p-2"));
+        QSignalSpy sealed(&crew.session(), &Session::sealed);
+        accept(crew);
+        REQUIRE((!sealed.isEmpty() || sealed.wait(20000)));
+        crew.settle();
+        CHECK_FALSE(crew.session().run());
+        const auto documents = crew.sealedRuns();
+        REQUIRE(documents.size() == round);
+        CHECK(documents.back().find("the job was cancelled") != std::string::npos);
+        CHECK(documents.back().find("\"abandoned\"") != std::string::npos);
+        // Whatever was looked at before.
+        CHECK(crew.hand.must<RowList>("runs")->chosen() == id);
+    }
 }
 
 TEST_CASE("a press is withdrawn by whoever sees what is wrong and given back by another, a supervisor")

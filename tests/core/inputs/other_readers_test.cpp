@@ -190,7 +190,8 @@ TEST_CASE("a wrong key of a job, substrate or roll is named and only it is lost"
         {roll, "core =", "core = 76", "quantity.no_unit", "f:10:8 roll.core"},
         {roll, "core_mass", "core_mass = \"2 lbf\"", "quantity.wrong_kind", "f:12:13 roll.core_mass"},
         {roll, "length", "length = \"1,360.5 m\"", "quantity.group_separator", "f:13:10 roll.length"},
-        {roll, "length", "length = \"1,360 m\"", "input.absurd", "f:13:10 roll.length"},  // a comma is a decimal mark
+        {roll, "length", "length = \"1,360 m\"", "quantity.group_separator", "f:13:10 roll.length"},
+        {roll, "length", "length = \"1,36 m\"", "input.absurd", "f:13:10 roll.length"},  // a comma is a decimal mark
         {roll, "splices", "splices = \"one\"", "input.wrong_type", "f:15:11 roll.splices"},
         {roll, "condition", "condition = \"nice\"", "input.unknown_word", "f:17:13 roll.condition"},
         {roll, "id =", "", "input.missing_key", "f:4:2 roll.id"},

@@ -267,7 +267,7 @@ TEST_CASE("each stage looks from far what it is")
 TEST_CASE("a reading or a letter is nobody's name, so no stop is held in it")
 {
     Walk walk;
-    for (const char* text : {"", "0.2", "zz", "  .  "})
+    for (const char* text : {"", "0.2", "zz", "  .  ", "R0041", "Ana Reyes0.4"})
         CHECK(walk.codeOf(HoldStop{text, "latch"}) == "answer.no_holder");
     CHECK(walk.codeOf(HoldStop{"Ana", "latch"}).empty());
 }

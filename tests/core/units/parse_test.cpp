@@ -46,7 +46,7 @@ const std::vector<Good> kGood{
     {"1,325E+1 in", Kind::Length, 0.33655, "in"},
     {"1325e-2in", Kind::Length, 0.33655, "in"},
     {"336.55 mm", Kind::Length, 0.33655, "mm"},
-    {"33,655 cm", Kind::Length, 0.33655, "cm"},
+    {"33,6550 cm", Kind::Length, 0.33655, "cm"},
     // fractions and signs
     {"1/2 in", Kind::Length, 0.0127, "in"},
     {"½ in", Kind::Length, 0.0127, "in"},
@@ -69,7 +69,7 @@ const std::vector<Good> kGood{
     {"-0 mm", Kind::Length, 0, "mm"},
     // three digits behind a single mark are decimals
     {"1.234 mm", Kind::Length, 0.001234, "mm"},
-    {"1,234 mm", Kind::Length, 0.001234, "mm"},
+    {"1,2340 mm", Kind::Length, 0.001234, "mm"},
     {"12.345 m", Kind::Length, 12.345, "m"},
     // feet and inches
     {"5 ft 3 in", Kind::Length, 1.6002, "ft"},
@@ -222,6 +222,9 @@ const std::vector<Bad> kBad{
     {"1.234.567 mm", Kind::Length, "quantity.group_separator", "1234567 mm or as 1.234567 mm"},
     {"12,34.5 mm", Kind::Length, "quantity.group_separator", "1234.5 mm or as 12.345 mm"},
     {"-1,234.5 mm", Kind::Length, "quantity.group_separator", "-1234.5 mm or as -1.2345 mm"},
+    {"12,500 m", Kind::Length, "quantity.group_separator", "12500 m or as 12.500 m"},
+    {"1,250 in", Kind::Length, "quantity.group_separator", "1250 in or as 1.250 in"},
+    {"-999,999 mm", Kind::Length, "quantity.group_separator", "-999999 mm or as -999.999 mm"},
     {"12 500 ft", Kind::Length, "quantity.group_separator", "12500 ft"},
     // no unit
     {"20", Kind::Length, "quantity.no_unit", "m, mm, cm, um, in, ft, yd, mil, gauge"},
