@@ -345,11 +345,11 @@ void SignalPanel::setCaution(procedure::SignalWord word, const QString& text)
     setAccessibleDescription(text);
 }
 
-FindingStrip::FindingStrip(QWidget* parent) : QWidget(parent)
+FindingStrip::FindingStrip(QWidget* parent, const QString& close) : QWidget(parent)
 {
     m_head = wrapped({}, "strong", this);
     m_text = wrapped({}, "", this);
-    m_close = worded(tr("&Understood"), "quiet", this);
+    m_close = worded(close.isEmpty() ? tr("&Understood") : close, "quiet", this);
     auto* words = new QVBoxLayout;
     words->setSpacing(2);
     words->addWidget(m_head);
