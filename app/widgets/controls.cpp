@@ -14,7 +14,6 @@
 #include <QStylePainter>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
-#include <QWheelEvent>
 
 #include "app/drawing/marks.h"
 #include "app/text/names.h"
@@ -249,27 +248,6 @@ void WordButton::paintEvent(QPaintEvent*)
     painter.drawText(
         rect().adjusted(side, 0, -side, 0),
         Qt::TextWordWrap | Qt::TextShowMnemonic | Qt::AlignVCenter | (left ? Qt::AlignLeft : Qt::AlignHCenter), text());
-}
-
-PickList::PickList(QWidget* parent) : QComboBox(parent)
-{
-    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    setMinimumContentsLength(8);
-}
-
-void PickList::wheelEvent(QWheelEvent* event) { event->ignore(); }
-
-void PickList::paintEvent(QPaintEvent* event)
-{
-    QComboBox::paintEvent(event);
-    // The style sheet has no arrow of its own.
-    constexpr double kHalf = 7, kFromEdge = 22;
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QColor ink = isEnabled() ? currentLook().palette.ink : currentLook().palette.soft;
-    painter.setPen(QPen(ink, 2.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    const QPointF tip(width() - kFromEdge, height() / 2.0 + kHalf / 2);
-    painter.drawPolyline(QPolygonF{tip + QPointF(-kHalf, -kHalf), tip, tip + QPointF(kHalf, -kHalf)});
 }
 
 StatementBox::StatementBox(const QString& sentence, QWidget* parent) : QCheckBox(sentence, parent)

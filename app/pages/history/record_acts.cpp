@@ -7,6 +7,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "core/report/parts.h"
 #include "core/run/words.h"
 #include "core/seal/document.h"
 
@@ -99,7 +100,8 @@ void RecordActs::look()
         const std::string stands = seal::saidNow(run, *story, step.id.value);
         const bool open = step.kind == procedure::StepKind::Motion || step.kind == procedure::StepKind::Hold;
         if (stands.empty() || open) continue;
-        m_steps.push_back({QString::fromStdString(step.id.value), words(step.say, m_units), dataText(stands)});
+        m_steps.push_back({QString::fromStdString(step.id.value),
+                           words(report::nameOf(step, run.targets().find(step.target)), m_units), dataText(stands)});
     }
 }
 
