@@ -85,14 +85,17 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
     column->addStretch(1);
     connect(m_keep, &QPushButton::clicked, this, &LogbookCard::chooseMirror);
     connect(m_stop, &QPushButton::clicked, this, [this] {
-        m_asked = true;
+        work(m_stop);
         m_session->keepMirror({});
     });
     connect(m_copy, &QPushButton::clicked, this, &LogbookCard::copyNow);
     connect(m_restore, &QPushButton::clicked, this, &LogbookCard::chooseCopy);
     connect(session, &Session::busyChanged, this, [this](bool busy) {
+        const bool was = m_asked && !busy;
         m_asked = m_asked && busy;
         settle();
+        // What is busy cannot hold the focus, and the door to another page is no place to leave it.
+        if (was && isVisible()) m_from->setFocus();
     });
     for (const auto changed : {&Session::mirrorChanged, &Session::opened, &Session::actorChanged})
         connect(session, changed, this, &LogbookCard::settle);
@@ -103,6 +106,12 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
 }
 
 QWidget* LogbookCard::first() const { return m_keep; }
+
+void LogbookCard::work(QPushButton* from)
+{
+    m_asked = true;
+    m_from = from;
+}
 
 QString LogbookCard::mirrorSaid() const
 {
@@ -144,7 +153,7 @@ void LogbookCard::chooseMirror()
         QFileDialog::getExistingDirectory(this, tr("Where is the mirror to be kept?"),
                                           QString::fromStdString(keptMirrorFolder(m_session->options().logbook)));
     if (folder.isEmpty()) return;
-    m_asked = true;
+    work(m_keep);
     m_session->keepMirror(folder);
 }
 
@@ -154,7 +163,7 @@ void LogbookCard::copyNow()
         this, tr("Where is the copy to lie?"), keptSettings().value(QString::fromLatin1(kCopyFolder)).toString());
     if (folder.isEmpty()) return;
     keptSettings().setValue(QString::fromLatin1(kCopyFolder), folder);
-    m_asked = true;
+    work(m_copy);
     m_session->copyTo(folder);
 }
 
@@ -174,7 +183,7 @@ void LogbookCard::chooseCopy()
                                                       keptSettings().value(QString::fromLatin1(kCopyFolder)).toString(),
                                                       tr("Logbooks (*.logbook)"));
     if (file.isEmpty()) return;
-    m_asked = true;
+    work(m_restore);
     m_session->weigh(file);
 }
 

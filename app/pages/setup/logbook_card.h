@@ -29,6 +29,7 @@ signals:
 
 private:
     void settle();
+    void work(QPushButton* from);
     void chooseMirror();
     void copyNow();
     void chooseCopy();
@@ -39,6 +40,7 @@ private:
     Session* m_session;
     QLabel *m_file, *m_whyNot, *m_working, *m_mirror, *m_copied, *m_restored;
     QPushButton *m_keep, *m_stop, *m_copy, *m_restore;
+    QPushButton* m_from = nullptr;
     bool m_asked = false;  // something that takes its time was asked for here
 };
 

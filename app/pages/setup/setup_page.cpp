@@ -266,7 +266,9 @@ void SetupPage::back()
     m_given = {};
     m_fieldOf.clear();
     m_once->forget();
+    const bool asked = m_ask->isVisible();
     m_right->setCurrentWidget(m_home);
+    if (asked) m_home == m_logbook ? m_logbook->first()->setFocus() : m_list->setFocus();
 }
 
 void SetupPage::say(const QString& sentence)

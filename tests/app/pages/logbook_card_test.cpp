@@ -257,7 +257,9 @@ TEST_CASE("a copy is made to a folder, and its verified result is said")
     const auto verified = logbook::verify(w.place("stick").toStdString() + "/" + files.front().toStdString(), {});
     REQUIRE(verified);
     CHECK(verified->findings.empty());
-    CHECK(called<QAbstractButton>(w.window, "Copy now, to a folder or a stick…")->isEnabled());
+    auto* again = called<QAbstractButton>(w.window, "Copy now, to a folder or a stick…");
+    CHECK(again->isEnabled());
+    CHECK(w.window.focusWidget() == again);
 }
 
 TEST_CASE("a logbook is restored from a copy after it was said what will happen, and everybody signs in again")

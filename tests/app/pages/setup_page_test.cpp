@@ -281,6 +281,7 @@ TEST_CASE("somebody chooses another PIN and passphrase by themselves, without a 
     CHECK(w.says("Changed."));
     CHECK(w.session().reader()->anchor()->count == before + 1);
     CHECK(called<QLineEdit>(w.window, "New PIN") == nullptr);
+    CHECK(visible<SetupPage>(w.window)->isAncestorOf(w.window.focusWidget()));
 
     w.click("Change my PIN or passphrase");
     w.type("PIN until now", QStringLiteral("2806"));
