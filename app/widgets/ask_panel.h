@@ -41,10 +41,10 @@ public:
         /// What shows that it is them: a PIN to answer, a passphrase to sign.
         enum class Secret { None, Pin, Passphrase };
         Secret secret = Secret::None;
-        QString secretLabel = {};  ///< "" = the usual words
         bool person = false;  ///< also asks for a person, whose secret it is; else it is that of whoever is signed in
         std::vector<PersonChoice> people;
-        QString accept;  ///< the button's words
+        QString accept;            ///< the button's words
+        QString secretLabel = {};  ///< beside the secret, "" = the usual words
     };
     explicit AskPanel(QWidget* parent = nullptr);
     void ask(const Question& question);
