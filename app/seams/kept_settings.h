@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <filesystem>
+
 #include <QSettings>
+#include <QUrl>
 
 namespace taut::app {
 
@@ -9,6 +12,23 @@ namespace taut::app {
 [[nodiscard]] inline QSettings keptSettings()
 {
     return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb"));
+}
+
+/// In which folder the mirror of this logbook is kept, "" = none is. Beside the logbook's name: the demo is not to be
+/// mirrored where the shop is, and a logbook that is restored on another PC does not look for a folder there.
+[[nodiscard]] inline QString mirrorFolderKey(const std::filesystem::path& logbook)
+{
+    const QString name = QString::fromStdString(std::filesystem::absolute(logbook).lexically_normal().string());
+    return QStringLiteral("mirror_folder/") + QString::fromLatin1(QUrl::toPercentEncoding(name));
+}
+[[nodiscard]] inline std::filesystem::path keptMirrorFolder(const std::filesystem::path& logbook)
+{
+    return keptSettings().value(mirrorFolderKey(logbook)).toString().toStdString();
+}
+inline void keepMirrorFolder(const std::filesystem::path& logbook, const QString& folder)
+{
+    QSettings settings = keptSettings();
+    folder.isEmpty() ? settings.remove(mirrorFolderKey(logbook)) : settings.setValue(mirrorFolderKey(logbook), folder);
 }
 
 }  // namespace taut::app

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QCoreApplication>
+#include <QTimer>
 
 #include "app/seams/demo_shop.h"
+#include "app/seams/kept_settings.h"
 #include "app/sessions/session_impl.h"
 
 namespace taut::app {
@@ -10,7 +11,15 @@ Session::Session(Options options, QObject* parent)
     : QObject(parent),
       m_options(std::move(options)),
       m_impl(std::make_unique<Impl>(this))
-{}
+{
+    constexpr int kAskMirrorMs = 1000;
+    auto* timer = new QTimer(this);
+    timer->setInterval(kAskMirrorMs);
+    connect(timer, &QTimer::timeout, this, [this] {
+        if (m_impl->mirror) askMirror();
+    });
+    timer->start();
+}
 
 Session::~Session() = default;
 
@@ -32,15 +41,8 @@ std::vector<logbook::Definition> Session::definitions(const char* what) const
 
 void Session::open()
 {
-    m_impl->post([options = m_options](Impl::Alive& a) -> Impl::Outcome {
-        logbook::Writer::Options how;
-        how.holder = QCoreApplication::applicationName().toStdString();
-        how.syncDelayMs = options.syncDelayMs;
-        // A slip of the keys in a path must not begin another record: that is asked for.
-        how.create = options.loadDemo || options.begin;
-        auto writer = logbook::Writer::open(options.logbook, a.clock, a.ids, std::move(how));
-        if (!writer) return Impl::refusedWith(writer.error());
-        a.writer = *std::move(writer);
+    m_impl->post([options = m_options, mirror = keptMirrorFolder(m_options.logbook)](Impl::Alive& a) -> Impl::Outcome {
+        if (auto open = Impl::takePen(a, options, mirror); !open) return Impl::refusedWith(open.error());
         Impl::Outcome outcome;
         outcome.opened = true;
         if (options.loadDemo)

@@ -8,9 +8,16 @@
 #include <QObject>
 #include <QString>
 
+#include "core/logbook/copy.h"
 #include "core/logbook/open_run.h"
 
 namespace taut::app {
+
+/// A copy that somebody thinks of restoring from, beside what lies here now.
+struct Weighed {
+    std::filesystem::path copy;
+    std::uint64_t seals{}, sealsHere{};
+};
 
 /// The logbook, who is signed in, and the open run: the only object of the program that changes anything. Hashing,
 /// writing and sealing happen on its own thread; the signals arrive on the window's. A screen shows what this holds and
@@ -85,6 +92,25 @@ public:
     void review(const QString& runId, const seal::Review& review, const QString& secret);
     void correct(const QString& runId, const seal::Correction& correction, const QString& secret);
     void voidRun(const QString& runId, const QString& reason, const QString& secret);
+    /// Another PIN, passphrase or both ("" = as it was) for whoever is signed in, who shows that they know the old
+    /// ones. Emits secretsChanged.
+    void chooseAgain(const people::Chosen& old, const people::Chosen& anew);
+
+    /// The folder in which a mirror is kept from now on, and the next time the program starts: "" = none. A supervisor.
+    void keepMirror(const QString& folder);
+    /// How the mirror stands as far as is known; nullopt when none is kept. Looked after behind the back of everything
+    /// else: mirrorChanged tells.
+    [[nodiscard]] const std::optional<logbook::MirrorState>& mirror() const;
+    /// What was found when the logbook was opened and does not stand in the way.
+    [[nodiscard]] const Findings& notes() const;
+    /// A whole copy, verified; emits copied. A supervisor.
+    void copyTo(const QString& folder);
+    /// Looks what a copy or a mirror holds, before anybody restores from it; emits weighed. A supervisor, and not while
+    /// a run is open.
+    void weigh(const QString& copy);
+    /// Makes the logbook anew of it, signed for by the passphrase of the supervisor who is signed in; what lay there is
+    /// kept beside it. Everybody signs in again. Emits restored.
+    void restore(const QString& copy, const QString& secret);
     /// Takes a press, job, substrates or a procedure in from TOML files; all of a file or none of it.
     void takeIn(const std::vector<std::filesystem::path>& files);
 
@@ -99,9 +125,15 @@ signals:
     void recordChanged(const QString& runId);  ///< a sealed run was reviewed, corrected or made void
     void invited(const QString& name, const QString& code);
     void badgeMade(const QString& code);
+    void secretsChanged(bool badgeGone);
+    void mirrorChanged();
+    void copied(const taut::logbook::Copied& copy);
+    void weighed(const taut::app::Weighed& weighed);
+    void restored(const taut::logbook::Restored& restored);
     void refused(const taut::Finding& finding);  ///< a sentence to show beside what was asked; nothing entered is lost
 
 private:
+    void askMirror();
     struct Impl;
     Options m_options;
     std::unique_ptr<Impl> m_impl;

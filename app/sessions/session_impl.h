@@ -34,6 +34,7 @@ struct Session::Impl {
         std::map<std::string, std::vector<logbook::Definition>> definitions;
         std::vector<people::PersonRecord> people;
         std::vector<logbook::DoorState> doors;
+        Findings notes;
     };
     /// How a call ended: at most one refusal, and what to say besides.
     struct Outcome {
@@ -43,6 +44,10 @@ struct Session::Impl {
         std::optional<std::pair<std::string, std::string>> invited;  ///< name, code
         std::optional<std::string> badge;
         std::optional<std::string> recordOf;  ///< the run that something was said of
+        std::optional<bool> secretsChanged;   ///< whether a badge is gone with them
+        std::optional<logbook::Copied> copied;
+        std::optional<Weighed> weighed;
+        std::optional<logbook::Restored> restored;
     };
     using Call = std::function<Outcome(Alive&)>;
 
@@ -52,6 +57,7 @@ struct Session::Impl {
     Alive alive;
     Seen seen;
     std::unique_ptr<records::Reader> reader;
+    std::optional<logbook::MirrorState> mirror;
     int running = 0;
 
     explicit Impl(Session* owner) : session(owner)
@@ -77,6 +83,7 @@ struct Session::Impl {
         if (auto runs = logbook::OpenRun::openRuns(*alive.writer)) now.openRuns = *std::move(runs);
         if (auto withdrawn = alive.writer->reader().withdrawals()) now.withdrawals = *std::move(withdrawn);
         if (auto people = alive.writer->reader().people()) now.people = *std::move(people);
+        now.notes = alive.writer->notes();
         if (auto doors = alive.writer->doors()) now.doors = *std::move(doors);
         for (const char* what : kDefinitionKinds)
             if (auto definitions = alive.writer->definitions(what)) now.definitions[what] = *std::move(definitions);
@@ -99,6 +106,8 @@ struct Session::Impl {
     void arrive(const Outcome& outcome, Seen& now)
     {
         seen = std::move(now);
+        // Another file lies under the name by now.
+        if (outcome.restored || !seen.open) reader.reset();
         if (outcome.opened && seen.open && !reader)
             if (auto own = logbook::openReader(session->options().logbook)) reader = *std::move(own);
         if (--running == 0) emit session->busyChanged(false);
@@ -113,8 +122,16 @@ struct Session::Impl {
                                   QString::fromStdString(outcome.invited->second));
         if (outcome.recordOf) emit session->recordChanged(QString::fromStdString(*outcome.recordOf));
         if (outcome.badge) emit session->badgeMade(QString::fromStdString(*outcome.badge));
+        if (outcome.secretsChanged) emit session->secretsChanged(*outcome.secretsChanged);
+        if (outcome.copied) emit session->copied(*outcome.copied);
+        if (outcome.weighed) emit session->weighed(*outcome.weighed);
+        if (outcome.restored) emit session->restored(*outcome.restored);
         if (outcome.refusal) emit session->refused(*outcome.refusal);
+        session->askMirror();
     }
+
+    /// Takes the pen and, where one is kept, the mirror up.
+    [[nodiscard]] static Result<Done> takePen(Alive& a, const Options& options, const std::filesystem::path& mirror);
 
     [[nodiscard]] static Outcome refusedWith(Finding why)
     {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // People and what a run is begun from; the runs themselves stand in session.cpp.
+#include <algorithm>
+
 #include "app/seams/resources.h"
 #include "app/seams/take_in.h"
 #include "app/sessions/session_impl.h"
@@ -88,6 +90,26 @@ void Session::changePerson(const people::PersonRecord& person, const QString& se
             outcome.shopChanged = true;
             return outcome;
         });
+    });
+}
+
+void Session::chooseAgain(const people::Chosen& old, const people::Chosen& anew)
+{
+    m_impl->post([old, anew](Impl::Alive& a) -> Impl::Outcome {
+        if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
+        const std::string id = a.actor->id().value;
+        const auto badgeOf = [&] {
+            const auto doors = a.writer->doors();
+            return doors && std::any_of(doors->begin(), doors->end(), [&](const logbook::DoorState& door) {
+                       return door.person.value == id && door.badge;
+                   });
+        };
+        const bool badge = badgeOf();
+        if (auto done = a.writer->chooseAgain(id, old, anew); !done) return Impl::refusedWith(done.error());
+        Impl::Outcome outcome;
+        outcome.shopChanged = true;
+        outcome.secretsChanged = badge && !badgeOf();
+        return outcome;
     });
 }
 

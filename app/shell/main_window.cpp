@@ -58,6 +58,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_doors->setExclusive(true);
     m_signIn = new SignInStrip(m_session, this);
     m_refusal = new FindingStrip(this);
+    m_keeping = new FindingStrip(this, tr("Seen"));
+    m_keeping->setObjectName(QStringLiteral("keeping"));
     m_leave = new LeaveStrip(this);
     m_start = new StartPage(m_session, this);
     m_run = new RunPage(m_session, this);
@@ -83,6 +85,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     column->addWidget(ruledLine(this));
     column->addWidget(m_leave);
     column->addWidget(m_refusal);
+    column->addWidget(m_keeping);
     column->addWidget(m_pages, 1);
     for (const auto& [name, door] :
          {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor), std::pair(tr("Shop"), kShopDoor)}) {
@@ -145,6 +148,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     offerLogbooks();
     letPeopleChoose();
     lockWhenIdle();
+    for (const auto changed : {&Session::mirrorChanged, &Session::opened})
+        connect(m_session, changed, this, &MainWindow::tellOfKeeping);
 
     qApp->installEventFilter(this);
     setWindowTitle(tr("Tautweb"));
@@ -303,6 +308,23 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event)
         return false;
     }
     return key->key() == m_letGo && key->timestamp() > 0 && key->timestamp() - m_letGoAt <= kNoHand;
+}
+
+/// A mirror that fails stops nobody: it is told once, beside whatever is done here, until it is well again.
+void MainWindow::tellOfKeeping()
+{
+    Findings all = m_session->notes();
+    if (const auto& mirror = m_session->mirror())
+        all.insert(all.begin(), mirror->findings.begin(), mirror->findings.end());
+    for (const Finding& one : all) {
+        if (one.severity != Severity::Warn) continue;
+        const std::string matter = one.code + one.subject;
+        if (matter != m_keepingSeen) m_keeping->say(one, UnitSystem::Metric);
+        m_keepingSeen = matter;
+        return;
+    }
+    m_keepingSeen.clear();
+    m_keeping->clear();
 }
 
 void MainWindow::choose(int door)

@@ -48,6 +48,7 @@ private:
     void showChoosing(bool chooses);
     void lockWhenIdle();
     void leaveAlone(bool interrupts);
+    void tellOfKeeping();
     void choose(int door);
     QPushButton* buildScreenMenu();
     Session* m_session;
@@ -63,6 +64,8 @@ private:
     NoLogbookPage* m_noLogbook;
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;
+    FindingStrip* m_keeping;    // what is the matter with the mirror, or with where the logbook lies
+    std::string m_keepingSeen;  // of which matter somebody knows
     LeaveStrip* m_leave;
     bool m_told = false;  // that the run stays open
     ScreenKeys* m_keys;

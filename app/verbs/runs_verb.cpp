@@ -40,6 +40,7 @@ Json runJson(const records::RunRow& row)
         .set("begun", utcText(row.begunMs))
         .set("ended", row.endedMs == 0 ? Json() : Json(utcText(row.endedMs)))
         .set("state", row.state)
+        .set("present", row.present)
         .set("verdict", orNull(row.verdict))
         .set("deviations", row.deviations)
         .set("reviewed_by", orNull(row.reviewedBy));
@@ -50,6 +51,14 @@ std::string spoken(std::string word)
 {
     std::replace(word.begin(), word.end(), '_', ' ');
     return word;
+}
+
+/// What has become of a run, as the history of the window says it.
+std::string presentSaid(const std::string& present, const std::string& reviewedBy)
+{
+    if (present == seal::presentWord(seal::Present::Reviewed)) return "accepted by " + reviewedBy;
+    if (present == seal::presentWord(seal::Present::Corrected)) return "corrected, to be reviewed";
+    return spoken(present);
 }
 
 std::string shownTime(std::int64_t utcMs)
@@ -77,22 +86,24 @@ Exit list(const records::Reader& reader, const records::RunQuery& query, const O
         return Exit::Done;
     }
     std::vector<std::vector<std::string>> rows{
-        {"run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state", "verdict"}};
+        {"run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state", "present", "verdict"}};
     for (const records::RunRow& row : page->rows)
         rows.push_back({row.run, row.press, row.job, row.substrate, row.roll, row.operatorName, shownTime(row.begunMs),
-                        shownTime(row.endedMs), row.state, spoken(row.verdict)});
+                        shownTime(row.endedMs), row.state, presentSaid(row.present, row.reviewedBy),
+                        spoken(row.verdict)});
     console.out << table(rows);
     if (!page->next.empty()) console.out << "There are more: tautweb runs --after " << page->next << '\n';
     return Exit::Done;
 }
 
 /// One line for each stage of the record, and what was out of the ordinary.
-void tell(const seal::Seal& seal, const run::Run& run, const Console& console)
+void tell(const seal::Seal& seal, const seal::State& state, const run::Run& run, const Console& console)
 {
     const run::Began& began = run.began();
     console.out << "run " << run.id() << ", press " << began.sources.press.id << ", job " << began.sources.job.id
                 << ", roll " << run.sources().roll.id << ", by " << run.operatorName() << "\nseal " << seal.seq
-                << ", link " << hex(seal.link) << "\n\n";
+                << ", link " << hex(seal.link)
+                << "\npresent state: " << presentSaid(seal::presentWord(state.present), state.reviewedBy) << "\n\n";
     const UnitSystem system = run.began().units;
     std::vector<std::vector<std::string>> rows{{"step", "state", "entered", "verdict", "by", "what it is"}};
     for (const procedure::Step& step : run.plan().steps) {
@@ -121,7 +132,9 @@ Exit one(const records::Reader& reader, const Options& options, const Console& c
     if (!document) return refused(console, false, document.error());
     const auto events = seal::eventsOf(*document);
     if (!events) return refused(console, false, events.error());
-    tell(*seal, run::Run::fold(*events), console);
+    const auto story = reader.sealsAbout(options.words().front());
+    if (!story) return refused(console, false, story.error());
+    tell(*seal, seal::stateOf(*story), run::Run::fold(*events), console);
     return Exit::Done;
 }
 

@@ -118,7 +118,8 @@ void AskPanel::addSecret(QHBoxLayout* who)
         named(m_pin, tr("PIN"));
     }
     auto* one = new QVBoxLayout;
-    addLabelled(signs ? tr("Passp&hrase, or scan the badge") : tr("P&IN"), m_pin, one);
+    const QString usual = signs ? tr("Passp&hrase, or scan the badge") : tr("P&IN");
+    addLabelled(m_question.secretLabel.isEmpty() ? usual : m_question.secretLabel, m_pin, one);
     who->addLayout(one, 2);
 }
 

@@ -43,7 +43,8 @@ public:
         Secret secret = Secret::None;
         bool person = false;  ///< also asks for a person, whose secret it is; else it is that of whoever is signed in
         std::vector<PersonChoice> people;
-        QString accept;  ///< the button's words
+        QString accept;            ///< the button's words
+        QString secretLabel = {};  ///< beside the secret, "" = the usual words
     };
     explicit AskPanel(QWidget* parent = nullptr);
     void ask(const Question& question);

@@ -15,7 +15,6 @@
 #include <QStylePainter>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
-#include <QWheelEvent>
 
 #include "app/drawing/marks.h"
 #include "app/text/names.h"
@@ -264,27 +263,6 @@ void WordButton::paintEvent(QPaintEvent*)
         Qt::TextWordWrap | Qt::TextShowMnemonic | Qt::AlignVCenter | (left ? Qt::AlignLeft : Qt::AlignHCenter), text());
 }
 
-PickList::PickList(QWidget* parent) : QComboBox(parent)
-{
-    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    setMinimumContentsLength(8);
-}
-
-void PickList::wheelEvent(QWheelEvent* event) { event->ignore(); }
-
-void PickList::paintEvent(QPaintEvent* event)
-{
-    QComboBox::paintEvent(event);
-    // The style sheet has no arrow of its own.
-    constexpr double kHalf = 7, kFromEdge = 22;
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QColor ink = isEnabled() ? currentLook().palette.ink : currentLook().palette.soft;
-    painter.setPen(QPen(ink, 2.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    const QPointF tip(width() - kFromEdge, height() / 2.0 + kHalf / 2);
-    painter.drawPolyline(QPolygonF{tip + QPointF(-kHalf, -kHalf), tip, tip + QPointF(kHalf, -kHalf)});
-}
-
 StatementBox::StatementBox(const QString& sentence, QWidget* parent) : QCheckBox(sentence, parent)
 {
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
@@ -358,11 +336,11 @@ void SignalPanel::setCaution(procedure::SignalWord word, const QString& text)
     setAccessibleDescription(text);
 }
 
-FindingStrip::FindingStrip(QWidget* parent) : QWidget(parent)
+FindingStrip::FindingStrip(QWidget* parent, const QString& close) : QWidget(parent)
 {
     m_head = wrapped({}, "strong", this);
     m_text = wrapped({}, "", this);
-    m_close = worded(tr("&Understood"), "quiet", this);
+    m_close = worded(close.isEmpty() ? tr("&Understood") : close, "quiet", this);
     auto* words = new QVBoxLayout;
     words->setSpacing(2);
     words->addWidget(m_head);

@@ -119,7 +119,8 @@ class FindingStrip : public QWidget {
     Q_OBJECT
 
 public:
-    explicit FindingStrip(QWidget* parent = nullptr);
+    /// close: the words of its button, where two may stand in one window; "" = the usual ones.
+    explicit FindingStrip(QWidget* parent = nullptr, const QString& close = {});
     void say(const Finding& finding, UnitSystem system);
     void clear();
     [[nodiscard]] QString text() const { return m_text->text(); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/writer_impl.h"
 #include "core/people/door.h"
+#include "core/people/secrets.h"
 
 namespace taut::logbook {
 
@@ -233,6 +234,52 @@ Result<Done> Writer::choose(std::string_view personId, std::string_view code, co
         const seal::Seal seal =
             appendSeal(db, seal::personOf(enrolled->person, "key"), sealer(*self), m_impl->clock->now());
         keepSecrets(db, enrolled->person.id, enrolled->secrets, {});
+        return Done{};
+    });
+}
+
+Result<Done> Writer::chooseAgain(std::string_view personId, const people::Chosen& old, const people::Chosen& anew,
+                                 PinCost cost)
+{
+    const std::string id(personId);
+    if (anew.pin.empty() && anew.passphrase.empty())
+        return refuse("person.nothing_chosen", id, "Neither another PIN nor another passphrase was chosen.",
+                      "Type what is to be another; what is left empty stays as it is.");
+    const auto actor = signIn(personId, old.pin);
+    if (!actor) return actor.error();
+    const auto self = unlock(personId, old.passphrase);
+    if (!self) return self.error();
+    if (anew.pin == old.pin || anew.passphrase == old.passphrase)
+        return refuse("person.same_secret", id, "What was chosen is what it was before.",
+                      "Choose another, or leave it empty to keep it.");
+    if (!anew.pin.empty())
+        if (auto weak = people::weakPin(anew.pin)) return *weak;
+    const people::Chosen both{anew.pin.empty() ? old.pin : anew.pin,
+                              anew.passphrase.empty() ? old.passphrase : anew.passphrase};
+    if (!anew.passphrase.empty())
+        if (auto weak = people::weakPassphrase(both, actor->name())) return *weak;
+    // Making a key and hashing take their time outside the lock.
+    people::PersonRecord record;
+    record.name = actor->name();
+    const auto chosen = anew.passphrase.empty() ? Result<people::Enrolled>(people::Enrolled{})
+                                                : people::choose(std::move(record), both, cost);
+    if (!chosen) return chosen.error();
+    const std::string pin = anew.passphrase.empty() ? hashPin(both.pin, cost) : std::string();
+    return m_impl->write([&](SQLite::Database& db) -> Result<Done> {
+        auto standing = findPerson(db, id);
+        if (!standing || standing->key != self->key()) return unknown(id);
+        const Instant now = m_impl->clock->now();
+        if (anew.passphrase.empty()) {
+            const seal::Seal seal = appendSeal(db, seal::personOf(*standing, "pin"), sealer(*self), now);
+            SQLite::Statement put(db, "UPDATE secret_rows SET pin = ? WHERE person = ?");
+            put.bind(1, pin);
+            put.bind(2, id);
+            put.exec();
+            return Done{};
+        }
+        standing->key = chosen->person.key;
+        const seal::Seal seal = appendSeal(db, seal::personOf(*standing, "key"), sealer(*self), now);
+        keepSecrets(db, standing->id, chosen->secrets, {});
         return Done{};
     });
 }

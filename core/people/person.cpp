@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/base/utf8.h"
+#include "core/people/secrets.h"
 
 namespace taut::people {
 
@@ -64,7 +65,24 @@ bool isStraightRun(std::string_view pin)
     });
 }
 
-std::optional<Finding> weakness(std::string_view pin)
+bool isRepeated(const std::vector<std::string_view>& characters, std::size_t length)
+{
+    for (std::size_t i = length; i < characters.size(); ++i)
+        if (characters[i] != characters[i - length]) return false;
+    return true;
+}
+
+std::string trimmed(std::string_view text)
+{
+    constexpr std::string_view kBlank = " \t\r\n";
+    const std::size_t first = text.find_first_not_of(kBlank);
+    if (first == std::string_view::npos) return {};
+    return std::string(text.substr(first, text.find_last_not_of(kBlank) - first + 1));
+}
+
+}  // namespace
+
+std::optional<Finding> weakPin(std::string_view pin)
 {
     const auto weak = [](Text text) {
         return refuse("person.weak_pin", "pin", std::move(text),
@@ -78,13 +96,6 @@ std::optional<Finding> weakness(std::string_view pin)
     if (isStraightRun(pin)) return weak("The PIN is a straight run like 1234.");
     if (isGuessedFirst(pin)) return weak("This PIN is one of those that are guessed first.");
     return std::nullopt;
-}
-
-bool isRepeated(const std::vector<std::string_view>& characters, std::size_t length)
-{
-    for (std::size_t i = length; i < characters.size(); ++i)
-        if (characters[i] != characters[i - length]) return false;
-    return true;
 }
 
 std::optional<Finding> weakPassphrase(const Chosen& chosen, const std::string& name)
@@ -112,16 +123,6 @@ std::optional<Finding> weakPassphrase(const Chosen& chosen, const std::string& n
         return weak("The passphrase is little more than the name or the PIN.");
     return std::nullopt;
 }
-
-std::string trimmed(std::string_view text)
-{
-    constexpr std::string_view kBlank = " \t\r\n";
-    const std::size_t first = text.find_first_not_of(kBlank);
-    if (first == std::string_view::npos) return {};
-    return std::string(text.substr(first, text.find_last_not_of(kBlank) - first + 1));
-}
-
-}  // namespace
 
 Result<Actor> signIn(const Enrolled* person, std::string_view pin)
 {
@@ -186,7 +187,7 @@ Result<std::string> underBadge(const Signer& signer, std::string_view code, std:
     if (charactersOf(pin).size() < kLeastDigits)
         return refuse("person.weak_pin", "pin", "The PIN of a badge has six digits or more.",
                       "Choose a longer one: with the badge it opens what you sign with.");
-    if (auto weak = weakness(pin)) return *weak;
+    if (auto weak = weakPin(pin)) return *weak;
     return signer.sealedUnder(badgeSecret(code, pin), cost);
 }
 
@@ -215,7 +216,7 @@ Result<PersonRecord> newPerson(PersonId id, std::string name, Role role)
 
 Result<Enrolled> choose(PersonRecord person, const Chosen& chosen, PinCost cost)
 {
-    if (auto weak = weakness(chosen.pin)) return *weak;
+    if (auto weak = weakPin(chosen.pin)) return *weak;
     if (auto weak = weakPassphrase(chosen, person.name)) return *weak;
     const SigningKey key = SigningKey::make();
     person.key = key.publicKey();

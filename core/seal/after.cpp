@@ -154,7 +154,10 @@ std::optional<Finding> saysTooLittle(const Sequel& sequel, const std::string& su
 
 std::optional<Finding> whyNot(const SealedRun& run, const Sequel& sequel, const people::PersonRecord& by)
 {
-    if (!by.active || !people::may(by.role, actOf(sequel)))
+    if (!by.active)
+        return refuse("gate.role", run.id, {"%1 is out of service and signs nothing.", {by.name}},
+                      "Let somebody do it who is in service.");
+    if (!people::may(by.role, actOf(sequel)))
         return refuse(
             "gate.role", run.id,
             {"%1 is enrolled as %2, which does not allow this.", {by.name, std::string(people::roleWord(by.role))}},

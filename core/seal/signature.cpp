@@ -26,6 +26,9 @@ bool isSequel(const Document& document)
 /// A person's document by which they put a key of their own.
 bool isOwnKey(const Document& document) { return document.body["change"].text() == "key"; }
 
+/// The other thing that people change of themselves: that they have another PIN, with the key that they had.
+bool isOwnPin(const Document& document) { return document.body["change"].text() == "pin"; }
+
 std::optional<PublicKey> keyIn(const Document& document) { return publicKeyFrom(document.body["key"].text()); }
 
 /// Between the accepting and the sealing of the run the key may have become another.
@@ -83,6 +86,14 @@ std::optional<Finding> SignatureCheck::roleGap(const Seal& seal, const Document&
             return document.body["role"].text() == "supervisor"
                        ? std::nullopt
                        : std::optional(gap("Seal %1 enrols a first person who is no supervisor."));
+        if (isOwnPin(document)) {
+            const bool own = known != m_people.end() && known->second.active && seal.id == seal.person;
+            return own && keyIn(document) == known->second.key && document.body["name"].text() == known->second.name &&
+                           document.body["role"].text() == people::roleWord(known->second.role) &&
+                           document.body["active"].boolean()
+                       ? std::nullopt
+                       : std::optional(gap("Seal %1 tells of another PIN, and changes more than its own person's."));
+        }
         if (isOwnKey(document)) {
             const auto self = m_people.find(seal.id);
             const bool same =

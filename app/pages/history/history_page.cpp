@@ -72,7 +72,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_which = new PickList(this);
     named(m_which, tr("Which runs"));
     m_which->addItem(tr("Every run"), QString());
-    m_which->addItem({}, QString::fromLatin1(records::kWantsReview));
+    m_which->addItem(QString(), QString::fromLatin1(records::kWantsReview));
     m_which->addItem(tr("Sent back"), QString::fromLatin1(seal::presentWord(seal::Present::SentBack)));
     m_which->addItem(tr("Void"), QString::fromLatin1(seal::presentWord(seal::Present::Void)));
     m_more = worded(tr("Older runs"), "quiet", this);
@@ -145,9 +145,10 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     });
     connect(session, &Session::opened, this, &HistoryPage::refill);
     connect(session, &Session::sealed, this, [this] { refill(); });
-    connect(session, &Session::recordChanged, this, [this] {
+    connect(session, &Session::recordChanged, this, [this](const QString& run) {
         refill();
         openCurrent();
+        tellPresent(run.toStdString());
     });
     openCurrent();
 }
@@ -237,8 +238,9 @@ void HistoryPage::openCurrent()
     if (m_session->reader() == nullptr)
         say(tr("The logbook is not open in this window."));
     else
-        say(m_filter->text().trimmed().isEmpty() ? tr("No run has been begun in this logbook yet.")
-                                                 : tr("No run of this logbook has that in it."));
+        say(!m_filter->text().trimmed().isEmpty() ? tr("No run of this logbook has that in it.")
+            : m_which->currentIndex() > 0         ? tr("No run of this logbook stands so just now.")
+                                                  : tr("No run has been begun in this logbook yet."));
     settlePages();
 }
 
@@ -259,6 +261,17 @@ void HistoryPage::open(const std::string& runId)
     m_preview->updatePreview();
     m_preview->setCurrentPage(1);  // new pages lie under where the last ones were scrolled to
     settlePages();
+}
+
+/// What has just come of a run, also when the list that was chosen does not show it any more.
+void HistoryPage::tellPresent(const std::string& runId)
+{
+    records::RunQuery query;
+    query.text = runId;
+    const auto page = m_session->reader()->runs(query, {});
+    if (!page) return;
+    for (const records::RunRow& row : page->rows)
+        if (row.run == runId) say(tr("Run %1: %2.").arg(dataText(runId), presentWords(row)));
 }
 
 void HistoryPage::savePdf()

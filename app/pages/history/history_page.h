@@ -42,6 +42,7 @@ private:
     void more();
     void addRow(const records::RunRow& row);
     void openCurrent();
+    void tellPresent(const std::string& runId);
     void savePdf();
     void printOnPaper();
     void say(const QString& sentence);

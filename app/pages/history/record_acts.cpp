@@ -7,6 +7,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "core/report/parts.h"
 #include "core/run/words.h"
 #include "core/seal/document.h"
 
@@ -16,11 +17,8 @@ namespace {
 
 using Question = AskPanel::Question;
 
-/// Who may do it at all; core says the rest when it is asked.
-bool mayNow(const Session& session, people::Act act)
-{
-    return session.actor() && !session.busy() && people::may(session.actor()->role(), act);
-}
+/// What stands for the words that nobody has typed yet, when it is asked whether they could be said at all.
+constexpr const char* kWords = "words";
 
 }  // namespace
 
@@ -31,7 +29,8 @@ RecordActs::RecordActs(Session* session, QWidget* parent) : QWidget(parent), m_s
     m_void = worded(tr("Make void"), "", this);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->addStretch(1);
+    m_whyNot = wrapped({}, "soft", this);
+    row->addWidget(m_whyNot, 1);
     for (QPushButton* button : {m_review, m_correct, m_void}) {
         button->setMinimumHeight(sizes().control);
         row->addWidget(button);
@@ -41,9 +40,18 @@ RecordActs::RecordActs(Session* session, QWidget* parent) : QWidget(parent), m_s
     auto* frame = new QVBoxLayout(m_frame);
     frame->setContentsMargins(20, 10, 20, 10);
     frame->addWidget(m_ask);
-    connect(m_review, &QPushButton::clicked, this, &RecordActs::askReview);
-    connect(m_correct, &QPushButton::clicked, this, &RecordActs::askCorrection);
-    connect(m_void, &QPushButton::clicked, this, &RecordActs::askVoid);
+    connect(m_review, &QPushButton::clicked, this, [this] {
+        m_from = m_review;
+        askReview();
+    });
+    connect(m_correct, &QPushButton::clicked, this, [this] {
+        m_from = m_correct;
+        askCorrection();
+    });
+    connect(m_void, &QPushButton::clicked, this, [this] {
+        m_from = m_void;
+        askVoid();
+    });
     connect(m_ask, &AskPanel::cancelled, this, &RecordActs::back);
     connect(m_ask, &AskPanel::given, this,
             [this](const QStringList& values, const QString&, const QString& secret) { m_given(values, secret); });
@@ -51,10 +59,8 @@ RecordActs::RecordActs(Session* session, QWidget* parent) : QWidget(parent), m_s
         m_ask->setBusy(busy);
         settle();
     });
-    connect(session, &Session::actorChanged, this, [this] {
-        back();
-        settle();
-    });
+    connect(session, &Session::actorChanged, this, &RecordActs::personChanged);
+    connect(session, &Session::shopChanged, this, &RecordActs::settle);
     connect(session, &Session::recordChanged, this, &RecordActs::back);
     connect(session, &Session::refused, this, [this](const Finding& finding) {
         if (m_ask->isVisible()) m_ask->refuse(finding, m_units);
@@ -64,7 +70,7 @@ RecordActs::RecordActs(Session* session, QWidget* parent) : QWidget(parent), m_s
 
 void RecordActs::showRun(const QString& runId)
 {
-    if (runId != m_run) back();
+    if (runId != m_run) drop();
     m_run = runId;
     look();
     settle();
@@ -74,7 +80,7 @@ void RecordActs::showRun(const QString& runId)
 void RecordActs::look()
 {
     m_steps.clear();
-    m_sealed = false;
+    m_sealed.reset();
     const records::Reader* reader = m_session->reader();
     if (m_run.isEmpty() || reader == nullptr) return;
     const std::string id = m_run.toStdString();
@@ -85,34 +91,80 @@ void RecordActs::look()
     if (!document) return;
     const auto events = seal::eventsOf(*document);
     if (!events) return;
-    m_sealed = true;
+    m_sealed = seal::sealedRun(*sealed, *document);
+    for (const seal::Sealing& later : *story)
+        if (later.sequel) m_sealed = seal::after(*std::move(m_sealed), *later.sequel, later.byId, later.byName);
     const run::Run run = run::Run::fold(*events);
     m_units = run.began().units;
     for (const procedure::Step& step : run.plan().steps) {
         const std::string stands = seal::saidNow(run, *story, step.id.value);
         const bool open = step.kind == procedure::StepKind::Motion || step.kind == procedure::StepKind::Hold;
         if (stands.empty() || open) continue;
-        m_steps.push_back({QString::fromStdString(step.id.value), words(step.say, m_units), dataText(stands)});
+        m_steps.push_back({QString::fromStdString(step.id.value),
+                           words(report::nameOf(step, run.targets().find(step.target)), m_units), dataText(stands)});
     }
 }
 
-void RecordActs::settle()
+std::optional<Finding> RecordActs::whyNot(const seal::Sequel& sequel) const
 {
-    setVisible(m_sealed);
-    m_review->setEnabled(m_sealed && mayNow(*m_session, people::Act::Review));
-    m_correct->setEnabled(m_sealed && mayNow(*m_session, people::Act::CorrectRecord));
-    m_void->setEnabled(m_sealed && mayNow(*m_session, people::Act::VoidRecord));
+    for (const people::PersonRecord& person : m_session->people())
+        if (m_session->actor() && person.id == m_session->actor()->id()) return seal::whyNot(*m_sealed, sequel, person);
+    return refuse("session.not_signed_in", {}, "Nobody is signed in.", "Choose your name and type your PIN.");
 }
 
-void RecordActs::back()
+/// What cannot be said is not asked for, and why stands beside it.
+void RecordActs::settle()
+{
+    setVisible(m_sealed.has_value());
+    if (!m_sealed) return;
+    auto accept = whyNot(seal::Review{true, {}}), sendBack = whyNot(seal::Review{false, kWords});
+    const auto review = accept && sendBack ? accept : std::nullopt;
+    const auto correct = whyNot(seal::Correction{{}, kWords, kWords});
+    const auto makeVoid = whyNot(seal::Voiding{kWords});
+    const bool free = !m_session->busy();
+    m_review->setEnabled(free && !review);
+    m_correct->setEnabled(free && !correct);
+    m_void->setEnabled(free && !makeVoid);
+    const std::optional<Finding>& why = correct ? correct : makeVoid ? makeVoid : review;
+    m_whyNot->setText(!m_session->actor()                    ? tr("Sign in to review or correct this run.")
+                      : !why                                 ? QString()
+                      : why->code == "gate.role" && !correct ? tr("A supervisor reviews a run and makes it void.")
+                                                             : words(*why, m_units));
+}
+
+/// Half-typed words wait for the same person, as on every page; a passphrase does not.
+void RecordActs::personChanged()
+{
+    const auto& actor = m_session->actor();
+    if (m_given && !actor) {
+        m_ask->forgetPin();
+        emit asking(false);
+    } else if (m_given && actor->id() == m_asked) {
+        emit asking(true);
+        if (m_ask->isVisible()) m_ask->takeFocus();
+    } else if (m_given) {
+        drop();
+    }
+    settle();
+}
+
+void RecordActs::drop()
 {
     m_given = {};
     emit asking(false);
 }
 
+void RecordActs::back()
+{
+    const bool had = m_ask->isVisible();
+    drop();
+    if (had && m_from) m_from->setFocus();
+}
+
 void RecordActs::ask(const Question& question, std::function<void(const QStringList&, const QString&)> given)
 {
     m_given = std::move(given);
+    m_asked = m_session->actor()->id();
     m_ask->ask(question);
     emit asking(true);
     m_ask->first()->setFocus();

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include <QLabel>
 #include <QPushButton>
 #include <QWidget>
 
@@ -34,18 +35,26 @@ private:
     };
     void settle();
     void look();
+    /// Whether whoever is signed in may say this of the run as it stands: core's own answer, before anybody types.
+    [[nodiscard]] std::optional<Finding> whyNot(const seal::Sequel& sequel) const;
+    void personChanged();
     void ask(const AskPanel::Question& question, std::function<void(const QStringList&, const QString&)> given);
     void askReview();
     void askCorrection();
     void askVoid();
     void back();
+    /// Away with what was asked and typed.
+    void drop();
     Session* m_session;
     QWidget* m_frame;
     AskPanel* m_ask;
+    QLabel* m_whyNot;
     QPushButton *m_review, *m_correct, *m_void;
     std::function<void(const QStringList&, const QString&)> m_given;
+    people::PersonId m_asked;   // who began to answer
+    QWidget* m_from = nullptr;  // the button that was pressed
     QString m_run;
-    bool m_sealed = false;
+    std::optional<seal::SealedRun> m_sealed;
     std::vector<Answered> m_steps;
     UnitSystem m_units{};
 };

@@ -7,7 +7,9 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "app/pages/setup/logbook_card.h"
 #include "app/pages/setup/once_card.h"
+#include "app/pages/setup/own_secrets.h"
 #include "app/seams/kept_settings.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -64,37 +66,46 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     halves->addWidget(buildLeft(), 2);
     halves->addSpacing(sizes().gap);
     m_right = new QStackedWidget(this);
-    m_person = buildPerson();
+    m_home = m_person = buildPerson();
     m_ask = new AskPanel(m_right);
     m_once = new OnceCard(m_right);
-    for (QWidget* w : std::initializer_list<QWidget*>{m_person, m_ask, m_once}) m_right->addWidget(w);
+    m_logbook = new LogbookCard(session, m_right);
+    for (QWidget* w : std::initializer_list<QWidget*>{m_person, m_ask, m_once, m_logbook}) m_right->addWidget(w);
     halves->addWidget(m_right, 3);
 
-    connect(m_list, &QListWidget::currentItemChanged, this, [this] {
-        backToPerson();
+    const auto toPerson = [this] {
+        m_home = m_person;
+        say({});
+        back();
         settle();
-    });
-    connect(m_ask, &AskPanel::cancelled, this, &SetupPage::backToPerson);
+    };
+    connect(m_list, &QListWidget::currentItemChanged, this, toPerson);
+    connect(m_list, &QListWidget::itemClicked, this, toPerson);
+    connect(m_ask, &AskPanel::cancelled, this, &SetupPage::back);
     connect(m_ask, &AskPanel::given, this,
             [this](const QStringList& values, const QString&, const QString& secret) { m_given(values, secret); });
-    connect(m_once, &OnceCard::done, this, &SetupPage::backToPerson);
+    connect(m_once, &OnceCard::done, this, &SetupPage::back);
     connect(session, &Session::busyChanged, this, [this](bool busy) {
         m_ask->setBusy(busy);
         settle();
     });
     connect(session, &Session::opened, this, &SetupPage::refill);
     connect(session, &Session::shopChanged, this, [this] {
-        backToPerson();
+        back();
         refill();
     });
     connect(session, &Session::actorChanged, this, [this] {
-        backToPerson();
+        back();
         refill();
         // One's own line first: the badge is made there.
         if (m_session->actor()) m_list->choose(QString::fromStdString(m_session->actor()->id().value));
     });
     connect(session, &Session::refused, this, [this](const Finding& finding) {
-        if (isVisible() && m_right->currentWidget() == m_ask) m_ask->refuse(finding, UnitSystem::Metric);
+        if (!isVisible() || m_right->currentWidget() != m_ask) return;
+        if (const auto field = m_fieldOf.find(finding.code); field != m_fieldOf.end())
+            m_ask->refuseField(field->second, finding, UnitSystem::Metric);
+        else
+            m_ask->refuse(finding, UnitSystem::Metric);
     });
     connect(session, &Session::invited, this, [this](const QString& name, const QString& code) {
         m_once->showCode(name, code);
@@ -106,6 +117,15 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
         m_right->setCurrentWidget(m_once);
         m_once->first()->setFocus();
     });
+    connect(session, &Session::secretsChanged, this, [this](bool badgeGone) {
+        say(badgeGone ? tr("Changed. The badge of before no longer works: make another.") : tr("Changed."));
+    });
+    connect(m_logbook, &LogbookCard::asks, this, &SetupPage::ask);
+    connect(m_logbook, &LogbookCard::came, this, [this] {
+        m_home = m_logbook;
+        back();
+    });
+    say({});
     settle();
 }
 
@@ -120,7 +140,8 @@ QWidget* SetupPage::buildLeft()
     left->addWidget(m_list, 1);
     m_enrol = worded(tr("Enrol somebody"), "", box);
     m_take = worded(tr("Take in a press, job, substrate or procedure\u2026"), "", box);
-    for (QPushButton* button : {m_enrol, m_take}) {
+    m_twice = worded(tr("Keep the logbook twice"), "", box);
+    for (QPushButton* button : {m_enrol, m_take, m_twice}) {
         button->setMinimumHeight(sizes().control);
         left->addWidget(button);
     }
@@ -138,6 +159,7 @@ QWidget* SetupPage::buildLeft()
     left->addLayout(row);
     connect(m_enrol, &QPushButton::clicked, this, &SetupPage::enrol);
     connect(m_take, &QPushButton::clicked, this, &SetupPage::takeIn);
+    connect(m_twice, &QPushButton::clicked, this, &SetupPage::showLogbook);
     connect(m_idle, &QComboBox::activated, this, [this] {
         keptSettings().setValue(QStringLiteral("idle_minutes"), idleMinutes());
         emit idleChosen(idleMinutes());
@@ -158,15 +180,19 @@ QWidget* SetupPage::buildPerson()
     m_role = worded(tr("Change the role"), "answer", card);
     m_service = worded({}, "answer", card);
     m_badge = worded(tr("Make me a badge"), "answer", card);
+    m_anew = worded(tr("Change my PIN or passphrase"), "answer", card);
+    m_said = wrapped({}, "strong", card);
     layout->addWidget(m_name);
     layout->addWidget(m_standing);
     layout->addWidget(m_whyNot);
+    layout->addWidget(m_said);
     layout->addStretch(1);
-    for (QPushButton* button : {m_invite, m_role, m_service, m_badge}) layout->addWidget(button);
+    for (QPushButton* button : {m_invite, m_role, m_service, m_badge, m_anew}) layout->addWidget(button);
     connect(m_invite, &QPushButton::clicked, this, &SetupPage::inviteAgain);
     connect(m_role, &QPushButton::clicked, this, &SetupPage::changeRole);
     connect(m_service, &QPushButton::clicked, this, &SetupPage::changeService);
     connect(m_badge, &QPushButton::clicked, this, &SetupPage::makeBadge);
+    connect(m_anew, &QPushButton::clicked, this, &SetupPage::chooseAgain);
     return card;
 }
 
@@ -217,6 +243,8 @@ void SetupPage::settle()
     m_role->setEnabled(supervisor && person);
     m_service->setEnabled(supervisor && person && !self);
     m_badge->setEnabled(free && self);
+    m_anew->setEnabled(free && self);
+    m_twice->setEnabled(m_session->isOpen());
     m_whyNot->setText(!m_session->actor() ? tr("Sign in to change something here.")
                       : supervises()      ? QString()
                                           : tr("A supervisor changes roles and lets people choose anew."));
@@ -233,11 +261,20 @@ void SetupPage::settle()
     m_service->setAccessibleName(m_service->text());
 }
 
-void SetupPage::backToPerson()
+void SetupPage::back()
 {
     m_given = {};
+    m_fieldOf.clear();
     m_once->forget();
-    m_right->setCurrentWidget(m_person);
+    const bool asked = m_ask->isVisible();
+    m_right->setCurrentWidget(m_home);
+    if (asked) m_home == m_logbook ? m_logbook->first()->setFocus() : m_list->setFocus();
+}
+
+void SetupPage::say(const QString& sentence)
+{
+    m_said->setText(sentence);
+    m_said->setVisible(!sentence.isEmpty());
 }
 
 void SetupPage::ask(const Question& question, Given given)
@@ -328,6 +365,22 @@ void SetupPage::makeBadge()
         else
             m_session->giveBadge(secret, values[0]);
     });
+}
+
+void SetupPage::chooseAgain()
+{
+    ask(ownSecretsQuestion(), [this](const QStringList& values, const QString& secret) {
+        if (const auto anew = ownSecretsFrom(values, m_ask))
+            m_session->chooseAgain({values[kOldPin].toStdString(), secret.toStdString()}, *anew);
+    });
+    m_fieldOf = {{"person.weak_pin", kNewPin}, {"person.weak_passphrase", kNewPassphrase}};
+}
+
+void SetupPage::showLogbook()
+{
+    m_home = m_logbook;
+    back();
+    m_logbook->first()->setFocus();
 }
 
 void SetupPage::takeIn()

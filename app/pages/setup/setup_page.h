@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <map>
 
 #include <QLabel>
 #include <QPushButton>
@@ -13,12 +14,13 @@
 
 namespace taut::app {
 
+class LogbookCard;
 class OnceCard;
 class PickList;
 class RowList;
 
 /// Who works here: everybody with their role and how their door stands, what a supervisor does about it, one's own
-/// badge, and the files that a run is begun from.
+/// badge and secrets, the files that a run is begun from, and that the logbook is kept twice.
 class SetupPage : public QWidget {
     Q_OBJECT
 
@@ -46,20 +48,27 @@ private:
     void changeRole();
     void changeService();
     void makeBadge();
+    void chooseAgain();
+    void showLogbook();
     void takeIn();
-    void backToPerson();
+    /// To the person who is chosen, or to the logbook: whichever was looked at.
+    void back();
+    void say(const QString& sentence);
     [[nodiscard]] const people::PersonRecord* chosen() const;
     [[nodiscard]] bool supervises() const;
     Session* m_session;
     RowList* m_list;
     QStackedWidget* m_right;
     QWidget* m_person;
-    QLabel *m_name, *m_standing, *m_whyNot;
-    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_take;
+    QLabel *m_name, *m_standing, *m_whyNot, *m_said;
+    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_anew, *m_take, *m_twice;
     PickList* m_idle;
     AskPanel* m_ask;
     OnceCard* m_once;
+    LogbookCard* m_logbook;
+    QWidget* m_home;
     Given m_given;
+    std::map<std::string, std::size_t> m_fieldOf;  // which field a refusal is about, by its code
 };
 
 }  // namespace taut::app

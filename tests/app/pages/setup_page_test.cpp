@@ -14,6 +14,7 @@
 #include "app/widgets/row_list.h"
 #include "app/widgets/secret_line.h"
 #include "core/base/file.h"
+#include "tests/app/pages/shop_window.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -23,63 +24,6 @@ using namespace taut::app::shop;
 namespace {
 
 constexpr const char* kPassphrase = "four grey herons wait";
-
-/// The window on a file that need not be there.
-struct Window {
-    QTemporaryDir folder;
-    MainWindow window;
-
-    explicit Window(bool demo) : window(prepared(folder, demo))
-    {
-        window.setWindowState(Qt::WindowNoState);
-        window.resize(1366, 740);
-        window.show();
-        window.activateWindow();
-        if (demo) until([&] { return session().isOpen() && !session().busy(); }, "the logbook is open");
-    }
-    static Session::Options prepared(const QTemporaryDir& folder, bool demo)
-    {
-        qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());  // nobody's settings are read or written
-        applyTheme({});
-        Session::Options options = optionsIn(folder);
-        options.loadDemo = demo;
-        return options;
-    }
-    Session& session() { return *window.session(); }
-    void type(const char* name, const QString& text)
-    {
-        auto* field = called<QLineEdit>(window, name);
-        INFO(name);
-        REQUIRE(field);
-        field->setFocus();
-        QTest::keyClicks(field, text);
-    }
-    void click(const char* name)
-    {
-        auto* button = called<QAbstractButton>(window, name);
-        INFO(name);
-        REQUIRE(button);
-        REQUIRE(button->isEnabled());
-        QTest::mouseClick(button, Qt::LeftButton);
-    }
-    void chooseSecrets(const char* pin, const char* passphrase)
-    {
-        for (const char* name : {"PIN", "PIN, once more"}) type(name, QString::fromLatin1(pin));
-        for (const char* name : {"Passphrase", "Passphrase, once more"}) type(name, QString::fromLatin1(passphrase));
-    }
-    QString said()
-    {
-        QString all;
-        for (const auto* label : window.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all;
-    }
-    void lock()
-    {
-        session().signOut();
-        until([&] { return !session().actor() && !session().busy(); }, "locked");
-    }
-};
 
 }  // namespace
 
@@ -306,4 +250,55 @@ TEST_CASE("a run that somebody walked away from is interrupted, one in other han
     signIn(w.session(), "p-2");
     away();
     CHECK(stops().size() == 1);
+}
+
+TEST_CASE("somebody chooses another PIN and passphrase by themselves, without a supervisor")
+{
+    Window w(true);
+    signIn(w.session(), "p-2");
+    w.click("Shop");
+    REQUIRE(visible<SetupPage>(w.window));
+    const auto change = [&](const char* passphrase) {
+        w.type("Passphrase, or badge", QString::fromLatin1(passphrase));
+        w.click("Change it");
+        w.done();
+    };
+    w.click("Change my PIN or passphrase");
+    w.type("PIN until now", QStringLiteral("2806"));
+    for (const char* name : {"New PIN", "New PIN, once more"}) w.type(name, QStringLiteral("1234"));
+    change("copper kettle by the window");
+    CHECK(w.says("straight run"));
+    CHECK(w.window.focusWidget() == called<QLineEdit>(w.window, "New PIN"));
+    called<QLineEdit>(w.window, "New PIN")->setText(QStringLiteral("7391"));
+    change("copper kettle by the window");
+    CHECK(w.says("The two PINs are not the same."));
+    called<QLineEdit>(w.window, "New PIN, once more")->setText(QStringLiteral("7391"));
+    change("copper kettle at the window");
+    CHECK(w.says("does not open this person's key"));
+    CHECK(called<QLineEdit>(w.window, "New PIN")->text() == QStringLiteral("7391"));
+    const auto before = w.session().reader()->anchor()->count;
+    change("copper kettle by the window");
+    CHECK(w.says("Changed."));
+    CHECK(w.session().reader()->anchor()->count == before + 1);
+    CHECK(called<QLineEdit>(w.window, "New PIN") == nullptr);
+    CHECK(visible<SetupPage>(w.window)->isAncestorOf(w.window.focusWidget()));
+
+    w.click("Change my PIN or passphrase");
+    w.type("PIN until now", QStringLiteral("2806"));
+    for (const char* name : {"New passphrase", "New passphrase, once more"})
+        w.type(name, QString::fromLatin1(kPassphrase));
+    change("copper kettle by the window");
+    CHECK(w.says("do not belong together"));  // the PIN of before
+    called<QLineEdit>(w.window, "PIN until now")->setText(QStringLiteral("7391"));
+    change("copper kettle by the window");
+    CHECK(w.says("Changed."));
+    w.lock();
+    w.session().signIn(QStringLiteral("p-2"), QStringLiteral("7391"));
+    until([&] { return w.session().actor() && !w.session().busy(); }, "the new PIN opens");
+    // Nobody changes it for somebody else.
+    auto* list = w.window.findChild<SetupPage*>()->findChild<RowList*>();
+    REQUIRE(list->choose(QStringLiteral("p-3")));
+    CHECK_FALSE(called<QAbstractButton>(w.window, "Change my PIN or passphrase")->isEnabled());
+    REQUIRE(list->choose(QStringLiteral("p-2")));
+    CHECK(called<QAbstractButton>(w.window, "Change my PIN or passphrase")->isEnabled());
 }

@@ -14,12 +14,16 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
+#include <QPointer>
+#include <QPushButton>
+#include <QRegularExpression>
 #include <QTableWidget>
 #include <QTimer>
 
 #include "app/pages/history/history_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
+#include "app/pages/setup/setup_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/shell/main_window.h"
 #include "app/text/pseudo.h"
@@ -196,4 +200,55 @@ TEST_CASE("what a refusal lists is said in the reader's language, not put in as 
     const QString said = words(Text("Not yet said: %1.", {std::vector<Text>{inner, other}}), UnitSystem::Metric);
     CHECK(said == QStringLiteral(u"\u27E6Not yet said: \u27E6Nobody is in the press\u27E7, "
                                  u"\u27E6The lamps are parked\u27E7.\u27E7"));
+}
+
+TEST_CASE("in the pseudo language the shop, the logbook's card and every question about a run stay inside the brackets")
+{
+    QTemporaryDir folder;
+    const Session::Options options = signedRun(folder);
+    const Pseudo pseudo;
+    MainWindow window(options);
+    window.setWindowState(Qt::WindowNoState);
+    window.resize(1366, 740);
+    window.show();
+    Session& session = *window.session();
+    until([&] { return session.isOpen() && !session.busy(); }, "the logbook is open");
+    const auto look = [&](const char* page) {
+        QTest::qWait(60);
+        CHECK(nothingOutside(window, page) > 15);
+    };
+    const auto everyQuestion = [&](const QWidget& page) {
+        // What opens a window of its own is left out.
+        static const QRegularExpression opens(QStringLiteral("\u2026|PDF|Print"));
+        std::vector<QPointer<QAbstractButton>> buttons;
+        for (auto* button : page.findChildren<QPushButton*>())
+            if (button->isVisible() && button->isEnabled() && !button->text().contains(opens))
+                buttons.emplace_back(button);
+        for (const auto& button : buttons) {
+            if (!button || !button->isVisible()) continue;
+            const std::string asked = button->text().toStdString();
+            button->click();
+            look(asked.c_str());
+            if (auto* accept = visible<QAbstractButton>(page, "accept")) {
+                accept->click();  // what is still empty is said too
+                look("a question that is not answered");
+            }
+            if (auto* back = visible<QAbstractButton>(page, "cancel")) back->click();
+        }
+    };
+    for (const char* who : {"", "p-2", "p-1"}) {
+        if (*who != '\0') signIn(session, who);
+        for (const auto key : {Qt::Key_2, Qt::Key_3}) {
+            QTest::keyClick(&window, key, Qt::AltModifier);
+            look(who);
+            if (auto* history = visible<HistoryPage>(window)) everyQuestion(*history);
+            if (auto* shop = visible<SetupPage>(window)) everyQuestion(*shop);
+        }
+    }
+    session.copyTo(folder.path());
+    until([&] { return !session.busy(); }, "copied");
+    look("a copy was made");
+    session.keepMirror(folder.path() + QStringLiteral("/nowhere"));
+    until([&] { return visible<QWidget>(window, "keeping") != nullptr; }, "the mirror fails");
+    look("a mirror fails");
 }

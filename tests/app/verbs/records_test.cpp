@@ -54,7 +54,7 @@ TEST_CASE("runs lists newest first, page by page, with every column")
     CHECK(runs[0]["state"].text() == "abandoned");
     CHECK(runs[2]["verdict"].text() == "clean");
     for (const char* key : {"seq", "run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state",
-                            "verdict", "deviations", "reviewed_by"})
+                            "present", "verdict", "deviations", "reviewed_by"})
         CHECK(runs[0].has(key));
     CHECK(listed["next"].isNull());
 
@@ -89,6 +89,45 @@ TEST_CASE("the lists for people hold words, not the words of a file")
     CHECK(lines > 50);
     CHECK(runInside({"runs", "--logbook", file, "--json"}).json()["runs"].items()[0]["verdict"].text() ==
           "with_deviations");
+}
+
+TEST_CASE("runs says what has become of each run since it was sealed")
+{
+    Stage stage;
+    const auto tell = [&](const char* name) {
+        const auto told = stage.tell(answersOf(name));
+        if (!told) FAIL(sentence(told.error()));
+        return told->runId;
+    };
+    const auto signer = [&](const char* id) {
+        for (const DemoPerson& person : stage.people)
+            if (person.id.value == id) return stage.writer->unlock(id, person.chosen.passphrase).value();
+        throw std::logic_error("nobody is called that");
+    };
+    const std::string file = stage.folder / "demo.logbook", run = tell("clean"), other = tell("abandoned");
+    const people::Signer matteo = signer("p-1"), jorun = signer("p-3");
+    const auto is = [&](const std::string& which, const char* word, const char* said) {
+        const Json listed = runInside({"runs", "--logbook", file, "--json"}).json();
+        for (const Json& row : listed["runs"].items())
+            if (row["run"].text() == which) CHECK(row["present"].text() == word);
+        INFO(word);
+        const std::string all = runInside({"runs", "--logbook", file}).out;
+        const std::size_t line = all.find(which);
+        REQUIRE(line != std::string::npos);
+        CHECK(all.substr(line, all.find('\n', line) - line).find(said) != std::string::npos);
+        CHECK(runInside({"runs", which, "--logbook", file}).out.find("present state: " + std::string(said)) !=
+              std::string::npos);
+    };
+    is(run, "sealed", "sealed");
+    REQUIRE(stage.writer->review(run, {true, {}}, matteo));
+    is(run, "reviewed", "accepted by Matteo Quill");
+    REQUIRE(stage.writer->correct(run, {{}, "the second reading was the first", "looked again"}, jorun));
+    is(run, "corrected", "corrected, to be reviewed");
+    REQUIRE(stage.writer->review(run, {false, "say which step"}, matteo));
+    is(run, "sent_back", "sent back");
+    REQUIRE(stage.writer->voidRun(other, "never set up", matteo));
+    is(other, "void", "void");
+    is(run, "sent_back", "sent back");
 }
 
 TEST_CASE("runs narrows by press, state and day")

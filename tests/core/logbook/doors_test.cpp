@@ -130,3 +130,68 @@ TEST_CASE("whoever looks after people sees how every door stands, and nothing th
     CHECK(of("p-3").invited);
     CHECK_FALSE(of("p-3").chosen);
 }
+
+TEST_CASE("somebody chooses another PIN by themselves, and the record says that they did")
+{
+    Shop shop;
+    shop.enrol();
+    Writer& writer = *shop.writer;
+    const std::string badge = people::newBadgeCode();
+    REQUIRE(writer.giveBadge(*shop.signer("p-2"), badge, "402917", PinCost::Least));
+    const auto refused = [&](const people::Chosen& old, const people::Chosen& anew) {
+        const auto done = writer.chooseAgain("p-2", old, anew, PinCost::Least);
+        REQUIRE_FALSE(done);
+        CHECK_FALSE(done.error().remedy.empty());
+        return done.error().code;
+    };
+    CHECK(refused({"4822", kChosen.passphrase}, {"9153", {}}) == "sign_in.refused");
+    CHECK(refused({kChosen.pin, "four grey herons fly"}, {"9153", {}}) == "sign_in.refused");
+    CHECK(refused(kChosen, {}) == "person.nothing_chosen");
+    CHECK(refused(kChosen, {kChosen.pin, {}}) == "person.same_secret");
+    CHECK(refused(kChosen, {"1234", {}}) == "person.weak_pin");
+    CHECK(writer.reader().anchor()->count == 2);
+    REQUIRE(writer.chooseAgain("p-2", kChosen, {"9153", {}}, PinCost::Least));
+    CHECK_FALSE(writer.signIn("p-2", kChosen.pin));
+    CHECK(writer.signIn("p-2", "9153"));
+    CHECK(writer.unlock("p-2", kChosen.passphrase));
+    CHECK(writer.unlock("p-2", people::badgeSecret(badge, "402917")));
+    const seal::Seal last = writer.reader().seal(3).value();
+    CHECK(last.document.find("\"change\":\"pin\"") != std::string::npos);
+    CHECK(last.person == "p-2");
+    CHECK(last.document.find("9153") == std::string::npos);
+    // A badge shows as well who it is.
+    REQUIRE(writer.chooseAgain("p-2", {"9153", people::badgeSecret(badge, "402917")}, {"7482", {}}, PinCost::Least));
+    CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
+}
+
+TEST_CASE("another passphrase comes with another key, put by the old one, and a badge of before opens nothing")
+{
+    Shop shop;
+    shop.enrol();
+    Writer& writer = *shop.writer;
+    const std::string badge = people::newBadgeCode();
+    REQUIRE(writer.giveBadge(*shop.signer("p-2"), badge, "402917", PinCost::Least));
+    const auto before = shop.signer("p-2");
+    const char* anew = "tall reeds by the weir";
+    const auto refused = [&](const people::Chosen& chosen) {
+        const auto done = writer.chooseAgain("p-2", kChosen, chosen, PinCost::Least);
+        REQUIRE_FALSE(done);
+        return done.error().code;
+    };
+    CHECK(refused({{}, "too short"}) == "person.weak_passphrase");
+    CHECK(refused({{}, "Inka Thorsby 4821"}) == "person.weak_passphrase");
+    CHECK(refused({{}, kChosen.passphrase}) == "person.same_secret");
+    CHECK(refused({"1234", anew}) == "person.weak_pin");
+    REQUIRE(writer.chooseAgain("p-2", kChosen, {{}, anew}, PinCost::Least));
+    CHECK(writer.signIn("p-2", kChosen.pin));  // stays as it was
+    CHECK_FALSE(writer.unlock("p-2", kChosen.passphrase));
+    CHECK_FALSE(writer.unlock("p-2", people::badgeSecret(badge, "402917")));
+    const auto now = writer.unlock("p-2", anew);
+    REQUIRE(now);
+    CHECK(now->key() != before->key());
+    CHECK(writer.giveBadge(*before, badge, "402917", PinCost::Least).error().code == "person.unknown");
+    REQUIRE(writer.chooseAgain("p-2", {kChosen.pin, anew}, {"9153", "nine frogs in the millpond"}, PinCost::Least));
+    CHECK(writer.signIn("p-2", "9153"));
+    CHECK(writer.unlock("p-2", "nine frogs in the millpond"));
+    CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
+}

@@ -225,3 +225,32 @@ TEST_CASE("verify --deep finds what was edited in any table that answers for the
         CHECK(deep->findings.front().subject.starts_with(one.table));
     }
 }
+
+TEST_CASE("whoever says that they have another PIN changes nothing else with it")
+{
+    Signed shop;
+    shop.reopen();
+    const auto inka = shop.signer("p-2");
+    shop.writer.reset();
+    const auto told = [&](const char* id, const char* role, bool active, const PublicKey& key) {
+        Json body = Json::object();
+        body.set("format", 1).set("kind", "person").set("id", id).set("change", "pin").set("name", "Inka Thorsby");
+        body.set("role", role).set("active", active).set("key", hex(key));
+        const seal::Document finished =
+            seal::sealedBy({seal::Kind::Person, body}, "p-2", "Inka Thorsby", {shop.seal.sealedAtMs + 1, 60});
+        const std::string bytes = seal::write(finished);
+        const seal::Link link = seal::linkAfter(shop.seal.link, bytes);
+        const std::string at = std::to_string(shop.seal.sealedAtMs + 1);
+        fs::path copy = shop.copy();
+        tamper(copy, "INSERT INTO seal_rows VALUES (8, 'person', '" + std::string(id) + "', '', " + at + ", 'p-2', " +
+                         blob(bytesOf(bytes)) + ", " + blob(shop.seal.link) + ", " + blob(link) +
+                         "); INSERT INTO signature_rows VALUES (8, 'p-2', " + blob(inka->key()) + ", 'enrolled', " +
+                         at + ", " + blob(inka->sign(seal::kSealPurpose, link)) + ")");
+        return copy;
+    };
+    CHECK(verify(told("p-2", "operator", true, inka->key()), {})->findings.empty());
+    firstWrong(told("p-2", "supervisor", true, inka->key()), "signature.role", "seal 8");
+    firstWrong(told("p-2", "operator", false, inka->key()), "signature.role", "seal 8");
+    firstWrong(told("p-2", "operator", true, SigningKey::make().publicKey()), "signature.role", "seal 8");
+    firstWrong(told("p-1", "operator", true, inka->key()), "signature.role", "seal 8");
+}

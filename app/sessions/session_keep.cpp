@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The logbook kept twice: its mirror, its copies, and the way back from one.
+#include <QCoreApplication>
+
+#include "app/seams/kept_settings.h"
+#include "app/sessions/session_impl.h"
+
+namespace taut::app {
+
+namespace {
+
+/// What keeps somebody from looking after the logbook; nullopt = they may.
+std::optional<Finding> whyNotKeeper(const std::optional<people::Actor>& actor)
+{
+    if (!actor || people::may(actor->role(), people::Act::EditPeople)) return std::nullopt;
+    return refuse("gate.role", actor->id().value,
+                  {"%1 is enrolled as %2, which does not allow this.",
+                   {actor->name(), std::string(people::roleWord(actor->role()))}},
+                  "Have a supervisor do it.");
+}
+
+/// What is open would be gone from the logbook that takes this one's place.
+std::optional<Finding> whyNotNow(const logbook::Writer& writer)
+{
+    const auto open = logbook::OpenRun::openRuns(writer);
+    if (!open) return open.error();
+    if (open->empty()) return std::nullopt;
+    return refuse("restore.run_open", open->front(), {"Run %1 is open in this logbook.", {open->front()}},
+                  "Finish it or abandon it first; a copy knows nothing of it.");
+}
+
+bool same(const std::optional<logbook::MirrorState>& a, const std::optional<logbook::MirrorState>& b)
+{
+    if (!a || !b) return a.has_value() == b.has_value();
+    const auto alike = [](const Finding& one, const Finding& other) {
+        return one.code == other.code && one.subject == other.subject && one.severity == other.severity;
+    };
+    return a->file == b->file && a->count == b->count && a->behind == b->behind &&
+           std::equal(a->findings.begin(), a->findings.end(), b->findings.begin(), b->findings.end(), alike);
+}
+
+}  // namespace
+
+Result<Done> Session::Impl::takePen(Alive& a, const Options& options, const std::filesystem::path& mirror)
+{
+    logbook::Writer::Options how;
+    how.holder = QCoreApplication::applicationName().toStdString();
+    how.syncDelayMs = options.syncDelayMs;
+    // A slip of the keys in a path must not begin another record: that is asked for.
+    how.create = options.loadDemo || options.begin;
+    auto writer = logbook::Writer::open(options.logbook, a.clock, a.ids, std::move(how));
+    if (!writer) return writer.error();
+    a.writer = *std::move(writer);
+    if (!mirror.empty()) a.writer->keepMirror(mirror);
+    return Done{};
+}
+
+const std::optional<logbook::MirrorState>& Session::mirror() const { return m_impl->mirror; }
+const Findings& Session::notes() const { return m_impl->seen.notes; }
+
+/// Neither a write nor a wait: nobody is kept from anything by it.
+void Session::askMirror()
+{
+    QMetaObject::invokeMethod(m_impl->there, [impl = m_impl.get()] {
+        std::optional<logbook::MirrorState> now;
+        if (impl->alive.writer) now = impl->alive.writer->mirror();
+        QMetaObject::invokeMethod(
+            impl->session,
+            [impl, now = std::move(now)]() mutable {
+                if (same(impl->mirror, now)) return;
+                impl->mirror = std::move(now);
+                emit impl->session->mirrorChanged();
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void Session::keepMirror(const QString& folder)
+{
+    if (!whyNotKeeper(actor())) keepMirrorFolder(m_options.logbook, folder);
+    m_impl->post([folder = std::filesystem::path(folder.toStdString())](Impl::Alive& a) -> Impl::Outcome {
+        constexpr std::chrono::seconds kLook{3};
+        if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
+        if (auto why = whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
+        a.writer->keepMirror(folder);
+        // So that whoever chose sees what came of it; a folder that does not answer is not waited for.
+        static_cast<void>(a.writer->mirror(kLook));
+        return {};
+    });
+}
+
+void Session::copyTo(const QString& folder)
+{
+    m_impl->post([folder = std::filesystem::path(folder.toStdString())](Impl::Alive& a) -> Impl::Outcome {
+        if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
+        if (auto why = whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
+        auto copied = logbook::copyTo(a.writer->file(), folder, a.clock.now());
+        if (!copied) return Impl::refusedWith(copied.error());
+        Impl::Outcome outcome;
+        outcome.copied = *std::move(copied);
+        return outcome;
+    });
+}
+
+void Session::weigh(const QString& copy)
+{
+    m_impl->post([copy = std::filesystem::path(copy.toStdString())](Impl::Alive& a) -> Impl::Outcome {
+        if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
+        if (auto why = whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
+        if (auto why = whyNotNow(*a.writer)) return Impl::refusedWith(*why);
+        const auto reader = logbook::openReader(copy);
+        if (!reader) return Impl::refusedWith(reader.error());
+        const auto there = (*reader)->anchor(), here = a.writer->reader().anchor();
+        if (!there) return Impl::refusedWith(there.error());
+        if (!here) return Impl::refusedWith(here.error());
+        Impl::Outcome outcome;
+        outcome.weighed = Weighed{copy, there->count, here->count};
+        return outcome;
+    });
+}
+
+void Session::restore(const QString& copy, const QString& secret)
+{
+    Options options = m_options;
+    options.begin = options.loadDemo = false;
+    m_impl->post([options, mirror = keptMirrorFolder(options.logbook), secret = secret.toStdString(),
+                  copy = std::filesystem::path(copy.toStdString())](Impl::Alive& a) {
+        return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
+            if (auto why = whyNotKeeper(self.actor())) return Impl::refusedWith(*why);
+            if (auto why = whyNotNow(*a.writer)) return Impl::refusedWith(*why);
+            // Nobody holds the pen while another file takes the name.
+            a.writer.reset();
+            auto restored = logbook::restoreFrom(copy, options.logbook, a.clock.now());
+            Impl::Outcome outcome;
+            if (!restored) outcome.refusal = restored.error();
+            if (auto open = Impl::takePen(a, options, mirror); !open) outcome.refusal = open.error();
+            if (restored) {
+                a.actor.reset();
+                outcome.opened = outcome.actorChanged = outcome.shopChanged = outcome.withdrawalsChanged = true;
+                outcome.restored = *std::move(restored);
+            }
+            return outcome;
+        });
+    });
+}
+
+}  // namespace taut::app
