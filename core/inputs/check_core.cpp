@@ -15,6 +15,8 @@ namespace {
 constexpr double kSameCore = 0.001;
 /// A circumference gives itself away when the diameter it stands for fits the length this well (policy).
 constexpr double kCircumferenceFit = 0.03;
+/// A roll only gets smaller: this much above what its file says, and one of the two is not this roll's (policy).
+constexpr double kGrown = 0.05;
 /// A length this much off what the diameters give is no matter of caliper any more (policy).
 constexpr double kLengthOff = 0.15;
 
@@ -114,11 +116,33 @@ bool looksLikeCircumference(const Inputs& inputs, double coreOutside, Findings& 
     const double diameter = roll.outerDiameter->si() / std::numbers::pi;
     if (!fits || diameter <= coreOutside || std::abs(diameter / *fits - 1) > kCircumferenceFit) return false;
     const Quantity& typed = roll.outerDiameter->quantity();
-    out.push_back(warn("input.diameter_looks_like_circumference", "roll.outer_diameter",
-                       {"A roll %1 across would hold far more than the %2 stated, but a roll %1 round holds just that.",
-                        {typed.magnitude(), arg(statedLength(roll))}},
-                       {"Measure straight across the roll's face. If %1 is the way round, the diameter is %2.",
-                        {typed.magnitude(), like(typed, diameter)}}));
+    out.push_back(
+        refuse("input.diameter_looks_like_circumference", "roll.outer_diameter",
+               {"A roll %1 across would hold far more than the %2 stated, but a roll %1 round holds just that.",
+                {typed.magnitude(), arg(statedLength(roll))}},
+               {"Measure straight across the roll's face. If %1 is the way round, the diameter is %2.",
+                {typed.magnitude(), like(typed, diameter)}}));
+    return true;
+}
+
+/// What the roll would hold at this diameter.
+double lengthAt(double outer, double coreOutside, const Substrate& substrate)
+{
+    return std::numbers::pi * (outer * outer - coreOutside * coreOutside) / (4 * substrate.caliper->si());
+}
+
+/// True when a roll that something was taken off would hold more than it did when it was full.
+bool holdsMoreThanFull(const Inputs& inputs, const Quantity& across, double coreOutside, Findings& out)
+{
+    const Maybe<Kind::Length> full = statedLength(*inputs.roll);
+    if (!full || !inputs.substrate || !inputs.substrate->caliper || across.si() <= coreOutside) return false;
+    const double holds = lengthAt(across.si(), coreOutside, *inputs.substrate);
+    if (holds <= (1 + kLengthOff) * full->si()) return false;
+    out.push_back(refuse("input.diameter_above_full", "roll.outer_diameter",
+                         {"At %1 across this part-used roll would hold %2; full it held %3.",
+                          {across.magnitude(), like(full->quantity(), holds), arg(full)}},
+                         "Measure straight across the roll's face, not round it. If that is right, look whether label "
+                         "and material are this roll's."));
     return true;
 }
 
@@ -127,9 +151,7 @@ void checkLength(const Inputs& inputs, double coreOutside, Findings& out)
     const Roll& roll = *inputs.roll;
     const Maybe<Kind::Length> stated = statedLength(roll);
     if (!inputs.substrate || !inputs.substrate->caliper || !stated) return;
-    const double outer = roll.outerDiameter->si();
-    const double length =
-        std::numbers::pi * (outer * outer - coreOutside * coreOutside) / (4 * inputs.substrate->caliper->si());
+    const double length = lengthAt(roll.outerDiameter->si(), coreOutside, *inputs.substrate);
     const double off = stated->si() / length - 1;
     const Text text{"%1 is stated; the diameters give %2.", {arg(stated), like(stated->quantity(), length)}};
     if (off > kLengthOff)
@@ -141,12 +163,36 @@ void checkLength(const Inputs& inputs, double coreOutside, Findings& out)
                            "Measure the diameter again, and check core, wall and material."));
 }
 
+/// No core is heavier than if it were of steel all through its wall, nor than its roll.
+void checkCoreMass(const Inputs& inputs, Findings& out)
+{
+    constexpr double kSteel = 7850;
+    const Roll& roll = *inputs.roll;
+    if (!roll.coreMass) return;
+    if (roll.mass && roll.coreMass->si() >= roll.mass->si()) {
+        out.push_back(refuse("input.core_mass", "roll.core_mass",
+                             {"The core is said to weigh %1, the whole roll %2.", {arg(roll.coreMass), arg(roll.mass)}},
+                             "Weigh an empty core, or leave it out."));
+        return;
+    }
+    const Quantity* wall = wallOf(inputs);
+    if (wall == nullptr || !roll.core || !roll.width) return;
+    const double outside = roll.core->si() + 2 * wall->si(), inside = roll.core->si();
+    const double most = kSteel * std::numbers::pi / 4 * (outside * outside - inside * inside) * roll.width->si();
+    if (roll.coreMass->si() > most)
+        out.push_back(refuse("input.core_mass", "roll.core_mass",
+                             {"The core is said to weigh %1; of solid steel it would weigh %2.",
+                              {arg(roll.coreMass), like(roll.coreMass->quantity(), most)}},
+                             "Weigh an empty core, or leave it out."));
+}
+
 }  // namespace
 
 void checkCore(const Inputs& inputs, Findings& out)
 {
     if (!inputs.roll || !inputs.roll->core) return;
     checkNominal(*inputs.roll, out);
+    checkCoreMass(inputs, out);
     // A core that the press holds is believed: it was tried on the shaft before.
     const bool held = inputs.press && fitOf(*inputs.press, *inputs.roll) == CoreFit::Held;
     if (!held && looksLikeOutside(inputs, out)) return;
@@ -170,6 +216,7 @@ void checkDiameter(const Inputs& inputs, Findings& out)
         if (wall != nullptr) {
             if (looksLikeCircumference(inputs, outside, out)) return;
             const Maybe<Kind::Length> stated = statedLength(roll);
+            if (roll.opened && holdsMoreThanFull(inputs, roll.outerDiameter->quantity(), outside, out)) return;
             if (roll.opened && stated)
                 out.push_back(note("input.tag_from_full_roll", "roll.length",
                                    {"The roll was opened before; the %1 stated is of the full roll.", {arg(stated)}},
@@ -206,13 +253,32 @@ void checkMeasured(const Inputs& inputs, Length present, Findings& out)
         return;
     }
     const double across = present.si() / std::numbers::pi;
-    const auto girthOf = [&](double diameter) { return std::abs(across / diameter - 1) <= kCircumferenceFit; };
-    if (!roll.outerDiameter || !girthOf(roll.outerDiameter->si())) return;
-    out.push_back(warn("input.diameter_looks_like_circumference", "roll.outer_diameter",
-                       {"%1 is what this roll measures round: its file says %2 across.",
-                        {spoken(present.si()), roll.outerDiameter->quantity().magnitude()}},
-                       {"Measure straight across the roll's face. If %1 is the way round, the diameter is %2.",
-                        {spoken(present.si()), spoken(across)}}));
+    if (roll.outerDiameter && std::abs(across / roll.outerDiameter->si() - 1) <= kCircumferenceFit) {
+        out.push_back(refuse("input.diameter_looks_like_circumference", "roll.outer_diameter",
+                             {"%1 is what this roll measures round: its file says %2 across.",
+                              {spoken(present.si()), roll.outerDiameter->quantity().magnitude()}},
+                             {"Measure straight across the roll's face. If %1 is the way round, the diameter is %2.",
+                              {spoken(present.si()), spoken(across)}}));
+        return;
+    }
+    if (roll.outerDiameter && present.si() > (1 + kGrown) * roll.outerDiameter->si()) {
+        out.push_back(refuse("input.diameter_above_full", "roll.outer_diameter",
+                             {"%1 was measured across; the roll's file says %2, and a roll only gets smaller.",
+                              {spoken(present.si()), roll.outerDiameter->quantity().magnitude()}},
+                             {"Measure straight across the roll's face: if %1 is the way round, the diameter is %2. If "
+                              "%1 is right, correct the roll's file.",
+                              {spoken(present.si()), spoken(across)}}));
+        return;
+    }
+    const Quantity* wall = roll.core ? wallOf(inputs) : nullptr;
+    if (!roll.outerDiameter && wall != nullptr)
+        (void)holdsMoreThanFull(inputs, Quantity(present, Kind::Length, unit), roll.core->si() + 2 * wall->si(), out);
+}
+
+bool blamesDiameter(const Finding& finding)
+{
+    return finding.code == "input.diameter_below_core" || finding.code == "input.diameter_above_full" ||
+           finding.code == "input.diameter_looks_like_circumference";
 }
 
 }  // namespace taut::inputs

@@ -34,18 +34,52 @@ void checkRewinds(const Press& press, const Job& job, Findings& out)
                                  {"The job is wound on cores of %1 inside; %2 holds %3 to %4.",
                                   {arg(job.rewindCore), rewind.id, arg(m.gripsLeast), arg(m.gripsMost)}},
                                  "Wind on a core that the shaft holds, and rewind the finished rolls elsewhere."));
-        if (job.rewindDiameter && job.rewindCore && rewind.coreWall &&
-            job.rewindDiameter->si() <= job.rewindCore->si() + 2 * rewind.coreWall->si())
-            out.push_back(refuse("input.finished_roll_below_core", "job.rewind_diameter",
-                                 {"Finished rolls are said to be %1 across, no more than a core of %2 on %3.",
-                                  {arg(job.rewindDiameter), arg(job.rewindCore), rewind.id}},
-                                 "Enter the largest diameter that the customer takes, core included."));
+        if (job.rewindDiameter && job.rewindCore && rewind.coreWall) {
+            const double outside = job.rewindCore->si() + 2 * rewind.coreWall->si();
+            if (job.rewindDiameter->si() <= outside)
+                out.push_back(
+                    refuse("input.finished_roll_below_core", "job.rewind_diameter",
+                           {"Finished rolls are said to be %1 across, no more than the core on %3, %2 outside.",
+                            {arg(job.rewindDiameter),
+                             Magnitude{outside, Kind::Length, job.rewindCore->quantity().unit()}, rewind.id}},
+                           "Enter the largest diameter that the customer takes, core included."));
+        }
         if (job.rewindDiameter && rewind.largestDiameter && job.rewindDiameter->si() > rewind.largestDiameter->si())
             out.push_back(warn("input.finished_roll_too_large", "job.rewind_diameter",
                                {"Finished rolls may be %1 across; %2 winds %3 at most.",
                                 {arg(job.rewindDiameter), rewind.id, arg(rewind.largestDiameter)}},
                                "Take the rolls off earlier."));
     }
+}
+
+/// A label or its gap smaller than this is cut by no die: a slip in the count of lanes or rows (policy).
+constexpr double kSmallestPitch = 0.004;
+
+std::optional<double> repeatOf(const Gear& gear)
+{
+    if (gear.circularPitch) return gear.teeth * gear.circularPitch->si();
+    if (gear.module) return gear.teeth * std::numbers::pi * gear.module->si();
+    if (gear.diametralPitch) return gear.teeth * std::numbers::pi * 0.0254 / *gear.diametralPitch;
+    return std::nullopt;
+}
+
+/// Labels so small as a job's lanes and rows would make them.
+void checkLabels(const Job& job, Findings& out)
+{
+    const auto say = [&](const char* key, const Text& text) {
+        out.push_back(warn("input.labels_too_small", key, text,
+                           "Count the lanes across the web, and the labels in one turn of the plate cylinder."));
+    };
+    if (job.across && job.webWidth && job.webWidth->si() / *job.across < kSmallestPitch)
+        say("job.across",
+            {"%1 across on %2 would be labels of %3 with their gap.",
+             {std::int64_t{*job.across}, arg(job.webWidth),
+              Magnitude{job.webWidth->si() / *job.across, Kind::Length, job.webWidth->quantity().unit()}}});
+    const std::optional<double> repeat = job.gear ? repeatOf(*job.gear) : std::nullopt;
+    if (job.around && repeat && *repeat / *job.around < kSmallestPitch)
+        say("job.around", {"%1 around in a repeat of %2 would be labels of %3 with their gap.",
+                           {std::int64_t{*job.around}, Magnitude{*repeat, Kind::Length, "mm"},
+                            Magnitude{*repeat / *job.around, Kind::Length, "mm"}}});
 }
 
 /// Which way the finished roll shows its face when it is wound over or under, from the turns of unwind and rewind: what
@@ -110,6 +144,7 @@ void checkJob(const Inputs& inputs, Findings& out)
                             {arg(job.speed), press.largest.value->magnitude()}},
                            "Plan the job with the press's speed."));
     checkStations(press, job, out);
+    checkLabels(job, out);
     checkRewinds(press, job, out);
     checkFinishedWinding(press, job, out);
 }
@@ -150,13 +185,14 @@ Findings crossCheck(const Inputs& inputs, std::optional<Length> presentDiameter)
     checkCore(inputs, out);
     checkFrame(inputs, out);
     checkJob(inputs, out);
+    const auto impossible = [&out] { return std::any_of(out.begin(), out.end(), blamesDiameter); };
     if (!presentDiameter || !inputs.roll) {
         checkDiameter(inputs, out);
-        checkWeb(inputs, out);
+        if (!impossible()) checkWeb(inputs, out);
         return out;
     }
     checkMeasured(inputs, *presentDiameter, out);
-    if (!isRollDiameter(*presentDiameter)) return out;
+    if (!isRollDiameter(*presentDiameter) || impossible()) return out;
     Roll now = *inputs.roll;
     const std::string unit = now.outerDiameter ? now.outerDiameter->quantity().unit() : std::string();
     now.outerDiameter = Entry<Kind::Length>(Quantity(*presentDiameter, Kind::Length, unit));

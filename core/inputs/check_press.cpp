@@ -60,6 +60,23 @@ void checkZones(const Press& press, Findings& out)
                                  "Name the roller where this zone's tension ends."));
 }
 
+/// Crawl, idle and the largest speed come in that order.
+void checkSpeeds(const Press& press, Findings& out)
+{
+    const auto order = [&](const Sourced& lower, const Sourced& higher, const char* key, const Text& text) {
+        if (!lower.value || !higher.value || lower.value->si() <= higher.value->si()) return;
+        Text said = text;
+        said.args = {higher.value->magnitude(), lower.value->magnitude()};
+        out.push_back(refuse("input.speeds_out_of_order", key, std::move(said),
+                             "Look at both speeds and their units, and correct the one that is wrong."));
+    };
+    order(press.crawl, press.idle, "press.speeds.idle", "This press is said to idle at %1 and to crawl faster, at %2.");
+    order(press.idle, press.largest, "press.speeds.largest",
+          "This press is said to run %1 at most and to idle faster, at %2.");
+    order(press.crawl, press.largest, "press.speeds.largest",
+          "This press is said to run %1 at most and to crawl faster, at %2.");
+}
+
 }  // namespace
 
 void checkFrame(const Inputs& inputs, Findings& out)
@@ -68,6 +85,7 @@ void checkFrame(const Inputs& inputs, Findings& out)
     checkCentreline(*inputs.press, out);
     checkShafts(*inputs.press, out);
     checkZones(*inputs.press, out);
+    checkSpeeds(*inputs.press, out);
 }
 
 }  // namespace taut::inputs

@@ -35,7 +35,7 @@ std::optional<Deck> readDeck(KeyReader keys)
     Deck deck;
     const std::optional<int> station = keys.whole("station", 1, 99);
     deck.ink = keys.text("ink");
-    deck.coverage = keys.share("coverage", {0, 4, true});
+    deck.coverage = keys.share("coverage", sane::kShare);
     deck.inkDensity = keys.get<Kind::Density>("ink_density", sane::kInkDensity);
     if (std::optional<KeyReader> anilox = keys.table("anilox")) {
         deck.aniloxScreen = anilox->get<Kind::CountPerLength>("screen", sane::kScreen);

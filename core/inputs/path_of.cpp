@@ -149,6 +149,21 @@ Result<NamedPath> pathOf(const Press& press, std::string_view name, std::optiona
     return NamedPath{std::string(name), std::move(*path)};
 }
 
+Result<physics::WebPath> fixedStretch(const Press& press, std::string_view from, std::string_view to)
+{
+    std::vector<physics::RollerPlace> places;
+    for (const Roller& roller : press.rollers) {
+        if (!isMain(roller) || (places.empty() && roller.id != from)) continue;
+        if (roller.kind == "unwind" || isRewind(roller)) return needs(keyOf(roller, "diameter"));
+        if (!roller.x || !roller.y) return needs(keyOf(roller, "at"));
+        Result<physics::RollerPlace> place = rollerPlace(roller);
+        if (!place) return place.error();
+        places.push_back(std::move(*place));
+        if (roller.id == to && places.size() > 1) return physics::webPath(places);
+    }
+    return needs("press.web.roller." + std::string(to));
+}
+
 Result<std::vector<NamedPath>> pathsOf(const Press& press, std::optional<Length> rollDiameter, Feed feed)
 {
     std::vector<NamedPath> out;

@@ -24,6 +24,9 @@ struct NamedPath {
 /// key that is missing (code press.web.needs) or the roller that cannot be passed (codes path.*).
 [[nodiscard]] Result<NamedPath> pathOf(const Press& press, std::string_view name, std::optional<Length> rollDiameter,
                                        Feed feed);
+/// The stretch of the main path from one roller to a later one, drawn by itself: what is missing or impossible
+/// elsewhere on the path does not take it down. Both, and all between, stand in fixed places: no unwind, no rewind.
+[[nodiscard]] Result<physics::WebPath> fixedStretch(const Press& press, std::string_view from, std::string_view to);
 /// "main" first, then the others in the order of the file; empty without rollers.
 [[nodiscard]] std::vector<std::string> pathNames(const Press& press);
 /// The core that this rewind takes by its grips: the usual one among them, else the middle; its outside with two walls.

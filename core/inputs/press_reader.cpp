@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "core/inputs/input_file.h"
 #include "core/inputs/inputs.h"
@@ -91,6 +93,22 @@ Unwind readUnwind(KeyReader keys, const Names& names)
     return unwind;
 }
 
+/// Three wraps hold some tens of times the tail's pull; what would be ten thousand times is a slip of a figure
+/// (policy).
+void checkHold(KeyReader& keys, Rewind& rewind)
+{
+    constexpr double kMost = 1e4;
+    if (!rewind.coreWraps || !rewind.coreFriction ||
+        std::exp(2 * std::numbers::pi * *rewind.coreFriction * *rewind.coreWraps) <= kMost)
+        return;
+    keys.complain("core_wraps", refuse("input.core_hold", {},
+                                       "So many wraps at so much friction would hold more than ten thousand times the "
+                                       "pull on the tail.",
+                                       "Count the wraps that are turned onto the core before the web pulls, three as a "
+                                       "rule, and look at core_friction, 0.2 for paper on a core."));
+    rewind.coreWraps.reset();
+}
+
 Rewind readRewind(KeyReader& keys, const Names& names)
 {
     Rewind rewind;
@@ -102,6 +120,7 @@ Rewind readRewind(KeyReader& keys, const Names& names)
     rewind.coreWall = keys.get<Kind::Length>("core_wall", sane::kCoreWall);
     rewind.coreWraps = keys.number("core_wraps", {0.1, 50});
     rewind.coreFriction = keys.share("core_friction", sane::kCoreFriction);
+    checkHold(keys, rewind);
     rewind.largestDiameter = keys.get<Kind::Length>("largest_diameter", sane::kRollDiameter);
     rewind.shaftInertia = keys.get<Kind::Inertia>("shaft_inertia", sane::kInertia);
     keys.done();

@@ -121,6 +121,12 @@ void readTaper(KeyReader keys, Zone& zone)
 {
     zone.taper = keys.oneOf<TaperShape>("shape", kTaperWords).value_or(TaperShape::None);
     zone.taperFraction = keys.share("fraction", sane::kShare);
+    if (zone.taper == TaperShape::Linear && zone.taperFraction && *zone.taperFraction >= 1) {
+        keys.complain("fraction", refuse("input.taper_to_nothing", {},
+                                         "A linear taper of 100 % leaves no tension at all on the finished roll.",
+                                         "Enter by what share of the tension it falls, less than all of it."));
+        zone.taperFraction.reset();
+    }
     keys.done();
 }
 

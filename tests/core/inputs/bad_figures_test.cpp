@@ -166,3 +166,39 @@ TEST_CASE("a file full of unknown keys is refused in a hundred sentences and one
     CHECK(stops(found));
     CHECK(sentence(found.back()).find("more keys") != std::string::npos);
 }
+
+TEST_CASE("speeds of a press come in their order")
+{
+    Inputs in = good();
+    Press press = *in.press;
+    press.idle.value = Quantity(0.5 / 60, Kind::Speed, "m/min");
+    in.press = std::make_shared<const Press>(press);
+    const Findings idle = crossCheck(in);
+    REQUIRE(idle.size() == 1);
+    CHECK(idle[0].code == "input.speeds_out_of_order");
+    CHECK(idle[0].subject == "press.speeds.idle");
+    CHECK(says(idle[0], "0.50 m/min"));
+}
+
+TEST_CASE("a core heavier than steel, and labels smaller than a die cuts, are refused or asked about by name")
+{
+    Inputs in = good();
+    Roll roll = *in.roll;
+    roll.coreMass = Entry<Kind::Mass>(Quantity(90, Kind::Mass, "kg"));
+    in.roll = std::make_shared<const Roll>(roll);
+    const Findings heavy = crossCheck(in);
+    REQUIRE(heavy.size() == 1);
+    CHECK(heavy[0].code == "input.core_mass");
+    CHECK(heavy[0].subject == "roll.core_mass");
+
+    in = good();
+    Job job = *in.job;
+    job.across = 300;
+    job.around = 400;
+    in.job = std::make_shared<const Job>(job);
+    const Findings small = crossCheck(in);
+    REQUIRE(small.size() == 2);
+    CHECK(small[0].subject == "job.across");
+    CHECK(small[1].subject == "job.around");
+    for (const Finding& f : small) CHECK(f.code == "input.labels_too_small");
+}

@@ -188,7 +188,7 @@ TEST_CASE("one bad input gives one finding on the metric press")
                     b.roll.length.reset();
                 }},
                {"circumference as diameter", "input.diameter_looks_like_circumference", "roll.outer_diameter",
-                Severity::Warn, [](Bench& b) { b.roll.outerDiameter = mm("1571 mm"); }},
+                Severity::Stop, [](Bench& b) { b.roll.outerDiameter = mm("1571 mm"); }},
                {"opened, with the tag of the full roll", "input.tag_from_full_roll", "roll.length", Severity::Note,
                 [](Bench& b) {
                     b.roll.opened = true;
@@ -252,7 +252,7 @@ TEST_CASE("one bad input gives one finding on the US press")
                       {"core by its name", "input.core_nominal", "roll.core", Severity::Note,
                        [](Bench& b) { b.roll.core = mm("76 mm"); }},
                       {"circumference as diameter", "input.diameter_looks_like_circumference", "roll.outer_diameter",
-                       Severity::Warn, [](Bench& b) { b.roll.outerDiameter = mm("62 3/4 in"); }},
+                       Severity::Stop, [](Bench& b) { b.roll.outerDiameter = mm("62 3/4 in"); }},
                       {"no more than its core", "input.diameter_below_core", "roll.outer_diameter", Severity::Stop,
                        [](Bench& b) { b.roll.outerDiameter = mm("3 7/8 in"); }},
                       {"larger than the unwind takes", "input.roll_too_large", "roll.outer_diameter", Severity::Stop,

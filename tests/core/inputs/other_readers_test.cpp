@@ -178,6 +178,7 @@ TEST_CASE("a wrong key of a job, substrate or roll is named and only it is lost"
         {job, "winding", "winding = \"inside out\"", "input.unknown_word", "f:16:11 job.winding"},
         {job, "tension", "tension = { low = \"3 N/mm\", high = \"0.2 N/mm\" }", "input.order",
          "f:19:19 job.tension.low"},
+        {job, "coverage", "coverage = \"135 %\"", "input.absurd", "f:24:12 deck[0].coverage"},
         {job, "coverage", "coverge = \"35 %\"", "input.unknown_key", "f:24:11 deck[0].coverge"},
         {job, "station = 2", "station = 1", "input.duplicate_id", "f:30:11 deck[1].station"},
         {job, "station = 2", "", "input.missing_key", "f:29:1 deck[1].station"},

@@ -334,3 +334,24 @@ TEST_CASE("a friction between web and core that no core has is asked about")
     CHECK(refused("3"));
     CHECK_FALSE(refused("0.2"));
 }
+
+TEST_CASE("a taper to nothing and a core that would hold everything are refused where they are entered")
+{
+    const auto codes = [](const Findings& notes, const char* code) {
+        return std::count_if(notes.begin(), notes.end(), [&](const Finding& f) { return f.code == code; });
+    };
+    const auto taper = [](const char* shape, const char* fraction) {
+        return notesOf(kHead +
+                       "[[zone]]\nid = \"z\"\ncontrol = \"open_loop\"\nactuator = \"pneumatic\"\ntaper = { shape = \"" +
+                       shape + "\", fraction = " + fraction + " }\n");
+    };
+    CHECK(codes(taper("linear", "1"), "input.taper_to_nothing") == 1);
+    CHECK(codes(taper("linear", "0.9"), "input.taper_to_nothing") == 0);
+    CHECK(codes(taper("hyperbolic", "1"), "input.taper_to_nothing") == 0);  // constant torque
+    const auto wraps = [](const char* count) {
+        return notesOf(kHead + "[[rewind]]\nid = \"r\"\nroller = \"r\"\ncore_friction = 0.2\ncore_wraps = " + count +
+                       "\n");
+    };
+    CHECK(codes(wraps("20"), "input.core_hold") == 1);
+    CHECK(codes(wraps("3"), "input.core_hold") == 0);
+}
