@@ -108,6 +108,7 @@ int decimalsWithZeros(const Unit& unit)
     case Kind::Share:
     case Kind::CountPerLength: return 0;
     case Kind::Length: return unit.metric ? 0 : unit.mostDecimals;
+    case Kind::Angle: return unit.symbol == "deg" ? 1 : unit.mostDecimals;
     case Kind::ForcePerWidth: return unit.symbol == "N/mm" ? unit.leastDecimals : unit.mostDecimals;
     default: return unit.mostDecimals;
     }

@@ -29,9 +29,9 @@ constexpr auto kUnits = std::to_array<Unit>({
     // symbol, kind, SI, metric, us, least and most decimals
     {"1", Kind::Count, 1, true, true, 0, 2},
     {"1", Kind::Share, 1, false, false, 0, 4},
-    {"%", Kind::Share, 0.01, true, true, 0, 2},
+    {"%", Kind::Share, 0.01, true, true, 0, 4},
     {"rad", Kind::Angle, 1, false, false, 2, 4},
-    {"deg", Kind::Angle, kDegree, true, true, 0, 1},
+    {"deg", Kind::Angle, kDegree, true, true, 0, 3},
     {"mrad", Kind::Angle, 1e-3, true, true, 1, 2},
     {"m", Kind::Length, 1, true, false, 0, 3},
     {"mm", Kind::Length, 1e-3, true, false, 1, 2},
