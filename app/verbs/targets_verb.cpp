@@ -120,7 +120,7 @@ Exit run(const Options& options, const Console& console)
     if (!inputs) return refused(console, json, inputs.error());
     if (stops(notes)) return refused(console, json, notes);
 
-    Targets targets = targets::computeTargets(*inputs, when->presentDiameter);
+    Targets targets = targets::computeTargets(*inputs, when->presentDiameter, when->webInPress);
     targets.findings.insert(targets.findings.begin(), notes.begin(), notes.end());
     if (options.has("--chart"))
         if (const auto done = writeCharts(options.value("--chart"), *inputs, targets); !done)

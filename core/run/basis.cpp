@@ -62,7 +62,7 @@ Result<Basis> basisFor(const Sources& sources, const BasisQuestion& question)
     basis.inputs.substrate = std::make_shared<const inputs::Substrate>(*substrate);
     basis.inputs.roll = std::make_shared<const inputs::Roll>(*std::move(roll));
     basis.facts = inputs::factsOf(basis.inputs, question.webInPress);
-    basis.targets = targets::computeTargets(basis.inputs, question.presentDiameter);
+    basis.targets = targets::computeTargets(basis.inputs, question.presentDiameter, question.webInPress);
     basis.plan = procedure::planFor(*procedure, basis.inputs, basis.targets, basis.facts, question.kind);
     return basis;
 }

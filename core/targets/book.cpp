@@ -34,103 +34,7 @@ Result<std::vector<inputs::NamedPath>> pathsFor(const inputs::Press& press, std:
     return inputs::pathsOf(press, diameter, feed);
 }
 
-Term termOf(const Target& target, const Doubt* doubt)
-{
-    if (const auto* needs = std::get_if<Needs>(&target.state)) return Term{{}, {}, needs->keys, {}};
-    if (const auto* no = std::get_if<Cannot>(&target.state)) return impossible(no->why);
-    const Quantity* q = target.quantity();
-    assert(q != nullptr);
-    Term term = known(*q, "target:" + target.id);
-    if (doubt != nullptr) term.doubt = *doubt;
-    return term;
-}
-
 }  // namespace
-
-// --- a stated target -----------------------------------------------------------------------------------------------
-
-Stated& Stated::window(std::optional<Quantity> low, std::optional<Quantity> high, Rule rule, Text source)
-{
-    if (auto* r = std::get_if<Ready>(&m_target->state)) {
-        const Quantity* value = std::get_if<Quantity>(&r->value);
-        auto spoken = [&](std::optional<Quantity> q) -> std::optional<Quantity> {
-            if (q && value && q->unit().empty()) return q->in(value->unit());
-            return q;
-        };
-        r->window = Window{spoken(std::move(low)), spoken(std::move(high)), rule, std::move(source)};
-    }
-    return *this;
-}
-
-Stated& Stated::window(std::optional<Quantity> low, std::optional<Quantity> high, Rules rules, Text source)
-{
-    window(std::move(low), std::move(high), rules.high, std::move(source));
-    if (auto* r = std::get_if<Ready>(&m_target->state); r != nullptr && rules.low != rules.high)
-        r->window.lowRule = rules.low;
-    return *this;
-}
-
-Stated& Stated::within(double below, double above, Rule rule, Text source)
-{
-    const Quantity* value = m_target->quantity();
-    if (value == nullptr) return *this;
-    return window(Quantity(value->si() - below, value->kind(), value->unit()),
-                  Quantity(value->si() + above, value->kind(), value->unit()), rule, std::move(source));
-}
-
-Stated& Stated::advice(Text text)
-{
-    if (auto* r = std::get_if<Ready>(&m_target->state))
-        r->advice = std::move(text);
-    else if (auto* needs = std::get_if<Needs>(&m_target->state))
-        needs->advice = std::move(text);
-    return *this;
-}
-
-Stated& Stated::symbols(std::string relation)
-{
-    if (auto* r = std::get_if<Ready>(&m_target->state)) r->because.symbols = std::move(relation);
-    return *this;
-}
-
-Stated& Stated::instrument(const std::optional<Quantity>& u)
-{
-    if (auto* r = std::get_if<Ready>(&m_target->state)) r->instrument = u;
-    return *this;
-}
-
-Stated& Stated::most(const std::optional<Quantity>& end)
-{
-    if (auto* r = std::get_if<Ready>(&m_target->state)) {
-        const Quantity* value = std::get_if<Quantity>(&r->value);
-        if (end && value != nullptr && end->kind() == value->kind()) r->most = end;
-    }
-    return *this;
-}
-
-Stated& Stated::cannot(Finding why)
-{
-    std::string source;
-    if (const Ready* was = m_target->ready()) source = was->because.source;
-    if (const auto* needs = std::get_if<Needs>(&m_target->state)) source = needs->source;
-    if (const auto* no = std::get_if<Cannot>(&m_target->state)) source = no->source;
-    m_target->state = Cannot{std::move(why), {}, std::move(source)};
-    return *this;
-}
-
-Stated& Stated::in(const std::string& unit)
-{
-    if (auto* r = std::get_if<Ready>(&m_target->state))
-        if (auto* q = std::get_if<Quantity>(&r->value)) {
-            *q = q->in(unit);
-            if (r->uncertainty) r->uncertainty = r->uncertainty->in(unit);
-        }
-    return *this;
-}
-
-Term Stated::term() const { return termOf(*m_target, m_doubt); }
-
-// --- the book ------------------------------------------------------------------------------------------------------
 
 Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter, std::vector<std::string> fromTag)
     : m_press(orEmpty(in.press)),
@@ -341,6 +245,30 @@ Term Book::target(std::string_view id) const
     return termOf(found->second->target, &found->second->doubt);
 }
 
+void Book::sayTooNarrow(const Target& target)
+{
+    // Where a gauge is named, that it is too coarse says it.
+    const Ready* ready = target.ready();
+    const Window& window = ready->window;
+    if (ready->instrument || !window.low || !window.high) return;
+    const Magnitude low = shownLimit(*window.low, m_press->units, true),
+                    high = shownLimit(*window.high, m_press->units, false);
+    if (low.si <= high.si) return;
+    note(Finding{"window.too_narrow", Severity::Note, target.id,
+                 Text("%1: its window at %2 is narrower than the last place that is shown, so that its ends, rounded "
+                      "inward, pass one another.",
+                      {std::vector<Text>{target.name}, target.quantity()->magnitude()}),
+                 Text("Take %1 for both ends; a wider range entered with job or material helps.",
+                      {target.quantity()->magnitude()})});
+}
+
+std::optional<Quantity> Book::highEnd(std::string_view id) const
+{
+    const auto found = m_byId.find(id);
+    const Ready* ready = found == m_byId.end() ? nullptr : found->second->target.ready();
+    return ready == nullptr ? std::nullopt : ready->window.high;
+}
+
 void Book::finishReadings(Target& target)
 {
     auto* ready = std::get_if<Ready>(&target.state);
@@ -351,6 +279,7 @@ void Book::finishReadings(Target& target)
         const Shown shown = show(Quantity(ready->uncertainty->si(), value->kind(), value->unit()), m_press->units);
         if (shown.number.find_first_of("123456789") == std::string::npos) ready->uncertainty.reset();
     }
+    sayTooNarrow(target);
     if (!ready->instrument || ready->window.rule == Rule::None) return;
     if (auto coarse = tooCoarse(ready->instrument->si(), ready->window)) {
         coarse->subject = target.id;
@@ -363,7 +292,7 @@ void Book::finishReadings(Target& target)
         } else {
             coarse->text = Text("This gauge reads to %1 either way, and the window at %2 is narrower than the last "
                                 "place that is shown: nothing can be sure to be inside.",
-                                {coarse->text.args.at(0), ready->window.low->magnitude()});
+                                {coarse->text.args.at(0), low.si > high.si ? value->magnitude() : low});
         }
         coarse->text = Text("%1. %2", {std::vector<Text>{target.name}, std::vector<Text>{coarse->text}});
         note(*std::move(coarse));

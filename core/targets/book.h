@@ -91,6 +91,9 @@ private:
     const Doubt* m_doubt;
 };
 
+/// A target as an input of a formula; what it lacks travels on.
+[[nodiscard]] Term termOf(const Target& target, const Doubt* doubt);
+
 /// A policy row as it holds for this press, with the words that say so.
 struct Limit {
     Quantity value;
@@ -152,15 +155,20 @@ public:
     void blame(const Finding& diameter) { m_impossibleDiameter = diameter; }
     /// Whether a finding says just this.
     [[nodiscard]] bool isNoted(const Text& text) const;
+    [[nodiscard]] bool hasSchedule(std::string_view id) const { return m_targets.schedule(id) != nullptr; }
     void schedule(Schedule s) { m_targets.schedules.push_back(std::move(s)); }
     /// A target already stated, as a term; missing key "target:ID" when there is none (asserted by tests).
     [[nodiscard]] Term target(std::string_view id) const;
+    /// Where the window of a target already stated ends above; nullopt where it has no such end or is not ready.
+    [[nodiscard]] std::optional<Quantity> highEnd(std::string_view id) const;
     [[nodiscard]] Targets finish() &&;
 
 private:
     Stated add(Target target, Doubt doubt = {});
     /// What can be said of a reading only when its unit and window stand: doubt too small to show, a gauge too coarse.
     void finishReadings(Target& target);
+    /// Of a window whose ends pass one another when they are shown.
+    void sayTooNarrow(const Target& target);
     std::shared_ptr<const inputs::Press> m_press;
     std::shared_ptr<const inputs::Job> m_job;
     std::shared_ptr<const inputs::Substrate> m_substrate;
@@ -192,13 +200,13 @@ void explain(Target& target);
 void stateRoll(Book& book);
 void stateJob(Book& book);
 void stateCoreAndLift(Book& book);
-void stateAlignment(Book& book);
-void stateThreading(Book& book);
+void stateThreading(Book& book, bool webInPress);
 void stateTension(Book& book);
 void stateTraction(Book& book);
 void stateStops(Book& book);
 void stateSplice(Book& book);
 void stateGuides(Book& book);
+void stateAlignment(Book& book);
 void stateRegisterAndInk(Book& book);
 void stateShopReadings(Book& book);
 
@@ -206,8 +214,12 @@ void stateShopReadings(Book& book);
 enum class ZoneEnd : std::uint8_t { Unwind, Rewind, Waste, Between };
 [[nodiscard]] ZoneEnd endOf(const inputs::Press& press, const inputs::Zone& zone);
 [[nodiscard]] const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& zone);
-/// How large the zone's roll is when it is done: the unwinding core, the finished roll, the waste rewind when full.
+/// How large the zone's roll is when it is done: the unwinding core, the finished roll of the job or the largest that
+/// its rewind winds, the waste rewind when full. Impossible where that is no more than the core it is wound on.
 [[nodiscard]] Term lastDiameterOf(const Book& book, const inputs::Zone& zone);
+/// Web that the automatic stop has to leave on the roll: the profile's reserve, or what passes while the press stops
+/// from job speed where that is more.
+[[nodiscard]] Term stopReserve(const Book& book);
 /// "press.zone.unwind.torque_per_setting"
 [[nodiscard]] std::string zoneKey(const inputs::Zone& zone, const char* key);
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/inputs/cross_check.h"
 #include "core/inputs/fill.h"
 #include "core/targets/book.h"
 
@@ -39,7 +40,7 @@ const Schedule* Targets::schedule(std::string_view id) const
     return it == schedules.end() ? nullptr : &*it;
 }
 
-Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presentDiameter)
+Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presentDiameter, bool webInPress)
 {
     // What the roll's file leaves open its own tag may say.
     inputs::Inputs in = given;
@@ -54,19 +55,19 @@ Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presen
     if (presentDiameter && !inputs::isRollDiameter(*presentDiameter)) presentDiameter.reset();
     Book book(in, presentDiameter, std::move(fromTag));
     for (Finding& f : found) {
-        if (f.code == "input.diameter_below_core") book.blame(f);
+        if (inputs::blamesDiameter(f)) book.blame(f);
         book.note(std::move(f));
     }
     stateRoll(book);
     stateJob(book);
     stateCoreAndLift(book);
-    stateAlignment(book);
-    stateThreading(book);
+    stateThreading(book, webInPress);
     stateTension(book);
     stateTraction(book);
     stateStops(book);
     stateSplice(book);
     stateGuides(book);
+    stateAlignment(book);
     stateRegisterAndInk(book);
     stateShopReadings(book);
     return std::move(book).finish();

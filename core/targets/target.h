@@ -97,8 +97,10 @@ struct Targets {
 };
 
 /// The target set of these inputs. presentDiameter: the roll as it is now, when it is no longer what its file says.
-/// Never fails: what is missing is named by the targets that miss it.
-[[nodiscard]] Targets computeTargets(const inputs::Inputs& inputs, std::optional<Length> presentDiameter = {});
+/// webInPress: a web lies in the press, so that the new one is drawn from the splice table on; without one it is drawn
+/// all the way from the roll. Never fails: what is missing is named by the targets that miss it.
+[[nodiscard]] Targets computeTargets(const inputs::Inputs& inputs, std::optional<Length> presentDiameter = {},
+                                     bool webInPress = true);
 
 /// Ids whose state, value or window differs: what goes stale, and nothing else.
 [[nodiscard]] std::vector<TargetId> changed(const Targets& before, const Targets& after);

@@ -84,6 +84,11 @@ void stateMotionClass(Book& book)
         book.word("motion.inch_class", "Class of the inch movement", cls, source,
                   {given("i", "travel of one press", *press.inch.value, "press.speeds.inch")})
             .advice(advice);
+        if (cls == "out_of_class")
+            book.note(Finding{"motion.inch_out_of_class", Severity::Warn, "press." + press.id,
+                              Text("One press of the inch control moves the web %1, more than the guidance for set-up.",
+                                   {press.inch.value->magnitude()}),
+                              Text("Thread at crawl or with the drives isolated, or have the inch set shorter.")});
     } else {
         book.lacking("motion.inch_class", "Class of the inch movement", Shape::Word, missing("press.speeds.inch"),
                      source);
@@ -113,17 +118,19 @@ void stateMotionClass(Book& book)
 
 }  // namespace
 
-void stateThreading(Book& book)
+void stateThreading(Book& book, bool webInPress)
 {
     statePathLengths(book);
     const inputs::Press& press = book.press();
-    Term way = pull(book);
+    Term way = webInPress ? pull(book) : book.target("thread.main.length");
     Arguments parts;
     if (way.known()) parts.emplace_back("s", way);
     Term spoken = way;
     if (spoken.known()) spoken.value = spoken.value->in(longUnit(book));
-    book.value("thread.pull", "Web to draw from the splice table to the rewind", "rule", spoken,
-               "V3, sum of spans and arcs", parts);
+    book.value("thread.pull",
+               webInPress ? Text("Web to draw from the splice table to the rewind")
+                          : Text("Web to draw from the roll to the rewind"),
+               "rule", spoken, "V3, sum of spans and arcs", parts);
     book.formula("thread.inches", "Presses of the inch control to draw it through", "V2.inches",
                  {{"s", way}, {"i", term(press.inch.value, "press.speeds.inch")}})
         .advice("Count on more: the splice is watched through every station.");
