@@ -21,7 +21,7 @@ struct Layer {
 struct SpliceTape {
     Maybe<Kind::ForcePerWidth> strength, shear;
     std::string source;
-    bool bothFaces = false;
+    std::optional<bool> bothFaces;
     std::string joint = "butt";  ///< butt overlap
 };
 /// The material. family: paper board paper_label film_label pet bopp pp pe nylon foil thermal

@@ -42,7 +42,7 @@ SpliceTape readTape(KeyReader keys)
     tape.strength = keys.get<Kind::ForcePerWidth>("strength", sane::kStrength);
     tape.shear = keys.get<Kind::ForcePerWidth>("shear", sane::kStrength);
     tape.source = keys.text("source");
-    tape.bothFaces = keys.flag("both_faces").value_or(false);
+    tape.bothFaces = keys.flag("both_faces");
     if (const std::string joint = keys.word("joint", kJointWords); !joint.empty()) tape.joint = joint;
     keys.done();
     return tape;
