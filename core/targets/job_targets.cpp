@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/targets/book.h"
+#include "core/targets/roll_length.h"
 
 namespace taut::targets {
 
@@ -17,6 +17,32 @@ Term splicesInside(const Book& book)
     return number(std::optional<int>(said.value_or(0)), said ? "roll.splices" : "roll.splices not given: none");
 }
 
+/// So little of the roll when it was full, and nobody plans a job with its like (policy).
+constexpr double kRemnant = 0.25;
+
+/// A roll that something was taken off until little was left, by its label or its file.
+bool isRemnant(const Book& book)
+{
+    const Term left = book.target("roll.length");
+    if ((book.untouched() && !chooseLength(book).fullRoll) || !left.known()) return false;
+    const inputs::Roll& roll = book.roll();
+    Term full = term(roll.length, "roll.length");
+    if (!full.known() && book.measuredDiameter())
+        full = evaluated(
+            "R1",
+            {{"D", term(roll.outerDiameter, "roll.outer_diameter")}, {"d", book.coreOuter()}, {"t", book.caliper()}},
+            "");
+    return full.known() && left.value->si() < kRemnant * full.value->si();
+}
+
+Finding remnantSaid(const Book& book, const Term& usable)
+{
+    return Finding{"job.roll_remnant", Severity::Note, "roll." + book.roll().id,
+                   Text("This roll is nearly used up: %1 of it can be run. Rolls and splices are planned by full ones.",
+                        {usable.value->magnitude()}),
+                   "Have the next roll ready, and plan with that one."};
+}
+
 /// How many rolls like this one: each has `usable` metres less what its joint and its own splices lose, but the first,
 /// whose splices the job's web counts already.
 void stateRolls(Book& book, const Term& usable, const Term& need, const Term& lostAtSplice)
@@ -27,6 +53,12 @@ void stateRolls(Book& book, const Term& usable, const Term& need, const Term& lo
         [](const std::vector<double>& v) { return v[0] * (1 + v[1]); }, Kind::Length);
     const double each = usable.value->si() - lost.value->si();
     const Text rollsName = "Rolls like this one", splicesName = "Splices to expect";
+    if (isRemnant(book)) {
+        const Term never = impossible(remnantSaid(book, usable));
+        book.lacking("job.rolls", rollsName, Shape::Quantity, never);
+        book.lacking("job.splices", splicesName, Shape::Quantity, never);
+        return;
+    }
     if (each <= 0) {
         const Term never = impossible(refuse("job.splices_take_all", "job.splice_waste",
                                              Text("What is lost at the splices, %1 a roll, is as much as a roll like "
@@ -92,7 +124,8 @@ void stateEnough(Book& book, const Term& need, const Term& lostAtSplice)
                            {need.value->magnitude(), usable.value->magnitude()}),
                       rolls.known()
                           ? Text("Plan %1 rolls, or take a longer one.", {static_cast<std::int64_t>(rolls.value->si())})
-                          : Text("Take a longer one.")});
+                      : isRemnant(book) ? Text("It is nearly used up: have a full roll ready, and plan with that one.")
+                                        : Text("Take a longer one.")});
 }
 
 }  // namespace

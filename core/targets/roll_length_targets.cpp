@@ -48,9 +48,10 @@ Text whichCounts(const Book& book, const LengthChoice& choice, bool fits)
         if (!book.roll().length)
             return fits ? Text("None needed; the diameters are used: no label says a length.")
                         : Text("The diameters are used, since no label says a length. Measure and weigh again.");
-        return choice.fullRoll ? Text("The diameters are used, since the label is that of a full roll. Measure the "
-                                      "diameter again, and ask whether the roll was opened.")
-                               : Text("The diameters are used, since this roll was opened or measured again.");
+        return choice.fullRoll
+                   ? Text("The diameters are used, since the label seems to be that of the roll when it was "
+                          "full. Measure the diameter again, and ask whether the roll was opened.")
+                   : Text("The diameters are used, since this roll was opened or measured again.");
     case Way::Mass: break;
     }
     return "The mass is used, since the roll was opened and a diameter is missing. Measure it.";
@@ -146,7 +147,15 @@ void stateUsable(Book& book)
 {
     const inputs::Press& press = book.press();
     const bool us = press.units == UnitSystem::Us;
-    const Arguments outer{{"D", book.diameter()}, {"t", book.caliper()}, {"N", book.row("outer_wraps")}};
+    // Without a diameter, the one that the length makes does for a few outer wraps.
+    Term across = book.diameter();
+    if (!across.known() && !across.cannot)
+        if (Term made =
+                evaluated("R6", {{"d", book.coreOuter()}, {"t", book.caliper()}, {"L", book.target("roll.length")}},
+                          "R6 of target:roll.length");
+            made.known())
+            across = std::move(made);
+    const Arguments outer{{"D", across}, {"t", book.caliper()}, {"N", book.row("outer_wraps")}};
     const Text stripName = "Web in the outer wraps taken off", afterName = "Diameter after the outer wraps";
     const Term wraps = evaluated("R2", geometryOf(book), ""), strips = book.row("outer_wraps");
     if (wraps.known() && wraps.value->si() < strips.value->si()) {
@@ -165,8 +174,7 @@ void stateUsable(Book& book)
     }
 
     const Term length = book.target("roll.length"), strip = book.target("strip.length");
-    const Term reserve = press.unwind ? term(press.unwind->stopReserve, "press.unwind.stop_reserve")
-                                      : missing("press.unwind.stop_reserve");
+    const Term reserve = stopReserve(book);
     const Term usable = combine(
         {length, strip, reserve}, "", [](const std::vector<double>& v) { return v[0] - v[1] - v[2]; }, Kind::Length);
     Stated stated = book.value("roll.usable", "Web of this roll that can be run", "rule", usable, "definition",

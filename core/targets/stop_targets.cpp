@@ -66,11 +66,42 @@ Term stopTorque(const Book& book, const inputs::Zone& zone)
         [](const std::vector<double>& v) { return v[0] * (v[2] - v[1]); }, Kind::Torque);
 }
 
+/// What a measured time to standstill holds already.
+Term reaction() { return known(Quantity(0, Kind::Time), "policy:reaction_in_stop_time"); }
+
+/// V1.distance of an ordinary stop from job speed, which is how the automatic one stops.
+Arguments ordinaryStop(const Book& book)
+{
+    return {
+        {"v", book.speed()}, {"tr", reaction()}, {"a", over(book, book.press().stopTime, "press.speeds.stop_time")}};
+}
+
+Term enteredReserve(const inputs::Press& press)
+{
+    return press.unwind ? term(press.unwind->stopReserve, "press.unwind.stop_reserve")
+                        : missing("press.unwind.stop_reserve");
+}
+
+/// A reserve that is gone before the press stands: the web's end runs through it.
+void sayReserveShort(Book& book, const Term& reserve)
+{
+    const Term entered = enteredReserve(book.press());
+    if (!entered.known() || !reserve.known() || reserve.value->si() <= entered.value->si()) return;
+    const Magnitude passes = reserve.value->in(book.press().units == UnitSystem::Us ? "ft" : "m").magnitude();
+    book.note(Finding{"stop.reserve_short", Severity::Warn, "press.unwind.stop_reserve",
+                      Text("From job speed the press takes %1 of web to stop; the automatic stop's reserve is %2: the "
+                           "end of the web would run off the roll.",
+                           {passes, entered.value->magnitude()}),
+                      Text("Set the automatic stop to the diameter shown, which leaves %1 on the roll, and enter no "
+                           "less as the reserve; or run slower.",
+                           {passes})});
+}
+
 void stateAutomaticStop(Book& book)
 {
     const inputs::Press& press = book.press();
-    Term reserve = press.unwind ? term(press.unwind->stopReserve, "press.unwind.stop_reserve")
-                                : missing("press.unwind.stop_reserve");
+    const Term reserve = stopReserve(book);
+    sayReserveShort(book, reserve);
     Stated stop = book.formula("stop.diameter", "Diameter at which the automatic stop acts", "R6",
                                {{"d", book.coreOuter(Book::Wall::Thickest)}, {"t", book.caliper()}, {"L", reserve}},
                                press.units == UnitSystem::Us ? "in" : "mm");
@@ -145,11 +176,11 @@ void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind&
                                 "job.rewind_core + 2 core_wall",
                                 [](const std::vector<double>& v) { return v[0] + 2 * v[1]; }, Kind::Length)
                           : lack({book.target(id + "torque")});
-    const Term full = term(book.job().rewindDiameter, "job.rewind_diameter");
+    const Term full = lastDiameterOf(book, zone);
     const Term mass = evaluated(
         "R5", {{"D", full}, {"d", core}, {"t", book.caliper()}, {"w", zoneWidth(book, zone)}, {"g", book.grammage()}},
         "mass of the finished roll");
-    const Term radius = halfOf(full, "half of job.rewind_diameter");
+    const Term radius = halfOf(full, "half of " + full.from);
     const Term inertia =
         withShaft(evaluated("V4", {{"m", mass}, {"R", radius}, {"r", halfOf(core, "half of the core")}},
                             "V4 of the finished roll"),
@@ -191,9 +222,6 @@ void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind&
                     "slowly.");
 }
 
-/// What a measured time to standstill holds already.
-Term reaction() { return known(Quantity(0, Kind::Time), "policy:reaction_in_stop_time"); }
-
 /// The time to standstill as it was measured, and what the same deceleration makes of it at job speed: a press that
 /// runs faster than it was measured at takes longer and is none the worse.
 void stateStopTime(Book& book, const inputs::Sourced& measured, const std::string& key, const Term& slowing)
@@ -230,6 +258,14 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
 
 }  // namespace
 
+Term stopReserve(const Book& book)
+{
+    Term entered = enteredReserve(book.press());
+    if (!entered.known()) return entered;
+    Term passes = evaluated("V1.distance", ordinaryStop(book), "V1.distance of job.speed and press.speeds.stop_time");
+    return passes.known() && passes.value->si() > entered.value->si() ? passes : entered;
+}
+
 void stateStops(Book& book)
 {
     const inputs::Press& press = book.press();
@@ -240,8 +276,7 @@ void stateStops(Book& book)
     const inputs::Sourced& emergency = quicker ? press.emergencyStopTime : press.stopTime;
     const Term slowing = over(book, emergency, emergencyKey);
     const bool us = press.units == UnitSystem::Us;
-    const Arguments stopping{
-        {"v", book.speed()}, {"tr", reaction()}, {"a", over(book, press.stopTime, "press.speeds.stop_time")}};
+    const Arguments stopping = ordinaryStop(book);
     // At crawl it is less than the last place of the large unit.
     const Term passes = evaluated("V1.distance", stopping, "");
     const bool little = passes.known() && passes.value->si() < 0.5;

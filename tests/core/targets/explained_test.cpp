@@ -218,7 +218,11 @@ TEST_CASE("a setting left alone gives what the brake law says, and leaves the wi
 
 TEST_CASE("targets move with the diameter as physics does, without a seam, and stay finite")
 {
-    const auto in = demo::inputs("north", "quince-jelly", "R0041");
+    auto in = demo::inputs("north", "quince-jelly", "R0041");
+    // As large as the unwind takes: a roll that measured more than its file would set nothing.
+    inputs::Roll full = *in.roll;
+    full.outerDiameter = Entry<Kind::Length>(Quantity(1, Kind::Length, "mm"));
+    in.roll = std::make_shared<const inputs::Roll>(std::move(full));
     double before = 0, lengthBefore = 0, pressureBefore = 0;
     for (int i = 0; i <= 80; ++i) {
         const double d = 0.11 + 0.89 * i / 80;
