@@ -123,9 +123,17 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
         } else if (lift.pressure.least && value.si() < lift.pressure.least->si()) {
             const Text low("It begins to rise at %1, less than the %2 at which this lift's pressure begins.",
                            {value.magnitude(), lift.pressure.least->magnitude()});
-            book.note(Finding{"lift.rises_at_once", Severity::Warn, "press.unwind.lift", low,
-                              Text("Expect it to move as soon as air is on: stand clear and let the air in slowly. "
-                                   "Check the bore, the pistons and the least pressure in the press profile.")});
+            // Where even the heaviest roll that this press takes would rise so, it is the profile and not the roll.
+            const bool profile =
+                rated && weight.known() && value.si() * (rated->si() / weight.value->si()) < lift.pressure.least->si();
+            book.note(Finding{
+                "lift.rises_at_once", Severity::Warn, "press.unwind.lift", low,
+                profile
+                    ? Text("Expect it to move as soon as air is on: stand clear and let the air in slowly. Check the "
+                           "bore, the pistons and the least pressure in the press profile: the heaviest roll would "
+                           "rise so too.")
+                    : Text("It is a light roll. Expect it to move as soon as air is on: stand clear and let the air "
+                           "in slowly.")});
             pressure.advice(Text(
                 "Less than the %1 at which this lift's pressure begins: it moves as soon as air is on. Let the air "
                 "in slowly, beside the roll, never under it. If nothing has moved at %1, stop: something is "
@@ -143,42 +151,5 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
 }  // namespace
 
 void stateCoreAndLift(Book& book) { stateLift(book, stateAdapter(book)); }
-
-void stateAlignment(Book& book)
-{
-    const inputs::Press& press = book.press();
-    Term centre = term(press.centreline, "press.centreline");
-    const bool guided = !press.guides.empty();
-    const Limit centring = book.limit(guided ? "centre_guided" : "centre_unguided");
-    double reach = centring.si();
-    // An off-centre roll may take only so much of the guide's stroke.
-    const Limit stroke = book.limit("centre_stroke");
-    for (const inputs::Guide& guide : press.guides)
-        if (guide.stroke) reach = std::min(reach, stroke.si() * guide.stroke->si());
-    book.value("align.centre", "Roll centre from the frame", "stated", centre, "press profile")
-        .within(reach, reach, centring.rule, centring.source)
-        .advice(
-            "Measured from the frame face that this press measures from, after the roll is retained: that moves it.");
-    const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
-    Term from = press.measureFrom ? Term{} : missing("press.measure_from");
-    for (const bool operatorEdge : {true, false}) {
-        const std::string id = operatorEdge ? "align.operator_edge" : "align.drive_edge";
-        const Text name =
-            operatorEdge ? Text("Operator-side edge from the frame") : Text("Drive-side edge from the frame");
-        const double side = operatorEdge == fromOperator ? -1 : 1;
-        Term sideTerm = press.measureFrom ? known(Quantity(side, Kind::Count), "press.measure_from") : from;
-        book.formula(id, name, "G10.edge", {{"c", centre}, {"w", book.width()}, {"side", sideTerm}},
-                     centre.known() ? centre.value->unit() : "")
-            .within(reach, reach, centring.rule, centring.source);
-    }
-    const Limit mark = book.limit("mark");
-    book.value("align.mark", "Centre mark from the web's edge", "rule",
-               combine(
-                   {book.width()}, "half of the width", [](const std::vector<double>& v) { return v[0] / 2; },
-                   Kind::Length),
-               "definition", {{"w", book.width()}})
-        .within(mark.si(), mark.si(), mark.rule, mark.source)
-        .advice("Mark the middle of the lead edge; it makes centring quick.");
-}
 
 }  // namespace taut::targets

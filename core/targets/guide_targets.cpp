@@ -2,11 +2,35 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/inputs/path_of.h"
+#include "core/targets/aim.h"
 #include "core/targets/book.h"
 
 namespace taut::targets {
 
 namespace {
+
+/// The straight web from one roller of the main path to another, both in fixed places, where the whole path cannot be
+/// drawn: what it lacks elsewhere says nothing here.
+Term fixedStretch(const Book& book, const std::string& from, const std::string& to)
+{
+    if (const Result<physics::WebPath> part = inputs::fixedStretch(book.press(), from, to))
+        if (const auto way = part->between(from, to)) return known(Quantity(*way, Kind::Length), "path:" + from);
+    return lack({book.target("thread.main.length")});
+}
+
+/// The roller before or behind one on the main path, "" where there is none.
+std::string neighbour(const Book& book, const std::string& roller, bool before)
+{
+    std::string last;
+    for (const inputs::Roller& r : book.press().rollers) {
+        if (!r.path.empty() && r.path != "main") continue;
+        if (before && r.id == roller) return last;
+        if (!before && last == roller) return r.id;
+        last = r.id;
+    }
+    return {};
+}
 
 Term spanBefore(const Book& book, const std::string& roller)
 {
@@ -17,7 +41,7 @@ Term spanBefore(const Book& book, const std::string& roller)
     }
     if (book.press().lengths && book.press().lengths->guideEntry)
         return term(book.press().lengths->guideEntry, "press.lengths.guide_entry");
-    return lack({book.target("thread.main.length")});
+    return fixedStretch(book, neighbour(book, roller, true), roller);
 }
 
 /// Of the zone in which a guide stands: the unwind's.
@@ -41,6 +65,8 @@ Term guideSpan(const Book& book, const inputs::Guide& guide)
     }
     if (book.press().lengths && book.press().lengths->guideSpan)
         return term(book.press().lengths->guideSpan, "press.lengths.guide_span");
+    if (guide.rollers.size() == 2 && book.mainPath() == nullptr)
+        return fixedStretch(book, guide.rollers[0], guide.rollers[1]);
     return guide.rollers.empty() ? missing("press.guide." + guide.id + ".rollers")
                                  : spanBefore(book, guide.rollers.front());
 }
@@ -87,7 +113,7 @@ Term exitSpan(const Book& book, const inputs::Guide& guide)
     }
     if (book.press().lengths && book.press().lengths->guideExit)
         return term(book.press().lengths->guideExit, "press.lengths.guide_exit");
-    return lack({book.target("thread.main.length")});
+    return fixedStretch(book, guide.rollers.back(), neighbour(book, guide.rollers.back(), false));
 }
 
 /// Where along the web the sensor of a displacement or steering guide stands; an unwind's or rewind's goes by its
@@ -118,19 +144,31 @@ void stateSensorPlace(Book& book, const inputs::Guide& guide)
                           Text("Move it into the first third of the span, as near to the guide as it will go.")});
 }
 
+/// The span that decides what a guide does to the web: a displacement guide twists it alike before and behind, and of
+/// two spans the shorter is strained most.
+Term decidingSpan(const Book& book, const inputs::Guide& guide, const Term& entry)
+{
+    if (guide.kind == "steering" || guide.rollers.empty()) return entry;
+    const Term exit = exitSpan(book, guide), both = lack({entry, exit});
+    if (!entry.known() || !exit.known()) return both;
+    return exit.value->si() < entry.value->si() ? exit : entry;
+}
+
 /// What a guide can shift the web by: to the end of its angle, or to where the web begins to hang slack.
 Term stateReach(Book& book, const inputs::Guide& guide)
 {
     const std::string id = "guide." + guide.id + ".", key = "press.guide." + guide.id + ".";
     const char* small = book.press().units == UnitSystem::Us ? "in" : "mm";
     const bool steering = guide.kind == "steering";
-    const Term entry = guide.rollers.empty() ? missing(key + "rollers") : spanBefore(book, guide.rollers.front());
+    const Term entry = decidingSpan(
+        book, guide, guide.rollers.empty() ? missing(key + "rollers") : spanBefore(book, guide.rollers.front()));
     const Term most = term(guide.angleMost, key + "angle_most");
     book.formula(id + "edge_strain", "Strain of the web's edge at the end of the stroke", steering ? "G5" : "G8",
                  {{steering ? "theta" : "alpha", most}, {"w", book.width()}, {"L", entry}}, "%")
         .advice(steering
                     ? Text("Compare it with the running strain: above that an edge goes slack.")
-                    : Text("The edges beyond the middle. At three times the running strain the middle hangs slack."));
+                    : Text("The edges beyond the middle, in the shorter of the spans before and behind the guide. At "
+                           "three times the running strain the middle hangs slack."));
     const Stated slack =
         book.formula(id + "slack_angle", "Angle of the guide at which the web begins to hang slack",
                      steering ? "G5.limit" : "G8.limit",
@@ -177,6 +215,20 @@ Term strokeFor(const Term& stroke, const Term& reach)
     return stroke.known() && reach.known() && reach.value->si() < stroke.value->si() ? reach : stroke;
 }
 
+/// The share of a guide that an off-centre roll may take; on one that can do little for this web, what a roll is placed
+/// to where no guide follows: nobody places one nearer with a tape.
+double rollShare(const Book& book, const Term& goes)
+{
+    return std::max(book.limit("centre_stroke").si(), book.limit("centre_unguided").si() / goes.value->si());
+}
+Text shareSource(const Book& book, const Term& goes)
+{
+    const Limit share = book.limit("centre_stroke");
+    if (rollShare(book, goes) <= share.si()) return share.source;
+    return {"%1; no nearer than without a guide: %2",
+            {std::vector<Text>{share.source}, std::vector<Text>{book.limit("centre_unguided").source}}};
+}
+
 /// What this roll's wander takes of a guide, against its stroke and against what it can shift this web.
 void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
 {
@@ -198,7 +250,7 @@ void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
             const Finding why = refuse("guide.stroke_too_short", "press.guide." + guide.id,
                                        Text("This roll wanders %1, the guide reaches %2 each way.",
                                             {error.value->magnitude(), way.magnitude()}),
-                                       Text("Set the roll over by the difference, or take another."));
+                                       Text("Set the roll over until its web runs in the middle, or take another."));
             needed.cannot(why);
             book.note(why);
         }
@@ -209,15 +261,16 @@ void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
                      reachEnds ? Text("Share of what the guide can shift this web that this roll's wander takes")
                                : Text("Share of the stroke that this roll's wander takes"),
                      "G11", {{"y", error}, {"s", goes}}, "%");
-    used.window({}, half.value.in("%"), half.rule, half.source)
+    const Quantity most(goes.known() ? rollShare(book, goes) : half.si(), Kind::Share, "%");
+    used.window({}, most, half.rule, goes.known() ? shareSource(book, goes) : half.source)
         .advice("What the roll takes the guide no longer has for the web.");
-    if (const Ready* r = used.ready(); r != nullptr && std::get<Quantity>(r->value).si() > half.si())
+    if (const Ready* r = used.ready(); r != nullptr && std::get<Quantity>(r->value).si() > most.si())
         book.note(Finding{"guide.stroke_used", Severity::Warn, "press.guide." + guide.id,
                           Text(reachEnds ? "This roll's wander takes %1 of what the guide can shift this web, at most "
                                            "%2 is meant to go there."
                                          : "This roll's wander takes %1 of the guide's stroke, at most %2 is meant to "
                                            "go there.",
-                               {std::get<Quantity>(r->value).magnitude(), half.value.in("%").magnitude()}),
+                               {std::get<Quantity>(r->value).magnitude(), shownLimit(most, book.press().units, false)}),
                           Text("Set the roll over until its web runs in the middle, or take another.")});
 }
 
@@ -258,117 +311,50 @@ void stateGuides(Book& book)
     }
 }
 
-void stateRegisterAndInk(Book& book)
+void stateAlignment(Book& book)
 {
-    const bool us = book.press().units == UnitSystem::Us;
-    for (const inputs::Station& station : book.press().stations) {
-        const std::string id = "register." + std::to_string(station.number) + ".";
-        const std::string key = "press.printing.station." + std::to_string(station.number) + ".";
-        const std::string name = std::to_string(station.number);
-        const Limit mid = book.limit("register_centre");
-        Stated along = book.value(id + "along", Text("Station %1: register left along the web, each way", {name}),
-                                  "stated", term(station.registerAlong, key + "register_along"), "press profile");
-        if (station.registerAlong) {
-            const Quantity way = station.registerAlong->quantity();
-            const double off = mid.si() * way.si();
-            along.within(off, off, mid.rule, mid.source)
-                .most(Quantity(2 * way.si(), way.kind(), way.unit()))  // from one end to the other
-                .advice("When its adjuster stands at its mid mark.");
-        }
-        Stated centre = book.value(
-            id + "centre", Text("Station %1: register adjuster from its mid mark", {name}), "stated",
-            station.registerAlong
-                ? known(Quantity(0, Kind::Length, station.registerAlong->quantity().unit()), key + "register_along")
-                : missing(key + "register_along"),
-            "policy");
-        if (station.registerAlong)
-            centre
-                .within(mid.si() * station.registerAlong->si(), mid.si() * station.registerAlong->si(), mid.rule,
-                        mid.source)
-                .advice("From the middle it can follow the print to both sides; across goes by the same share.");
-        book.value(id + "across", Text("Station %1: register left across the web, each way", {name}), "stated",
-                   term(station.registerAcross, key + "register_across"), "press profile")
-            .advice("When its adjuster stands at its mid mark.");
+    const inputs::Press& press = book.press();
+    Term centre = term(press.centreline, "press.centreline");
+    const bool guided = !press.guides.empty();
+    const Limit centring = book.limit(guided ? "centre_guided" : "centre_unguided");
+    double reach = centring.si();
+    Rule rule = centring.rule;
+    Text source = centring.source;
+    // An off-centre roll may take only so much of what the guide can shift this web.
+    const Limit share = book.limit("centre_stroke");
+    for (const inputs::Guide& guide : press.guides) {
+        const Term goes = strokeFor(term(guide.stroke, "press.guide." + guide.id + ".stroke"),
+                                    book.target("guide." + guide.id + ".reach"));
+        const double left = goes.known() ? rollShare(book, goes) * goes.value->si() : reach;
+        if (left >= reach) continue;
+        reach = left;
+        rule = share.rule;
+        source = shareSource(book, goes);
     }
-    const Limit drift = book.limit("printed_repeat");
-    const Term repeat = book.target("job.repeat");
-    const Term off =
-        repeat.known() ? known(Quantity(0, Kind::Length, us ? "in" : "mm"), "policy:printed_repeat") : repeat;
-    Stated printed = book.value("register.printed_repeat", "Ten printed repeats, longer than ten by the gear", "rule",
-                                off, "definition", {{"R", called(repeat, "repeat by the gear")}});
-    printed.symbols("x = P - 10 R, P measured");
-    if (repeat.known())
-        printed
-            .within(drift.si() * 10 * repeat.value->si(), drift.si() * 10 * repeat.value->si(), drift.rule,
-                    drift.source)
-            .advice("Measured over ten on the web let go: off this says undercut, tape or too much tension.");
-    for (const inputs::Zone& zone : book.press().zones) {
-        if (zone.control != inputs::Control::Draw) continue;
-        book.formula("register.repeat_change", "By what a repeat is shorter when the web is let go", "D1.repeat",
-                     {{"R", book.target("job.repeat")}, {"e", book.target("tension." + zone.id + ".strain")}},
-                     us ? "in" : "mm")
-            .advice("A die or a finisher that works on the slack web meets the shorter repeat.");
-        break;
+    book.value("align.centre", "Roll centre from the frame", "stated", centre, "press profile")
+        .within(reach, reach, rule, source)
+        .advice(
+            "Measured from the frame face that this press measures from, after the roll is retained: that moves it.");
+    const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
+    Term from = press.measureFrom ? Term{} : missing("press.measure_from");
+    for (const bool operatorEdge : {true, false}) {
+        const std::string id = operatorEdge ? "align.operator_edge" : "align.drive_edge";
+        const Text name =
+            operatorEdge ? Text("Operator-side edge from the frame") : Text("Drive-side edge from the frame");
+        const double side = operatorEdge == fromOperator ? -1 : 1;
+        Term sideTerm = press.measureFrom ? known(Quantity(side, Kind::Count), "press.measure_from") : from;
+        book.formula(id, name, "G10.edge", {{"c", centre}, {"w", book.width()}, {"side", sideTerm}},
+                     centre.known() ? centre.value->unit() : "")
+            .within(reach, reach, rule, source);
     }
-    for (const inputs::Station& station : book.press().stations) {
-        const auto deck = std::find_if(book.job().decks.begin(), book.job().decks.end(),
-                                       [&](const inputs::Deck& d) { return d.station == station.number; });
-        if (!station.undercut || deck == book.job().decks.end()) continue;
-        const std::string number = std::to_string(station.number);
-        const Limit most = book.limit("undercut");
-        const Term plate = term(deck->plate, "job.deck." + number + ".plate.thickness");
-        const Term tape = term(deck->tape, "job.deck." + number + ".tape");
-        const Term under = term(station.undercut, "press.printing.station." + number + ".undercut");
-        const Term error = combine(
-            {plate, tape, under}, "plate and tape less the undercut",
-            [](const std::vector<double>& v) { return v[0] + v[1] - v[2]; }, Kind::Length);
-        book.value("register." + number + ".undercut_error",
-                   Text("Station %1: plate and tape over the undercut", {number}), "rule", error, "definition",
-                   {{"plate", called(plate, "plate")},
-                    {"tape", called(tape, "mounting tape")},
-                    {"u", called(under, "undercut")}})
-            .symbols("x = plate + tape - u")
-            .window(Quantity(-most.si(), Kind::Length), most.value, most.rule, most.source)
-            .advice("Off this, the print is longer or shorter than the gear says, and the pressure wrong.");
-    }
-    // What of the cells reaches the web: from a quarter (public rule, S79) to a half (an ink maker's chart, S80), one
-    // share for the film and for the mass.
-    const Term least = book.row("anilox_share_least"), most = book.row("anilox_share_most");
-    const Term reaches = doubted(combine(
-                                     {least, most}, "middle of " + least.from + " and " + most.from,
-                                     [](const std::vector<double>& v) { return (v[0] + v[1]) / 2; }, Kind::Share),
-                                 (most.value->si() - least.value->si()) / 2, "k");
-    const bool usual = least.from.rfind("policy:", 0) == 0 && most.from.rfind("policy:", 0) == 0;
-    const Text said =
-        usual ? Text("From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells "
-                     "reaches the web: the middle, for film and mass alike; pan and hoses come on top.")
-              : Text("By the share of the cells that this shop has found to reach the web, for film and "
-                     "mass alike; pan and hoses come on top.");
-    for (const inputs::Deck& deck : book.job().decks) {
-        const std::string station = std::to_string(deck.station);
-        const std::string id = "ink." + station + ".";
-        const std::string key = "job.deck." + station + ".";
-        const Term volume = term(deck.aniloxVolume, key + "anilox.volume");
-        book.formula(id + "plate_stretch", Text("Station %1: length of the film against the print", {station}), "F3",
-                     {{"R", book.target("job.repeat")},
-                      {"tp", term(deck.plate, key + "plate.thickness")},
-                      {"tb", term(deck.plateBase, key + "plate.base")}},
-                     "%");
-        book.formula(id + "film", Text("Station %1: wet ink on the web", {station}), "F7",
-                     {{"V", volume}, {"c", reaches}}, "um")
-            .advice(said);
-        const Term area = combine(
-            {book.target("job.length"), book.width()}, "job.length times the width",
-            [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Area);
-        Stated mass = book.formula(id + "mass", Text("Station %1: ink to have ready", {station}), "F8",
-                                   {{"A", area},
-                                    {"c", number(deck.coverage, key + "coverage", Kind::Share)},
-                                    {"V", volume},
-                                    {"k", reaches},
-                                    {"rho", term(deck.inkDensity, key + "ink_density")}},
-                                   us ? "lb" : "kg");
-        mass.advice(said);
-    }
+    const Limit mark = book.limit("mark");
+    book.value("align.mark", "Centre mark from the web's edge", "rule",
+               combine(
+                   {book.width()}, "half of the width", [](const std::vector<double>& v) { return v[0] / 2; },
+                   Kind::Length),
+               "definition", {{"w", book.width()}})
+        .within(mark.si(), mark.si(), mark.rule, mark.source)
+        .advice("Mark the middle of the lead edge; it makes centring quick.");
 }
 
 }  // namespace taut::targets
