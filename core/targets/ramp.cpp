@@ -11,6 +11,7 @@
 #include "core/inputs/policy.h"
 #include "core/physics/formula.h"
 #include "core/targets/book.h"
+#include "core/targets/reach.h"
 
 namespace taut::targets {
 
@@ -23,6 +24,14 @@ std::optional<double> answer(const char* formulaId, std::initializer_list<double
     assert(formula != nullptr && formula->arguments.size() == si.size());
     const double value = formula->value(std::span(si.begin(), si.size()));
     return std::isfinite(value) ? std::optional(value) : std::nullopt;
+}
+
+/// Beyond what the control can be set to; what was moved to an end of it stands on it.
+bool outOfRange(const inputs::Setting& range, double setting)
+{
+    constexpr double kEqual = 1e-9;
+    return (range.least && setting < range.least->si() * (1 - kEqual)) ||
+           (range.most && setting > range.most->si() * (1 + kEqual));
 }
 
 }  // namespace
@@ -50,6 +59,16 @@ std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter)
         answer("B5", {*tension, diameter, ramp.zone.torquePerSetting->si(), ramp.zone.zeroSetting->si()});
     if (!setting) return std::nullopt;
     point.setting = Quantity(*setting, ramp.zone.zeroSetting->kind(), ramp.settingUnit);
+    // What cannot be set stands at the end of its range, and the web gets what that makes of it.
+    const inputs::Setting range = settingRange(ramp.zone, point.setting->kind());
+    const std::optional<Quantity>& end = range.least && *setting < range.least->si() ? range.least : range.most;
+    if (!end || !outOfRange(range, *setting)) return point;
+    const std::optional<double> held =
+        answer("B5.tension", {diameter, ramp.zone.torquePerSetting->si(), ramp.zone.zeroSetting->si(), end->si()});
+    if (!held) return point;
+    point.setting = Quantity(end->si(), end->kind(), ramp.settingUnit);
+    point.tension = Quantity(*held, Kind::Force, ramp.forceUnit);
+    point.torque = Quantity(*held * diameter / 2, Kind::Torque, ramp.torqueUnit);
     return point;
 }
 
@@ -84,12 +103,6 @@ std::optional<double> firstWhere(const Ramp& ramp, double from, const Condition&
         before = here;
     }
     return std::nullopt;
-}
-
-/// Beyond what the control can be set to.
-bool outOfRange(const inputs::Setting& range, double setting)
-{
-    return (range.least && setting < range.least->si()) || (range.most && setting > range.most->si());
 }
 
 /// Whether a window is there that a torque can leave.
@@ -160,7 +173,14 @@ Changes changesOf(const Ramp& ramp)
                 if (next) wanted = torqueAt(ramp, *next);
             }
         }
-        if (!next || *next == at || *next == ramp.end || outOfRange(ramp.zone.setting, zero + wanted / k)) break;
+        if (!next || *next == at || *next == ramp.end) break;
+        if (outOfRange(ramp.zone.setting, zero + wanted / k)) {
+            // As far as it goes, once, where that still helps.
+            const std::optional<Quantity>& end = wanted < left ? ramp.zone.setting.least : ramp.zone.setting.most;
+            if (!end) break;
+            wanted = k * (end->si() - zero);
+            if (std::abs(wanted - left) < std::max(resolution, 1e-9 * left) || !bounds.holds(wanted, *next)) break;
+        }
         changes.all.push_back({*next, wanted});
         at = *next;
         left = wanted;

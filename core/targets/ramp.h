@@ -31,7 +31,8 @@ struct RampPoint {
 /// Web tension under the zone's taper (B6), N; without one, what it was at the start.
 [[nodiscard]] std::optional<double> taperedTension(const Ramp& ramp, double diameter);
 /// Tension by the zone's taper (B6), torque (B1) and setting (B5) at a diameter between the ends, m; nullopt when a
-/// formula refuses.
+/// formula refuses. Where the setting would lie beyond what the control can be set to, that end of it and what it
+/// gives.
 [[nodiscard]] std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter);
 
 /// The least that the web tension may fall to at a diameter, N: where its window begins. Where the taper itself leads

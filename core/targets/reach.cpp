@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/targets/tension_window.h"
+#include "core/units/format.h"
+
 namespace taut::targets {
 
 namespace {
@@ -14,27 +17,84 @@ std::string nameOf(const inputs::Zone& zone) { return zone.name.empty() ? zone.i
 struct Trouble {
     bool tooHigh = false, onWay = false;
     bool windowHelps = false;  ///< the other end of the tension window would keep it in its range
+    /// Diameter at which that end of the control gives a tension inside the window: of the roll, or of its core.
+    std::optional<double> fits{};
 };
+
+/// The diameter at which a brake or drive set to the end of its range gives this tension (B5).
+std::optional<double> fittingDiameter(const inputs::Zone& zone, const std::optional<Quantity>& end, const Term& tension)
+{
+    if (!zone.torquePerSetting || !zone.zeroSetting || !end || !tension.known()) return std::nullopt;
+    const Term at = evaluated("B5.diameter",
+                              {{"T", tension},
+                               {"k", known(*zone.torquePerSetting, "")},
+                               {"p0", known(*zone.zeroSetting, "")},
+                               {"p", known(*end, "")}},
+                              "");
+    return at.known() ? std::optional(at.value->si()) : std::nullopt;
+}
+
+/// Whether a core so large outside can hang on this shaft, as it is or on an adapter.
+bool takesCore(const inputs::Mandrel& mandrel, const std::vector<inputs::Adapter>& adapters,
+               const inputs::Maybe<Kind::Length>& wall, double outside, bool larger)
+{
+    const double inside = outside - 2 * (wall ? wall->si() : 0);
+    const inputs::Maybe<Kind::Length>& end = larger ? mandrel.gripsMost : mandrel.gripsLeast;
+    if (!end || (larger ? inside <= end->si() : inside >= end->si())) return true;
+    return larger && std::any_of(adapters.begin(), adapters.end(),
+                                 [&](const inputs::Adapter& a) { return a.core.si() >= inside; });
+}
+
+/// Another roll or core is offered only where this press takes one of the size that would do.
+Text remedyAtUnwind(const Book& book, const Trouble& trouble)
+{
+    const std::optional<inputs::Unwind>& unwind = book.press().unwind;
+    const Magnitude size{trouble.fits.value_or(0), Kind::Length, book.press().units == UnitSystem::Us ? "in" : "mm"};
+    const Term core = book.coreOuter();
+    if (trouble.tooHigh)
+        return trouble.fits && (!core.known() || *trouble.fits > core.value->si())
+                   ? Text("Take a roll of at most %1 across, or a narrower web, or engage more of the brake.", {size})
+                   : Text("Take a narrower web, or engage more of the brake.");
+    if (trouble.onWay)
+        return unwind && trouble.fits &&
+                       takesCore(unwind->mandrel, unwind->adapters, unwind->coreWall, *trouble.fits, true)
+                   ? Text("Take part of the brake out of use, or a roll on a core of at least %1 outside.", {size})
+                   : Text("Take part of the brake out of use.");
+    return trouble.fits && (!unwind || !unwind->largestDiameter || *trouble.fits <= unwind->largestDiameter->si())
+               ? Text("Take part of the brake out of use, or a roll of at least %1 across.", {size})
+               : Text("Take part of the brake out of use.");
+}
+
+Text remedyAtRewind(const Book& book, const inputs::Zone& zone, const Trouble& trouble, bool byHand)
+{
+    const inputs::Rewind* rewind = rewindOf(book.press(), zone);
+    const bool core = rewind != nullptr && trouble.fits && !trouble.onWay &&
+                      takesCore(rewind->mandrel, {}, rewind->coreWall, *trouble.fits, !trouble.tooHigh);
+    if (!trouble.onWay && trouble.tooHigh)
+        return byHand ? core ? Text("Wind on a smaller core, or engage more of the clutch.")
+                             : Text("Engage more of the clutch.")
+               : core ? Text("Wind on a smaller core, or have a stronger drive fitted.")
+                      : Text("Have a stronger drive fitted.");
+    if (!trouble.onWay)
+        return byHand ? core ? Text("Wind on a larger core, or take part of the clutch out of use.")
+                             : Text("Take part of the clutch out of use.")
+               : core ? Text("Wind on a larger core, or have a weaker drive fitted.")
+                      : Text("Have a weaker drive fitted.");
+    if (trouble.tooHigh)
+        return trouble.windowHelps ? Text("Wind a smaller roll, or run lower in the tension window.")
+                                   : Text("Wind a smaller roll.");
+    return trouble.windowHelps ? Text("Taper less, or run higher in the tension window.") : Text("Taper less.");
+}
 
 /// What somebody can do about it at the operator's control, by its kind. Nothing is offered that changes nothing there:
 /// what is set now has nothing to do with the roll's last diameter, and a window that lies wholly beyond not with where
 /// in it the press runs.
 Text remedyFor(const Book& book, const inputs::Zone& zone, const Trouble& trouble)
 {
-    const bool unwind = endOf(book.press(), zone) == ZoneEnd::Unwind;
     switch (zone.control) {
     case inputs::Control::OpenLoop:
-        if (unwind && trouble.tooHigh) return "Take a smaller roll or a narrower web, or engage more of the brake.";
-        if (unwind)
-            return trouble.onWay ? Text("Take part of the brake out of use, or a roll on a larger core.")
-                                 : Text("Take part of the brake out of use, or a larger roll.");
-        if (!trouble.onWay)
-            return trouble.tooHigh ? Text("Wind on a smaller core, or engage more of the clutch.")
-                                   : Text("Wind on a larger core, or take part of the clutch out of use.");
-        if (trouble.tooHigh)
-            return trouble.windowHelps ? Text("Wind a smaller roll, or run lower in the tension window.")
-                                       : Text("Wind a smaller roll.");
-        return trouble.windowHelps ? Text("Taper less, or run higher in the tension window.") : Text("Taper less.");
+        return endOf(book.press(), zone) == ZoneEnd::Unwind ? remedyAtUnwind(book, trouble)
+                                                            : remedyAtRewind(book, zone, trouble, true);
     case inputs::Control::Dancer:
         return trouble.tooHigh ? Text("Have a larger cylinder or a longer lever fitted to the dancer.")
                                : Text("Have a smaller cylinder or a shorter lever fitted to the dancer.");
@@ -49,20 +109,12 @@ Text remedyFor(const Book& book, const inputs::Zone& zone, const Trouble& troubl
 }
 
 /// The same for what a loop drives by itself.
-Text remedyForActuator(bool unwind, const Trouble& trouble)
+Text remedyForActuator(const Book& book, const inputs::Zone& zone, const Trouble& trouble)
 {
-    if (unwind && trouble.tooHigh) return "Take a smaller roll or a narrower web, or engage more of the brake.";
-    if (unwind && trouble.windowHelps) return "Take part of the brake out of use, or run higher in the tension window.";
-    if (unwind)
-        return trouble.onWay ? Text("Take part of the brake out of use, or a roll on a larger core.")
-                             : Text("Take part of the brake out of use, or a larger roll.");
-    if (trouble.onWay && trouble.tooHigh)
-        return trouble.windowHelps ? Text("Wind a smaller roll, or run lower in the tension window.")
-                                   : Text("Wind a smaller roll.");
-    if (trouble.onWay)
-        return trouble.windowHelps ? Text("Taper less, or run higher in the tension window.") : Text("Taper less.");
-    return trouble.tooHigh ? Text("Wind on a smaller core, or have a stronger drive fitted.")
-                           : Text("Wind on a larger core, or have a weaker drive fitted.");
+    if (endOf(book.press(), zone) != ZoneEnd::Unwind) return remedyAtRewind(book, zone, trouble, false);
+    if (!trouble.tooHigh && trouble.windowHelps)
+        return "Take part of the brake out of use, or run higher in the tension window.";
+    return remedyAtUnwind(book, trouble);
 }
 
 void dropOthers(std::optional<Quantity>& end, Kind kind)
@@ -118,13 +170,38 @@ void checkActuatorNow(Book& book, const inputs::Zone& zone, const SettingTerms& 
                     {nameOf(zone), Magnitude{*now, kind, end->unit()}, end->magnitude()});
     if (never) {
         const Finding why = refuse("tension." + zone.id + ".out_of_range", "press.zone." + zone.id, text,
-                                   remedyForActuator(ramp.unwinding, {tooHigh, false, false}));
+                                   remedyForActuator(book, zone,
+                                                     {tooHigh, false, false,
+                                                      fittingDiameter(zone, tooHigh ? range.most : range.least,
+                                                                      tooHigh ? terms.low : terms.high)}));
         setting.cannot(why);
         book.note(why);
         return;
     }
     book.note(Finding{"tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id, text,
                       "Set it to what is shown: the nearest to the middle of the window that it can hold."});
+}
+
+/// A brake that even at the least that can be set pulls more at the core than the window allows: from there on the roll
+/// cannot be run. Beyond what the web may bear at all it stops.
+bool sayTooMuch(Book& book, const inputs::Zone& zone, const Ramp& ramp, const Quantity& least)
+{
+    if (!ramp.high || !ramp.zone.torquePerSetting) return false;
+    const std::optional<RampPoint> core = pointAt(ramp, ramp.end);
+    if (!core || core->tension.si() <= *ramp.high) return false;
+    const double from = ramp.end * core->tension.si() / *ramp.high;  // torque left as it is: T goes by 1 / D
+    const Term most = evaluated("T1", {{"Tw", ceilingOf(book, zone).value}, {"w", zoneWidth(book, zone)}}, "");
+    const bool breaks = most.known() && core->tension.si() > most.value->si();
+    const Magnitude at{from, Kind::Length, ramp.lengthUnit};
+    book.note(Finding{
+        "tension." + zone.id + ".least_too_much", breaks ? Severity::Stop : Severity::Warn, "press.zone." + zone.id,
+        Text(
+            "%1: below a diameter of %2 even the least that can be set, %3, pulls more than the highest of the window, "
+            "%4; %5 at the core of %6.",
+            {nameOf(zone), at, least.magnitude(), Magnitude{*ramp.high, Kind::Force, ramp.forceUnit},
+             core->tension.magnitude(), Magnitude{ramp.end, Kind::Length, ramp.lengthUnit}}),
+        Text("Take the roll off at %1, or take part of the brake out of use and enter its torque.", {at})});
+    return true;
 }
 
 using FigureOf = std::function<std::optional<double>(const Ramp& ramp, double diameter)>;
@@ -146,7 +223,11 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
         return std::abs(a.diameter - ramp.start) < std::abs(b.diameter - ramp.start);
     });
     const Quantity& end = where.below ? *range.least : *range.most;
-    Trouble trouble{!where.below, true, false};
+    const Quantity atLast(last.value_or(*first), kind, end.unit());
+    // By less than can be shown it can be left where it ends.
+    if (format(atLast, book.press().units) == format(end, book.press().units)) return;
+    if (!ofLoop && ramp.byHand && where.below && ramp.unwinding && sayTooMuch(book, zone, ramp, end)) return;
+    Trouble trouble{!where.below, true, false, where.diameter};
     if (const std::optional<double>& other = where.below ? ramp.high : ramp.low) {
         Ramp there = ramp;
         there.total = *other;
@@ -167,12 +248,11 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
           "%5.",
           "%1: below a diameter of %2 the loop would have to drive its brake or drive below %3, where it begins; %4 at "
           "%5."}}};
-    book.note(Finding{
-        "tension." + zone.id + ".leaves_range", Severity::Warn, "press.zone." + zone.id,
-        Text(kTexts[ramp.unwinding ? 1 : 0][ofLoop ? 1 : 0][where.below ? 1 : 0],
-             {nameOf(zone), Magnitude{where.diameter, Kind::Length, ramp.lengthUnit}, end.magnitude(),
-              Magnitude{last.value_or(*first), kind, end.unit()}, Magnitude{ramp.end, Kind::Length, ramp.lengthUnit}}),
-        ofLoop ? remedyForActuator(ramp.unwinding, trouble) : remedyFor(book, zone, trouble)});
+    book.note(Finding{"tension." + zone.id + ".leaves_range", Severity::Warn, "press.zone." + zone.id,
+                      Text(kTexts[ramp.unwinding ? 1 : 0][ofLoop ? 1 : 0][where.below ? 1 : 0],
+                           {nameOf(zone), Magnitude{where.diameter, Kind::Length, ramp.lengthUnit}, end.magnitude(),
+                            atLast.magnitude(), Magnitude{ramp.end, Kind::Length, ramp.lengthUnit}}),
+                      ofLoop ? remedyForActuator(book, zone, trouble) : remedyFor(book, zone, trouble)});
 }
 
 }  // namespace
@@ -195,7 +275,8 @@ void bound(Book& book, const inputs::Zone& zone, const SettingTerms& terms, cons
            Stated& setting)
 {
     bound(book, zone, setting,
-          {relation.at(terms.middle), relation.at(terms.low), relation.at(terms.high), terms.rules});
+          {relation.at(terms.middle), relation.at(terms.low), relation.at(terms.high), terms.rules, terms.low,
+           terms.high});
 }
 
 void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingBand& band)
@@ -211,11 +292,15 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingB
     const bool tooLow = range.least && highest && highest->si() < range.least->si();
     if (tooHigh || tooLow) {
         const Quantity& end = tooHigh ? *range.most : *range.least;
+        const std::optional<double> fits =
+            zone.control == inputs::Control::OpenLoop
+                ? fittingDiameter(zone, end, tooHigh ? band.lowTension : band.highTension)
+                : std::nullopt;
         const Finding why = refuse("tension." + zone.id + ".out_of_range", "press.zone." + zone.id,
                                    Text(tooHigh ? "%1 would have to be set to %2; it ends at %3."
                                                 : "%1 would have to be set to %2; it begins at %3.",
                                         {nameOf(zone), value.magnitude(), end.magnitude()}),
-                                   remedyFor(book, zone, {tooHigh, false, false}));
+                                   remedyFor(book, zone, {tooHigh, false, false, fits}));
         setting.cannot(why);
         book.note(why);
         return;
@@ -232,7 +317,8 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingB
         source = Text("the window of the tension, through the same formula, to where this control ends");
     }
     setting.window(lowest, highest, rules, source);
-    if (band.middle.known() && beyond(range, band.middle.value->si()))
+    if (band.middle.known() && beyond(range, band.middle.value->si()) &&
+        format(band.middle.value->in(value.unit()), book.press().units) != format(value, book.press().units))
         book.note(Finding{
             "tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id,
             Text("%1: the middle of the window, %2, is beyond what can be set; %3 is the nearest that can.",

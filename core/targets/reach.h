@@ -16,6 +16,7 @@ namespace taut::targets {
 struct SettingBand {
     Term middle, low, high;
     Rules rules;
+    Term lowTension{}, highTension{};  ///< the ends of the tension window themselves
 };
 /// Gives a setting its window, holds that inside what can be set, and says so when nothing of it can, or the middle
 /// cannot.

@@ -76,10 +76,17 @@ void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& ter
                                       zone.zeroSetting->kind(), settingUnit)});
     if (!list.rows.empty()) book.schedule(std::move(list));
     if (!changes.tooFine) return;
+    // A control that ends before says so itself.
+    const bool after = std::any_of(changes.all.begin(), changes.all.end(), [&](const Changes::One& c) {
+        return ramp->unwinding ? c.diameter < *changes.tooFine : c.diameter > *changes.tooFine;
+    });
+    if (!after && !rangeCrossings(*ramp).empty()) return;
     book.note(Finding{
         "tension." + zone.id + ".steps_too_fine", Severity::Note, "press.zone." + zone.id,
-        Text("%1: at a diameter of %2 the window wants a smaller step than the %3 that the gauge shows: "
-             "until the next change listed the tension leaves it.",
+        Text(after ? "%1: at a diameter of %2 the window wants a smaller step than the %3 that the gauge shows: "
+                     "until the next change listed the tension leaves it."
+                   : "%1: at a diameter of %2 the window wants a smaller step than the %3 that the gauge shows: "
+                     "from there on the tension leaves it.",
              {zone.name.empty() ? zone.id : zone.name, Magnitude{*changes.tooFine, Kind::Length, ramp->lengthUnit},
               zone.setting.uncertainty->magnitude()}),
         Text("Watch the web there, or use a finer gauge.")});

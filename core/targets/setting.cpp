@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/targets/setting.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/targets/reach.h"
@@ -173,6 +174,27 @@ const inputs::Zone* zoneBefore(const inputs::Press& press, const inputs::Zone& z
     return before;
 }
 
+/// The end of what can be set that lies nearest to a value beyond it; nullopt for one that can be set.
+std::optional<Quantity> nearestEnd(const inputs::Setting& range, const Term& wanted)
+{
+    constexpr double kEqual = 1e-12;
+    if (!wanted.known()) return std::nullopt;
+    if (range.least && wanted.value->si() < range.least->si() - kEqual) return range.least;
+    if (range.most && wanted.value->si() > range.most->si() + kEqual) return range.most;
+    return std::nullopt;
+}
+
+/// Whether of what can be set no draw is sure to be inside: the window that is left is less than twice how well it is
+/// known.
+bool leavesNothingSure(const inputs::Zone& zone, const inputs::Setting& range, const SettingBand& band)
+{
+    if (!zone.setting.uncertainty || !band.low.known() || !band.high.known()) return false;
+    double low = band.low.value->si(), high = band.high.value->si();
+    if (range.least) low = std::max(low, range.least->si());
+    if (range.most) high = std::min(high, range.most->si());
+    return high >= low && high - low < 2 * zone.setting.uncertainty->si();
+}
+
 /// Draw is a speed difference: on a stiff web a hair of it is a whole window of tension, and that is said.
 void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Text& name)
 {
@@ -189,25 +211,45 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
                                      {zone.from.empty() ? std::string("its first nip") : zone.from})));
     const Term e2 = book.target(id + "strain");
     const Arguments arguments{{"e1", e1}, {"e2", e2}};
-    Stated setting = book.formula(id + "setting", name, "D2.draw", arguments, "%");
-    setting.instrument(zone.setting.uncertainty).most(settingRange(zone, Kind::Share).most);
+    const Term wanted = evaluated("D2.draw", arguments, "");
+    const inputs::Setting range = settingRange(zone, Kind::Share);
+    const std::optional<Quantity> end = nearestEnd(range, wanted);
+    Stated setting = end ? book.value(id + "setting", name, "rule", known(end->in("%"), zoneKey(zone, "setting")),
+                                      "D2, as near as can be set",
+                                      {{"e1", called(e1, "strain before the draw")},
+                                       {"e2", called(e2, "strain wanted")},
+                                       {"u", called(known(*end, zoneKey(zone, "setting")), "nearest that can be set")}})
+                               .symbols("u, where (e2 - e1) / (1 + e1) cannot be set")
+                         : book.formula(id + "setting", name, "D2.draw", arguments, "%");
+    setting.instrument(zone.setting.uncertainty).most(range.most);
     if (setting.ready() == nullptr || !terms.low.known() || !terms.high.known() || !terms.total.known()) return;
-    const Term band = drawBand(book, zone), width = zoneWidth(book, zone);
-    if (band.known() && width.known() &&
-        band.value->si() * width.value->si() > terms.high.value->si() - terms.low.value->si()) {
-        setting
-            .window({}, {}, Rule::None,
-                    "not judged: what this draw is known to moves the tension through its whole window")
-            .advice("On a web this stiff draw does not set the tension. Set it by eye and by the neighbouring zones, "
-                    "from nothing upward until the web lies flat.");
-        return;
-    }
     const double scale = e2.value->si() / terms.total.value->si();
     auto drawAt = [&](const Term& tension) {
         const Term strain = known(Quantity(tension.value->si() * scale, Kind::Share), "");
         return evaluated("D2.draw", {{"e1", e1}, {"e2", strain}}, "");
     };
-    bound(book, zone, setting, {drawAt(terms.middle), drawAt(terms.low), drawAt(terms.high), terms.rules});
+    const SettingBand all{drawAt(terms.middle), drawAt(terms.low), drawAt(terms.high), terms.rules};
+    const Term band = drawBand(book, zone), width = zoneWidth(book, zone);
+    const bool wide = band.known() && width.known() &&
+                      band.value->si() * width.value->si() > terms.high.value->si() - terms.low.value->si();
+    if (wide || leavesNothingSure(zone, range, all)) {
+        setting
+            .window({}, {}, Rule::None,
+                    "not judged: what this draw is known to moves the tension through its whole window")
+            .advice("On a web this stiff draw does not set the tension. Set it by eye and by the neighbouring zones, "
+                    "from nothing upward until the web lies flat.");
+        // By less than it is known to, it is none the worse.
+        if (end &&
+            (!zone.setting.uncertainty || std::abs(wanted.value->si() - end->si()) > zone.setting.uncertainty->si()))
+            book.note(Finding{
+                id + "edge_of_range", Severity::Warn, "press.zone." + zone.id,
+                Text("%1: the draw for the middle of the window, %2, is beyond what can be set; %3 is the nearest.",
+                     {zone.name.empty() ? zone.id : zone.name, Magnitude{wanted.value->si(), Kind::Share, "%"},
+                      end->in("%").magnitude()}),
+                "Set it to what is shown, and hold the tension by the neighbouring zones."});
+        return;
+    }
+    bound(book, zone, setting, all);
     setting.advice("How much faster the second nip runs than the first.");
 }
 

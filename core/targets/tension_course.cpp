@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/targets/aim.h"
 #include "core/targets/ramp.h"
+#include "core/targets/reach.h"
 #include "core/targets/schedule.h"
 #include "core/targets/setting.h"
 #include "core/targets/tension_window.h"
@@ -63,6 +64,19 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
                      "S32, S33");
         return;
     }
+    const std::optional<Quantity> least =
+        setting.known() ? settingRange(zone, setting.value->kind()).least : std::nullopt;
+    if (unwinding && leaves && least && setting.value->si() <= least->si() * (1 + 1e-9)) {
+        const Magnitude at{*leaves, Kind::Length, us ? "in" : "mm"};
+        book.lacking(id + "change_diameter", changeName, Shape::Quantity,
+                     impossible(Finding{id + "change_diameter", Severity::Warn, "press.zone." + zone.id,
+                                        Text("%1: the setting stands at %2 already, the least that can be set, and "
+                                             "cannot be lowered where the tension leaves its window, at %3.",
+                                             {name, least->magnitude(), at}),
+                                        Text("Take the roll off at %1.", {at})}),
+                     "S32, S33");
+        return;
+    }
     // Where the taper ends below the window, what it may fall to there instead.
     if (leaves && !unwinding && outside.known())
         if (const double lowest = lowestTension(*ramp, *leaves).value_or(0); lowest < outside.value->si()) {
@@ -86,7 +100,7 @@ void sayTaperLeaves(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const bool startHigher = from <= terms.high.value->si();
     const Magnitude begins = shownLimit(low, book.press().units, true);
     const Text said =
-        zone.control == inputs::Control::OpenLoop
+        book.hasSchedule("tension." + zone.id + ".changes")
             ? Text("%1: the taper leaves %2 on the finished roll, less than the %3 at which the window "
                    "of the tension begins. The changes listed let it fall %4 under the taper from where "
                    "that leads out of the window.",
@@ -108,7 +122,7 @@ void stateFinished(Book& book, const inputs::Zone& zone, const SettingTerms& ter
     if (endOf(book.press(), zone) != ZoneEnd::Rewind || zone.control == inputs::Control::Draw) return;
     const bool us = book.press().units == UnitSystem::Us;
     const std::string id = "tension." + zone.id + ".";
-    const Term full = term(book.job().rewindDiameter, "job.rewind_diameter");
+    const Term full = lastDiameterOf(book, zone);
     const Text finishedName("%1: web tension on the finished roll", {name});
     if (zone.taper == inputs::TaperShape::None) {
         book.value(id + "finished", finishedName, "rule", terms.total, "definition", {{"T", terms.total}});

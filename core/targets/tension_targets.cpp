@@ -42,6 +42,9 @@ Term rewindLack(const inputs::Press& press)
     return missing("press.rewind");
 }
 
+/// The key that would tell which roll a zone without one acts on.
+Term endLack(const inputs::Zone& zone) { return missing(zoneKey(zone, zone.to.empty() ? "to" : "from")); }
+
 }  // namespace
 
 Term zoneWidth(const Book& book, const inputs::Zone& zone)
@@ -92,14 +95,35 @@ Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
     }
     case ZoneEnd::Between: break;
     }
-    return missing("press.zone." + zone.id + ".from");
+    return endLack(zone);
 }
+
+namespace {
+
+/// What the customer takes, but no more than the rewind winds: larger ones are taken off earlier.
+Term finishedDiameter(const Book& book, const inputs::Zone& zone)
+{
+    const Term wanted = term(book.job().rewindDiameter, "job.rewind_diameter");
+    const inputs::Rewind* r = rewindOf(book.press(), zone);
+    if (r == nullptr || !r->largestDiameter || !wanted.known() || wanted.value->si() <= r->largestDiameter->si())
+        return wanted;
+    return term(r->largestDiameter, "press.rewind." + r->id + ".largest_diameter");
+}
+
+}  // namespace
 
 Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
 {
     switch (endOf(book.press(), zone)) {
     case ZoneEnd::Unwind: return book.coreOuter(Book::Wall::Thinnest);  // there the pull of a brake left alone is most
-    case ZoneEnd::Rewind: return term(book.job().rewindDiameter, "job.rewind_diameter");
+    case ZoneEnd::Rewind: {
+        const Term full = finishedDiameter(book, zone), core = rollDiameterOf(book, zone);
+        if (!full.known() || !core.known() || full.value->si() > core.value->si()) return full;
+        return impossible(refuse("tension." + zone.id + ".finished_below_core", full.from,
+                                 Text("A finished roll of %1 is no more than its core, %2 outside.",
+                                      {full.value->magnitude(), core.value->magnitude()}),
+                                 "Enter the largest diameter that the customer takes, core included."));
+    }
     case ZoneEnd::Waste: {
         // What is stripped off winds up as large as its own rewind allows, whatever the job's rolls are.
         const inputs::Rewind* r = rewindOf(book.press(), zone);
@@ -108,7 +132,7 @@ Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
     }
     case ZoneEnd::Between: break;
     }
-    return missing("press.zone." + zone.id + ".from");
+    return endLack(zone);
 }
 
 namespace {
@@ -118,6 +142,17 @@ Term middle(const TensionChoice& c)
     return combine(
         {c.low, c.high}, "middle of " + c.low.from + " and " + c.high.from,
         [](const std::vector<double>& v) { return (v[0] + v[1]) / 2; }, Kind::ForcePerWidth);
+}
+
+/// The speed at which a brake takes no more than it may, and whether a tension inside the window does it too.
+Text coolerText(const Book& book, const Ready& heat, const Entry<Kind::Power>& most, const SettingTerms& terms)
+{
+    const double share = most.si() / std::get<Quantity>(heat.value).si();
+    const Quantity& speed = *book.speed().value;
+    const Magnitude slower{speed.si() * share, Kind::Speed, speed.unit()};
+    const bool lower = terms.low.known() && terms.low.value->si() * speed.si() <= most.si();
+    return lower ? Text("Run at %1 or slower, or lower in the tension window.", {slower})
+                 : Text("Run at %1 or slower: at job speed no tension inside the window is low enough.", {slower});
 }
 
 /// One zone: per width, total, strain, torque, in that order, each with the window of the one before; then what its
@@ -204,7 +239,7 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
                         id + "too_hot", Severity::Warn, "press.zone." + zone.id,
                         Text("At job speed the brake takes %1, it may take %2.",
                              {std::get<Quantity>(r->value).magnitude(), zone.slipPowerMost->quantity().magnitude()}),
-                        Text("Run slower, or lower in the tension window.")});
+                        coolerText(book, *r, *zone.slipPowerMost, terms)});
             }
         }
         if (zone.needsDiameter)

@@ -51,6 +51,9 @@ std::optional<TensionChoice> byMaterial(const Book& book)
     return c;
 }
 
+/// The share of a ceiling at which a starting range that it cuts begins at the highest (policy).
+constexpr double kUnderCeiling = 0.8;
+
 Text rangeOf(const TensionChoice& c) { return {"%1 to %2", {c.low.value->magnitude(), c.high.value->magnitude()}}; }
 std::vector<Text> one(Text text) { return {std::move(text)}; }
 
@@ -117,22 +120,23 @@ void holdDown(const Book& book, const inputs::Zone& zone, TensionChoice& c)
     const bool said = c.rules.high == Rule::Job || c.rules.high == Rule::Maker;
     const std::string subject = c.rules.low == Rule::Job ? "job.tension" : said ? "substrate.tension" : "substrate";
     const Text whole = rangeOf(c);
-    if (c.low.value->si() > most.si()) {
-        if (said) {
-            contradict(c, "tension.above_ceiling", subject,
-                       Text("A tension of %1 was entered; the material bears at most %2: %3.",
-                            {one(whole), most.magnitude(), one(ceiling.source)}),
-                       "Look at the tension and its unit, and at the strength and modulus of the material.");
-            return;
-        }
-        // Nobody said this tension of this web: the ceiling makes the window, and its lower end is half of it.
-        c.low = known(Quantity(most.si() / 2, Kind::ForcePerWidth, most.unit()), ceiling.value.from);
+    if (said && c.low.value->si() > most.si()) {
+        contradict(c, "tension.above_ceiling", subject,
+                   Text("A tension of %1 was entered; the material bears at most %2: %3.",
+                        {one(whole), most.magnitude(), one(ceiling.source)}),
+                   "Look at the tension and its unit, and at the strength and modulus of the material.");
+        return;
+    }
+    if (c.how == "T2") c.how = "lookup";
+    // Nobody said this tension of this web: the ceiling draws the lower end down before it, so that neither the window
+    // closes nor the aim jumps as the ceiling falls. A range that is narrower by itself keeps its own share.
+    const double begins = std::max(kUnderCeiling, c.low.value->si() / c.high.value->si()) * most.si();
+    if (!said && c.low.value->si() > begins) {
+        c.low = known(Quantity(begins, Kind::ForcePerWidth, most.unit()), ceiling.value.from);
         c.rules.low = ceiling.rule;
-        c.lowSource = Text("half of the highest: policy");
+        c.lowSource = Text("four fifths of the highest, or what the starting range keeps: policy");
         c.how = "rule";
         c.sourceId = ceiling.sourceId;
-    } else if (c.how == "T2") {
-        c.how = "lookup";
     }
     c.high = known(most, ceiling.value.from);
     c.rules.high = ceiling.rule;
@@ -141,7 +145,7 @@ void holdDown(const Book& book, const inputs::Zone& zone, TensionChoice& c)
     c.cut = true;
     c.said.push_back(Finding{
         "tension.held_down", said ? Severity::Warn : Severity::Note, subject,
-        Text("The range of tension, %1, is held down to %2: %3.", {one(whole), most.magnitude(), one(ceiling.source)}),
+        Text("The range of tension, %1, is held down to %2: %3.", {one(whole), one(rangeOf(c)), one(ceiling.source)}),
         said ? Text("Look at the tension that was entered, and at the strength and modulus of the "
                     "material.")
              : Text("The maker's range, entered with the material, would be better.")});
@@ -242,6 +246,11 @@ TensionChoice chooseTension(const Book& book, const inputs::Zone& zone)
                 return c;
             }
         c.low = c.high = missing("press.limits." + id);
+        return c;
+    }
+    if (zone.to.empty() && zone.control != inputs::Control::Draw && endOf(book.press(), zone) == ZoneEnd::Between) {
+        // Where it ends tells whether it pulls the web or stripped matrix.
+        c.low = c.high = missing(zoneKey(zone, "to"));
         return c;
     }
     if (book.job().tension) {

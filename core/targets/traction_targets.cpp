@@ -281,7 +281,7 @@ void stateFilms(Book& book)
             [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::ForcePerWidth);
         book.formula("traction." + rewind->id + ".film",
                      Text("Air wound into the finished roll on %1", {rewind->roller}), "C4",
-                     {{"R", halfOf(term(book.job().rewindDiameter, "job.rewind_diameter"))},
+                     {{"R", halfOf(lastDiameterOf(book, zone))},
                       {"eta", airViscosity()},
                       {"U", bothSpeeds(book)},
                       {"Tw", pull}},

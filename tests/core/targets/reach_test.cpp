@@ -135,7 +135,7 @@ TEST_CASE("a clutch that ends before the roll is wound says at what diameter")
     // An unwinding roll comes to the least.
     const Targets low = withPress("north", "quince-jelly", "R0041",
                                   [](inputs::Press& p) { zone(p, "unwind").setting.least = bar(0.6); });
-    CHECK(argument(finding(low, "tension.unwind.leaves_range"), 1) == Approx(2 * 12 * 0.45 / 59.4));
+    CHECK(argument(finding(low, "tension.unwind.least_too_much"), 1) == Approx(2 * 12 * 0.45 / 72.6));
     CHECK(si(low, "tension.unwind.floor_diameter") == Approx(2 * 12 * 0.45 / 59.4));
     for (const auto& row : low.schedule("tension.unwind.changes")->rows) CHECK(row[1].si() >= 0.6e5);
 }
@@ -158,10 +158,16 @@ TEST_CASE("each kind of control is helped in its own way")
     CHECK(why(dancer, "tension.unwind.setting").remedy.source.find("dancer") != std::string::npos);
     const Targets brake = withPress("north", "quince-jelly", "R0041",
                                     [](inputs::Press& p) { zone(p, "unwind").setting.most = bar(0.5); });
-    CHECK(why(brake, "tension.unwind.setting").remedy.source.find("smaller roll") != std::string::npos);
+    CHECK(why(brake, "tension.unwind.setting").remedy.source.find("a roll of at most %1 across") != std::string::npos);
     const Targets clutch = withPress("north", "quince-jelly", "R0041",
                                      [](inputs::Press& p) { zone(p, "rewind").setting.least = bar(0.6); });
-    CHECK(why(clutch, "tension.rewind.setting").remedy.source.find("larger core") != std::string::npos);
+    // The shaft takes 75 to 78 mm and no larger core.
+    CHECK(why(clutch, "tension.rewind.setting").remedy.source == "Take part of the clutch out of use.");
+    const Targets wide = withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) {
+        zone(p, "rewind").setting.least = bar(0.6);
+        p.rewinds.front().mandrel.gripsMost = Entry<Kind::Length>(Quantity(0.153, Kind::Length, "mm"));
+    });
+    CHECK(why(wide, "tension.rewind.setting").remedy.source.find("larger core") != std::string::npos);
 }
 
 TEST_CASE("a draw that nothing comes before says so, and one listed before its neighbour finds it by where it begins")
@@ -173,4 +179,95 @@ TEST_CASE("a draw that nothing comes before says so, and one listed before its n
         withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) { std::swap(p.zones[0], p.zones[1]); });
     REQUIRE(swapped.find("tension.print.setting") != nullptr);
     CHECK(swapped.find("tension.print.setting")->ready() != nullptr);
+}
+
+TEST_CASE("a brake that cannot be turned down far enough says where the roll has to come off, and what it gives after")
+{
+    const auto k = [](double newtonMetres) {
+        return withPress("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
+            zone(p, "unwind").torquePerSetting = Quantity(newtonMetres / 1e5, Kind::TorquePerPressure, "N m/bar");
+        });
+    };
+    // 100 N m/bar at the least, 0.15 bar above where it begins, are 15 N m: 72.6 N at 413.2 mm, 293.5 N at the core.
+    const Targets t = k(100);
+    const Finding& too = finding(t, "tension.unwind.least_too_much");
+    CHECK(too.severity == Severity::Stop);
+    CHECK(argument(too, 1) == Approx(2 * 15 / 72.6));
+    CHECK(argument(too, 4) == Approx(2 * 15 / 0.1022));
+    CHECK(std::get<Magnitude>(too.remedy.args.at(0)).si == Approx(2 * 15 / 72.6));
+    CHECK_FALSE(noted(t, "tension.unwind.leaves_range"));
+    CHECK(why(t, "tension.unwind.change_diameter").severity != Severity::Note);
+    // What is listed can be set, and the tension beside it is what it gives.
+    const targets::Schedule* schedule = t.schedule("tension.unwind.schedule");
+    REQUIRE(schedule != nullptr);
+    for (const auto& row : schedule->rows) {
+        CHECK(row[2].si() >= 0.3e5 * (1 - 1e-9));
+        CHECK(row[3].si() == Approx(2 * row[1].si() / row[0].si()));
+    }
+    CHECK(schedule->rows.back()[3].si() == Approx(2 * 15 / 0.1022));
+    // One that only just leaves the window is a warning.
+    CHECK(finding(k(32), "tension.unwind.least_too_much").severity == Severity::Warn);
+}
+
+TEST_CASE("what cannot be set on the way of a finished roll is not listed, nor a roll that the rewind does not wind")
+{
+    const Targets weak = withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) {
+        zone(p, "rewind").torquePerSetting = Quantity(2 / 1e5, Kind::TorquePerPressure, "N m/bar");
+    });
+    for (const auto& row : weak.schedule("tension.rewind.schedule")->rows) CHECK(row[2].si() <= 6e5 * (1 + 1e-9));
+    inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    const auto wound = [&](double metres) {
+        inputs::Job job = *in.job;
+        job.rewindDiameter = Entry<Kind::Length>(Quantity(metres, Kind::Length, "mm"));
+        inputs::Inputs other = in;
+        other.job = std::make_shared<const inputs::Job>(std::move(job));
+        return targets::computeTargets(other);
+    };
+    const Targets far = wound(0.9), most = wound(0.6);
+    CHECK(noted(far, "input.finished_roll_too_large"));
+    for (const char* id : {"tension.rewind.finished", "tension.rewind.slip_power", "stop.rewind.tension"})
+        CHECK(si(far, id) == Approx(si(most, id)));
+    CHECK(far.schedule("tension.rewind.schedule")->rows.back()[0].si() == Approx(0.6));
+    // A finished roll that is all core: said in words of the crew, wherever it would be reckoned with.
+    const Targets none = wound(0.1);
+    for (const char* id : {"tension.rewind.finished", "traction.rewind.film", "stop.rewind.tension"})
+        CHECK(why(none, id).code == "tension.rewind.finished_below_core");
+    CHECK(sentence(finding(none, "input.finished_roll_below_core")).find("102.2 mm outside") != std::string::npos);
+}
+
+TEST_CASE("less than can be shown beyond the end of a control is not spoken of")
+{
+    // The core would want 0.3 bar less a hair.
+    const auto least = [](double value) {
+        return withPress("north", "quince-jelly", "R0041",
+                         [&](inputs::Press& p) { zone(p, "unwind").setting.least = bar(value); });
+    };
+    const double core = 0.15 + 59.4 * 0.1022 / (2 * 12);
+    CHECK_FALSE(noted(least(core + 0.0001), "tension.unwind.leaves_range"));
+    CHECK(noted(least(core + 0.03), "tension.unwind.leaves_range"));
+}
+
+TEST_CASE("a brake that runs too hot is told the speed that helps, and a lower tension only where one does")
+{
+    const auto most = [](double watts) {
+        return withPress("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
+            zone(p, "unwind").slipPowerMost = Entry<Kind::Power>(Quantity(watts, Kind::Power, "W"));
+        });
+    };
+    // 59.4 N at 1.5 m/s are 89.1 W; at the bottom of the window 69.3 W.
+    const Targets sixty = most(60), eighty = most(80);
+    const Finding& hot = finding(sixty, "tension.unwind.too_hot");
+    CHECK(hot.remedy.source.find("or lower in") == std::string::npos);
+    CHECK(std::get<Magnitude>(hot.remedy.args.at(0)).si == Approx(60 / 59.4));
+    CHECK(finding(eighty, "tension.unwind.too_hot").remedy.source.find("or lower in") != std::string::npos);
+}
+
+TEST_CASE("a draw that begins above what is wanted is set where it begins, and that is said")
+{
+    const Targets t = withPress("north", "quince-jelly", "R0041",
+                                [](inputs::Press& p) { zone(p, "print").setting.least = percent(0.05); });
+    CHECK(si(t, "tension.print.setting") == Approx(0.0005));
+    CHECK(noted(t, "tension.print.edge_of_range"));
+    CHECK_FALSE(
+        noted(withPress("north", "quince-jelly", "R0041", [](inputs::Press&) {}), "tension.print.edge_of_range"));
 }
