@@ -197,10 +197,10 @@ QString valueText(const targets::TargetValue& value, UnitSystem system)
 QString targetValue(const targets::Target& target, UnitSystem system)
 {
     if (const targets::Ready* ready = target.ready()) return valueText(targets::aimOf(*ready, system), system);
-    const auto* needs = std::get_if<targets::Needs>(&target.state);
-    if (needs == nullptr) return said(QT_TRANSLATE_NOOP("names", "cannot"));
+    if (const auto* no = std::get_if<targets::Cannot>(&target.state))
+        return no->never() ? said(QT_TRANSLATE_NOOP("names", "never")) : said(QT_TRANSLATE_NOOP("names", "cannot"));
     QStringList keys;
-    for (const std::string& key : needs->keys) keys << dataText(key);
+    for (const std::string& key : std::get<targets::Needs>(target.state).keys) keys << dataText(key);
     return said(QT_TRANSLATE_NOOP("names", "needs %1")).arg(keys.join(QStringLiteral(", ")));
 }
 

@@ -37,7 +37,7 @@ namespace taut::app {
 [[nodiscard]] QString whereText(std::string_view at);
 /// A target's word or yes/no as people say it ("over" -> "over the top"); an unknown word is data.
 [[nodiscard]] QString valueText(const targets::TargetValue& value, UnitSystem system);
-/// "1.39 bar", "yes", "over the top"; "needs roll.core" or "cannot" where there is no value.
+/// "1.39 bar", "yes", "over the top"; "needs roll.core", "cannot" or "never" where there is no value.
 [[nodiscard]] QString targetValue(const targets::Target& target, UnitSystem system);
 /// Its limits in words, "" when it has none.
 [[nodiscard]] QString targetWindow(const targets::Target& target, UnitSystem system);

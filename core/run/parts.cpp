@@ -74,7 +74,8 @@ const Finding* cannotOf(const targets::Targets& targets, const procedure::Step& 
 {
     const targets::Target* target = targetOf(targets, step);
     const auto* cannot = target == nullptr ? nullptr : std::get_if<targets::Cannot>(&target->state);
-    return cannot == nullptr ? nullptr : &cannot->why;
+    // What this roll merely never comes to keeps nobody from anything.
+    return cannot == nullptr || cannot->never() ? nullptr : &cannot->why;
 }
 
 }  // namespace taut::run

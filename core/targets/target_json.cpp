@@ -125,7 +125,9 @@ Json targetJson(const Target& target, UnitSystem system)
         return object;
     }
     if (const auto* no = std::get_if<Cannot>(&target.state)) {
-        object.set("state", "cannot").set("why", findingJson(no->why, system)).set("source", no->source);
+        object.set("state", no->never() ? "none" : "cannot")
+            .set("why", findingJson(no->why, system))
+            .set("source", no->source);
         setText(object, "advice", no->advice, system);
         return object;
     }
@@ -141,7 +143,7 @@ Result<Target> targetFrom(const Json& object)
     for (std::size_t i = 0; i < kShapes.size(); ++i)
         if (shape == kShapes[i]) target.shape = static_cast<Shape>(i);
     const std::string state = object["state"].text();
-    if (target.id.empty() || (state != "ready" && state != "needs" && state != "cannot"))
+    if (target.id.empty() || (state != "ready" && state != "needs" && state != "cannot" && state != "none"))
         return refuse("targets.broken", target.id, Text("This is not a target: it has no id or an unknown state."));
     if (state == "needs") {
         Needs needs;
@@ -149,7 +151,7 @@ Result<Target> targetFrom(const Json& object)
         needs.advice = getText(object, "advice");
         needs.source = object["source"].text();
         target.state = std::move(needs);
-    } else if (state == "cannot") {
+    } else if (state == "cannot" || state == "none") {
         target.state = Cannot{findingFrom(object["why"]), getText(object, "advice"), object["source"].text()};
     } else {
         target.state = readyFrom(object);
