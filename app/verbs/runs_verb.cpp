@@ -7,6 +7,7 @@
 #include "app/verbs/verbs.h"
 #include "core/base/clock.h"
 #include "core/logbook/logbook.h"
+#include "core/records/texts.h"
 #include "core/report/parts.h"
 #include "core/run/run.h"
 #include "core/run/words.h"
@@ -130,7 +131,7 @@ Exit one(const records::Reader& reader, const Options& options, const Console& c
     }
     const auto document = seal::read(seal->document);
     if (!document) return refused(console, false, document.error());
-    const auto events = seal::eventsOf(*document);
+    const auto events = seal::eventsOf(*document, records::textsOf(reader));
     if (!events) return refused(console, false, events.error());
     const auto story = reader.sealsAbout(options.words().front());
     if (!story) return refused(console, false, story.error());

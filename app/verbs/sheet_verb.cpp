@@ -42,12 +42,12 @@ Result<Wanted> sheetOfRun(const Options& options, Findings& notes)
         const auto kept = records::documentOf(**reader, id);
         if (!kept) return kept.error();
         // What the run ended with, not what it began with: a roll changed under way stays changed.
-        const auto events = seal::eventsOf(kept->document);
+        const report::TextBySha texts = records::textsOf(**reader);
+        const auto events = seal::eventsOf(kept->document, texts);
         if (!events) return events.error();
         const run::Run run = run::Run::fold(*events);
         InputFiles files;
         run::Sources sources = run.sources();
-        const report::TextBySha texts = records::textsOf(**reader);
         for (const auto& [what, source] : {std::pair{"press", &sources.press}, std::pair{"job", &sources.job},
                                            std::pair{"substrate", &sources.substrate}})
             source->text = texts(what, source->sha256);

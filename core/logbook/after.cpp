@@ -53,11 +53,11 @@ std::vector<seal::Seal> sealsAfter(SQLite::Database& db, const std::string& subj
     return all;
 }
 
-Result<seal::Sequel> readSequel(const Found& found, seal::Sequel sequel)
+Result<seal::Sequel> readSequel(SQLite::Database& db, const Found& found, seal::Sequel sequel)
 {
     auto* correction = std::get_if<seal::Correction>(&sequel);
     if (correction == nullptr) return sequel;
-    const auto events = seal::eventsOf(found.document);
+    const auto events = seal::eventsOf(found.document, textsIn(db));
     if (!events) return events.error();
     auto read = seal::readCorrection(run::Run::fold(*events), found.sealings, std::move(*correction));
     if (!read) return read.error();
@@ -98,7 +98,7 @@ std::optional<Finding> misquoted(SQLite::Database& db, const seal::Seal& correct
     if (!query.executeStep()) return std::nullopt;
     const auto document = seal::read(sealFrom(query).document);
     if (!document) return std::nullopt;
-    const auto events = seal::eventsOf(*document);
+    const auto events = seal::eventsOf(*document, textsIn(db));
     const auto sealing = seal::sealingOf(correction);
     const auto before = sealingsOf(sealsAfter(db, correction.subject, asInt(correction.seq)));
     if (!events || !sealing || !before || !sealing->sequel) return std::nullopt;
@@ -136,7 +136,7 @@ Result<seal::Seal> Writer::follow(std::string_view runId, seal::Sequel sequel, c
                 {"The key that was opened for %1 does not stand in this logbook any more.", {by.actor().name()}},
                 "Open it again; a supervisor can look up who is enrolled.");
         if (auto why = seal::whyNot(found->run, sequel, *standing)) return *std::move(why);
-        const auto read = readSequel(*found, std::move(sequel));
+        const auto read = readSequel(db, *found, std::move(sequel));
         if (!read) return read.error();
         const Instant now = m_impl->clock->now();
         return appendSeal(db, seal::sequelOf(*read, found->run, *standing, now), sealer(by), now);

@@ -14,7 +14,39 @@ Finding notAllowed(std::string subject, const people::Actor& by, Text remedy)
         std::move(remedy));
 }
 
+/// The edition in which this text stands; 0 = in none.
+int editionOf(SQLite::Database& db, const std::string& what, const run::Source& source)
+{
+    SQLite::Statement same(db, "SELECT edition FROM definition_rows WHERE what = ? AND id = ? AND sha256 = ?");
+    same.bind(1, what);
+    same.bind(2, source.id);
+    same.bind(3, source.sha256);
+    return same.executeStep() ? same.getColumn(0).getInt() : 0;
+}
+
 }  // namespace
+
+run::Source sealedOnce(SQLite::Database& db, const std::string& what, run::Source source, const Sealer& by, Instant at)
+{
+    source.edition = editionOf(db, what, source);
+    if (source.edition > 0) return source;
+    SQLite::Statement newest(db, "SELECT coalesce(max(edition), 0) FROM definition_rows WHERE what = ? AND id = ?");
+    newest.bind(1, what);
+    newest.bind(2, source.id);
+    newest.executeStep();
+    source.edition = newest.getColumn(0).getInt() + 1;
+    newest.reset();
+    const seal::Seal seal = appendSeal(db, seal::definitionOf(what, source), by, at);
+    return source;
+}
+
+seal::TextBySha textsIn(SQLite::Database& db)
+{
+    return [&db](std::string_view what, const std::string& sha256) {
+        const auto found = findDefinition(db, what, sha256);
+        return found ? found->text : std::string();
+    };
+}
 
 Result<run::Source> Writer::keepDefinition(std::string_view what, std::string_view id, std::string_view toml,
                                            const people::Actor& by)
@@ -28,24 +60,9 @@ Result<run::Source> Writer::keepDefinition(std::string_view what, std::string_vi
         return refuse("definition.empty", kind, {"A definition of a %1 needs an id and a text.", {kind}},
                       "Give the file its id and try again.");
     return m_impl->write([&](SQLite::Database& db) -> Result<run::Source> {
-        SQLite::Statement same(db, "SELECT edition FROM definition_rows WHERE what = ? AND id = ? AND sha256 = ?");
-        same.bind(1, kind);
-        same.bind(2, source.id);
-        same.bind(3, source.sha256);
-        if (same.executeStep()) {
-            source.edition = same.getColumn(0).getInt();
-            return source;
-        }
-        if (!people::may(by.role(), people::Act::EditInputs))
+        if (editionOf(db, kind, source) == 0 && !people::may(by.role(), people::Act::EditInputs))
             return notAllowed(kind + " " + source.id, by, "Have a supervisor keep this file in the logbook first.");
-        SQLite::Statement newest(db, "SELECT coalesce(max(edition), 0) FROM definition_rows WHERE what = ? AND id = ?");
-        newest.bind(1, kind);
-        newest.bind(2, source.id);
-        newest.executeStep();
-        source.edition = newest.getColumn(0).getInt() + 1;
-        newest.reset();
-        const seal::Seal seal = appendSeal(db, seal::definitionOf(kind, source), sealer(by), m_impl->clock->now());
-        return source;
+        return sealedOnce(db, kind, source, sealer(by), m_impl->clock->now());
     });
 }
 

@@ -69,6 +69,8 @@ void putDefinitions(SQLite::Database& db, Seals& seals, const Json& run)
     hashesIn(run["procedure"], hashes);
     for (const Json& event : run["events"].items())
         for (const char* part : {"inputs", "procedure"}) hashesIn(event[part], hashes);
+    for (const char* list : {"target_sets", "plans"})
+        for (const Json& told : run[list].items()) hashesIn(told["since"], hashes);
     for (const std::string& sha256 : hashes)
         for (seal::Seal& seal : sealsWhere(db, "seq IN (SELECT seq FROM definition_rows WHERE sha256 = ?)", sha256))
             put(db, seals, std::move(seal));

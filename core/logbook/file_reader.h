@@ -66,6 +66,8 @@ private:
 
 /// A definition from the columns id, edition, sha256, text.
 [[nodiscard]] run::Source sourceFrom(SQLite::Statement& row);
+[[nodiscard]] std::optional<run::Source> findDefinition(SQLite::Database& db, std::string_view what,
+                                                        std::string_view sha256);
 /// The newest edition of each definition of a kind.
 [[nodiscard]] std::vector<run::Source> newestDefinitions(SQLite::Database& db, std::string_view what);
 

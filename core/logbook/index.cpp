@@ -128,7 +128,7 @@ void indexRun(SQLite::Database& db, std::uint64_t seq, const Json& body)
     put.bind(13, body["verdict"].text());
     put.bind(14, static_cast<std::int64_t>(body["deviations"].items().size()));
     put.exec();
-    for (const Json& step : body["steps"].items()) indexReading(db, seq, press, step);
+    for (const Json& step : seal::stepsOf(body)) indexReading(db, seq, press, step);
 }
 
 /// What a review, a correction or a void makes of its run.

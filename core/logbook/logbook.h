@@ -20,7 +20,7 @@
 
 namespace taut::logbook {
 
-inline constexpr int kSchema = 4;
+inline constexpr int kSchema = 5;
 inline constexpr std::uint32_t kApplicationId = 0x54415554;          ///< "TAUT"
 inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 

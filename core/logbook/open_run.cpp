@@ -4,6 +4,8 @@
 #include <span>
 
 #include "core/logbook/open_runs.h"
+#include "core/records/texts.h"
+#include "core/seal/words.h"
 
 namespace taut::logbook {
 
@@ -47,9 +49,23 @@ Result<std::optional<run::Run>> parentOf(const Writer& writer, const std::string
     if (!seal) return seal.error();
     const auto document = seal::read(seal->document);
     if (!document) return document.error();
-    const auto events = seal::eventsOf(*document);
+    const auto events = seal::eventsOf(*document, records::textsOf(writer.reader()));
     if (!events) return events.error();
     return std::optional<run::Run>(run::Run::fold(*events));
+}
+
+/// The newest editions of a definition, newest first.
+Result<std::vector<std::string>> newestTexts(SQLite::Database& db, std::string_view what, const std::string& id)
+{
+    constexpr int kMost = 8;
+    SQLite::Statement query(db,
+                            "SELECT text FROM definition_rows WHERE what = ? AND id = ? ORDER BY edition DESC LIMIT ?");
+    query.bind(1, std::string(what));
+    query.bind(2, id);
+    query.bind(3, kMost);
+    std::vector<std::string> texts;
+    while (query.executeStep()) texts.push_back(query.getColumn(0).getString());
+    return texts;
 }
 
 bool hasEnded(const run::Run& run)
@@ -167,12 +183,18 @@ Result<seal::Seal> OpenRun::seal(const people::Signer& signer)
     if (!hasEnded(m_run))
         return refuse("run.not_ended", id, {"Run %1 has not ended, so it cannot be sealed.", {id}},
                       "Sign it off, or abandon it with a reason.");
-    const seal::Document document = seal::documentOf(m_run);
     Writer::Impl& impl = m_writer->impl();
+    const seal::KnownWords known = [&](std::string_view what, const std::string& whose) {
+        const auto texts = impl.read([&](SQLite::Database& db) { return newestTexts(db, what, whose); });
+        return texts ? *texts : std::vector<std::string>();
+    };
+    const seal::Parted parted = seal::partWords(seal::documentOf(m_run), known);
     return impl.write([&](SQLite::Database& db) -> Result<seal::Seal> {
         const auto stored = foldStored(db, id);
         if (!stored) return stored.error();
-        seal::Seal sealed = appendSeal(db, document, sealer(signer), impl.clock->now());
+        const Instant now = impl.clock->now();
+        for (const auto& [what, source] : parted.words) (void)sealedOnce(db, what, source, sealer(actor), now);
+        seal::Seal sealed = appendSeal(db, parted.document, sealer(signer), now);
         SQLite::Statement gone(db, "DELETE FROM open_events WHERE run_id = ?");
         gone.bind(1, id);
         gone.exec();

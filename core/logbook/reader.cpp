@@ -128,6 +128,16 @@ std::vector<run::Source> newestDefinitions(SQLite::Database& db, std::string_vie
     return all;
 }
 
+std::optional<run::Source> findDefinition(SQLite::Database& db, std::string_view what, std::string_view sha256)
+{
+    SQLite::Statement query(db, "SELECT id, edition, sha256, text FROM definition_rows WHERE what = ?1 AND "
+                                "sha256 = ?2 ORDER BY edition LIMIT 1");
+    query.bind(1, std::string(what));
+    query.bind(2, std::string(sha256));
+    if (!query.executeStep()) return std::nullopt;
+    return sourceFrom(query);
+}
+
 Result<std::vector<run::Source>> FileReader::definitions(std::string_view what) const
 {
     return ask([&]() -> Result<std::vector<run::Source>> { return newestDefinitions(*m_db, what); });
@@ -135,14 +145,7 @@ Result<std::vector<run::Source>> FileReader::definitions(std::string_view what) 
 
 Result<std::optional<run::Source>> FileReader::definition(std::string_view what, std::string_view sha256) const
 {
-    return ask([&]() -> Result<std::optional<run::Source>> {
-        SQLite::Statement query(*m_db, "SELECT id, edition, sha256, text FROM definition_rows WHERE what = ?1 AND "
-                                       "sha256 = ?2 ORDER BY edition LIMIT 1");
-        query.bind(1, std::string(what));
-        query.bind(2, std::string(sha256));
-        if (!query.executeStep()) return std::optional<run::Source>();
-        return std::optional(sourceFrom(query));
-    });
+    return ask([&]() -> Result<std::optional<run::Source>> { return findDefinition(*m_db, what, sha256); });
 }
 
 std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db, const std::filesystem::path& file)

@@ -67,6 +67,12 @@ void putSeal(SQLite::Database& db, const seal::Seal& seal, const seal::Document*
     return {signer.actor().id().value, signer.actor().name(), &signer};
 }
 
+/// A definition in the edition in which its text stands; a text that stands in none is sealed as the next one.
+[[nodiscard]] run::Source sealedOnce(SQLite::Database& db, const std::string& what, run::Source source,
+                                     const Sealer& by, Instant at);
+/// The texts of this logbook's definitions; good while its connection is.
+[[nodiscard]] seal::TextBySha textsIn(SQLite::Database& db);
+
 /// Writes into the index tables what a document answers; also what rebuilding them from the documents would call.
 void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document);
 

@@ -42,7 +42,7 @@ Result<Done> append(std::string& csv, const seal::Seal& seal, std::string_view p
     if (!document) return document.error();
     const Json& run = document->body;
     const Json& inputs = run["inputs"];
-    for (const Json& step : run["steps"].items()) {
+    for (const Json& step : seal::stepsOf(run)) {
         if (!step["value"].isNumber()) continue;
         csv += std::to_string(seal.seq) + ',' + field(run["id"]);
         for (const char* input : {"press", "job", "substrate", "roll"}) csv += ',' + field(inputs[input]["id"]);

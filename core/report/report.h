@@ -140,12 +140,11 @@ struct Report {
     std::optional<seal::Anchor> anchor;
 };
 
-/// The text of a press, job, substrate or procedure by its hash: a record names them, and does not hold them. "" = not
-/// to be had; what would be told from it is then left out.
-using TextBySha = std::function<std::string(std::string_view what, const std::string& sha256)>;
+/// Of a press, job, substrate or procedure that is not to be had, what would be told from it is left out.
+using seal::TextBySha;
 /// The setup sheet of a run, live or sealed: one page for the set-up, then readings, steps and history. Codes:
-/// report.not_a_run, document.broken. records/texts.h makes `texts` from any store. `sealings`: the run's own seal and
-/// those that follow it, oldest first; reviewed, corrected or void, the sheet says so.
+/// report.not_a_run, document.broken, document.words. records/texts.h makes `texts` from any store. `sealings`: the
+/// run's own seal and those that follow it, oldest first; reviewed, corrected or void, the sheet says so.
 [[nodiscard]] Result<Report> reportOf(const seal::Document& document, const std::optional<seal::Anchor>& anchor,
                                       const TextBySha& texts, std::span<const seal::Sealing> sealings = {});
 /// What is set by hand, and web tension with its taper, each against the diameter of its roll, in web order. Made from

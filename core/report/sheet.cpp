@@ -233,7 +233,7 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
         return refuse("report.not_a_run", std::string(seal::kindWord(document.kind)),
                       "A set-up sheet is made from the record of a run; this is another kind of record.",
                       "Choose a run.");
-    const auto events = seal::eventsOf(document);
+    const auto events = seal::eventsOf(document, texts);
     if (!events) return events.error();
     const run::Run run = run::Run::fold(*events);
     run::Sources sources = run.sources();

@@ -209,6 +209,7 @@ void ChainCheck::checkHead(const Seal& seal, std::span<const SealSignature> sign
                                      {number(seal.seq)}},
                                     "Trust the document, not the row. Restore the logbook from a backup."));
     for (Finding& finding : m_signatures.next(seal, *document, signatures)) m_findings.push_back(std::move(finding));
+    if (auto missing = m_words.next(seal, *document)) m_findings.push_back(*std::move(missing));
 }
 
 Findings ChainCheck::finish()

@@ -10,6 +10,7 @@
 #include "core/base/crypto.h"
 #include "core/base/result.h"
 #include "core/seal/signature.h"
+#include "core/seal/words.h"
 
 namespace taut::seal {
 
@@ -45,7 +46,7 @@ struct AnchorVerdict {
 /// Walks a chain given seal by seal and says what is wrong, first thing first; subject "seal 17". Codes: chain.gap,
 /// chain.previous (does not continue the seal before), chain.broken (document and link do not belong together),
 /// chain.head (kind, id, subject, time or person of the row are not the document's), document.broken, anchor.missing
-/// (the chain ends before it), anchor.differs; and what SignatureCheck finds.
+/// (the chain ends before it), anchor.differs; and what SignatureCheck and WordsCheck find.
 class ChainCheck {
 public:
     explicit ChainCheck(const std::vector<PartialAnchor>& anchors = {});
@@ -64,6 +65,7 @@ private:
     Anchor m_end;
     Link m_stored{};  ///< link as the seal before states it
     SignatureCheck m_signatures;
+    WordsCheck m_words;
     Findings m_findings;
 };
 

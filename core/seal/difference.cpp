@@ -11,7 +11,9 @@ namespace {
 
 constexpr std::array<std::string_view, 8> kByPlace{"targets", "schedules", "findings", "because",
                                                    "rows",    "stages",    "places",   "steps"};
-constexpr std::array<std::string_view, 3> kNames{"id", "code", "symbol"};
+/// The symbol of a term is not said again: it stands beside its place in the formula of a target that has a name.
+constexpr std::string_view kSymbol = "symbol";
+constexpr std::array<std::string_view, 3> kNames{"id", "code", kSymbol};
 
 template <std::size_t N>
 bool among(const std::array<std::string_view, N>& names, std::string_view name)
@@ -105,14 +107,43 @@ Json itemDifference(const Json& before, std::size_t place, const Json& item)
     if (!difference) return item;
     const std::string_view name = nameOf(item);
     Json json = Json::object();
-    json.set("was", static_cast<std::int64_t>(place)).set(std::string(name), item[name]);
+    json.set("was", static_cast<std::int64_t>(place));
+    if (name != kSymbol) json.set(std::string(name), item[name]);
     for (const Json::Member& member : difference->members()) json.set(member.first, member.second);
     return json;
 }
 
+bool isFigure(const Json& value) { return value.isNumber() || value.isNull(); }
+
+/// "value" of each item, where nothing else has changed and none goes by an id or a code, which is always said.
+std::optional<Json> figuresOf(const Json::Array& before, const Json::Array& after)
+{
+    if (before.size() != after.size()) return std::nullopt;
+    Json figures = Json::array();
+    for (std::size_t i = 0; i < after.size(); ++i) {
+        const Json& value = after[i]["value"];
+        if (!after[i].has("value") || !before[i].has("value") || !isFigure(value)) return std::nullopt;
+        if (after[i].has("id") || after[i].has("code")) return std::nullopt;
+        if (Json(before[i]).set("value", value) != after[i]) return std::nullopt;
+        figures.add(value);
+    }
+    return figures;
+}
+
+std::optional<Json> listWithFigures(const Json::Array& before, const Json::Array& figures)
+{
+    if (before.size() != figures.size()) return std::nullopt;
+    Json::Array list = before;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        if (!list[i].has("value")) return std::nullopt;
+        list[i].set("value", figures[i]);
+    }
+    return Json(std::move(list));
+}
+
 std::optional<Json> listDifference(const Json::Array& before, const Json::Array& after)
 {
-    const auto speaks = [](const Json& item) { return item.isString() || item.has("was"); };
+    const auto speaks = [](const Json& item) { return item.isString() || isFigure(item) || item.has("was"); };
     if (std::any_of(after.begin(), after.end(), speaks)) return std::nullopt;
     Places places(before);
     Json list = Json::array();
@@ -137,7 +168,8 @@ std::optional<Json> listDifference(const Json::Array& before, const Json::Array&
         list.add(namesake ? itemDifference(places.take(*namesake), *namesake, after[at]) : after[at]);
     }
     tellKept();
-    return list;
+    auto figures = figuresOf(before, after);
+    return figures && figures->dump().size() <= list.dump().size() ? std::move(*figures) : std::move(list);
 }
 
 /// "7" or "3..9".
@@ -156,6 +188,8 @@ std::optional<std::pair<std::size_t, std::size_t>> runFrom(const std::string& te
 
 std::optional<Json> listWith(const Json::Array& before, const Json::Array& difference)
 {
+    if (!difference.empty() && std::all_of(difference.begin(), difference.end(), isFigure))
+        return listWithFigures(before, difference);
     Places places(before);
     Json list = Json::array();
     for (const Json& item : difference) {

@@ -15,9 +15,10 @@ namespace taut::seal {
 /// - "without" lists the names of members that are gone.
 /// - in the lists "targets", "schedules", "findings", "because", "rows", "stages", "places" and "steps" a text "7" or
 ///   "3..9" stands for the items at these places, counted from 0, of the same list before. An object with "was": 7 is
-///   item 7 with what else it states as its difference (its "id", "code" or "symbol" always stands there, so that one
-///   sees what changed). Anything else is an item that is new. No place is named twice; places not named are gone.
-///   Other lists are stated whole.
+///   item 7 with what else it states as its difference (its "id" or "code" always stands there, so that one sees what
+///   changed). Anything else is an item that is new. No place is named twice; places not named are gone.
+///   Of items without either, where only figures changed, a list of nothing but numbers and nulls is the "value" of
+///   each. Other lists are stated whole.
 /// Nothing when that would not give `after` again to the last member and its order.
 [[nodiscard]] std::optional<Json> differenceOf(const Json& before, const Json& after);
 

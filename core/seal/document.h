@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -28,13 +29,19 @@ struct Document {
 /// one has its "reason".
 /// The document says a thing once, and all of it:
 /// - The first target set is whole, in the shape that `targets --json` prints; so is the first plan, whose texts
-/// without
-///   arguments are bare. A later one has "since", the place of the one before it, and states what changed since then,
-///   as seal/difference.h tells. One that cannot be told like that has no "since" and is whole.
+///   without arguments are bare. Sealed, both are told by their words (seal/words.h). A later one has "since", the
+///   place of the one before it, and states what changed since then, as seal/difference.h tells. One that cannot be
+///   told like that has no "since" and is whole.
 /// - An event leaves out "offset" where it is the document's, "name" and "role" where they are those of "people",
-///   "doubtful" where a judged answer is not, "stated" where nothing was. One with a "target_set" leaves out
+///   "doubtful" where a judged answer is not, "stated" where nothing was; its "limits_from" is {"target": id} where the
+///   window of that target, in the set that stood before the event, says so. One with a "target_set" leaves out
 ///   "present_diameter", "procedure", "facts" and of "inputs" each that is as in the event with a target set before it.
+/// - A step names the "event" of its answer and leaves out what that says; one whose value was accepted outside its
+///   window is whole. stepsOf has all of them whole.
 [[nodiscard]] Document documentOf(const run::Run& run);
+/// The steps of a run's document, each with what stands in it: "entered", "value", "unit", "low", "high",
+/// "uncertainty", "verdict", "doubtful", "by", "at" as far as there is an answer.
+[[nodiscard]] Json::Array stepsOf(const Json& body);
 /// A press, substrate, job or procedure in an edition: {"what","id","edition","sha256","text"}.
 [[nodiscard]] Document definitionOf(std::string_view what, const run::Source& source);
 /// A person's enrolment or change; no PIN material.
@@ -57,8 +64,11 @@ struct Head {
 /// The bytes that are hashed and kept; and back (code document.broken).
 [[nodiscard]] std::string write(const Document& document);
 [[nodiscard]] Result<Document> read(std::string_view bytes);
+/// The text of a definition by the hash of it: a document names them, and does not hold them. "" = not to be had.
+using TextBySha = std::function<std::string(std::string_view what, const std::string& sha256)>;
 /// The events inside a run's document, so that a sealed run folds like a live one: same standings, targets, plans and
-/// conditions; only the texts of press, job, substrate and procedure are empty. Codes document.broken, event.broken.
-[[nodiscard]] Result<std::vector<run::Event>> eventsOf(const Document& document);
+/// conditions; only the texts of press, job, substrate and procedure are empty. `texts` has the words that the document
+/// names; one that was not sealed yet names none. Codes document.broken, document.words, event.broken.
+[[nodiscard]] Result<std::vector<run::Event>> eventsOf(const Document& document, const TextBySha& texts = {});
 
 }  // namespace taut::seal

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/base/utf8.h"
+#include "core/seal/words.h"
 
 namespace taut::seal {
 
@@ -267,6 +268,7 @@ EnvelopeCheck checkEnvelope(const Envelope& envelope, const std::vector<PartialA
 {
     EnvelopeCheck check;
     SignatureCheck signatures;
+    WordsCheck words;
     const Seal* before = nullptr;
     for (const Envelope::Sealed& sealed : envelope.seals) {
         const Seal& seal = sealed.seal;
@@ -286,6 +288,7 @@ EnvelopeCheck checkEnvelope(const Envelope& envelope, const std::vector<PartialA
         checkText(seal, *document, check.findings);
         for (Finding& finding : signatures.next(seal, *document, sealed.signatures))
             check.findings.push_back(std::move(finding));
+        if (auto missing = words.next(seal, *document)) check.findings.push_back(*std::move(missing));
     }
     if (runOf(envelope) == nullptr)
         check.findings.push_back(refuse("export.no_run", envelope.run,

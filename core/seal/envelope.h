@@ -34,8 +34,8 @@ struct Envelope {
 
 /// What is wrong, first thing first; subject "seal 17". Codes: export.order (seals are out of order or doubled),
 /// chain.previous (neighbours do not follow each other), chain.broken, document.broken, export.no_run (the run's own
-/// seal is not in it), export.text (a definition's text is not of its hash), what SignatureCheck finds; anchor.differs,
-/// anchor.not_here (Warn: the anchor names a seal that is not in the file).
+/// seal is not in it), export.text (a definition's text is not of its hash), what SignatureCheck and WordsCheck find;
+/// anchor.differs, anchor.not_here (Warn: the anchor names a seal that is not in the file).
 struct EnvelopeCheck {
     Findings findings;  ///< empty = in order as far as the file holds it
     std::vector<AnchorVerdict> anchors;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
 
 #include "core/base/toml.h"
 #include "core/run/deviation.h"
@@ -89,6 +90,42 @@ Json stepJson(const procedure::Step& step, const run::StepStanding& standing)
     return json;
 }
 
+/// What a step's standing and the event of its answer both say.
+constexpr std::array<std::string_view, 11> kSaid{"entered", "value",    "unit",   "low", "high", "uncertainty",
+                                                 "verdict", "doubtful", "reason", "by",  "at"};
+
+/// A step with what the event that it names says of it; where neither says that a judged answer is doubtful, it is not.
+Json withEvent(const Json& step, const Json& event)
+{
+    Json whole = Json::object();
+    for (const Json::Member& member : step.members())
+        if (member.first != "event" && std::find(kSaid.begin(), kSaid.end(), member.first) == kSaid.end())
+            whole.set(member.first, member.second);
+    for (const std::string_view key : kSaid) {
+        if (step.has(key) || event.has(key))
+            whole.set(std::string(key), step.has(key) ? step[key] : event[key]);
+        else if (key == "doubtful" && whole.has("verdict"))
+            whole.set(std::string(key), false);
+    }
+    return whole;
+}
+
+/// The step without what its event says; as it is where that would not give it again.
+Json toldBy(const Json& step, std::uint64_t n, const Json::Array& events)
+{
+    if (n == 0 || n > events.size()) return step;
+    const Json& event = events[n - 1];
+    Json told = Json::object();
+    for (const auto& [key, value] : step.members()) {
+        const bool said = std::find(kSaid.begin(), kSaid.end(), key) != kSaid.end();
+        if (said && event.has(key) && event[key] == value) continue;
+        if (key == "doubtful" && !event.has(key) && value == Json(false)) continue;
+        told.set(key, value);
+    }
+    told.set("event", n);
+    return withEvent(told, event) == step ? told : step;
+}
+
 struct Ending {
     const char* state = "open";
     const char* verdict = "incomplete";
@@ -120,7 +157,7 @@ Document documentOf(const run::Run& run)
     Json deviations = Json::array();
     for (const procedure::Step& step : run.plan().steps) {
         const run::StepStanding standing = run.standing(step.id);
-        steps.add(stepJson(step, standing));
+        steps.add(toldBy(stepJson(step, standing), standing.n, told.events.items()));
         if (standing.state == run::StepState::Deviated && standing.deviation)
             deviations.add(run::deviationJson(*standing.deviation).set("signature", standing.deviation->signature));
     }
@@ -142,6 +179,17 @@ Document documentOf(const run::Run& run)
     body.set("steps", std::move(steps)).set("deviations", std::move(deviations)).set("remarks", ending.remarks);
     if (!ending.reason.empty()) body.set("reason", ending.reason);
     return document;
+}
+
+Json::Array stepsOf(const Json& body)
+{
+    const Json::Array& events = body["events"].items();
+    Json::Array steps = body["steps"].items();
+    for (Json& step : steps) {
+        const auto n = static_cast<std::size_t>(step["event"].integer());
+        if (step["event"].isWhole() && n > 0 && n <= events.size()) step = withEvent(step, events[n - 1]);
+    }
+    return steps;
 }
 
 }  // namespace taut::seal

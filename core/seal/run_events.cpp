@@ -7,6 +7,7 @@
 #include "core/run/decide.h"
 #include "core/seal/difference.h"
 #include "core/seal/document.h"
+#include "core/seal/words.h"
 
 namespace taut::seal {
 
@@ -34,13 +35,23 @@ Json named(const Json& source)
     return json;
 }
 
-const Json& personIn(const Json& people, const Json& id)
+const Json& itemBy(const Json& list, std::string_view key, const Json& value)
 {
-    static const Json kNobody;
-    for (const Json& person : people.items())
-        if (person["id"] == id) return person;
-    return kNobody;
+    static const Json kNothing;
+    for (const Json& item : list.items())
+        if (item[key] == value) return item;
+    return kNothing;
 }
+
+/// What the window of a target gives as its source, as an event says it.
+Json limitsFrom(const Json& target)
+{
+    const Json& window = target["window"];
+    if (window.has("source_say")) return window["source_say"];
+    return Json::object().set("source", window["source"]).set("args", Json::array());
+}
+
+const Json& personIn(const Json& people, const Json& id) { return itemBy(people, "id", id); }
 
 /// Writes events one after the other, each without what the document or the event before it says already.
 class Teller {
@@ -50,6 +61,7 @@ public:
     Json event(const Json& event)
     {
         const Json& person = personIn(m_people, event["by"]);
+        const Json limits = limitsBy(event);
         Json json = Json::object();
         for (const auto& [key, value] : event.members()) {
             if (key == "offset" && value == Json(m_offset)) continue;
@@ -64,7 +76,7 @@ public:
             else if (isBasis(key))
                 setBasis(json, key, key == "procedure" ? named(value) : value);
             else
-                json.set(key, value);
+                json.set(key, key == "limits_from" ? limits : value);
         }
         return json;
     }
@@ -78,6 +90,15 @@ private:
         return (key == "doubtful" && value == Json(false)) || (key == "stated" && value == Json::array());
     }
 
+    /// Where the limits of a reading come from: by its step's target, if that says the same, else in words.
+    [[nodiscard]] Json limitsBy(const Json& event) const
+    {
+        const Json& said = event["limits_from"];
+        if (!event.has("limits_from") || m_sets.empty() || m_plans.empty()) return said;
+        const Json& target = itemBy(m_plans[m_plan]["steps"], "id", event["step"])["target"];
+        if (limitsFrom(itemBy(m_sets.back()["targets"], "id", target)) != said) return said;
+        return Json::object().set("target", target);
+    }
     std::int64_t targetSet(const Json& targets, const Json& n)
     {
         Json set = Json::object();
@@ -89,9 +110,9 @@ private:
     std::int64_t plan(const Json& plan)
     {
         const auto found = std::find(m_plans.begin(), m_plans.end(), plan);
-        if (found != m_plans.end()) return found - m_plans.begin();
-        m_plans.push_back(plan);
-        return static_cast<std::int64_t>(m_plans.size()) - 1;
+        m_plan = static_cast<std::size_t>(found - m_plans.begin());
+        if (found == m_plans.end()) m_plans.push_back(plan);
+        return static_cast<std::int64_t>(m_plan);
     }
     void setBasis(Json& json, const std::string& key, const Json& value)
     {
@@ -116,6 +137,7 @@ private:
     std::string m_offset;
     Json m_basis = Json::object();
     Json::Array m_sets, m_plans;
+    std::size_t m_plan = 0;  ///< that stands
 };
 
 const Json* itemAt(const Json::Array& list, const Json& index)
@@ -134,9 +156,10 @@ public:
           m_plans(plans)
     {}
 
-    /// Nothing when the event names a target set or a plan that is not there.
+    /// Nothing when the event names a target set, a plan or a target that is not there.
     std::optional<Json> event(const Json& told)
     {
+        const Json* const before = m_set;
         for (const Json::Member& member : told.members()) keep(member.first, member.second);
         Json json = stampOf(told);
         for (const auto& [key, value] : told.members()) {
@@ -145,12 +168,17 @@ public:
             if (key == "target_set") {
                 const Json* set = itemAt(m_sets, value);
                 if (set == nullptr) return std::nullopt;
+                m_set = set;
                 setBasis(json);
                 json.set("targets", partsOf(*set));
             } else if (key == "plan") {
                 const Json* plan = itemAt(m_plans, value);
                 if (plan == nullptr) return std::nullopt;
                 json.set("plan", *plan);
+            } else if (key == "limits_from" && value.has("target")) {
+                const Json& target = before != nullptr ? itemBy((*before)["targets"], "id", value["target"]) : Json();
+                if (!target.isObject()) return std::nullopt;
+                json.set(key, limitsFrom(target));
             } else {
                 json.set(key, value);
             }
@@ -207,6 +235,7 @@ private:
     const Json::Array& m_sets;
     const Json::Array& m_plans;
     Json m_basis = Json::object();
+    const Json* m_set = nullptr;  ///< that stands
 };
 
 }  // namespace
@@ -224,7 +253,7 @@ Told told(const run::Run& run, const Json& people)
     return all;
 }
 
-Result<std::vector<run::Event>> eventsOf(const Document& document)
+Result<std::vector<run::Event>> eventsOf(const Document& document, const TextBySha& texts)
 {
     if (document.kind != Kind::Run) return broken("This document is about something else than a run.");
     const Json& body = document.body;
@@ -232,16 +261,20 @@ Result<std::vector<run::Event>> eventsOf(const Document& document)
     const auto fits = [&](std::string_view key) { return body[key].items().size() <= count; };
     if (!fits("target_sets") || !fits("plans"))
         return broken("The document has more target sets or plans than events that could name them.");
-    const auto sets = wholeAgain(body["target_sets"].items());
-    const auto plans = wholeAgain(body["plans"].items());
+    const auto setsTold = withWords(body["target_sets"].items(), texts);
+    if (!setsTold) return setsTold.error();
+    const auto plansTold = withWords(body["plans"].items(), texts);
+    if (!plansTold) return plansTold.error();
+    const auto sets = wholeAgain(*setsTold);
+    const auto plans = wholeAgain(*plansTold);
     if (!sets || !plans) return broken("A target set or a plan of the document does not follow from those before it.");
     Listener listener(body, *sets, *plans);
     std::vector<run::Event> events;
     for (const Json& item : body["events"].items()) {
         const auto json = listener.event(item);
         if (!json)
-            return broken(
-                {"Event %1 of the document names a target set or a plan that is not in it.", {item["n"].integer()}});
+            return broken({"Event %1 of the document names a target set, a plan or a target that is not in it.",
+                           {item["n"].integer()}});
         auto event = run::eventFromParsed(*json, json->dump());
         if (!event) return event.error();
         if (event->stamp().n != events.size() + 1)

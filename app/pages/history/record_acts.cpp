@@ -7,6 +7,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "core/records/texts.h"
 #include "core/report/parts.h"
 #include "core/run/words.h"
 #include "core/seal/document.h"
@@ -89,7 +90,7 @@ void RecordActs::look()
     if (!sealed || !story) return;
     const auto document = seal::read(sealed->document);
     if (!document) return;
-    const auto events = seal::eventsOf(*document);
+    const auto events = seal::eventsOf(*document, records::textsOf(*reader));
     if (!events) return;
     m_sealed = seal::sealedRun(*sealed, *document);
     for (const seal::Sealing& later : *story)

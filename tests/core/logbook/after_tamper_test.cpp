@@ -24,7 +24,7 @@ struct Told : SealedShop {
         REQUIRE(writer->review(other.id, {true, {}}, *matteo));
         REQUIRE(writer->correct(run, correction(), *inka));
         REQUIRE(writer->voidRun(run, "set up on the wrong press", *ada));
-        REQUIRE(writer->reader().anchor()->count == 14);
+        REQUIRE(writer->reader().anchor()->count == 16);
     }
     [[nodiscard]] static std::string first(const fs::path& file, Depth depth = Depth::Seals)
     {
@@ -97,35 +97,35 @@ TEST_CASE("a review, correction or void that was edited, moved or re-signed is f
         const char* first;
     };
     const Case cases[] = {
-        {"a note edited", edit("11", "seen the gauge", "saw it all"), "chain.broken at seal 11"},
-        {"a reason edited", edit("13", "read from the side", "never mind"), "chain.broken at seal 13"},
-        {"what stood edited", edit("13", "1.40 bar", "1.30 bar"), "chain.broken at seal 13"},
-        {"the void's reason edited", edit("14", "wrong press", "right press"), "chain.broken at seal 14"},
-        {"accepted made sent back", edit("11", "accepted", "sent_back"), "chain.broken at seal 11"},
-        {"moved to another run in the row", "UPDATE seal_rows SET subject = '" + two + "' WHERE seq = 11",
-         "chain.head at seal 11"},
-        {"moved to another run in the document", edit("11", one, two), "chain.broken at seal 11"},
-        {"another id in the row", "UPDATE seal_rows SET id = '" + shop.other.id + "' WHERE seq = 11",
-         "chain.head at seal 11"},
-        {"a review made a void in the row", "UPDATE seal_rows SET kind = 'void' WHERE seq = 11",
-         "chain.head at seal 11"},
-        {"taken out", "DELETE FROM signature_rows WHERE seq = 11; DELETE FROM seal_rows WHERE seq = 11",
-         "chain.gap at seal 11"},
+        {"a note edited", edit("13", "seen the gauge", "saw it all"), "chain.broken at seal 13"},
+        {"a reason edited", edit("15", "read from the side", "never mind"), "chain.broken at seal 15"},
+        {"what stood edited", edit("15", "1.40 bar", "1.30 bar"), "chain.broken at seal 15"},
+        {"the void's reason edited", edit("16", "wrong press", "right press"), "chain.broken at seal 16"},
+        {"accepted made sent back", edit("13", "accepted", "sent_back"), "chain.broken at seal 13"},
+        {"moved to another run in the row", "UPDATE seal_rows SET subject = '" + two + "' WHERE seq = 13",
+         "chain.head at seal 13"},
+        {"moved to another run in the document", edit("13", one, two), "chain.broken at seal 13"},
+        {"another id in the row", "UPDATE seal_rows SET id = '" + shop.other.id + "' WHERE seq = 13",
+         "chain.head at seal 13"},
+        {"a review made a void in the row", "UPDATE seal_rows SET kind = 'void' WHERE seq = 13",
+         "chain.head at seal 13"},
+        {"taken out", "DELETE FROM signature_rows WHERE seq = 13; DELETE FROM seal_rows WHERE seq = 13",
+         "chain.gap at seal 13"},
         {"the void taken out of the end",
-         "DELETE FROM signature_rows WHERE seq = 14; DELETE FROM seal_rows WHERE seq = 14",
+         "DELETE FROM signature_rows WHERE seq = 16; DELETE FROM seal_rows WHERE seq = 16",
          "in order"},  // which is why sheets carry an anchor
-        {"its signature taken away", "DELETE FROM signature_rows WHERE seq = 11", "signature.missing at seal 11"},
+        {"its signature taken away", "DELETE FROM signature_rows WHERE seq = 13", "signature.missing at seal 13"},
         {"the signature of another review by the same person",
-         "UPDATE signature_rows SET signature = (SELECT signature FROM signature_rows WHERE seq = 12) WHERE seq = 11",
-         "signature.broken at seal 11"},
-        {"another meaning", "UPDATE signature_rows SET meaning = 'voided' WHERE seq = 11",
-         "signature.altered at seal 11"},
-        {"another person", "UPDATE signature_rows SET person = 'p-3' WHERE seq = 11", "signature.altered at seal 11"},
-        {"another time", "UPDATE signature_rows SET signed_at = signed_at + 1 WHERE seq = 14",
-         "signature.altered at seal 14"},
+         "UPDATE signature_rows SET signature = (SELECT signature FROM signature_rows WHERE seq = 14) WHERE seq = 13",
+         "signature.broken at seal 13"},
+        {"another meaning", "UPDATE signature_rows SET meaning = 'voided' WHERE seq = 13",
+         "signature.altered at seal 13"},
+        {"another person", "UPDATE signature_rows SET person = 'p-3' WHERE seq = 13", "signature.altered at seal 13"},
+        {"another time", "UPDATE signature_rows SET signed_at = signed_at + 1 WHERE seq = 16",
+         "signature.altered at seal 16"},
         {"another key",
-         "UPDATE signature_rows SET key = (SELECT key FROM signature_rows WHERE seq = 14) WHERE seq = 11",
-         "signature.key at seal 11"},
+         "UPDATE signature_rows SET key = (SELECT key FROM signature_rows WHERE seq = 16) WHERE seq = 13",
+         "signature.key at seal 13"},
     };
     for (const Case& tampered : cases) {
         INFO(tampered.name);
@@ -134,7 +134,7 @@ TEST_CASE("a review, correction or void that was edited, moved or re-signed is f
         CHECK(Told::first(copy) == tampered.first);
     }
     const fs::path cut = shop.copy();
-    tamper(cut, "DELETE FROM signature_rows WHERE seq = 14; DELETE FROM seal_rows WHERE seq = 14");
+    tamper(cut, "DELETE FROM signature_rows WHERE seq = 16; DELETE FROM seal_rows WHERE seq = 16");
     const seal::Anchor anchor = shop.writer->reader().anchor().value();
     CHECK(verify(cut, {{anchor.count, hex(anchor.link)}})->findings.front().code == "anchor.missing");
     CHECK(Told::first(cut, Depth::Deep) == "index.differs at run_rows " + shop.run);
@@ -144,7 +144,7 @@ TEST_CASE("a document put in the place of another needs the key of the person it
 {
     const Told shop;
     const SigningKey stolen = SigningKey::make();
-    const seal::Seal review = shop.writer->reader().seal(12).value();
+    const seal::Seal review = shop.writer->reader().seal(14).value();
     std::string document = review.document;
     const std::string from = hex(shop.other.link);
     document.replace(document.find(from), from.size(), hex(shop.own.link));
@@ -152,9 +152,9 @@ TEST_CASE("a document put in the place of another needs the key of the person it
     const fs::path copy = shop.copy();
     tamper(copy, "UPDATE seal_rows SET document = " + blob(bytesOf(document)) + ", subject = '" + hex(shop.own.link) +
                      "', link = " + blob(link) +
-                     " WHERE seq = 12; UPDATE signature_rows SET key = " + blob(stolen.publicKey()) +
-                     ", signature = " + blob(stolen.sign(seal::kSealPurpose, link)) + " WHERE seq = 12");
-    CHECK(Told::first(copy) == "signature.key at seal 12");
+                     " WHERE seq = 14; UPDATE signature_rows SET key = " + blob(stolen.publicKey()) +
+                     ", signature = " + blob(stolen.sign(seal::kSealPurpose, link)) + " WHERE seq = 14");
+    CHECK(Told::first(copy) == "signature.key at seal 14");
 }
 
 TEST_CASE("a true signature does not make good what its signer was not to give")
@@ -192,7 +192,7 @@ TEST_CASE("a true signature does not make good what its signer was not to give")
         Forger forger(shop);
         forger.add(one.sequel, one.about, one.by);
         const std::string code = one.code;
-        CHECK(Told::first(forger.file) == (code.empty() ? "in order" : code + " at seal 11"));
+        CHECK(Told::first(forger.file) == (code.empty() ? "in order" : code + " at seal 13"));
     }
 }
 
@@ -207,7 +207,7 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
         Forger forger(shop);
         forger.add(SealedShop::correction(), shop.own, *matteo);
         forger.add(Review{true, {}}, shop.own, *matteo);
-        CHECK(Told::first(forger.file) == "signature.role at seal 11");
+        CHECK(Told::first(forger.file) == "signature.role at seal 13");
     }
     SECTION("anything about a void run, an acceptance without a correction, or one twice")
     {
@@ -216,13 +216,13 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
             Forger forger(shop);
             forger.add(Voiding{"wrong press"}, shop.own, *matteo);
             forger.add(next, shop.own, *shop.signer("p-3"));
-            CHECK(Told::first(forger.file) == "chain.order at seal 11");
+            CHECK(Told::first(forger.file) == "chain.order at seal 13");
         }
         for (const bool accepted : {false, true}) {
             Forger forger(shop);
             forger.add(Review{accepted, "look again"}, shop.own, *matteo);
             forger.add(Review{true, {}}, shop.own, *shop.signer("p-3"));
-            CHECK(Told::first(forger.file) == "chain.order at seal 11");
+            CHECK(Told::first(forger.file) == "chain.order at seal 13");
         }
     }
     SECTION("about no run, or about one run under another's name")
@@ -235,7 +235,7 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
         for (const seal::Seal& about : {nowhere, mixed, person}) {
             Forger forger(shop);
             forger.add(Review{true, {}}, about, *matteo);
-            CHECK(Told::first(forger.file) == "chain.subject at seal 11");
+            CHECK(Told::first(forger.file) == "chain.subject at seal 13");
         }
     }
     SECTION("a correction that misquotes what stood, or corrects a step that the run does not have")
@@ -245,8 +245,8 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
             const char *stood, *should, *first;
         };
         for (const Case& one :
-             {Case{"1.45 bar", "1.50 bar", "in order"}, Case{"1.40 bar", "1.50 bar", "correction.misquoted at seal 11"},
-              Case{"9.99 bar", "1.50 bar", "correction.misquoted at seal 11"}}) {
+             {Case{"1.45 bar", "1.50 bar", "in order"}, Case{"1.40 bar", "1.50 bar", "correction.misquoted at seal 13"},
+              Case{"9.99 bar", "1.50 bar", "correction.misquoted at seal 13"}}) {
             Forger forger(shop);
             forger.add(SealedShop::correction(one.stood, one.should), shop.own, *inka);
             CHECK(Told::first(forger.file) == one.first);
@@ -255,14 +255,14 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
         nowhere.steps.at(0).step = "set.lift.nowhere";
         Forger forger(shop);
         forger.add(nowhere, shop.own, *inka);
-        CHECK(Told::first(forger.file) == "correction.misquoted at seal 11");
+        CHECK(Told::first(forger.file) == "correction.misquoted at seal 13");
     }
     SECTION("in another's name")
     {
         Forger forger(shop);
         const seal::SealedRun run{shop.run, hex(shop.own.link), {}, {}, {}};
         forger.add(Forger::documentOf(Review{true, {}}, run, *shop.signer("p-3")), *matteo);
-        CHECK(Told::first(forger.file) == "document.broken at seal 10");
+        CHECK(Told::first(forger.file) == "document.broken at seal 12");
     }
     SECTION("the same run sealed once more, prettier")
     {
@@ -272,7 +272,7 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
         const fs::path copy = forger.file;
         tamper(copy, "DELETE FROM reading_rows");
         forger.add(again, *inka);
-        CHECK(Told::first(copy) == "chain.twice at seal 10");
+        CHECK(Told::first(copy) == "chain.twice at seal 12");
     }
 }
 

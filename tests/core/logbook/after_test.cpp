@@ -21,7 +21,7 @@ TEST_CASE("a run goes from sealed to sent back, corrected, reviewed and void, ea
 
     const auto back = writer.review(shop.run, {false, "the brake cannot be right"}, *shop.signer("p-1"));
     REQUIRE(back);
-    CHECK(back->seq == 10);
+    CHECK(back->seq == 12);
     CHECK(back->kind == seal::Kind::Review);
     CHECK(back->id == shop.run);
     CHECK(back->subject == hex(shop.own.link));
@@ -46,7 +46,7 @@ TEST_CASE("a run goes from sealed to sent back, corrected, reviewed and void, ea
     CHECK(writer.reader().sealOfRun(shop.run)->document == document);
     CHECK(shop.row(shop.run).verdict == "clean");
     CHECK(sqlite(shop.file(), "SELECT entered_text FROM readings WHERE step LIKE '%/unwind'").out == "1.40 bar");
-    CHECK(sqlite(shop.file(), "SELECT person || ' ' || meaning FROM signatures WHERE seq > 8 ORDER BY seq").out ==
+    CHECK(sqlite(shop.file(), "SELECT person || ' ' || meaning FROM signatures WHERE seq > 10 ORDER BY seq").out ==
           "p-2 performed\np-1 reviewed\np-2 corrected\np-1 reviewed\np-3 voided");
     CHECK(sqlite(shop.file(), "SELECT count(*) FROM seals WHERE kind IN ('review', 'correction', 'void') AND subject = "
                               "(SELECT link FROM sealed_runs) AND id = (SELECT run_id FROM sealed_runs)")
@@ -71,7 +71,7 @@ TEST_CASE("a run goes from sealed to sent back, corrected, reviewed and void, ea
     CHECK(corrected.steps.at(0).value.value() == Approx(145000));
     CHECK(all[4].byName == "Ada Sund");
     CHECK(all[4].offsetMinutes == 60);
-    for (std::size_t i = 0; i < all.size(); ++i) CHECK(all[i].seq == 9 + i);
+    for (std::size_t i = 0; i < all.size(); ++i) CHECK(all[i].seq == 11 + i);
     CHECK(all[3].atMs < all[4].atMs);
     CHECK(seal::stateOf(all).present == Present::Void);
 }

@@ -4,6 +4,7 @@
 #include "core/records/csv.h"
 #include "core/records/imported.h"
 #include "core/records/sheet.h"
+#include "core/seal/difference.h"
 #include "tests/core/logbook/after_fixture.h"
 #include "tests/core/logbook/keep_fixture.h"
 
@@ -84,10 +85,10 @@ TEST_CASE("an exported run is checked alone, byte for byte what was sealed, and 
     REQUIRE(own != nullptr);
     CHECK(own->seal.document == stored.document);
     CHECK(own->seal.link == stored.link);
-    // Two people, four definitions, the run: nobody and nothing else.
+    // Two people, four files, the words of the targets and of the plan, the run: nobody and nothing else.
     std::string kinds;
     for (const seal::Envelope::Sealed& one : envelope->seals) kinds += std::string(seal::kindWord(one.seal.kind)) + ' ';
-    CHECK(kinds == "person person definition definition definition definition run ");
+    CHECK(kinds == "person person definition definition definition definition definition definition run ");
     CHECK(warnings(checked(shop.text)).empty());
     const auto check = seal::checkEnvelope(*envelope, {{shop.sheet.count, hex(shop.sheet.link)}});
     CHECK(check.findings.empty());
@@ -96,8 +97,67 @@ TEST_CASE("an exported run is checked alone, byte for byte what was sealed, and 
     const fs::path file = shop.folder / "run.json";
     put(file, shop.text);
     const Said outside = shell("bash '" TAUTWEB_SOURCE_DIR "/tests/published/check_export.sh' '" + file.string() + "'");
-    CHECK(outside.out == "7 seals, 3 signatures");
+    CHECK(outside.out == "9 seals, 3 signatures");
     CHECK(shop.text.find("$argon2id$") == std::string::npos);
+}
+
+TEST_CASE("a sealed run is had whole, each figure with its words, by sqlite3 and jq alone")
+{
+    Exported shop;
+    const seal::Document document = seal::read(shop.writer->reader().sealOfRun(shop.run)->document).value();
+    const auto events = seal::eventsOf(document, records::textsOf(shop.writer->reader()));
+    REQUIRE(events);
+    const seal::Document own = seal::documentOf(run::Run::fold(*events));
+    const Said outside =
+        shell("bash '" TAUTWEB_SOURCE_DIR "/tests/published/whole_run.sh' '" + shop.file().string() + "' " + shop.run);
+    const auto said = Json::parse(outside.out);
+    REQUIRE(said);
+    // jq writes numbers in its own way; to the reader they are the same.
+    const auto read = [](const Json& value) { return Json::parse(value.dump()).value(); };
+    CHECK(read((*said)["target_sets"]) == read(Json(seal::wholeAgain(own.body["target_sets"].items()).value())));
+    CHECK(read((*said)["plans"]) == read(Json(seal::wholeAgain(own.body["plans"].items()).value())));
+    const Json::Array steps = seal::stepsOf(own.body);
+    REQUIRE((*said)["steps"].items().size() == steps.size());
+    for (std::size_t i = 0; i < steps.size(); ++i)
+        for (const char* key : {"step", "state", "target", "entered", "value", "unit", "low", "high", "uncertainty",
+                                "verdict", "by", "at"}) {
+            INFO(steps[i]["step"].text() << " " << key);
+            CHECK(read((*said)["steps"].items()[i][key]) == read(steps[i][key]));
+        }
+}
+
+TEST_CASE("words that an exported run names and that are not there, or are others, are found and never made up")
+{
+    Exported shop;
+    const seal::Envelope whole = seal::readEnvelope(shop.text).value();
+    const auto words = [](const seal::Envelope::Sealed& one) {
+        return one.seal.document.find("\"what\":\"target_words\"") != std::string::npos && one.seal.id == "north" &&
+               one.seal.kind == seal::Kind::Definition;
+    };
+    REQUIRE(std::count_if(whole.seals.begin(), whole.seals.end(), words) == 1);
+    REQUIRE(records::sheetOf(whole));
+
+    seal::Envelope without = whole;
+    without.seals.erase(std::find_if(without.seals.begin(), without.seals.end(), words));
+    const Findings missing = seal::checkEnvelope(without, {}).findings;
+    REQUIRE(missing.size() == 1);
+    CHECK(missing.front().code == "document.words");
+    CHECK(missing.front().subject == "seal " + std::to_string(shop.sheet.count));
+    CHECK(records::sheetOf(without).error().code == "document.words");
+
+    // Nobody signs a definition, so a forger can write another one that holds in itself; the run names the first.
+    seal::Envelope others = whole;
+    seal::Seal& forged = std::find_if(others.seals.begin(), others.seals.end(), words)->seal;
+    Json body = Json::parse(forged.document).value();
+    std::string text = body["text"].text();
+    const std::size_t sentence = text.find("Mass of the web");
+    REQUIRE(sentence != std::string::npos);
+    text.replace(sentence, 4, "Size");
+    forged.document = body.set("sha256", hex(sha256(text))).set("text", text).dump();
+    forged.link = seal::linkAfter(forged.previous, forged.document);
+    const Findings found = seal::checkEnvelope(others, {}).findings;
+    CHECK(std::any_of(found.begin(), found.end(), [](const Finding& one) { return one.code == "document.words"; }));
+    CHECK(records::sheetOf(others).error().code == "document.words");
 }
 
 TEST_CASE("whatever is changed in an exported run is found, at its seal or by its key")
@@ -116,8 +176,8 @@ TEST_CASE("whatever is changed in an exported run is found, at its seal or by it
          "Inga Thorsby\\\",\\\"role\\\":\\\"operator", "chain.broken", ""},
         {"a reading", "5.9 bar", "1.9 bar", "chain.broken", at.c_str()},
         {"a link", "\"link\":\"" + link, "\"link\":\"" + other, "chain.broken", at.c_str()},
-        {"a link cut", "\"link\":\"" + link, "\"link\":\"" + link.substr(1), "export.key", "seals[6].link"},
-        {"a link in capitals", "\"link\":\"" + link, "\"link\":\"A" + link.substr(1), "export.key", "seals[6].link"},
+        {"a link cut", "\"link\":\"" + link, "\"link\":\"" + link.substr(1), "export.key", "seals[8].link"},
+        {"a link in capitals", "\"link\":\"" + link, "\"link\":\"A" + link.substr(1), "export.key", "seals[8].link"},
         {"a kind", "\"kind\":\"definition\"", "\"kind\":\"run\"", "export.key", "seals[2].kind"},
         {"a signature's meaning", "\"meaning\":\"performed\"", "\"meaning\":\"abandoned\"", "signature.altered",
          at.c_str()},
@@ -256,7 +316,8 @@ TEST_CASE("what followed a run goes with it into the export and the mirror")
     REQUIRE(envelope);
     std::string kinds;
     for (const seal::Envelope::Sealed& one : envelope->seals) kinds += std::string(seal::kindWord(one.seal.kind)) + ' ';
-    CHECK(kinds == "person person definition definition definition definition person run correction review ");
+    CHECK(kinds == "person person definition definition definition definition person definition definition run "
+                   "correction review ");
     const auto check = seal::checkEnvelope(*envelope, {});
     for (const Finding& finding : check.findings) FAIL_CHECK(sentence(finding));
     const auto home = records::sheetOf(shop.writer->reader(), shop.run);

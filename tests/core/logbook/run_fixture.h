@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/logbook/open_run.h"
+#include "core/records/texts.h"
 #include "tests/core/logbook/logbook_fixture.h"
 #include "tests/core/seal/mini_run.h"
 

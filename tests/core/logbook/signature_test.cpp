@@ -23,7 +23,7 @@ struct Signed : Press {
         }
         must(open, run::SignOff{""}, inka);
         seal = open.seal(*signer("p-2")).value();
-        REQUIRE(seal.seq == 7);
+        REQUIRE(seal.seq == 9);
         writer.reset();
     }
     [[nodiscard]] fs::path copy() const
@@ -36,15 +36,15 @@ struct Signed : Press {
 
 std::string blob(std::span<const std::uint8_t> bytes) { return "X'" + hex(bytes) + "'"; }
 
-/// Puts another document in the place of seal 7, with the right link and a signature of this key: what somebody can do
+/// Puts another document in the place of seal 9, with the right link and a signature of this key: what somebody can do
 /// who has the file, the source code and no key of ours.
 std::string resealed(const Signed& shop, const std::string& document, const SigningKey& key)
 {
     const seal::Link link = seal::linkAfter(shop.seal.previous, document);
     return "DELETE FROM reading_rows; UPDATE signature_rows SET key = " + blob(key.publicKey()) +
            ", signature = " + blob(key.sign(seal::kSealPurpose, link)) +
-           " WHERE seq = 7; UPDATE seal_rows SET document = " + blob(bytesOf(document)) + ", link = " + blob(link) +
-           " WHERE seq = 7";
+           " WHERE seq = 9; UPDATE seal_rows SET document = " + blob(bytesOf(document)) + ", link = " + blob(link) +
+           " WHERE seq = 9";
 }
 
 std::string replaced(std::string text, const std::string& from, const std::string& to)
@@ -69,11 +69,11 @@ TEST_CASE("a sealed run carries its operator's signature, which openssl accepts"
 {
     const Signed shop;
     CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
-    CHECK(sqlite(shop.file(), "SELECT person, meaning FROM signatures WHERE seq = 7").out == "p-2|performed");
+    CHECK(sqlite(shop.file(), "SELECT person, meaning FROM signatures WHERE seq = 9").out == "p-2|performed");
     // RFC 8032, checked by a second implementation: the message is the purpose, a zero byte and the link.
-    const std::string key = sqlite(shop.file(), "SELECT key FROM signatures WHERE seq = 7").out;
-    const std::string signature = sqlite(shop.file(), "SELECT signature FROM signatures WHERE seq = 7").out;
-    const std::string link = sqlite(shop.file(), "SELECT link FROM seals WHERE seq = 7").out;
+    const std::string key = sqlite(shop.file(), "SELECT key FROM signatures WHERE seq = 9").out;
+    const std::string signature = sqlite(shop.file(), "SELECT signature FROM signatures WHERE seq = 9").out;
+    const std::string link = sqlite(shop.file(), "SELECT link FROM seals WHERE seq = 9").out;
     const std::string at = shop.folder.path.string();
     const Said said =
         shell("cd '" + at + "' && printf '302a300506032b6570032100" + key +
@@ -90,7 +90,7 @@ TEST_CASE("who abandons a run signs that it was abandoned")
     OpenRun open = shop.begin();
     must(open, run::Abandon{"the order was cancelled"}, shop.actor("p-2"));
     REQUIRE(open.seal(*shop.signer("p-2")));
-    CHECK(sqlite(shop.file(), "SELECT meaning FROM signatures WHERE seq = 7").out == "abandoned");
+    CHECK(sqlite(shop.file(), "SELECT meaning FROM signatures WHERE seq = 9").out == "abandoned");
     CHECK(verify(shop.file(), {})->findings.empty());
 }
 
@@ -103,27 +103,27 @@ TEST_CASE("a signature that is taken away, changed, moved or given with another 
         const char* code;
     };
     const Case cases[] = {
-        {"taken away", "DELETE FROM signature_rows WHERE seq = 7", "signature.missing"},
-        {"a byte changed", "UPDATE signature_rows SET signature = randomblob(64) WHERE seq = 7", "signature.broken"},
+        {"taken away", "DELETE FROM signature_rows WHERE seq = 9", "signature.missing"},
+        {"a byte changed", "UPDATE signature_rows SET signature = randomblob(64) WHERE seq = 9", "signature.broken"},
         {"moved from another seal",
-         "UPDATE signature_rows SET signature = (SELECT signature FROM signature_rows WHERE seq = 2) WHERE seq = 7",
+         "UPDATE signature_rows SET signature = (SELECT signature FROM signature_rows WHERE seq = 2) WHERE seq = 9",
          "signature.broken"},
         {"another's key put in",
-         "UPDATE signature_rows SET key = (SELECT key FROM signature_rows WHERE seq = 1) WHERE seq = 7",
+         "UPDATE signature_rows SET key = (SELECT key FROM signature_rows WHERE seq = 1) WHERE seq = 9",
          "signature.key"},
-        {"another meaning", "UPDATE signature_rows SET meaning = 'reviewed' WHERE seq = 7", "signature.altered"},
-        {"another time", "UPDATE signature_rows SET signed_at = signed_at - 60000 WHERE seq = 7", "signature.altered"},
-        {"another person", "UPDATE signature_rows SET person = 'p-1' WHERE seq = 7", "signature.altered"},
+        {"another meaning", "UPDATE signature_rows SET meaning = 'reviewed' WHERE seq = 9", "signature.altered"},
+        {"another time", "UPDATE signature_rows SET signed_at = signed_at - 60000 WHERE seq = 9", "signature.altered"},
+        {"another person", "UPDATE signature_rows SET person = 'p-1' WHERE seq = 9", "signature.altered"},
         {"one more beside it",
          "INSERT INTO signature_rows SELECT seq, 'p-1', key, 'reviewed', signed_at, signature FROM signature_rows "
-         "WHERE seq = 7",
+         "WHERE seq = 9",
          "signature.altered"},
     };
     for (const Case& one : cases) {
         INFO(one.name);
         const fs::path copy = shop.copy();
         tamper(copy, one.sql);
-        firstWrong(copy, one.code, "seal 7");
+        firstWrong(copy, one.code, "seal 9");
     }
     const fs::path copy = shop.copy();
     tamper(copy, "DELETE FROM signature_rows WHERE seq = 2");
@@ -138,12 +138,12 @@ TEST_CASE("somebody with the file and the source code, and no key of ours, canno
     SECTION("the same document signed with a key of their own")
     {
         tamper(copy, resealed(shop, shop.seal.document, stolen));
-        firstWrong(copy, "signature.key", "seal 7");
+        firstWrong(copy, "signature.key", "seal 9");
     }
     SECTION("a reading made prettier")
     {
         tamper(copy, resealed(shop, replaced(shop.seal.document, "5.9 bar", "5.5 bar"), stolen));
-        firstWrong(copy, "signature.key", "seal 7");
+        firstWrong(copy, "signature.key", "seal 9");
     }
     SECTION("a person given a new key first")
     {
@@ -179,9 +179,9 @@ TEST_CASE("a deviation that was accepted for one value does not stand for anothe
         const fs::path copy = shop.copy();
         tamper(copy, "DELETE FROM reading_rows; UPDATE signature_rows SET signature = " +
                          blob(inka->sign(seal::kSealPurpose, link)) +
-                         " WHERE seq = 7; UPDATE seal_rows SET document = " + blob(bytesOf(document)) +
-                         ", link = " + blob(link) + " WHERE seq = 7");
-        firstWrong(copy, "signature.broken", "seal 7");
+                         " WHERE seq = 9; UPDATE seal_rows SET document = " + blob(bytesOf(document)) +
+                         ", link = " + blob(link) + " WHERE seq = 9");
+        firstWrong(copy, "signature.broken", "seal 9");
     }
 }
 
