@@ -3,6 +3,7 @@
 #include "core/run/decide.h"
 #include "core/run/event_maker.h"
 #include "core/seal/after.h"
+#include "core/seal/words.h"
 #include "core/targets/target_json.h"
 #include "tests/fuzz/property.h"
 
@@ -69,6 +70,17 @@ void checkDocument(std::string_view text)
     require(refolded && refolded->size() == events->size(), "a document of that run has its events");
     for (std::size_t i = 0; i < events->size(); ++i)
         require((*refolded)[i].json() == (*events)[i].json(), "an event stands in its document as it was",
+                (*events)[i].json());
+    const seal::Parted parted = seal::partWords(seal::documentOf(run));
+    const auto texts = [&parted](std::string_view what, const std::string& sha256) {
+        for (const auto& [kind, source] : parted.words)
+            if (kind == what && source.sha256 == sha256) return source.text;
+        return std::string();
+    };
+    const auto rejoined = seal::eventsOf(parted.document, texts);
+    require(rejoined && rejoined->size() == events->size(), "a document without its words has its events with them");
+    for (std::size_t i = 0; i < events->size(); ++i)
+        require((*rejoined)[i].json() == (*events)[i].json(), "an event is told since words as it was",
                 (*events)[i].json());
     const auto report = report::reportOf(*document, std::nullopt, {});
     if (!report) checkFinding(report.error());

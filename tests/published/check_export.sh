@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Checks an exported run with nothing of ours: sqlite3 (its JSON functions), xxd, openssl. Every link is recomputed and
-# every signature verified by a key that stands in a person's document of the same file.
+# every signature verified by a key that stands in a person's document of the same file. The words that the run names
+# must be there and be of their hash.
 set -euo pipefail
 file="$1"
 work=$(mktemp -d)
@@ -30,4 +31,16 @@ while IFS='|' read -r seq link key signature known; do
 done < <(ask "select seq, link, json_extract(g.value, '\$.key'), json_extract(g.value, '\$.signature'), (select count(*)
     from s as p where json_extract(p.document, '\$.kind') = 'person' and json_extract(p.document, '\$.key') =
     json_extract(g.value, '\$.key')) from s, json_each(s.signatures) as g")
-echo "$seals seals, $signatures signatures"
+words=0
+while IFS='|' read -r sha256 text; do
+    got=$(printf '%s' "$text" | xxd -r -p | openssl dgst -sha256 -r | cut -c1-64)
+    [ "$got" = "$sha256" ] || { echo "the words $sha256 are missing or others"; exit 1; }
+    words=$((words + 1))
+done < <(ask ", named as (select l.value as since from s, json_each('[\"target_sets\",\"plans\"]') as k,
+    json_each(s.document, '\$.' || k.value) as l where json_extract(s.document, '\$.kind') = 'run')
+    select json_extract(n.since, '\$.since.sha256'), hex(coalesce(json_extract(d.document, '\$.text'), ''))
+    from named as n left join s as d on json_extract(d.document, '\$.kind') = 'definition' and
+    json_extract(d.document, '\$.what') = json_extract(n.since, '\$.since.what') and
+    json_extract(d.document, '\$.sha256') = json_extract(n.since, '\$.since.sha256')
+    where json_type(n.since, '\$.since') = 'object'")
+echo "$seals seals, $signatures signatures, $words words"

@@ -97,7 +97,7 @@ TEST_CASE("an exported run is checked alone, byte for byte what was sealed, and 
     const fs::path file = shop.folder / "run.json";
     put(file, shop.text);
     const Said outside = shell("bash '" TAUTWEB_SOURCE_DIR "/tests/published/check_export.sh' '" + file.string() + "'");
-    CHECK(outside.out == "9 seals, 3 signatures");
+    CHECK(outside.out == "9 seals, 3 signatures, 2 words");
     CHECK(shop.text.find("$argon2id$") == std::string::npos);
 }
 
@@ -144,6 +144,10 @@ TEST_CASE("words that an exported run names and that are not there, or are other
     CHECK(missing.front().code == "document.words");
     CHECK(missing.front().subject == "seal " + std::to_string(shop.sheet.count));
     CHECK(records::sheetOf(without).error().code == "document.words");
+    const fs::path file = shop.folder / "without.json";
+    put(file, seal::writeEnvelope(without, Instant{}).value());
+    const Said outside = shell("bash '" TAUTWEB_SOURCE_DIR "/tests/published/check_export.sh' '" + file.string() + "'");
+    CHECK(outside.out.find("are missing or others") != std::string::npos);
 
     // Nobody signs a definition, so a forger can write another one that holds in itself; the run names the first.
     seal::Envelope others = whole;

@@ -156,11 +156,11 @@ TEST_CASE("somebody with the file and the source code, and no key of ours, canno
         const std::string bytes = seal::write(finished);
         const seal::Link link = seal::linkAfter(shop.seal.link, bytes);
         const std::string at = std::to_string(shop.seal.sealedAtMs + 1);
-        tamper(copy, "INSERT INTO seal_rows VALUES (8, 'person', 'p-2', '', " + at + ", 'p-2', " +
+        tamper(copy, "INSERT INTO seal_rows VALUES (10, 'person', 'p-2', '', " + at + ", 'p-2', " +
                          blob(bytesOf(bytes)) + ", " + blob(shop.seal.link) + ", " + blob(link) +
-                         "); INSERT INTO signature_rows VALUES (8, 'p-2', " + blob(stolen.publicKey()) +
+                         "); INSERT INTO signature_rows VALUES (10, 'p-2', " + blob(stolen.publicKey()) +
                          ", 'enrolled', " + at + ", " + blob(stolen.sign(seal::kSealPurpose, link)) + ")");
-        firstWrong(copy, "signature.key", "seal 8");
+        firstWrong(copy, "signature.key", "seal 10");
     }
 }
 
@@ -204,6 +204,9 @@ TEST_CASE("verify --deep finds what was edited in any table that answers for the
          "person_rows"},
         {"UPDATE definition_rows SET text = text || ' '", "definition_rows"},
         {"DELETE FROM definition_rows WHERE what = 'job'", "definition_rows"},
+        {"DELETE FROM definition_rows WHERE what = 'target_words'", "definition_rows"},
+        {"UPDATE definition_rows SET text = replace(text, 'Mass', 'Size') WHERE what = 'target_words'",
+         "definition_rows"},
         {"DELETE FROM withdrawal_rows", "withdrawal_rows"},
         {"UPDATE withdrawal_rows SET reason = 'never mind'", "withdrawal_rows"},
         {"UPDATE run_rows SET verdict = 'clean'", "run_rows"},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include "core/seal/chain.h"
 #include "core/seal/words.h"
 #include "tests/core/seal/walk.h"
 
@@ -206,6 +207,14 @@ TEST_CASE("a chain in which a run names words that nobody stated before it is to
     CHECK_FALSE(forged.next(sealOf(1, other), other));
     CHECK_FALSE(forged.next(sealOf(2, definition(1)), definition(1)));
     CHECK(forged.next(sealOf(3, parted.document), parted.document));
+    // And so says whoever checks a whole chain.
+    seal::Seal alone = sealOf(1, parted.document);
+    alone.document = seal::write(parted.document);
+    alone.link = seal::linkAfter(alone.previous, alone.document);
+    seal::ChainCheck chain;
+    chain.next(alone, {});
+    const Findings findings = chain.finish();
+    CHECK(std::any_of(findings.begin(), findings.end(), [](const Finding& f) { return f.code == "document.words"; }));
     // As words of another kind they are others.
     seal::WordsCheck confused;
     other = definition(0);
