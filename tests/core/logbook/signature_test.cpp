@@ -245,15 +245,15 @@ TEST_CASE("whoever says that they have another PIN changes nothing else with it"
         const seal::Link link = seal::linkAfter(shop.seal.link, bytes);
         const std::string at = std::to_string(shop.seal.sealedAtMs + 1);
         fs::path copy = shop.copy();
-        tamper(copy, "INSERT INTO seal_rows VALUES (8, 'person', '" + std::string(id) + "', '', " + at + ", 'p-2', " +
+        tamper(copy, "INSERT INTO seal_rows VALUES (10, 'person', '" + std::string(id) + "', '', " + at + ", 'p-2', " +
                          blob(bytesOf(bytes)) + ", " + blob(shop.seal.link) + ", " + blob(link) +
-                         "); INSERT INTO signature_rows VALUES (8, 'p-2', " + blob(inka->key()) + ", 'enrolled', " +
+                         "); INSERT INTO signature_rows VALUES (10, 'p-2', " + blob(inka->key()) + ", 'enrolled', " +
                          at + ", " + blob(inka->sign(seal::kSealPurpose, link)) + ")");
         return copy;
     };
     CHECK(verify(told("p-2", "operator", true, inka->key()), {})->findings.empty());
-    firstWrong(told("p-2", "supervisor", true, inka->key()), "signature.role", "seal 8");
-    firstWrong(told("p-2", "operator", false, inka->key()), "signature.role", "seal 8");
-    firstWrong(told("p-2", "operator", true, SigningKey::make().publicKey()), "signature.role", "seal 8");
-    firstWrong(told("p-1", "operator", true, inka->key()), "signature.role", "seal 8");
+    firstWrong(told("p-2", "supervisor", true, inka->key()), "signature.role", "seal 10");
+    firstWrong(told("p-2", "operator", false, inka->key()), "signature.role", "seal 10");
+    firstWrong(told("p-2", "operator", true, SigningKey::make().publicKey()), "signature.role", "seal 10");
+    firstWrong(told("p-1", "operator", true, inka->key()), "signature.role", "seal 10");
 }
