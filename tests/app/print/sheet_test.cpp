@@ -11,6 +11,7 @@
 #include "app/print/type.h"
 #include "app/text/pseudo.h"
 #include "core/report/report.h"
+#include "core/targets/aim.h"
 #include "core/units/format.h"
 #include "core/units/plain.h"
 #include "tests/app/print/printed_support.h"
@@ -108,8 +109,10 @@ TEST_CASE("a sheet's text reads back job, roll, every target, every reading and 
                 if (step.kind != procedure::StepKind::Reading) continue;
                 INFO(step.id.value);
                 const targets::Target* target = sheet.run.targets().find(step.target);
-                if (target != nullptr && target->quantity() != nullptr)
-                    CHECK(all.find(print::test::typeset(format(*target->quantity(), system))) != std::string::npos);
+                if (target != nullptr && target->quantity() != nullptr) {
+                    const auto aim = std::get<Quantity>(targets::aimOf(*target->ready(), system));
+                    CHECK(all.find(print::test::typeset(format(aim, system))) != std::string::npos);
+                }
                 CHECK(all.find(sheet.run.standing(step.id).answer->entered) != std::string::npos);
             }
             for (int page = 1; page <= pdf.printed.pages; ++page) {
