@@ -152,7 +152,8 @@ Result<std::string> plainOrWhyNot(std::string_view typed)
                       "Write a number and its unit, like 335 mm or 13.25 in.");
     std::string plain = plainTyped(typed);
     if (plain.empty())
-        return refuse("quantity.empty", {}, "Nothing was entered.", "Write a number and its unit, like 335 mm or 13.25 in.");
+        return refuse("quantity.empty", {}, "Nothing was entered.",
+                      "Write a number and its unit, like 335 mm or 13.25 in.");
     return plain;
 }
 

@@ -105,6 +105,11 @@ TEST_CASE("another roll in the middle opens what it touches, first things first,
     for (int i = 0; i < rolls->count(); ++i)
         if (rolls->itemText(i).startsWith(QLatin1String("R0047"))) wanted = rolls->itemText(i);
     crew.hand.choose(rolls, wanted);
+    // Enter in the list, as a scanner ends, leads to the button: what the roll changes is read first.
+    if (crew.hand.way() == Way::Keys) {
+        accept(crew);
+        REQUIRE(crew.run().events().size() == answered);
+    }
     accept(crew);
     REQUIRE(crew.run().events().size() == answered + 1);
     const auto& changed = std::get<run::InputsChanged>(crew.run().events().back().happening());

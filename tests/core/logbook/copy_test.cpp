@@ -44,15 +44,23 @@ TEST_CASE("a copy made under a writer that hardly rests is one moment of it")
     Keeping shop;
     shop.sealMore(60);
     std::atomic<bool> stop = false;
+    std::atomic<int> written = 0;
     std::thread writer([&] {
         const auto matteo = shop.writer->signIn("p-1", "4821");
         for (int i = 0; !stop && matteo; ++i) {
-            (void)shop.writer->keepDefinition("job", "busy", "n = " + std::to_string(i) + "\n", *matteo);
+            if (shop.writer->keepDefinition("job", "busy", "n = " + std::to_string(i) + "\n", *matteo)) ++written;
             std::this_thread::sleep_for(std::chrono::milliseconds(20));
         }
     });
     std::vector<Copied> copies;
-    for (int i = 0; i < 2; ++i) copies.push_back(shop.copied());
+    for (int i = 0; i < 2; ++i) {
+        // However the two threads are given time, something is written between the copies.
+        const int before = written;
+        for (int waited = 0; written == before && waited < 2000; ++waited)
+            std::this_thread::sleep_for(std::chrono::milliseconds(5));
+        REQUIRE(written > before);
+        copies.push_back(shop.copied());
+    }
     stop = true;
     writer.join();
     for (const Copied& copied : copies) isInOrder(copied.file, copied.end);
