@@ -11,9 +11,11 @@
 
 // What is aimed at can be set, and what is advised changes something.
 using namespace taut;
+using demo::finding;
 using demo::noted;
 using demo::ready;
 using demo::si;
+using demo::zone;
 using targets::Targets;
 
 namespace {
@@ -30,20 +32,6 @@ Targets with(const char* press, const char* job, const char* roll, Changing chan
     in.substrate = std::make_shared<const inputs::Substrate>(std::move(s));
     in.job = std::make_shared<const inputs::Job>(std::move(j));
     return targets::computeTargets(in);
-}
-inputs::Zone& zone(inputs::Press& press, const std::string& id)
-{
-    for (inputs::Zone& z : press.zones)
-        if (z.id == id) return z;
-    FAIL("no zone " << id);
-    return press.zones.front();
-}
-const Finding& finding(const Targets& t, const std::string& code)
-{
-    for (const Finding& f : t.findings)
-        if (f.code == code) return f;
-    FAIL("no finding " << code);
-    return t.findings.front();
 }
 bool contains(const Text& text, const char* part) { return text.source.find(part) != std::string::npos; }
 bool isInside(const Targets& t, const std::string& id)

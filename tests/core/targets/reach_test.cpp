@@ -11,6 +11,7 @@
 
 // What a press cannot be set to is said before anybody starts: now, and at the diameter where it will be so.
 using namespace taut;
+using demo::finding;
 using demo::noted;
 using demo::ready;
 using demo::si;
@@ -20,13 +21,6 @@ using targets::Targets;
 
 namespace {
 
-const Finding& finding(const Targets& t, const std::string& code)
-{
-    for (const Finding& f : t.findings)
-        if (f.code == code) return f;
-    FAIL("no finding " << code);
-    return t.findings.front();
-}
 double argument(const Finding& f, std::size_t i) { return std::get<Magnitude>(f.text.args.at(i)).si; }
 const Finding& why(const Targets& t, const std::string& id)
 {

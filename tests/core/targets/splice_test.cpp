@@ -10,6 +10,7 @@
 
 // What a splice holds, who says so, and what helps where it is too little.
 using namespace taut;
+using demo::finding;
 using demo::noted;
 using demo::ready;
 using demo::si;
@@ -25,13 +26,6 @@ Targets taped(const char* press, const char* job, const char* roll, Changing cha
     change(*s.spliceTape);
     in.substrate = std::make_shared<const inputs::Substrate>(std::move(s));
     return targets::computeTargets(in);
-}
-const Finding& finding(const Targets& t, const std::string& code)
-{
-    for (const Finding& f : t.findings)
-        if (f.code == code) return f;
-    FAIL("no finding " << code);
-    return t.findings.front();
 }
 inputs::Maybe<Kind::ForcePerWidth> newtons(double perMillimetre)
 {

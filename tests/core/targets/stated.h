@@ -39,6 +39,13 @@ taut::targets::Targets withPress(const char* press, const char* job, const char*
     in.press = std::make_shared<const taut::inputs::Press>(std::move(changed));
     return taut::targets::computeTargets(in);
 }
+inline const taut::Finding& finding(const taut::targets::Targets& t, const std::string& code)
+{
+    for (const taut::Finding& f : t.findings)
+        if (f.code == code) return f;
+    FAIL("no finding " << code);
+    return t.findings.front();
+}
 inline taut::inputs::Zone& zone(taut::inputs::Press& press, const std::string& id)
 {
     for (taut::inputs::Zone& z : press.zones)
