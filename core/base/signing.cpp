@@ -48,6 +48,7 @@ private:
 /// Only what `hex` writes.
 std::optional<Bytes> fromHex(std::string_view text)
 {
+    if (text.empty()) return Bytes();  // of which there is no address to give
     Bytes bytes(text.size() / 2);
     std::size_t size = 0;
     if (sodium_hex2bin(bytes.data(), bytes.size(), text.data(), text.size(), nullptr, &size, nullptr) != 0 ||
