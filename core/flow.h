@@ -24,6 +24,7 @@
 #include "core/run/command.h"          // everything that can be done to a run: one list
 #include "core/run/decide.h"           // the gates: a command becomes an event, or a sentence says why not
 #include "core/run/run.h"              // a run is the fold of its events
+#include "core/run/pace.h"             // what the times of its answers tell
 #include "core/seal/document.h"        // a run as a document
 #include "core/seal/chain.h"           // documents in one chain, anchored on paper
 #include "core/report/report.h"        // all that is ever shown of a run, as data

@@ -8,7 +8,7 @@
 #include "core/base/clock.h"
 #include "core/logbook/logbook.h"
 #include "core/records/texts.h"
-#include "core/report/parts.h"
+#include "core/report/readings.h"
 #include "core/run/run.h"
 #include "core/run/words.h"
 #include "core/units/plain.h"
@@ -118,6 +118,9 @@ void tell(const seal::Seal& seal, const seal::State& state, const run::Run& run,
                         plain(report::nameOf(step, run.targets().find(step.target)), system)});
     }
     console.out << table(rows);
+    const std::vector<Text> hasty = report::hasteSaid(run);
+    if (!hasty.empty()) console.out << "\nTo be looked at, by the times of the answers:\n";
+    for (const Text& one : hasty) console.out << "  " << plain(one, system) << '\n';
 }
 
 Exit one(const records::Reader& reader, const Options& options, const Console& console)

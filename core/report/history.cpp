@@ -3,6 +3,7 @@
 
 #include "core/base/clock.h"
 #include "core/report/readings.h"
+#include "core/run/pace.h"
 #include "core/run/words.h"
 
 namespace taut::report {
@@ -24,6 +25,12 @@ Text lastingText(std::int64_t ms)
     if (ms < 2 * kMinute) return {"%1 s", {ms / kSecond}};
     if (ms < 2 * kHour) return {"%1 min", {ms / kMinute}};
     return {"%1 h", {ms / kHour}};
+}
+
+Text nameIn(const run::Run& run, const procedure::StepId& id)
+{
+    const procedure::Step* step = run.plan().find(id);
+    return step == nullptr ? data(id.value) : nameOf(*step, run.targets().find(step->target));
 }
 
 class Teller {
@@ -134,11 +141,7 @@ private:
         std::string entered;
         bool outside = false;
     };
-    [[nodiscard]] Text name(const procedure::StepId& id) const
-    {
-        const procedure::Step* step = m_run.plan().find(id);
-        return step == nullptr ? data(id.value) : nameOf(*step, m_run.targets().find(step->target));
-    }
+    [[nodiscard]] Text name(const procedure::StepId& id) const { return nameIn(m_run, id); }
     /// What was answered, as an argument.
     [[nodiscard]] std::vector<Text> said(const procedure::StepId& id, const std::string& entered) const
     {
@@ -169,6 +172,24 @@ std::optional<Told> clockTold(const run::Stamp& before, const run::Stamp& now)
                     {Text("from UTC%1 to UTC%2; what follows stands in the order in which it happened",
                           {offsetText(before.offsetMinutes), offsetText(now.offsetMinutes)})}};
     return std::nullopt;
+}
+
+/// How long answers took that were given too fast. What was quick is told in whole seconds that it did not reach, what
+/// was watched in those that it did.
+Text howLong(const run::Haste& haste)
+{
+    if (haste.what == run::Haste::What::CutShort)
+        return {"%1 s of %2 s", {haste.tookMs / 1000, (haste.leastMs + 999) / 1000}};
+    return {"%1 answers in less than %2 s", {count(haste.steps.size()), haste.tookMs / 1000 + 1}};
+}
+
+Told hasteTold(const run::Run& run, const run::Haste& haste)
+{
+    const Text first = nameIn(run, haste.steps.front());
+    if (haste.what == run::Haste::What::CutShort) return {"watched too short", {first, howLong(haste)}};
+    return {"answered fast",
+            {first, Text("%1, the last of them: %2",
+                         {std::vector<Text>{howLong(haste)}, std::vector<Text>{nameIn(run, haste.steps.back())}})}};
 }
 
 /// The verdict of one reading as it was given, whatever came after it.
@@ -213,6 +234,18 @@ std::optional<Table> readingsTable(const run::Run& run)
     return table;
 }
 
+std::vector<Text> hasteSaid(const run::Run& run)
+{
+    std::vector<Text> all;
+    for (const run::Haste& haste : run::hasteOf(run)) {
+        const Told told = hasteTold(run, haste);
+        all.emplace_back("%1: %2: %3",
+                         std::vector<TextArg>{std::vector<Text>{told.what}, std::vector<Text>{told.words[0]},
+                                              std::vector<Text>{told.words[1]}});
+    }
+    return all;
+}
+
 std::optional<Table> historyTable(const run::Run& run)
 {
     Table table;
@@ -233,6 +266,8 @@ std::optional<Table> historyTable(const run::Run& run)
                               cell(data(by))});
     };
     Teller teller(run);
+    const std::vector<run::Haste> hasty = run::hasteOf(run);
+    auto haste = hasty.begin();
     const run::Stamp* before = nullptr;
     for (const run::Event& event : run.events()) {
         const run::Stamp& stamp = event.stamp();
@@ -242,6 +277,7 @@ std::optional<Table> historyTable(const run::Run& run)
         const auto* accepted = std::get_if<run::Deviated>(&event.happening());
         if (const auto told = std::visit(teller, event.happening()))
             add(stamp, *told, accepted != nullptr ? accepted->byName : stamp.byName);
+        for (; haste != hasty.end() && haste->n == stamp.n; ++haste) add(stamp, hasteTold(run, *haste), stamp.byName);
     }
     if (table.rows.empty()) return std::nullopt;
     return table;

@@ -21,7 +21,11 @@ struct Settings {
 [[nodiscard]] std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run);
 /// Every value that was read, also those that were read again or belong to a roll that was changed.
 [[nodiscard]] std::optional<Table> readingsTable(const run::Run& run);
-/// What changed under way, in order: rolls, corrections, stages done again, interruptions, hand-overs, held stops.
+/// What a supervisor should look at in the times of the answers (run/pace.h), one sentence each: "watched too short:
+/// Every emergency stop is released: 2 s of 10 s".
+[[nodiscard]] std::vector<Text> hasteSaid(const run::Run& run);
+/// What changed under way, in order: rolls, corrections, stages done again, interruptions, hand-overs, held stops, and
+/// answers given too fast.
 [[nodiscard]] std::optional<Table> historyTable(const run::Run& run);
 
 }  // namespace taut::report

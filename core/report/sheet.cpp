@@ -4,6 +4,7 @@
 
 #include "core/report/readings.h"
 #include "core/report/sequels.h"
+#include "core/run/pace.h"
 
 namespace taut::report {
 
@@ -59,6 +60,11 @@ Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
             "Ended", cell(setBack ? Text("%1, the clock was set back", {timeOf(last)}) : data(timeOf(last))));
     }
     facts.pairs.emplace_back("Operator", cell(data(run.operatorName())));
+    // Where it happened stands further back; whoever reviews the run must not have to look for it there.
+    if (const std::size_t hasty = run::hasteOf(run).size(); hasty > 0)
+        facts.pairs.emplace_back(
+            "Times of answers",
+            Cell{Text("to be looked at: %1", {static_cast<std::int64_t>(hasty)}), Mark::Near, true});
     facts.pairs.emplace_back(
         "Procedure",
         cell(Text("%1, edition %2", {run.sources().procedure.id, std::int64_t{run.sources().procedure.edition}})));

@@ -9,6 +9,7 @@
 #include "app/verbs/console.h"
 #include "core/base/file.h"
 #include "core/records/texts.h"
+#include "core/run/pace.h"
 #include "core/seal/document.h"
 #include "core/units/plain.h"
 #include "tests/app/verbs/verbs_support.h"
@@ -60,6 +61,7 @@ TEST_CASE("the demo of each press signs a run in which everything happens that c
         std::set<std::string> people;
         for (const run::Event& event : told->run.events()) people.insert(event.stamp().by.value);
         CHECK(people.size() >= 2);
+        CHECK(run::hasteOf(told->run).empty());
     }
 }
 
@@ -79,6 +81,26 @@ TEST_CASE("a clean run is clean, the next roll continues it, and a given up run 
     if (!given) FAIL(sentence(given.error()));
     CHECK(given->run.phase() == run::Phase::Abandoned);
     CHECK_FALSE(given->run.openSteps().empty());
+    for (const auto* told : {&clean, &next, &given}) CHECK(run::hasteOf((*told)->run).empty());
+}
+
+TEST_CASE("answers given too fast are named when the run is looked at, and stop nothing")
+{
+    Stage stage;
+    verbs::Answers answers = answersOf("clean");
+    for (verbs::AnswerEntry& entry : answers.entries) {
+        if (entry.step == "power_up.tests.no_motion") entry.seconds = 2;
+        if (entry.step.rfind("safety.walk_round.guard_closed/", 0) == 0) entry.seconds = 1;
+    }
+    const auto told = stage.tell(answers);
+    if (!told) FAIL(sentence(told.error()));
+    CHECK(told->run.phase() == run::Phase::Completed);
+    REQUIRE(run::hasteOf(told->run).size() == 2);
+    const Ran shown = runInside({"runs", told->runId, "--logbook", stage.writer->file().string()});
+    CHECK(shown.exit == 0);
+    CHECK(shown.out.find("watched too short: Every emergency stop is released: 2 s of 10 s\n") != std::string::npos);
+    CHECK(shown.out.find("answered fast: ") != std::string::npos);
+    CHECK(shown.out.find("4 answers in less than 5 s") != std::string::npos);
 }
 
 TEST_CASE("the sealed document of each demo is small and gives back what the live run had")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include "core/report/readings.h"
 #include "core/units/format.h"
 #include "tests/core/report/report_walk.h"
 
@@ -133,6 +134,28 @@ TEST_CASE("the history tells readings outside, corrections, interruptions, hand-
         INFO(words);
         CHECK(found);
     }
+}
+
+TEST_CASE("answers given too fast are told under way, and the head of the sheet says that there are some")
+{
+    Walk calm;
+    calm.answerUpTo();
+    CHECK(everyWord(calm.sheet()).find("answered fast") == std::string::npos);
+    CHECK(everyWord(calm.sheet()).find("Times of answers") == std::string::npos);
+
+    Walk walk;
+    walk.betweenMs = 1000;
+    walk.answerUpTo("set.lift.pressure");
+    walk.betweenMs = 60'000;
+    walk.answerUpTo();
+    const Report report = walk.sheet(seal::Anchor{17, sha256("anything")});
+    const auto row = rowOf(tableOf(report, "What happened under way"), "answered fast");
+    CHECK(wordsOf(row[2]) == "Everybody is out and no stop is latched");
+    CHECK(wordsOf(row[3]).find(" answers in less than ") != std::string::npos);
+    CHECK(wordsOf(row[3]).find("the last of them: Walked") != std::string::npos);
+    CHECK(wordsOf(row[4]) == "Inka Thorsby");
+    CHECK(everyWord(report).find("Times of answers=to be looked at: 1\n") != std::string::npos);
+    CHECK(hasteSaid(*walk.run).size() == 1);
 }
 
 TEST_CASE("the drawing, stations and charts come from the run's own definitions")
