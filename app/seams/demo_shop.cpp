@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/seams/resources.h"
+#include "app/text/secret.h"
 #include "core/base/file.h"
 #include "core/base/toml.h"
 
@@ -61,8 +62,8 @@ Result<std::vector<DemoPerson>> readPeople(std::string_view toml, std::string_vi
                                    "Give each person an id of their own."));
             continue;
         }
-        people.push_back(
-            {people::PersonId{id}, textOf(one, "name"), *role, {textOf(one, "pin"), textOf(one, "passphrase")}});
+        const people::Chosen chosen{textOf(one, "pin"), textOf(one, "passphrase")};
+        people.push_back({people::PersonId{id}, textOf(one, "name"), *role, secretText(chosen)});
     }
     std::stable_partition(people.begin(), people.end(),
                           [](const DemoPerson& p) { return p.role == people::Role::Supervisor; });

@@ -4,6 +4,7 @@
 #include "app/seams/demo_shop.h"
 #include "app/seams/kept_settings.h"
 #include "app/sessions/session_impl.h"
+#include "app/text/secret.h"
 
 namespace taut::app {
 
@@ -67,7 +68,7 @@ void Session::beginLogbook(const std::filesystem::path& logbook)
 
 void Session::signIn(const QString& personId, const QString& pin)
 {
-    m_impl->post([id = personId.toStdString(), secret = pin.toStdString()](Impl::Alive& a) -> Impl::Outcome {
+    m_impl->post([id = personId.toStdString(), secret = secretText(pin)](Impl::Alive& a) -> Impl::Outcome {
         if (!a.writer) return Impl::refusedWith(*Impl::notReady(a, false));
         auto actor = a.writer->signIn(id, secret);
         if (!actor) return Impl::refusedWith(actor.error());
@@ -134,7 +135,7 @@ void Session::perform(const run::Command& command)
 
 void Session::performWith(const QString& personId, const QString& pin, WithSecond make)
 {
-    m_impl->post([id = personId.toStdString(), secret = pin.toStdString(),
+    m_impl->post([id = personId.toStdString(), secret = secretText(pin),
                   make = std::move(make)](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
         auto second = a.writer->signIn(id, secret);
@@ -145,7 +146,7 @@ void Session::performWith(const QString& personId, const QString& pin, WithSecon
 
 void Session::performSigned(const QString& personId, const QString& passphrase, WithSigner make)
 {
-    m_impl->post([id = personId.toStdString(), secret = passphrase.toStdString(),
+    m_impl->post([id = personId.toStdString(), secret = secretText(passphrase),
                   make = std::move(make)](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
         auto signer = a.writer->unlock(id, secret);
@@ -156,7 +157,7 @@ void Session::performSigned(const QString& personId, const QString& passphrase, 
 
 void Session::finish(const run::Command& command, const QString& passphrase)
 {
-    m_impl->post([command, secret = passphrase.toStdString()](Impl::Alive& a) -> Impl::Outcome {
+    m_impl->post([command, secret = secretText(passphrase)](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
         const auto signer = a.writer->unlock(a.actor->id().value, secret);
         if (!signer) return Impl::refusedWith(signer.error());

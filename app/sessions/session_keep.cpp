@@ -4,6 +4,7 @@
 
 #include "app/seams/kept_settings.h"
 #include "app/sessions/session_impl.h"
+#include "app/text/secret.h"
 
 namespace taut::app {
 
@@ -123,7 +124,7 @@ void Session::restore(const QString& copy, const QString& secret)
 {
     Options options = m_options;
     options.begin = options.loadDemo = false;
-    m_impl->post([options, mirror = keptMirrorFolder(options.logbook), secret = secret.toStdString(),
+    m_impl->post([options, mirror = keptMirrorFolder(options.logbook), secret = secretText(secret),
                   copy = std::filesystem::path(copy.toStdString())](Impl::Alive& a) {
         return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
             if (auto why = whyNotKeeper(self.actor())) return Impl::refusedWith(*why);

@@ -5,12 +5,14 @@
 #include "app/seams/resources.h"
 #include "app/seams/take_in.h"
 #include "app/sessions/session_impl.h"
+#include "app/text/secret.h"
 
 namespace taut::app {
 
 void Session::enrolFirst(const QString& name, const people::Chosen& chosen)
 {
-    m_impl->post([name = name.toStdString(), chosen, resources = m_options.resources](Impl::Alive& a) -> Impl::Outcome {
+    m_impl->post([name = name.toStdString(), chosen = secretText(chosen),
+                  resources = m_options.resources](Impl::Alive& a) -> Impl::Outcome {
         if (!a.writer) return Impl::refusedWith(*Impl::notReady(a, false));
         const auto enrolled =
             people::makePerson(people::nextId({}), name, people::Role::Supervisor, chosen, PinCost::Shop);
@@ -30,7 +32,8 @@ void Session::enrolFirst(const QString& name, const people::Chosen& chosen)
 
 void Session::choose(const QString& personId, const QString& code, const people::Chosen& chosen)
 {
-    m_impl->post([id = personId.toStdString(), code = code.toStdString(), chosen](Impl::Alive& a) -> Impl::Outcome {
+    m_impl->post([id = personId.toStdString(), code = secretText(code),
+                  chosen = secretText(chosen)](Impl::Alive& a) -> Impl::Outcome {
         if (!a.writer) return Impl::refusedWith(*Impl::notReady(a, false));
         if (auto done = a.writer->choose(id, code, chosen); !done) return Impl::refusedWith(done.error());
         auto actor = a.writer->signIn(id, chosen.pin);
@@ -44,7 +47,7 @@ void Session::choose(const QString& personId, const QString& code, const people:
 
 void Session::enrol(const QString& name, people::Role role, const QString& secret)
 {
-    m_impl->post([name = name.toStdString(), role, secret = secret.toStdString()](Impl::Alive& a) {
+    m_impl->post([name = name.toStdString(), role, secret = secretText(secret)](Impl::Alive& a) {
         return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
             const auto known = a.writer->reader().people();
             if (!known) return Impl::refusedWith(known.error());
@@ -62,7 +65,7 @@ void Session::enrol(const QString& name, people::Role role, const QString& secre
 
 void Session::inviteAgain(const QString& personId, const QString& secret)
 {
-    m_impl->post([id = personId.toStdString(), secret = secret.toStdString()](Impl::Alive& a) {
+    m_impl->post([id = personId.toStdString(), secret = secretText(secret)](Impl::Alive& a) {
         return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
             const auto known = a.writer->reader().people();
             if (!known) return Impl::refusedWith(known.error());
@@ -83,7 +86,7 @@ void Session::inviteAgain(const QString& personId, const QString& secret)
 
 void Session::changePerson(const people::PersonRecord& person, const QString& secret)
 {
-    m_impl->post([person, secret = secret.toStdString()](Impl::Alive& a) {
+    m_impl->post([person, secret = secretText(secret)](Impl::Alive& a) {
         return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
             if (auto done = a.writer->changePerson(person, self); !done) return Impl::refusedWith(done.error());
             Impl::Outcome outcome;
@@ -95,7 +98,7 @@ void Session::changePerson(const people::PersonRecord& person, const QString& se
 
 void Session::chooseAgain(const people::Chosen& old, const people::Chosen& anew)
 {
-    m_impl->post([old, anew](Impl::Alive& a) -> Impl::Outcome {
+    m_impl->post([old = secretText(old), anew = secretText(anew)](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
         const std::string id = a.actor->id().value;
         const auto badgeOf = [&] {
@@ -115,7 +118,7 @@ void Session::chooseAgain(const people::Chosen& old, const people::Chosen& anew)
 
 void Session::giveBadge(const QString& secret, const QString& pin)
 {
-    m_impl->post([secret = secret.toStdString(), pin = pin.toStdString()](Impl::Alive& a) {
+    m_impl->post([secret = secretText(secret), pin = secretText(pin)](Impl::Alive& a) {
         return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
             const std::string code = people::newBadgeCode();
             if (auto done = a.writer->giveBadge(self, code, pin); !done) return Impl::refusedWith(done.error());
@@ -145,7 +148,7 @@ Outcome told(const Result<seal::Seal>& sealed, const std::string& run)
 
 void Session::review(const QString& runId, const seal::Review& review, const QString& secret)
 {
-    m_impl->post([id = runId.toStdString(), review, secret = secret.toStdString()](Impl::Alive& a) {
+    m_impl->post([id = runId.toStdString(), review, secret = secretText(secret)](Impl::Alive& a) {
         return Impl::signedBy(a, secret, [&](const people::Signer& self) {
             return told<Impl::Outcome>(a.writer->review(id, review, self), id);
         });
@@ -154,7 +157,7 @@ void Session::review(const QString& runId, const seal::Review& review, const QSt
 
 void Session::correct(const QString& runId, const seal::Correction& correction, const QString& secret)
 {
-    m_impl->post([id = runId.toStdString(), correction, secret = secret.toStdString()](Impl::Alive& a) {
+    m_impl->post([id = runId.toStdString(), correction, secret = secretText(secret)](Impl::Alive& a) {
         return Impl::signedBy(a, secret, [&](const people::Signer& self) {
             return told<Impl::Outcome>(a.writer->correct(id, correction, self), id);
         });
@@ -164,7 +167,7 @@ void Session::correct(const QString& runId, const seal::Correction& correction, 
 void Session::voidRun(const QString& runId, const QString& reason, const QString& secret)
 {
     m_impl->post(
-        [id = runId.toStdString(), reason = reason.toStdString(), secret = secret.toStdString()](Impl::Alive& a) {
+        [id = runId.toStdString(), reason = reason.toStdString(), secret = secretText(secret)](Impl::Alive& a) {
             return Impl::signedBy(a, secret, [&](const people::Signer& self) {
                 return told<Impl::Outcome>(a.writer->voidRun(id, reason, self), id);
             });

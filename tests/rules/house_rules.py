@@ -65,6 +65,8 @@ def breaches_of(path, text):
                 yield number, "random ids only through base/id_source.h (R4)"
             if re.search(r"\btr\(\s*\"", line):
                 yield number, "tr() only in app (R4)"
+        if path.startswith("app/sessions/") and re.search(r"\b(?:secret|pin|passphrase|code)\.toStdString\(", line):
+            yield number, "PINs, passphrases and codes reach core only through text/secret.h (R8)"
         if parts[0] == "app" and "QLocale" in line and parts[1] != "text":
             yield number, "QLocale only in app/text (R4)"
 
