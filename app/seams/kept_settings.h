@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 
 #include <QSettings>
@@ -14,21 +15,27 @@ namespace taut::app {
     return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb"));
 }
 
-/// In which folder the mirror of this logbook is kept, "" = none is. Beside the logbook's name: the demo is not to be
-/// mirrored where the shop is, and a logbook that is restored on another PC does not look for a folder there.
-[[nodiscard]] inline QString mirrorFolderKey(const std::filesystem::path& logbook)
+/// What this PC keeps of a logbook in a folder of somebody's choice.
+enum class Kept : std::uint8_t { Mirror, Copies };
+
+/// Under which key the folder stands. Beside the logbook's name: the demo is not to be mirrored where the shop is, and
+/// a logbook that is restored on another PC does not look for a folder there.
+[[nodiscard]] inline QString keptFolderKey(Kept what, const std::filesystem::path& logbook)
 {
     const QString name = QString::fromStdString(std::filesystem::absolute(logbook).lexically_normal().string());
-    return QStringLiteral("mirror_folder/") + QString::fromLatin1(QUrl::toPercentEncoding(name));
+    return (what == Kept::Mirror ? QStringLiteral("mirror_folder/") : QStringLiteral("weekly_copy_folder/")) +
+           QString::fromLatin1(QUrl::toPercentEncoding(name));
 }
-[[nodiscard]] inline std::filesystem::path keptMirrorFolder(const std::filesystem::path& logbook)
+/// "" = none is kept.
+[[nodiscard]] inline std::filesystem::path keptFolder(Kept what, const std::filesystem::path& logbook)
 {
-    return keptSettings().value(mirrorFolderKey(logbook)).toString().toStdString();
+    return keptSettings().value(keptFolderKey(what, logbook)).toString().toStdString();
 }
-inline void keepMirrorFolder(const std::filesystem::path& logbook, const QString& folder)
+inline void keepFolder(Kept what, const std::filesystem::path& logbook, const QString& folder)
 {
     QSettings settings = keptSettings();
-    folder.isEmpty() ? settings.remove(mirrorFolderKey(logbook)) : settings.setValue(mirrorFolderKey(logbook), folder);
+    const QString key = keptFolderKey(what, logbook);
+    folder.isEmpty() ? settings.remove(key) : settings.setValue(key, folder);
 }
 
 }  // namespace taut::app

@@ -18,8 +18,14 @@ Session::Session(Options options, QObject* parent)
     timer->setInterval(kAskMirrorMs);
     connect(timer, &QTimer::timeout, this, [this] {
         if (m_impl->mirror) askMirror();
+        tendCopies(false);
     });
     timer->start();
+    // Whether one is due is a look at a folder's names, on a thread of its own.
+    constexpr int kLookForCopiesMs = 60'000;
+    auto* looks = new QTimer(this);
+    connect(looks, &QTimer::timeout, this, [this] { tendCopies(true); });
+    looks->start(kLookForCopiesMs);
 }
 
 Session::~Session() = default;
@@ -42,14 +48,17 @@ std::vector<logbook::Definition> Session::definitions(const char* what) const
 
 void Session::open()
 {
-    m_impl->post([options = m_options, mirror = keptMirrorFolder(m_options.logbook)](Impl::Alive& a) -> Impl::Outcome {
-        if (auto open = Impl::takePen(a, options, mirror); !open) return Impl::refusedWith(open.error());
-        Impl::Outcome outcome;
-        outcome.opened = true;
-        if (options.loadDemo)
-            if (auto filled = fillWithDemoShop(*a.writer, options.resources); !filled) outcome.refusal = filled.error();
-        return outcome;
-    });
+    m_impl->copyFolder = keptFolder(Kept::Copies, m_options.logbook);
+    m_impl->post(
+        [options = m_options, mirror = keptFolder(Kept::Mirror, m_options.logbook)](Impl::Alive& a) -> Impl::Outcome {
+            if (auto open = Impl::takePen(a, options, mirror); !open) return Impl::refusedWith(open.error());
+            Impl::Outcome outcome;
+            outcome.opened = true;
+            if (options.loadDemo)
+                if (auto filled = fillWithDemoShop(*a.writer, options.resources); !filled)
+                    outcome.refusal = filled.error();
+            return outcome;
+        });
 }
 
 void Session::openAt(const std::filesystem::path& logbook)

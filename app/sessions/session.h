@@ -8,7 +8,7 @@
 #include <QObject>
 #include <QString>
 
-#include "core/logbook/copy.h"
+#include "core/logbook/copy_keeper.h"
 #include "core/logbook/open_run.h"
 
 namespace taut::app {
@@ -101,6 +101,11 @@ public:
     /// How the mirror stands as far as is known; nullopt when none is kept. Looked after behind the back of everything
     /// else: mirrorChanged tells.
     [[nodiscard]] const std::optional<logbook::MirrorState>& mirror() const;
+    /// The folder into which a copy is made every week from now on, and the next time the program starts: "" = none. A
+    /// supervisor.
+    void keepCopies(const QString& folder);
+    /// How the weekly copies stand as far as is known; nullopt when none are made. As of the mirror: copiesChanged.
+    [[nodiscard]] const std::optional<logbook::CopyState>& copies() const;
     /// What was found when the logbook was opened and does not stand in the way.
     [[nodiscard]] const Findings& notes() const;
     /// A whole copy, verified; emits copied. A supervisor.
@@ -127,6 +132,7 @@ signals:
     void badgeMade(const QString& code);
     void secretsChanged(bool badgeGone);
     void mirrorChanged();
+    void copiesChanged();
     void copied(const taut::logbook::Copied& copy);
     void weighed(const taut::app::Weighed& weighed);
     void restored(const taut::logbook::Restored& restored);
@@ -134,6 +140,7 @@ signals:
 
 private:
     void askMirror();
+    void tendCopies(bool look);
     struct Impl;
     Options m_options;
     std::unique_ptr<Impl> m_impl;

@@ -48,6 +48,7 @@ struct Session::Impl {
         std::optional<logbook::Copied> copied;
         std::optional<Weighed> weighed;
         std::optional<logbook::Restored> restored;
+        bool triedRestore = false;
     };
     using Call = std::function<Outcome(Alive&)>;
 
@@ -58,6 +59,10 @@ struct Session::Impl {
     Seen seen;
     std::unique_ptr<records::Reader> reader;
     std::optional<logbook::MirrorState> mirror;
+    std::filesystem::path copyFolder;  ///< "" = no weekly copies
+    std::unique_ptr<logbook::CopyKeeper> copyKeeper;
+    std::optional<logbook::CopyState> copies;
+    bool restoring = false;  ///< another file is about to take the logbook's name: nothing may read it meanwhile
     int running = 0;
 
     explicit Impl(Session* owner) : session(owner)
@@ -128,6 +133,8 @@ struct Session::Impl {
         if (outcome.restored) emit session->restored(*outcome.restored);
         if (outcome.refusal) emit session->refused(*outcome.refusal);
         session->askMirror();
+        if (outcome.triedRestore) restoring = false;
+        if (outcome.opened || outcome.copied || !copyKeeper) session->tendCopies(true);
     }
 
     /// Takes the pen and, where one is kept, the mirror up.
@@ -174,13 +181,16 @@ struct Session::Impl {
         if (!self) return refusedWith(self.error());
         return act(*self);
     }
+    [[nodiscard]] static Finding notSignedIn()
+    {
+        return refuse("session.not_signed_in", {}, "Nobody is signed in.", "Choose your name and type your PIN.");
+    }
     /// What must hold before most calls; nullopt when it does.
     [[nodiscard]] static std::optional<Finding> notReady(const Alive& a, bool needsRun)
     {
         if (!a.writer)
             return refuse("session.no_logbook", {}, "No logbook is open.", "Open one, or start the program again.");
-        if (!a.actor)
-            return refuse("session.not_signed_in", {}, "Nobody is signed in.", "Choose your name and type your PIN.");
+        if (!a.actor) return notSignedIn();
         if (needsRun && !a.run)
             return refuse("session.no_run", {}, "No run is open here.", "Begin one, or go on with an open one.");
         return std::nullopt;

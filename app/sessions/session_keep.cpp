@@ -78,7 +78,7 @@ void Session::askMirror()
 
 void Session::keepMirror(const QString& folder)
 {
-    if (!whyNotKeeper(actor())) keepMirrorFolder(m_options.logbook, folder);
+    if (!whyNotKeeper(actor())) keepFolder(Kept::Mirror, m_options.logbook, folder);
     m_impl->post([folder = std::filesystem::path(folder.toStdString())](Impl::Alive& a) -> Impl::Outcome {
         constexpr std::chrono::seconds kLook{3};
         if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
@@ -88,6 +88,36 @@ void Session::keepMirror(const QString& folder)
         static_cast<void>(a.writer->mirror(kLook));
         return {};
     });
+}
+
+void Session::keepCopies(const QString& folder)
+{
+    if (!actor()) return emit refused(Impl::notSignedIn());
+    if (const auto why = whyNotKeeper(actor())) return emit refused(*why);
+    keepFolder(Kept::Copies, m_options.logbook, folder);
+    m_impl->copyFolder = folder.toStdString();
+    // One that is under way there ends by itself; nobody waits for it.
+    if (m_impl->copyKeeper) m_impl->copyKeeper->leave();
+    m_impl->copyKeeper.reset();
+    tendCopies(true);
+}
+
+const std::optional<logbook::CopyState>& Session::copies() const { return m_impl->copies; }
+
+/// Takes the keeper up where one is wanted, has it look, and tells how the copies stand: never a wait.
+void Session::tendCopies(bool look)
+{
+    Impl& impl = *m_impl;
+    if (isOpen() && !impl.restoring && !impl.copyKeeper && !impl.copyFolder.empty()) {
+        impl.copyKeeper = std::make_unique<logbook::CopyKeeper>(m_options.logbook, impl.copyFolder);
+        look = true;
+    }
+    if (impl.copyKeeper && look) impl.copyKeeper->lookNow(SystemClock().now());
+    std::optional<logbook::CopyState> now;
+    if (impl.copyKeeper) now = impl.copyKeeper->state();
+    if (now == impl.copies) return;
+    impl.copies = std::move(now);
+    emit copiesChanged();
 }
 
 void Session::copyTo(const QString& folder)
@@ -122,11 +152,17 @@ void Session::weigh(const QString& copy)
 
 void Session::restore(const QString& copy, const QString& secret)
 {
+    if (m_impl->copyKeeper && !m_impl->copyKeeper->endIdle())
+        return emit refused(refuse("restore.copying", m_options.logbook.string(),
+                                   "A copy of this logbook is being made just now.",
+                                   "Wait until the card says that it was made, then restore."));
+    m_impl->copyKeeper.reset();
+    m_impl->restoring = true;
     Options options = m_options;
     options.begin = options.loadDemo = false;
-    m_impl->post([options, mirror = keptMirrorFolder(options.logbook), secret = secretText(secret),
+    m_impl->post([options, mirror = keptFolder(Kept::Mirror, options.logbook), secret = secretText(secret),
                   copy = std::filesystem::path(copy.toStdString())](Impl::Alive& a) {
-        return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
+        Impl::Outcome all = Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
             if (auto why = whyNotKeeper(self.actor())) return Impl::refusedWith(*why);
             if (auto why = whyNotNow(*a.writer)) return Impl::refusedWith(*why);
             // Nobody holds the pen while another file takes the name.
@@ -142,6 +178,8 @@ void Session::restore(const QString& copy, const QString& secret)
             }
             return outcome;
         });
+        all.triedRestore = true;
+        return all;
     });
 }
 

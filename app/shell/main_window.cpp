@@ -148,7 +148,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     offerLogbooks();
     letPeopleChoose();
     lockWhenIdle();
-    for (const auto changed : {&Session::mirrorChanged, &Session::opened})
+    for (const auto changed : {&Session::mirrorChanged, &Session::copiesChanged, &Session::opened})
         connect(m_session, changed, this, &MainWindow::tellOfKeeping);
 
     qApp->installEventFilter(this);
@@ -310,12 +310,16 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event)
     return key->key() == m_letGo && key->timestamp() > 0 && key->timestamp() - m_letGoAt <= kNoHand;
 }
 
-/// A mirror that fails stops nobody: it is told once, beside whatever is done here, until it is well again.
+/// A mirror or a copy that fails stops nobody: it is told once, beside whatever is done here, until it is well again.
 void MainWindow::tellOfKeeping()
 {
     Findings all = m_session->notes();
     if (const auto& mirror = m_session->mirror())
         all.insert(all.begin(), mirror->findings.begin(), mirror->findings.end());
+    if (const auto& copies = m_session->copies()) {
+        if (copies->whyNot) all.push_back(*copies->whyNot);
+        all.insert(all.end(), copies->findings.begin(), copies->findings.end());
+    }
     for (const Finding& one : all) {
         if (one.severity != Severity::Warn) continue;
         const std::string matter = one.code + one.subject;

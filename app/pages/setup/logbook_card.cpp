@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/setup/logbook_card.h"
 
+#include <QEvent>
 #include <QFileDialog>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/seams/kept_settings.h"
@@ -31,15 +31,15 @@ QStringList said(const Findings& findings)
 
 LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
 {
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll = new QScrollArea(this);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll);
-    auto* box = new QWidget(scroll);
-    scroll->setWidget(box);
+    whole->addWidget(m_scroll);
+    auto* box = new QWidget(m_scroll);
+    m_scroll->setWidget(box);
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(20, 10, 20, 10);
     const auto label = [&](const QString& text, const char* role) {
@@ -47,9 +47,10 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
         column->addWidget(made);
         return made;
     };
-    const auto button = [box](const QString& text) {
+    const auto button = [this, box](const QString& text) {
         QPushButton* made = worded(text, "", box);
         made->setMinimumHeight(sizes().control);
+        made->installEventFilter(this);
         return made;
     };
     label(tr("The logbook, kept twice"), "longSay");
@@ -62,16 +63,24 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
     m_mirror->setObjectName(QStringLiteral("mirror"));
     m_keep = button(tr("Choose the mirror's folder\u2026"));
     m_stop = button(tr("Stop the mirror"));
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_keep, 1);
-    row->addWidget(m_stop, 1);
-    column->addLayout(row);
+    const auto beside = [column](QPushButton* one, QPushButton* other) {
+        auto* row = new QHBoxLayout;
+        row->addWidget(one, 1);
+        row->addWidget(other, 1);
+        column->addLayout(row);
+    };
+    beside(m_keep, m_stop);
     column->addSpacing(sizes().gap);
     label(tr("Copies"), "head");
     m_copied = label(tr("A copy is the whole logbook, with open runs and with what people sign in with. It is read "
                         "again and verified before it gets its name; the newest eight of a folder stay."),
                      "");
     m_copied->setObjectName(QStringLiteral("copied"));
+    m_weekly = label({}, "");
+    m_weekly->setObjectName(QStringLiteral("weekly"));
+    m_keepCopies = button(tr("Copy every week, to a folder\u2026"));
+    m_stopCopies = button(tr("Stop the weekly copies"));
+    beside(m_keepCopies, m_stopCopies);
     m_copy = button(tr("Copy now, to a folder or a stick\u2026"));
     column->addWidget(m_copy);
     column->addSpacing(sizes().gap);
@@ -88,6 +97,11 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
         work(m_stop);
         m_session->keepMirror({});
     });
+    connect(m_keepCopies, &QPushButton::clicked, this, &LogbookCard::chooseCopies);
+    connect(m_stopCopies, &QPushButton::clicked, this, [this] {
+        m_session->keepCopies({});
+        m_keepCopies->setFocus();
+    });
     connect(m_copy, &QPushButton::clicked, this, &LogbookCard::copyNow);
     connect(m_restore, &QPushButton::clicked, this, &LogbookCard::chooseCopy);
     connect(session, &Session::busyChanged, this, [this](bool busy) {
@@ -97,7 +111,8 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
         // What is busy cannot hold the focus, and the door to another page is no place to leave it.
         if (was && isVisible()) m_from->setFocus();
     });
-    for (const auto changed : {&Session::mirrorChanged, &Session::opened, &Session::actorChanged})
+    for (const auto changed :
+         {&Session::mirrorChanged, &Session::copiesChanged, &Session::opened, &Session::actorChanged})
         connect(session, changed, this, &LogbookCard::settle);
     connect(session, &Session::copied, this, &LogbookCard::tellCopied);
     connect(session, &Session::weighed, this, &LogbookCard::askRestore);
@@ -106,6 +121,13 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
 }
 
 QWidget* LogbookCard::first() const { return m_keep; }
+
+bool LogbookCard::eventFilter(QObject* watched, QEvent* event)
+{
+    auto* button = qobject_cast<QPushButton*>(watched);
+    if (button && event->type() == QEvent::FocusIn) m_scroll->ensureWidgetVisible(button, 0, sizes().gap);
+    return QWidget::eventFilter(watched, event);
+}
 
 void LogbookCard::work(QPushButton* from)
 {
@@ -119,7 +141,7 @@ QString LogbookCard::mirrorSaid() const
     if (!mirror)
         return tr("No mirror is kept. A mirror is a second file in a folder of your choice: another disk, a stick, "
                   "another machine. Every seal goes there as soon as it is made; no PIN, no key and no open run does.");
-    const QString folder = pathText(keptMirrorFolder(m_session->options().logbook));
+    const QString folder = pathText(keptFolder(Kept::Mirror, m_session->options().logbook));
     QStringList lines;
     if (mirror->holdsAll())
         lines << tr("%1 holds every seal of the logbook: %2.").arg(pathText(mirror->file)).arg(mirror->count);
@@ -130,6 +152,30 @@ QString LogbookCard::mirrorSaid() const
     else
         lines << tr("%1 is behind: it lacks %2 seals.").arg(pathText(mirror->file)).arg(mirror->behind);
     return (lines << said(mirror->findings)).join(QLatin1Char('\n'));
+}
+
+QString LogbookCard::weeklySaid() const
+{
+    const auto& copies = m_session->copies();
+    if (!copies)
+        return tr(
+            "No copy is made by itself. Choose a folder, and one is made there every week, beside whatever is done "
+            "here.");
+    QStringList lines{tr("Every week into %1.").arg(pathText(keptFolder(Kept::Copies, m_session->options().logbook)))};
+    if (copies->working)
+        lines << tr("One is being made\u2026");
+    else if (!copies->looked)
+        lines << tr("The folder is being looked at\u2026");
+    if (copies->newestMs && copies->seals)
+        lines << tr("The last was made on %1, read again and in order: %2 seals.")
+                     .arg(momentHereText(*copies->newestMs))
+                     .arg(*copies->seals);
+    else if (copies->newestMs)
+        lines << tr("The last was made on %1, and verified then.").arg(momentHereText(*copies->newestMs));
+    else if (copies->looked && !copies->working)
+        lines << tr("None has been made there yet.");
+    if (copies->whyNot) lines << tr("One is due, and could not be made.") << words(*copies->whyNot, UnitSystem::Metric);
+    return (lines << said(copies->findings)).join(QLatin1Char('\n'));
 }
 
 void LogbookCard::settle()
@@ -143,18 +189,28 @@ void LogbookCard::settle()
     m_whyNot->setVisible(!keeper);
     m_working->setVisible(m_asked);
     m_mirror->setText(mirrorSaid());
-    for (QPushButton* button : {m_keep, m_copy, m_restore}) button->setEnabled(free);
+    m_weekly->setText(weeklySaid());
+    for (QPushButton* button : {m_keep, m_keepCopies, m_copy, m_restore}) button->setEnabled(free);
+    m_stopCopies->setEnabled(free && m_session->copies());
     m_stop->setEnabled(free && m_session->mirror());
 }
 
 void LogbookCard::chooseMirror()
 {
-    const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Where is the mirror to be kept?"),
-                                          QString::fromStdString(keptMirrorFolder(m_session->options().logbook)));
+    const QString folder = QFileDialog::getExistingDirectory(
+        this, tr("Where is the mirror to be kept?"),
+        QString::fromStdString(keptFolder(Kept::Mirror, m_session->options().logbook)));
     if (folder.isEmpty()) return;
     work(m_keep);
     m_session->keepMirror(folder);
+}
+
+void LogbookCard::chooseCopies()
+{
+    const QString folder = QFileDialog::getExistingDirectory(
+        this, tr("Where are the weekly copies to lie?"),
+        QString::fromStdString(keptFolder(Kept::Copies, m_session->options().logbook)));
+    if (!folder.isEmpty()) m_session->keepCopies(folder);
 }
 
 void LogbookCard::copyNow()

@@ -5,6 +5,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QWidget>
 
 #include "app/sessions/session.h"
@@ -12,8 +13,8 @@
 
 namespace taut::app {
 
-/// Where a supervisor sees to it that the logbook is there twice: a mirror that follows every seal, whole copies, and
-/// the way back from either.
+/// Where a supervisor sees to it that the logbook is there twice: a mirror that follows every seal, whole copies every
+/// week, and the way back from either.
 class LogbookCard : public QWidget {
     Q_OBJECT
 
@@ -27,19 +28,26 @@ signals:
     void asks(const AskPanel::Question& question, const LogbookCard::Given& given);
     void came();  ///< something is to be read here
 
+protected:
+    /// Whoever has the focus is in sight, however it came there: with large type the card is longer than the screen.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void settle();
     void work(QPushButton* from);
     void chooseMirror();
+    void chooseCopies();
     void copyNow();
     void chooseCopy();
     void askRestore(const Weighed& weighed);
     void tellCopied(const logbook::Copied& copy);
     void tellRestored(const logbook::Restored& restored);
     [[nodiscard]] QString mirrorSaid() const;
+    [[nodiscard]] QString weeklySaid() const;
     Session* m_session;
-    QLabel *m_file, *m_whyNot, *m_working, *m_mirror, *m_copied, *m_restored;
-    QPushButton *m_keep, *m_stop, *m_copy, *m_restore;
+    QScrollArea* m_scroll;
+    QLabel *m_file, *m_whyNot, *m_working, *m_mirror, *m_weekly, *m_copied, *m_restored;
+    QPushButton *m_keep, *m_stop, *m_keepCopies, *m_stopCopies, *m_copy, *m_restore;
     QPushButton* m_from = nullptr;
     bool m_asked = false;  // something that takes its time was asked for here
 };

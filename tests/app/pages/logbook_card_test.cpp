@@ -7,11 +7,13 @@
 #include <QApplication>
 #include <QDir>
 #include <QFileDialog>
+#include <QScrollArea>
 
 #include "app/pages/setup/logbook_card.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/seams/kept_settings.h"
 #include "app/shell/no_logbook_page.h"
+#include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"
 #include "core/base/file.h"
@@ -74,6 +76,10 @@ struct Keeping : Window {
     {
         until([&] { return shown("mirror").contains(QString::fromLatin1(words)); }, words);
     }
+    void weeklySays(const char* words)
+    {
+        until([&] { return shown("weekly").contains(QString::fromLatin1(words)); }, words);
+    }
     FindingStrip* strip() { return visible<FindingStrip>(window, "keeping"); }
     std::uint64_t seals() { return session().reader()->anchor()->count; }
     /// Something that is sealed.
@@ -130,7 +136,7 @@ TEST_CASE("a mirror is kept where a supervisor says, follows every seal, and goe
     w.choose("Choose the mirror's folder…", w.place("second"));
     w.mirrorStands("holds every seal of the logbook");
     CHECK(w.shown("mirror").contains(QString::number(w.seals())));
-    CHECK(keptMirrorFolder(w.session().options().logbook) == fs::path(w.place("second").toStdString()));
+    CHECK(keptFolder(Kept::Mirror, w.session().options().logbook) == fs::path(w.place("second").toStdString()));
     const auto before = w.seals();
     w.sealOne();
     REQUIRE(w.seals() == before + 1);
@@ -139,7 +145,7 @@ TEST_CASE("a mirror is kept where a supervisor says, follows every seal, and goe
 
     w.click("Stop the mirror");
     w.mirrorStands("No mirror is kept.");
-    CHECK(keptMirrorFolder(w.session().options().logbook).empty());
+    CHECK(keptFolder(Kept::Mirror, w.session().options().logbook).empty());
 }
 
 TEST_CASE("the mirror of a logbook goes on when the program starts again, and not that of another logbook")
@@ -147,7 +153,7 @@ TEST_CASE("the mirror of a logbook goes on when the program starts again, and no
     QTemporaryDir folder;
     const Session::Options options = Window::prepared(folder, true);
     QDir(folder.path()).mkpath(QStringLiteral("second"));
-    keepMirrorFolder(options.logbook, folder.path() + QStringLiteral("/second"));
+    keepFolder(Kept::Mirror, options.logbook, folder.path() + QStringLiteral("/second"));
     {
         MainWindow window(options);
         until([&] { return window.session()->mirror() && window.session()->mirror()->holdsAll(); }, "it is mirrored");
@@ -327,7 +333,7 @@ TEST_CASE("nothing is restored while a run is open, from what is no logbook, or 
     w.done();
     REQUIRE(refused.size() == 3);
     for (const auto& one : refused) CHECK(one.at(0).value<Finding>().code == "gate.role");
-    CHECK(keptMirrorFolder(w.session().options().logbook).empty());
+    CHECK(keptFolder(Kept::Mirror, w.session().options().logbook).empty());
 }
 
 TEST_CASE("a copy in which a byte was changed is refused by the first thing wrong, and the logbook stays")
@@ -352,4 +358,137 @@ TEST_CASE("a copy in which a byte was changed is refused by the first thing wron
     CHECK(w.seals() == before);
     w.sealOne();
     CHECK(w.seals() == before + 1);
+}
+
+TEST_CASE("a copy is made every week where a supervisor says, beside whatever is done, and the card says when")
+{
+    Keeping w;
+    CHECK(w.shown("weekly").startsWith(QStringLiteral("No copy is made by itself.")));
+    auto* stop = called<QAbstractButton>(w.window, "Stop the weekly copies");
+    CHECK_FALSE(stop->isEnabled());
+    w.choose("Copy every week, to a folder…", w.place("weekly"));
+    CHECK(keptFolder(Kept::Copies, w.session().options().logbook) == fs::path(w.place("weekly").toStdString()));
+    w.weeklySays("read again and in order");
+    CHECK(w.shown("weekly").contains(QStringLiteral("%1 seals.").arg(w.seals())));
+    CHECK(w.shown("weekly").contains(momentHereText(*w.session().copies()->newestMs)));
+    const QStringList files = QDir(w.place("weekly")).entryList({QStringLiteral("shop-*.logbook")});
+    REQUIRE(files.size() == 1);
+    const auto verified = logbook::verify(w.place("weekly").toStdString() + "/" + files.front().toStdString(), {});
+    REQUIRE(verified);
+    CHECK(verified->findings.empty());
+    CHECK(w.strip() == nullptr);
+    REQUIRE(stop->isEnabled());
+    w.click("Stop the weekly copies");
+    CHECK(w.shown("weekly").startsWith(QStringLiteral("No copy is made by itself.")));
+    CHECK(keptFolder(Kept::Copies, w.session().options().logbook).empty());
+    CHECK(w.window.focusWidget() == called<QAbstractButton>(w.window, "Copy every week, to a folder…"));
+}
+
+TEST_CASE("at the next start the weekly copy is made if it is due, and not before")
+{
+    QTemporaryDir folder;
+    const Session::Options options = Window::prepared(folder, true);
+    const QString weekly = folder.path() + QStringLiteral("/weekly");
+    QDir(folder.path()).mkpath(QStringLiteral("weekly"));
+    keepFolder(Kept::Copies, options.logbook, weekly);
+    const auto copies = [&] {
+        return QDir(weekly).entryList({QStringLiteral("shop-*.logbook")}, QDir::Files, QDir::Name);
+    };
+    const auto started = [&] {
+        MainWindow window(options);
+        until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "open");
+        until([&] { return window.session()->copies() && window.session()->copies()->looked; }, "it was looked");
+    };
+    started();
+    REQUIRE(copies().size() == 1);
+    started();
+    CHECK(copies().size() == 1);
+    // As if that had been eight days ago.
+    REQUIRE(QFile::rename(weekly + QLatin1Char('/') + copies().front(),
+                          weekly + QStringLiteral("/shop-20250101-000000.logbook")));
+    started();
+    CHECK(copies().size() == 2);
+}
+
+TEST_CASE("a weekly copy that cannot be made is told with what to do, stops no run, and is made when the stick is in")
+{
+    Keeping w;
+    const QString stick = w.folder.path() + QStringLiteral("/stick");
+    w.session().keepCopies(stick);
+    w.weeklySays("One is due, and could not be made.");
+    CHECK(w.shown("weekly").contains(QStringLiteral("Put the stick in")));
+    until([&] { return w.strip() != nullptr; }, "it is told");
+    begin(w.session());
+    const std::size_t events = w.session().run()->events().size();
+    w.session().perform(run::Note{{}, "the guide hums"});
+    w.done();
+    CHECK(w.session().run()->events().size() == events + 1);
+    QDir(w.folder.path()).mkpath(QStringLiteral("stick"));
+    w.session().keepCopies(stick);
+    w.toCard();
+    w.weeklySays("read again and in order");
+    until([&] { return w.strip() == nullptr; }, "nothing is the matter any more");
+    // Nobody else decides where copies lie.
+    signIn(w.session(), "p-2");
+    QSignalSpy refused(&w.session(), &Session::refused);
+    w.session().keepCopies({});
+    REQUIRE(refused.size() == 1);
+    CHECK(refused[0][0].value<Finding>().code == "gate.role");
+    CHECK(w.session().copies());
+}
+
+TEST_CASE("a logbook that is restored is copied every week from then on")
+{
+    Keeping w;
+    w.choose("Copy every week, to a folder…", w.place("weekly"));
+    w.weeklySays("read again and in order");
+    const QString copy = QString::fromStdString(w.session().copies()->newest.string());
+    const auto copied = w.seals();
+    w.sealOne();
+    w.choose("Restore from a copy…", copy);
+    w.type(kSecret, QString::fromLatin1(kMatteo));
+    w.click("Restore the logbook");
+    w.done();
+    REQUIRE(w.seals() == copied);
+    until([&] { return w.session().copies() && w.session().copies()->looked; }, "the copies are looked after again");
+    CHECK(QString::fromStdString(w.session().copies()->newest.string()) == copy);
+    CHECK_FALSE(w.session().copies()->whyNot);
+}
+
+TEST_CASE("with type of twice the size the logbook's card cuts no word on the small screen, and all of it is reached")
+{
+    Keeping w;
+    applyTheme({false, 2.0, 1.0});
+    w.window.resize(1366, 740);
+    w.session().keepCopies(w.folder.path() + QStringLiteral("/no such stick"));
+    w.weeklySays("One is due, and could not be made.");
+    QTest::qWait(200);
+    CHECK(w.window.width() == 1366);
+    CHECK(w.window.height() == 740);
+    auto* card = visible<LogbookCard>(w.window);
+    auto* scroll = card->findChild<QScrollArea*>();
+    REQUIRE(scroll);
+    CHECK(scroll->widget()->width() <= scroll->viewport()->width());
+    for (const auto* label : card->findChildren<QLabel*>()) {
+        if (!label->isVisible()) continue;
+        CAPTURE(label->text().toStdString(), label->width(), label->height());
+        CHECK(label->height() >= label->heightForWidth(label->width()));
+    }
+    int reached = 0;
+    w.click("Keep the logbook twice");
+    CHECK(card->first()->visibleRegion().boundingRect() == card->first()->rect());
+    for (auto* button : card->findChildren<QAbstractButton*>()) {
+        if (!button->isVisible()) continue;
+        CAPTURE(button->text().toStdString(), button->width(), button->height());
+        CHECK(button->height() >= button->heightForWidth(button->width()) - 1);
+        if (!button->isEnabled()) continue;
+        // By Tab it comes into sight by itself.
+        for (int i = 0; i < 60 && w.window.focusWidget() != button; ++i)
+            QTest::keyClick(w.window.focusWidget(), Qt::Key_Tab);
+        REQUIRE(w.window.focusWidget() == button);
+        CHECK(button->visibleRegion().boundingRect() == button->rect());
+        ++reached;
+    }
+    CHECK(reached >= 5);
+    applyTheme({});
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include <map>
 #include <memory>
 #include <set>
 
@@ -12,6 +13,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QShortcut>
 
 #include "app/pages/history/history_page.h"
 #include "app/pages/run/run_page.h"
@@ -78,6 +80,30 @@ std::set<QWidget*> roundByTab(QWidget& window)
         if (!now || !seen.insert(now).second) break;
     }
     return seen;
+}
+
+/// Every letter that answers to Alt just now, and how often: what carries it, and what a label hands it on to.
+std::map<QString, int> altLetters(const QWidget& window)
+{
+    std::map<QString, int> letters;
+    const auto add = [&](const QKeySequence& keys) {
+        if (!keys.isEmpty()) ++letters[keys.toString()];
+    };
+    for (const auto* button : window.findChildren<QAbstractButton*>())
+        if (button->isVisible()) add(button->shortcut());
+    for (const auto* label : window.findChildren<QLabel*>())
+        if (label->isVisible() && label->buddy()) add(QKeySequence::mnemonic(label->text()));
+    for (const auto* key : window.findChildren<QShortcut*>())
+        if (key->isEnabled()) add(key->key());
+    return letters;
+}
+
+void noLetterTwice(const QWidget& window)
+{
+    for (const auto& [letter, count] : altLetters(window)) {
+        CAPTURE(letter.toStdString());
+        CHECK(count == 1);
+    }
 }
 
 void everyControlIsReachedAndNamed(QWidget& window)
@@ -254,8 +280,50 @@ TEST_CASE("every control of every page is reached by Tab, has a name, and is hig
         signIn(w.session(), "p-2");
         begin(w.session());
     }
+    SECTION("the shop")
+    {
+        signIn(w.session(), "p-1");
+        w.click("Shop");
+        SECTION("with somebody chosen") {}
+        SECTION("with a question to answer") { w.click("Enrol somebody"); }
+        SECTION("with one's own secrets to choose") { w.click("Change my PIN or passphrase"); }
+        SECTION("with the card of the logbook") { w.click("Keep the logbook twice"); }
+    }
+    SECTION("the shop of somebody who is no supervisor")
+    {
+        signIn(w.session(), "p-2");
+        w.click("Shop");
+    }
     QTest::qWait(300);
     everyControlIsReachedAndNamed(w.window);
+    noLetterTwice(w.window);
+}
+
+TEST_CASE("in the history of a sealed run every control is reached by Tab, and no letter answers twice")
+{
+    Window w;
+    signIn(w.session(), "p-2");
+    begin(w.session());
+    w.session().finish(run::Abandon{"The roll is used up"}, passphraseOf(w.session(), "p-2"));
+    until([&] { return w.session().run() == nullptr && !w.session().busy(); }, "sealed");
+    w.session().signOut();
+    signIn(w.session(), "p-1");
+    w.click("History");
+    QTest::qWait(300);
+    SECTION("as it opens") {}
+    SECTION("with each thing that can be said of it asked")
+    {
+        const char* act = GENERATE("Review", "Correct", "Make void");
+        QAbstractButton* button = nullptr;
+        for (auto* one : w.window.findChildren<QAbstractButton*>())
+            if (one->isVisible() && one->isEnabled() && one->accessibleName() == QLatin1String(act)) button = one;
+        INFO(act);
+        REQUIRE(button);
+        QTest::mouseClick(button, Qt::LeftButton);
+        QTest::qWait(100);
+    }
+    everyControlIsReachedAndNamed(w.window);
+    noLetterTwice(w.window);
 }
 
 TEST_CASE("with large type the window is no wider than the small screen")
