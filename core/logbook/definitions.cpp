@@ -6,14 +6,6 @@ namespace taut::logbook {
 
 namespace {
 
-Finding notAllowed(std::string subject, const people::Actor& by, Text remedy)
-{
-    return refuse(
-        "gate.role", std::move(subject),
-        {"%1 is enrolled as %2, which does not allow this.", {by.name(), std::string(people::roleWord(by.role()))}},
-        std::move(remedy));
-}
-
 /// The edition in which this text stands; 0 = in none.
 int editionOf(SQLite::Database& db, const std::string& what, const run::Source& source)
 {
@@ -61,7 +53,8 @@ Result<run::Source> Writer::keepDefinition(std::string_view what, std::string_vi
                       "Give the file its id and try again.");
     return m_impl->write([&](SQLite::Database& db) -> Result<run::Source> {
         if (editionOf(db, kind, source) == 0 && !people::may(by.role(), people::Act::EditInputs))
-            return notAllowed(kind + " " + source.id, by, "Have a supervisor keep this file in the logbook first.");
+            return people::notAllowed(by, kind + " " + source.id,
+                                      "Have a supervisor keep this file in the logbook first.");
         return sealedOnce(db, kind, source, sealer(by), m_impl->clock->now());
     });
 }

@@ -217,6 +217,11 @@ Result<PersonRecord> newPerson(PersonId id, std::string name, Role role)
 Result<Enrolled> choose(PersonRecord person, const Chosen& chosen, PinCost cost)
 {
     if (auto weak = weakPin(chosen.pin)) return *weak;
+    return chooseKey(std::move(person), chosen, cost);
+}
+
+Result<Enrolled> chooseKey(PersonRecord person, const Chosen& chosen, PinCost cost)
+{
     if (auto weak = weakPassphrase(chosen, person.name)) return *weak;
     const SigningKey key = SigningKey::make();
     person.key = key.publicKey();

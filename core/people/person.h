@@ -118,6 +118,8 @@ struct Chosen {
 /// (person.weak_passphrase). NIST SP 800-63B-4, 3.1.1.2 and 3.2.10 (from memory): length and a block list, no rules of
 /// composition.
 [[nodiscard]] Result<Enrolled> choose(PersonRecord person, const Chosen& chosen, PinCost cost);
+/// The same for whoever keeps a PIN that they have: it is taken as it is, however weak it has come to be thought.
+[[nodiscard]] Result<Enrolled> chooseKey(PersonRecord person, const Chosen& chosen, PinCost cost);
 /// newPerson() and choose() in one.
 [[nodiscard]] Result<Enrolled> makePerson(PersonId id, std::string name, Role role, const Chosen& chosen, PinCost cost);
 
@@ -132,10 +134,13 @@ enum class Act : std::uint8_t {
     ReturnPress,
     EditInputs,
     EditPeople,
+    KeepLogbook,  ///< choose where it is kept twice, have it copied, restore it
     Review,
     CorrectRecord,
     VoidRecord
 };
 [[nodiscard]] bool may(Role role, Act act) noexcept;
+/// The refusal of what somebody's role does not allow: gate.role.
+[[nodiscard]] Finding notAllowed(const Actor& by, std::string subject, Text remedy = "Have a supervisor do it.");
 
 }  // namespace taut::people

@@ -36,10 +36,18 @@ bool may(Role role, Act act) noexcept
     case Act::ReturnPress:
     case Act::EditInputs:
     case Act::EditPeople:
+    case Act::KeepLogbook:
     case Act::Review:
     case Act::VoidRecord: return role == Role::Supervisor;
     }
     return false;
+}
+
+Finding notAllowed(const Actor& by, std::string subject, Text remedy)
+{
+    return refuse("gate.role", std::move(subject),
+                  {"%1 is enrolled as %2, which does not allow this.", {by.name(), std::string(roleWord(by.role()))}},
+                  std::move(remedy));
 }
 
 }  // namespace taut::people

@@ -40,7 +40,8 @@ TEST_CASE("each role may do exactly what the table says")
         {Act::Abandon, true, true, true, false},       {Act::WithdrawPress, true, true, true, true},
         {Act::ReturnPress, false, true, false, false}, {Act::EditInputs, false, true, false, false},
         {Act::EditPeople, false, true, false, false},  {Act::Review, false, true, false, false},
-        {Act::CorrectRecord, true, true, true, false}, {Act::VoidRecord, false, true, false, false},
+        {Act::KeepLogbook, false, true, false, false}, {Act::CorrectRecord, true, true, true, false},
+        {Act::VoidRecord, false, true, false, false},
     };
     for (const Row& row : rows) {
         INFO("act " << static_cast<int>(row.act));
