@@ -89,9 +89,9 @@ public:
     [[nodiscard]] Result<Done> choose(std::string_view personId, std::string_view code, const people::Chosen& chosen,
                                       PinCost cost = PinCost::Shop);
     /// Whoever still knows what they chose chooses anew, by themselves: a PIN, a passphrase or both ("" = as it was). A
-    /// new passphrase comes with a new key, put by the old one, and a badge of before opens nothing any more; a new PIN
-    /// is sealed as a change of the person's own. old.passphrase may be a badge and its PIN. sign_in.*, person.weak_*,
-    /// person.nothing_chosen, person.same_secret.
+    /// new PIN is sealed as a change of the person's own; a new passphrase comes with a new key, put by the old one,
+    /// and a badge of before opens nothing any more; of both each is sealed. old.passphrase may be a badge and its PIN.
+    /// sign_in.*, person.weak_* of what is new, person.nothing_chosen, person.same_secret, person.changed_meanwhile.
     [[nodiscard]] Result<Done> chooseAgain(std::string_view personId, const people::Chosen& old,
                                            const people::Chosen& anew, PinCost cost = PinCost::Shop);
     /// Another role, or in or out of service; the id and the name are for ever. person.unknown, gate.role,

@@ -56,14 +56,6 @@ void keepDoor(SQLite::Database& db, const std::string& id, const people::Door& d
     put.exec();
 }
 
-Finding notAllowed(const std::string& subject, const people::Actor& by)
-{
-    return refuse(
-        "gate.role", subject,
-        {"%1 is enrolled as %2, which does not allow this.", {by.name(), std::string(people::roleWord(by.role()))}},
-        "Have a supervisor do it.");
-}
-
 Finding taken(const std::string& id)
 {
     return refuse("person.id_taken", id, {"The id %1 belongs to somebody for ever, also when they have left.", {id}},
@@ -81,7 +73,7 @@ std::optional<Finding> mayEdit(SQLite::Database& db, const std::string& subject,
     const auto standing = findPerson(db, by.actor().id().value);
     if (!standing || !standing->active || standing->key != by.key() ||
         !people::may(standing->role, people::Act::EditPeople))
-        return notAllowed(subject, by.actor());
+        return people::notAllowed(by.actor(), subject);
     return std::nullopt;
 }
 
@@ -254,32 +246,37 @@ Result<Done> Writer::chooseAgain(std::string_view personId, const people::Chosen
                       "Choose another, or leave it empty to keep it.");
     if (!anew.pin.empty())
         if (auto weak = people::weakPin(anew.pin)) return *weak;
-    const people::Chosen both{anew.pin.empty() ? old.pin : anew.pin,
-                              anew.passphrase.empty() ? old.passphrase : anew.passphrase};
-    if (!anew.passphrase.empty())
-        if (auto weak = people::weakPassphrase(both, actor->name())) return *weak;
+    const bool newPin = !anew.pin.empty(), newKey = !anew.passphrase.empty();
     // Making a key and hashing take their time outside the lock.
-    people::PersonRecord record;
-    record.name = actor->name();
-    const auto chosen = anew.passphrase.empty() ? Result<people::Enrolled>(people::Enrolled{})
-                                                : people::choose(std::move(record), both, cost);
-    if (!chosen) return chosen.error();
-    const std::string pin = anew.passphrase.empty() ? hashPin(both.pin, cost) : std::string();
+    people::Enrolled chosen;
+    if (newKey) {
+        chosen.person.name = actor->name();
+        auto enrolled =
+            people::chooseKey(std::move(chosen.person), {newPin ? anew.pin : old.pin, anew.passphrase}, cost);
+        if (!enrolled) return enrolled.error();
+        chosen = *std::move(enrolled);
+    } else {
+        chosen.secrets.pinHash = hashPin(anew.pin, cost);
+    }
     return m_impl->write([&](SQLite::Database& db) -> Result<Done> {
         auto standing = findPerson(db, id);
-        if (!standing || standing->key != self->key()) return unknown(id);
+        if (!standing || !standing->active || standing->key != self->key())
+            return refuse("person.changed_meanwhile", id,
+                          {"What stands here of %1 was changed meanwhile, so nothing was chosen.", {actor->name()}},
+                          "Sign in once more; a supervisor can look up how it stands.");
         const Instant now = m_impl->clock->now();
-        if (anew.passphrase.empty()) {
+        if (newPin) {
             const seal::Seal seal = appendSeal(db, seal::personOf(*standing, "pin"), sealer(*self), now);
             SQLite::Statement put(db, "UPDATE secret_rows SET pin = ? WHERE person = ?");
-            put.bind(1, pin);
+            put.bind(1, chosen.secrets.pinHash);
             put.bind(2, id);
             put.exec();
-            return Done{};
         }
-        standing->key = chosen->person.key;
-        const seal::Seal seal = appendSeal(db, seal::personOf(*standing, "key"), sealer(*self), now);
-        keepSecrets(db, standing->id, chosen->secrets, {});
+        if (newKey) {
+            standing->key = chosen.person.key;
+            const seal::Seal seal = appendSeal(db, seal::personOf(*standing, "key"), sealer(*self), now);
+            keepSecrets(db, standing->id, chosen.secrets, {});
+        }
         return Done{};
     });
 }
