@@ -97,21 +97,9 @@ std::optional<Finding> misquoted(SQLite::Database& db, const seal::Seal& correct
     bindBlob(query, 1, *link);
     if (!query.executeStep()) return std::nullopt;
     const auto document = seal::read(sealFrom(query).document);
-    if (!document) return std::nullopt;
-    const auto events = seal::eventsOf(*document, textsIn(db));
-    const auto sealing = seal::sealingOf(correction);
     const auto before = sealingsOf(sealsAfter(db, correction.subject, asInt(correction.seq)));
-    if (!events || !sealing || !before || !sealing->sequel) return std::nullopt;
-    const auto* said = std::get_if<seal::Correction>(&*sealing->sequel);
-    if (said == nullptr) return std::nullopt;
-    const run::Run run = run::Run::fold(*events);
-    for (const seal::CorrectedStep& one : said->steps)
-        if (run.plan().find({one.step}) == nullptr || seal::saidNow(run, *before, one.step) != one.stood)
-            return refuse("correction.misquoted", "seal " + std::to_string(correction.seq),
-                          {"Seal %1 corrects the step %2 from \"%3\", and the run does not say that.",
-                           {asInt(correction.seq), one.step, one.stood}},
-                          "Trust the run's own document; ask whoever signed the correction.");
-    return std::nullopt;
+    if (!document || !before) return std::nullopt;
+    return seal::misquoted(correction, *document, *before, textsIn(db));
 }
 
 Result<std::vector<seal::Sealing>> FileReader::sealsAbout(std::string_view runId) const

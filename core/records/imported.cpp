@@ -3,25 +3,6 @@
 
 namespace taut::records {
 
-namespace {
-
-/// The texts of the definitions that came with the run, by their hash.
-report::TextBySha textsIn(const seal::Envelope& envelope)
-{
-    return [&envelope](std::string_view what, const std::string& sha) {
-        for (const seal::Envelope::Sealed& sealed : envelope.seals) {
-            if (sealed.seal.kind != seal::Kind::Definition) continue;
-            const auto document = seal::read(sealed.seal.document);
-            if (!document || document->body["what"].text() != what) continue;
-            const std::string text = document->body["text"].text();
-            if (hex(sha256(text)) == sha) return text;
-        }
-        return std::string();
-    };
-}
-
-}  // namespace
-
 Result<report::Report> sheetOf(const seal::Envelope& envelope)
 {
     const seal::Envelope::Sealed* own = seal::runOf(envelope);
@@ -41,7 +22,7 @@ Result<report::Report> sheetOf(const seal::Envelope& envelope)
         sealings.push_back(*std::move(sealing));
         anchor = {sealed.seal.seq, sealed.seal.link};
     }
-    auto report = report::reportOf(*document, anchor, textsIn(envelope), sealings);
+    auto report = report::reportOf(*document, anchor, seal::textsIn(envelope), sealings);
     if (!report) return report.error();
     report->draft = Text("IMPORTED, for reading only: the record is in the logbook that it came from");
     return report;

@@ -98,6 +98,10 @@ struct Sealing {
 
 /// What a step of this run says now: as it was answered, or as it was last corrected.
 [[nodiscard]] std::string saidNow(const run::Run& run, std::span<const Sealing> sealings, std::string_view step);
+/// Where a correction says that something stood which its run, as corrected before, does not say: correction.misquoted,
+/// subject "seal 17". What else may be wrong with any of these documents is told elsewhere (nullopt).
+[[nodiscard]] std::optional<Finding> misquoted(const Seal& correction, const Document& run,
+                                               std::span<const Sealing> before, const TextBySha& texts);
 /// The correction with each step looked up in the run, each reading read and judged by its step's window. Codes,
 /// subject the step: gate.no_step, gate.not_correctable (a movement, a held stop), correction.stale (what stands is not
 /// what the correction says stood), answer.* and quantity.* (a reading or choice that cannot be).

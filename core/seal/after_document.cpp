@@ -121,6 +121,25 @@ std::string saidNow(const run::Run& run, std::span<const Sealing> sealings, std:
     return said;
 }
 
+std::optional<Finding> misquoted(const Seal& correction, const Document& run, std::span<const Sealing> before,
+                                 const TextBySha& texts)
+{
+    const auto sealing = sealingOf(correction);
+    if (!sealing || !sealing->sequel) return std::nullopt;
+    const auto* said = std::get_if<Correction>(&*sealing->sequel);
+    if (said == nullptr) return std::nullopt;
+    const auto events = eventsOf(run, texts);
+    if (!events) return std::nullopt;
+    const run::Run sealed = run::Run::fold(*events);
+    for (const CorrectedStep& one : said->steps)
+        if (sealed.plan().find({one.step}) == nullptr || saidNow(sealed, before, one.step) != one.stood)
+            return refuse("correction.misquoted", "seal " + std::to_string(correction.seq),
+                          {"Seal %1 corrects the step %2 from \"%3\", and the run does not say that.",
+                           {static_cast<std::int64_t>(correction.seq), one.step, one.stood}},
+                          "Trust the run's own document; ask whoever signed the correction.");
+    return std::nullopt;
+}
+
 Result<Correction> readCorrection(const run::Run& run, std::span<const Sealing> sealings, Correction correction)
 {
     using procedure::StepKind;

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/base/utf8.h"
+#include "core/seal/after.h"
 #include "core/seal/words.h"
 
 namespace taut::seal {
@@ -161,6 +162,22 @@ void checkText(const Seal& seal, const Document& document, Findings& findings)
         findings.push_back(about(seal, "export.text", "The definition in seal %1 is not the text of its hash."));
 }
 
+/// Holds each correction against what the run said before it, as in a logbook.
+void checkQuotations(const Envelope& envelope, const Envelope::Sealed& own, Findings& findings)
+{
+    const auto run = read(own.seal.document);
+    if (!run) return;
+    const std::string subject = hex(own.seal.link);
+    const TextBySha texts = textsIn(envelope);
+    std::vector<Sealing> before;
+    for (const Envelope::Sealed& sealed : envelope.seals) {
+        if (sealed.seal.subject != subject) continue;
+        if (sealed.seal.kind == Kind::Correction)
+            if (auto wrong = misquoted(sealed.seal, *run, before, texts)) findings.push_back(*std::move(wrong));
+        if (auto sealing = sealingOf(sealed.seal)) before.push_back(*std::move(sealing));
+    }
+}
+
 void checkAnchors(const Envelope& envelope, const std::vector<PartialAnchor>& anchors, EnvelopeCheck& check)
 {
     for (const PartialAnchor& anchor : anchors) {
@@ -264,6 +281,20 @@ const Envelope::Sealed* runOf(const Envelope& envelope)
     return at == envelope.seals.end() ? nullptr : &*at;
 }
 
+TextBySha textsIn(const Envelope& envelope)
+{
+    return [&envelope](std::string_view what, const std::string& sha256Digits) {
+        for (const Envelope::Sealed& sealed : envelope.seals) {
+            if (sealed.seal.kind != Kind::Definition) continue;
+            const auto document = read(sealed.seal.document);
+            if (!document || document->body["what"].text() != what) continue;
+            const std::string text = document->body["text"].text();
+            if (hex(sha256(text)) == sha256Digits) return text;
+        }
+        return std::string();
+    };
+}
+
 EnvelopeCheck checkEnvelope(const Envelope& envelope, const std::vector<PartialAnchor>& anchors)
 {
     EnvelopeCheck check;
@@ -290,7 +321,9 @@ EnvelopeCheck checkEnvelope(const Envelope& envelope, const std::vector<PartialA
             check.findings.push_back(std::move(finding));
         if (auto missing = words.next(seal, *document)) check.findings.push_back(*std::move(missing));
     }
-    if (runOf(envelope) == nullptr)
+    if (const Envelope::Sealed* own = runOf(envelope))
+        checkQuotations(envelope, *own, check.findings);
+    else
         check.findings.push_back(refuse("export.no_run", envelope.run,
                                         {"The seal of run %1 is not in this file.", {envelope.run}},
                                         "Export the run once more."));

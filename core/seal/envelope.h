@@ -34,8 +34,8 @@ struct Envelope {
 
 /// What is wrong, first thing first; subject "seal 17". Codes: export.order (seals are out of order or doubled),
 /// chain.previous (neighbours do not follow each other), chain.broken, document.broken, export.no_run (the run's own
-/// seal is not in it), export.text (a definition's text is not of its hash), what SignatureCheck and WordsCheck find;
-/// anchor.differs, anchor.not_here (Warn: the anchor names a seal that is not in the file).
+/// seal is not in it), export.text (a definition's text is not of its hash), what SignatureCheck and WordsCheck find,
+/// correction.misquoted; anchor.differs, anchor.not_here (Warn: the anchor names a seal that is not in the file).
 struct EnvelopeCheck {
     Findings findings;  ///< empty = in order as far as the file holds it
     std::vector<AnchorVerdict> anchors;
@@ -44,5 +44,7 @@ struct EnvelopeCheck {
 
 /// The run's own seal; nullptr when it is not there.
 [[nodiscard]] const Envelope::Sealed* runOf(const Envelope& envelope);
+/// The texts of the definitions that came with the run; good while the envelope is.
+[[nodiscard]] TextBySha textsIn(const Envelope& envelope);
 
 }  // namespace taut::seal

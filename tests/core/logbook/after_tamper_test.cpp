@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/export.h"
 #include "tests/core/logbook/after_fixture.h"
 
 using namespace taut;
@@ -250,6 +251,11 @@ TEST_CASE("what may not follow what came before is found, whoever signed it")
             Forger forger(shop);
             forger.add(SealedShop::correction(one.stood, one.should), shop.own, *inka);
             CHECK(Told::first(forger.file) == one.first);
+            // Nor does it go unfound in a file that left the logbook.
+            const auto envelope = envelopeOf(forger.file, shop.run);
+            REQUIRE(envelope);
+            const Findings found = seal::checkEnvelope(*envelope, {}).findings;
+            CHECK((found.empty() ? "in order" : found.front().code + " at " + found.front().subject) == one.first);
         }
         seal::Correction nowhere = SealedShop::correction("", "1.50 bar");
         nowhere.steps.at(0).step = "set.lift.nowhere";
