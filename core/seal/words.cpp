@@ -22,34 +22,66 @@ bool among(const std::array<std::string_view, N>& names, std::string_view name)
     return std::find(names.begin(), names.end(), name) != names.end();
 }
 
-/// Whether the arguments of a text have a quantity among them: they are then of one run.
-bool hasFigures(const Json& args)
+/// The names of what a run was made with and another was not: they stand in sentences and arguments.
+using OwnNames = std::vector<std::string>;
+
+OwnNames ownNames(const Json& body)
 {
-    const auto& items = args.items();
-    return args.has("si") || (args.has("args") && hasFigures(args["args"])) ||
-           std::any_of(items.begin(), items.end(), hasFigures);
+    OwnNames names;
+    for (const char* input : {"job", "substrate", "roll"})
+        if (std::string id = body["inputs"][input]["id"].text(); !id.empty()) names.push_back(std::move(id));
+    return names;
 }
 
-/// Whether the member "advice" is what "advice_say" says with figures in it.
-bool isFilled(const Json& object, const std::string& key) { return hasFigures(object[key + "_say"]["args"]); }
+bool isLetterOrDigit(char c)
+{
+    return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') ||
+           static_cast<unsigned char>(c) >= 0x80;
+}
+
+/// Whether one of the names stands in a text, as a word of its own.
+bool names(std::string_view text, const OwnNames& own)
+{
+    return std::any_of(own.begin(), own.end(), [text](const std::string& name) {
+        for (std::size_t at = text.find(name); at != std::string_view::npos; at = text.find(name, at + 1)) {
+            const std::size_t end = at + name.size();
+            if ((at == 0 || !isLetterOrDigit(text[at - 1])) && (end == text.size() || !isLetterOrDigit(text[end])))
+                return true;
+        }
+        return false;
+    });
+}
+
+/// Whether the arguments of a text have a quantity or an own name among them: they are then of one run.
+bool isOfOneRun(const Json& args, const OwnNames& own)
+{
+    const auto& items = args.items();
+    return args.has("si") || (args.isString() && names(args.text(), own)) ||
+           (args.has("args") && isOfOneRun(args["args"], own)) ||
+           std::any_of(items.begin(), items.end(), [&](const Json& item) { return isOfOneRun(item, own); });
+}
 
 /// The same without what is of one run. What stays is words, and which of them there are.
-Json wordsIn(const Json& value)
+Json wordsIn(const Json& value, const OwnNames& own)
 {
     if (value.isArray()) {
         Json list = Json::array();
-        for (const Json& item : value.items()) list.add(wordsIn(item));
+        for (const Json& item : value.items()) list.add(wordsIn(item, own));
         return list;
     }
     if (!value.isObject()) return value;
     Json words = Json::object();
     for (const auto& [key, member] : value.members()) {
-        if (among(kOwn, key) || isFilled(value, key) || (key == "args" && hasFigures(member)))
+        // The member "advice" is what "advice_say" says with its arguments in it.
+        const bool filled = isOfOneRun(value[key + "_say"]["args"], own);
+        // By its id a target is found again in the difference.
+        const bool named = key != "id" && member.isString() && names(member.text(), own);
+        if (among(kOwn, key) || filled || named || (key == "args" && isOfOneRun(member, own)))
             words.set(key, nullptr);
         else if (among(kOwnLists, key))
             words.set(key, Json::array());
         else
-            words.set(key, wordsIn(member));
+            words.set(key, wordsIn(member, own));
     }
     return words;
 }
@@ -71,7 +103,7 @@ void partFirst(Json& body, const char* list, std::string_view what, const std::s
 {
     Json::Array values = body[list].items();
     if (values.empty() || values.front().has("since")) return;
-    Json words = wordsIn(values.front());
+    Json words = wordsIn(values.front(), ownNames(body));
     if (words.has("from")) words.set("from", nullptr);
     run::Source source = run::sourceOf(id, 0, words.dump());
     auto told = toldSince(words, what, source.sha256, values.front());

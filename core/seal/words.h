@@ -11,8 +11,9 @@ namespace taut::seal {
 
 // What many runs say alike is sealed once, as definitions, and named by hash: the words of a target set
 // ("target_words", under the press's id) and those of a plan ("plan_words", under the procedure's). Words are the JSON
-// of a whole set or plan in which everything that is a figure of one run is null or an empty list, so that a set or
-// plan is told as the difference to its words (seal/difference.h): "since": {"what", "sha256"}.
+// of a whole set or plan in which everything that is of one run alone (a figure, the name of its roll, job or
+// substrate) is null or an empty list, so that a set or plan is told as the difference to its words
+// (seal/difference.h): "since": {"what", "sha256"}.
 
 inline constexpr std::string_view kTargetWords = "target_words";
 inline constexpr std::string_view kPlanWords = "plan_words";
@@ -31,6 +32,7 @@ struct Parted {
 /// Sentences go by figures too (whether one roll is enough), so words that are not quite a run's own serve as well
 /// while that makes its document at most kWorth longer; else it gets its own.
 inline constexpr std::size_t kWorth = 5'000;
+/// Parts the first target set and the first plan of a run's document from their words, own ones or known ones.
 [[nodiscard]] Parted partWords(Document run, const KnownWords& known = {});
 /// The target sets or plans of a document with those whole that are told since words. Code document.words: the words
 /// are not to be had, or are not of their hash; document.broken.
@@ -40,6 +42,7 @@ inline constexpr std::size_t kWorth = 5'000;
 /// "seal 17".
 class WordsCheck {
 public:
+    /// The next seal of the chain; nullopt: it names no words, or such as stand before it.
     [[nodiscard]] std::optional<Finding> next(const Seal& seal, const Document& document);
 
 private:

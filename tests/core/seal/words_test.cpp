@@ -105,6 +105,47 @@ TEST_CASE("words hold no figure of a run, and the document keeps each beside the
     CHECK(parted.words[1].source.text.find("\"si\":") == std::string::npos);
 }
 
+TEST_CASE("words hold no name of a roll, a job or a substrate: they are sealed for other runs too")
+{
+    const auto stated = [](const Json& value, const std::string& name, const auto& self) -> bool {
+        if (value.isString() && value.text().find(name) != std::string::npos) return true;
+        const auto& items = value.items();
+        const auto& members = value.members();
+        return std::any_of(items.begin(), items.end(), [&](const Json& item) { return self(item, name, self); }) ||
+               std::any_of(members.begin(), members.end(), [&](const auto& m) { return self(m.second, name, self); });
+    };
+    seal::Document whole = seal::documentOf(walked());
+    // As where something is said of what a run was made with, by its name.
+    Json::Array sets = whole.body["target_sets"].items();
+    Json::Array targets = sets[0]["targets"].items();
+    std::size_t at = 0;
+    for (const char* input : {"roll", "job", "substrate"}) {
+        const std::string name = whole.body["inputs"][input]["id"].text();
+        REQUIRE(name.size() > 3);
+        const Json say = Json::object().set("source", "%1 is bowed").set("args", Json::array().add(name));
+        Json finding = Json::object();
+        finding.set("code", "bowed").set("subject", std::string(input) + "." + name);
+        finding.set("text", name + " is bowed").set("text_say", say);
+        targets.at(at).set("cannot", finding).set("advice", name + " is bowed").set("advice_say", say);
+        ++at;
+    }
+    sets[0].set("targets", Json(targets));
+    whole.body.set("target_sets", Json(sets));
+    const seal::Parted parted = seal::partWords(whole);
+    REQUIRE(parted.words.size() == 2);
+    for (const char* input : {"roll", "job", "substrate"})
+        for (const auto& [what, source] : parted.words) {
+            INFO(input << " in " << what);
+            const Json words = Json::parse(source.text).value();
+            CHECK_FALSE(stated(words, whole.body["inputs"][input]["id"].text(), stated));
+        }
+    // The sentence itself is everybody's.
+    CHECK(parted.words[0].source.text.find("%1 is bowed") != std::string::npos);
+    const auto again = seal::withWords(parted.document.body["target_sets"].items(), textsOf(parted.words));
+    REQUIRE(again);
+    CHECK(again->front() == sets[0]);
+}
+
 TEST_CASE("runs of one press name the same words, also where sentences go by their figures, and others their own")
 {
     mini::Walk one;
