@@ -38,8 +38,10 @@ fs::path outOf(const Options& options, const std::string& usual)
 Exit asJson(const std::string& run, const Options& options, const Console& console)
 {
     const fs::path logbook = logbookOf(options), file = outOf(options, run + ".json");
-    const auto envelope = logbook::envelopeOf(logbook, run);
+    Findings notes;
+    const auto envelope = logbook::envelopeOf(logbook, run, &notes);
     if (!envelope) return refused(console, options.json(), envelope.error());
+    noted(console, notes);
     const seal::Envelope::Sealed* own = seal::runOf(*envelope);
     if (own == nullptr) return refused(console, options.json(), seal::checkEnvelope(*envelope, {}).findings);
     if (options.has("--bare")) {

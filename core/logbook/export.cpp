@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/logbook/file_reader.h"
+#include "core/logbook/newer.h"
 #include "core/logbook/writer_impl.h"
 
 namespace taut::logbook {
@@ -78,10 +79,10 @@ void putDefinitions(SQLite::Database& db, Seals& seals, const Json& run)
 
 }  // namespace
 
-Result<seal::Envelope> envelopeOf(const std::filesystem::path& file, std::string_view runId)
+Result<seal::Envelope> envelopeOf(const std::filesystem::path& file, std::string_view runId, Findings* notes)
 {
     const std::string id(runId);
-    auto db = openLogbook(file, Access::Read, FileKind::Any, true);
+    auto db = openForReading(file, FileKind::Any, notes);
     if (!db) return db.error();
     return guarded(file, [&]() -> Result<seal::Envelope> {
         // One moment of the logbook, whatever its writer does meanwhile.

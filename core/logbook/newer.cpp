@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/newer.h"
 
+#include <limits>
+
 #include "core/logbook/file_reader.h"
 #include "core/logbook/schema.h"
 #include "core/logbook/writer_impl.h"
@@ -11,9 +13,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr int kStretch = 50;  // seals read at a time, about 5 MB
+
 /// What readers from outside may count on, whatever the layout behind it.
 constexpr const char* kSeals = "SELECT seq, kind, id, subject, sealed_at, person, document, previous_link, link FROM "
-                               "seals ORDER BY seq";
+                               "seals WHERE seq > ? ORDER BY seq LIMIT ?";
 constexpr const char* kSignatures = "SELECT person, key, meaning, signed_at, signature FROM signatures WHERE seq = ?";
 
 std::vector<seal::SealSignature> signaturesIn(SQLite::Database& db, std::uint64_t seq)
@@ -34,11 +38,13 @@ std::vector<seal::SealSignature> signaturesIn(SQLite::Database& db, std::uint64_
     return all;
 }
 
-/// Every seal of the newer file in a logbook of this program's own layout, its tables made from the documents. Nothing
-/// is ever written back.
-void takeOver(SQLite::Database& newer, SQLite::Database& own)
+/// Some of the seals after one, each with its signatures, and the statements are closed again.
+std::vector<std::pair<seal::Seal, std::vector<seal::SealSignature>>> sealsAfter(SQLite::Database& db, std::int64_t seq)
 {
-    SQLite::Statement query(newer, kSeals);
+    SQLite::Statement query(db, kSeals);
+    query.bind(1, seq);
+    query.bind(2, kStretch);
+    std::vector<std::pair<seal::Seal, std::vector<seal::SealSignature>>> all;
     while (query.executeStep()) {
         seal::Seal seal;
         seal.seq = asUint(query.getColumn(0).getInt64());
@@ -50,14 +56,35 @@ void takeOver(SQLite::Database& newer, SQLite::Database& own)
         seal.document = blobText(query.getColumn(6));
         if (const auto link = publicKeyFrom(query.getColumn(7).getString())) seal.previous = *link;
         if (const auto link = publicKeyFrom(query.getColumn(8).getString())) seal.link = *link;
-        const auto document = seal::read(seal.document);
-        // A kind that this program does not know is kept for its place in the chain, and answers nothing.
-        seal.kind = document ? document->kind : seal::Kind::Competence;
-        putSeal(own, seal, document ? &*document : nullptr, signaturesIn(newer, seal.seq));
+        auto signatures = signaturesIn(db, seal.seq);
+        all.emplace_back(std::move(seal), std::move(signatures));
     }
+    return all;
+}
+
+/// Every seal of the newer file in a logbook of this program's own layout, its tables made from the documents. Nothing
+/// is ever written back. What is sealed meanwhile is taken as well.
+void takeOver(SQLite::Database& newer, SQLite::Database& own)
+{
+    std::int64_t last = std::numeric_limits<std::int64_t>::min();
+    for (auto next = sealsAfter(newer, last); !next.empty(); next = sealsAfter(newer, last))
+        for (auto& [seal, signatures] : next) {
+            last = asInt(seal.seq);
+            const auto document = seal::read(seal.document);
+            // A kind that this program does not know is kept for its place in the chain, and answers nothing.
+            seal.kind = document ? document->kind : seal::Kind::Competence;
+            putSeal(own, seal, document ? &*document : nullptr, signatures);
+        }
 }
 
 }  // namespace
+
+Result<std::unique_ptr<SQLite::Database>> openForReading(const fs::path& file, FileKind kind, Findings* notes)
+{
+    auto db = openLogbook(file, Access::Read, kind, true);
+    if (db || db.error().code != "logbook.newer_schema") return db;
+    return readNewer(file, kind, db.error(), notes);
+}
 
 Result<std::unique_ptr<SQLite::Database>> readNewer(const fs::path& file, FileKind kind, Finding refusal,
                                                     Findings* notes)

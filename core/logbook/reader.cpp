@@ -156,8 +156,7 @@ std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db, 
 Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file, bool practice, Findings* notes)
 {
     const FileKind kind = practice ? FileKind::Practice : FileKind::Shop;
-    auto db = openLogbook(file, Access::Read, kind, true);
-    if (!db && db.error().code == "logbook.newer_schema") db = readNewer(file, kind, db.error(), notes);
+    auto db = openForReading(file, kind, notes);
     if (!db) return db.error();
     return readerOn(std::move(*db), file);
 }
