@@ -14,6 +14,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr std::int64_t kDayMs = 24 * 3'600'000LL;
+
 Finding missing(const char* option, const char* english)
 {
     return refuse("option.missing", option, english, {"Write %1 and the name after it.", {std::string(option)}});
@@ -61,19 +63,27 @@ Exit run(const Options& options, const Console& console)
     const auto plan = planOf(options);
     if (!plan) return refused(console, json, plan.error());
     const Instant now = SystemClock().now();
-    if (options.has("--if-due") && !logbook::isCopyDue(logbook, folder, now, *plan)) {
+    Result<std::optional<logbook::Copied>> made = std::optional<logbook::Copied>();
+    if (options.has("--if-due"))
+        made = logbook::copyIfDue(logbook, folder, now, *plan);
+    else if (auto copied = logbook::copyTo(logbook, folder, now, *plan))
+        made = std::optional(*std::move(copied));
+    else
+        made = copied.error();
+    if (!made) {
+        const Exit exit = refused(console, json, made.error());
+        // That the logbook is not in order is an answer, not a wrong question.
+        return made.error().code == "copy.not_in_order" ? Exit::NotInOrder : exit;
+    }
+    if (!*made) {
         if (json)
             print(console, answer().set("copy", Json()).set("findings", Json::array()));
         else
-            console.out << "No copy is due: the newest in " << folder.string() << " is less than a week old.\n";
+            console.out << "No copy is due: the newest of this logbook in " << folder.string() << " is less than "
+                        << plan->everyMs / kDayMs << " days old.\n";
         return Exit::Done;
     }
-    const auto copied = logbook::copyTo(logbook, folder, now, *plan);
-    if (!copied) {
-        const Exit exit = refused(console, json, copied.error());
-        // That the logbook is not in order is an answer, not a wrong question.
-        return copied.error().code == "copy.not_in_order" ? Exit::NotInOrder : exit;
-    }
+    const std::optional<logbook::Copied>& copied = *made;
     if (json) {
         Json removed = Json::array();
         for (const fs::path& file : copied->removed) removed.add(file.string());

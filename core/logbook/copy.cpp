@@ -4,6 +4,7 @@
 #include <sys/stat.h>
 
 #include <algorithm>
+#include <functional>
 
 #include "core/logbook/files.h"
 #include "core/logbook/logbook.h"
@@ -45,12 +46,31 @@ bool isInOrder(const fs::path& file)
     return verified && verified->findings.empty();
 }
 
-/// Removes what is beyond the number kept. The newest is the one just made.
-void rotate(const fs::path& folder, const std::string& stem, const CopyPlan& plan, Copied& copied)
+/// The copies of a logbook in a folder that are of no day to come, the newest first; `each` gives true to see more. A
+/// name makes none: what another PC keeps there under the same name, or somebody wrote, is not looked at.
+void eachCopy(const fs::path& logbook, const fs::path& folder, Instant now,
+              const std::function<bool(const fs::path&)>& each)
 {
-    std::vector<fs::path> files = datedFiles(folder, stem);
-    // A clock that was set back dates the new one before others; it stays whatever its date says.
-    files.erase(std::remove(files.begin(), files.end(), copied.file), files.end());
+    const auto own = factsIn(logbook);
+    if (!own) return;
+    std::vector<fs::path> files = datedFiles(folder, logbook.stem().string());
+    std::reverse(files.begin(), files.end());
+    for (const fs::path& file : files) {
+        if (dateIn(file).value_or(0) > now.utcMs) continue;
+        const auto facts = factsIn(file);
+        if (facts && *facts == *own && !each(file)) return;
+    }
+}
+
+/// Removes what is beyond the number kept. The newest is the one just made.
+void rotate(const fs::path& logbook, const fs::path& folder, Instant now, const CopyPlan& plan, Copied& copied)
+{
+    std::vector<fs::path> files;
+    eachCopy(logbook, folder, now, [&](const fs::path& file) {
+        if (file != copied.file) files.push_back(file);
+        return true;
+    });
+    std::reverse(files.begin(), files.end());
     const std::size_t stay = plan.keep > 1 ? plan.keep - 1 : 0;
     if (files.size() <= stay) return;
     const auto firstToStay = files.end() - static_cast<std::ptrdiff_t>(stay);
@@ -66,9 +86,6 @@ void rotate(const fs::path& folder, const std::string& stem, const CopyPlan& pla
         return;
     }
     for (auto at = files.begin(); at != firstToStay; ++at) {
-        // What has such a name and is no logbook is somebody else's.
-        const auto ours = openLogbook(*at, Access::Read, FileKind::Any, false);
-        if (!ours && ours.error().code == "logbook.not_a_logbook") continue;
         std::error_code error;
         if (fs::remove(*at, error)) copied.removed.push_back(*at);
     }
@@ -125,19 +142,30 @@ Result<Copied> copyTo(const fs::path& logbook, const fs::path& folder, Instant n
                       "Choose a folder that you may write in.");
     }
     syncFolder(folder);
-    rotate(folder, stem, plan, copied);
+    rotate(logbook, folder, now, plan, copied);
     // The mirror in the same folder is read as a whole at this chance.
-    if (const fs::path mirror = mirrorIn(folder, logbook); !mirror.empty())
-        if (auto wrong = wrongWith(mirror)) copied.findings.push_back(*std::move(wrong));
+    if (const fs::path mirror = mirrorIn(folder, logbook); !mirror.empty()) {
+        auto wrong = wrongWith(mirror);
+        if (!wrong) copied.findings.push_back(wrong.error());
+        if (wrong && *wrong) copied.findings.push_back(**std::move(wrong));
+    }
     return copied;
+}
+
+fs::path newestCopy(const fs::path& logbook, const fs::path& folder, Instant now)
+{
+    fs::path newest;
+    eachCopy(logbook, folder, now, [&](const fs::path& file) {
+        newest = file;
+        return false;
+    });
+    return newest;
 }
 
 bool isCopyDue(const fs::path& logbook, const fs::path& folder, Instant now, const CopyPlan& plan)
 {
-    const std::vector<fs::path> files = datedFiles(folder, logbook.stem().string());
-    if (files.empty()) return true;
-    const std::int64_t age = now.utcMs - dateIn(files.back()).value_or(0);
-    return age < 0 || age >= plan.everyMs;
+    const fs::path newest = newestCopy(logbook, folder, now);
+    return newest.empty() || now.utcMs - dateIn(newest).value_or(0) >= plan.everyMs;
 }
 
 Result<std::optional<Copied>> copyIfDue(const fs::path& logbook, const fs::path& folder, Instant now,

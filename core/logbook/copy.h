@@ -28,12 +28,18 @@ struct CopyPlan {
     std::int64_t everyMs = 7 * 24 * 3'600'000LL;  ///< when the next is due
 };
 
-/// Makes one, while the writer may be at work. The newest `keep` stay; of older ones none is removed as long as no
-/// other copy that stays is in order. keep.folder_missing, copy.not_in_order (the logbook itself is not; the first
-/// thing wrong stands in the text), keep.read_only, file.unwritable, logbook.disk_full; else as opening a logbook.
+/// Makes one, while the writer may be at work. The newest `keep` of this logbook stay; of older ones none is removed as
+/// long as no other copy that stays is in order. What another PC keeps in the folder under the same name is neither
+/// counted nor removed, nor is a copy that claims to be of a day to come. keep.folder_missing, copy.not_in_order (the
+/// logbook itself is not; the first thing wrong stands in the text), keep.read_only, file.unwritable,
+/// logbook.disk_full; else as opening a logbook.
 [[nodiscard]] Result<Copied> copyTo(const std::filesystem::path& logbook, const std::filesystem::path& folder,
                                     Instant now, const CopyPlan& plan = {});
-/// When there is none yet, when the newest is old enough, or when it claims to be of a day to come.
+/// The newest copy of this logbook there that is of no day to come; "" = none. A name alone makes none: the file must
+/// say that it is of this logbook.
+[[nodiscard]] std::filesystem::path newestCopy(const std::filesystem::path& logbook,
+                                               const std::filesystem::path& folder, Instant now);
+/// When there is none, or when it is old enough.
 [[nodiscard]] bool isCopyDue(const std::filesystem::path& logbook, const std::filesystem::path& folder, Instant now,
                              const CopyPlan& plan = {});
 /// nullopt: none is due.
@@ -52,15 +58,18 @@ struct Restored {
     std::filesystem::path setAside;          ///< what lay there before; "" = nothing did
     std::optional<seal::Anchor> asideEnd;    ///< nullopt: it cannot be read
     std::int64_t people = 0, withDoors = 0;  ///< in service and with a key; those of them who can sign in
-    /// Warn: restore.newer_aside (what was set aside holds seals that are not in what was restored), restore.no_doors
-    /// (a mirror holds no PIN material, and none was found elsewhere). Note: restore.some_doors.
+    /// Warn, of what was set aside: restore.newer_aside (it holds seals that are not in what was restored),
+    /// restore.other_aside (its seals are others), restore.other_logbook (it is of another PC's logbook),
+    /// restore.open_aside (it holds more of a run that was open), restore.aside_unreadable. Warn: restore.no_doors (a
+    /// mirror holds no PIN material, and none was found elsewhere). Note: restore.some_doors.
     Findings findings;
 };
 /// Makes a logbook under the name `to` of a copy or a mirror. The copy is verified before and after, and what lies at
 /// `to` is kept beside it under a dated name: there is no moment without a file of that name, and none is written
 /// over. A mirror holds no PIN material: it is taken from `peopleFrom`, else from what is set aside, for everybody
-/// whose key is still the same. restore.same_file, restore.not_in_order (names the first thing wrong),
-/// logbook.pen_held, what asHomeOfLogbook refuses, file.unwritable, logbook.disk_full.
+/// whose key is still the same. restore.same_file, restore.other_kind (a practice logbook in the place of the shop's,
+/// or the reverse), restore.not_in_order (names the first thing wrong), logbook.pen_held, what asHomeOfLogbook refuses,
+/// file.unwritable, logbook.disk_full.
 [[nodiscard]] Result<Restored> restoreFrom(const std::filesystem::path& copy, const std::filesystem::path& to,
                                            Instant now, const RestorePlan& plan = {});
 

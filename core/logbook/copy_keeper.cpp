@@ -45,59 +45,43 @@ struct CopyKeeper::Shared {
     CopyState state;
     std::optional<std::int64_t> failedMs;  // the thread's alone
 
-    std::optional<std::int64_t> madeMs;  // the thread's alone
-
-    [[nodiscard]] bool isDue(Instant at) const
-    {
-        // A file that claims a day to come makes a copy due at every look: one of each week is enough.
-        const bool madeHere = madeMs && at.utcMs >= *madeMs && at.utcMs - *madeMs < plan.everyMs;
-        return !madeHere && isCopyDue(logbook, folder, at, plan);
-    }
-    /// The newest in the folder that is of no day to come.
-    [[nodiscard]] fs::path newestAt(Instant at) const
-    {
-        std::vector<fs::path> files = datedFiles(folder, logbook.stem().string());
-        std::erase_if(files, [&](const fs::path& file) { return dateIn(file).value_or(0) > at.utcMs; });
-        return files.empty() ? fs::path() : files.back();
-    }
-    void makeOne(CopyState& state, Instant at)
+    void makeOne(CopyState& made, Instant at)
     {
         auto copied = copyTo(logbook, folder, at, plan);
         failedMs = copied ? std::nullopt : std::optional(at.utcMs);
         if (!copied) {
-            state.whyNot = copied.error();
-            state.whyNot->severity = Severity::Warn;
+            made.whyNot = copied.error();
+            made.whyNot->severity = Severity::Warn;
             return;
         }
-        madeMs = at.utcMs;
-        state.whyNot.reset();
-        state.newest = copied->file;
-        state.seals = copied->end.count;
-        state.findings = copied->findings;
+        made.whyNot.reset();
+        made.newest = copied->file;
+        made.seals = copied->end.count;
+        made.findings = copied->findings;
     }
     /// One look, without the lock: it may take as long as the disk does.
-    [[nodiscard]] CopyState look(CopyState state, Instant at, const std::function<void()>& begins)
+    [[nodiscard]] CopyState look(CopyState told, Instant at, const std::function<void()>& begins)
     {
         std::error_code error;
         const bool there = fs::is_directory(folder, error);
-        const bool wasMissing = state.whyNot && state.whyNot->code == "keep.folder_missing";
+        const bool wasMissing = told.whyNot && told.whyNot->code == "keep.folder_missing";
         const bool resting = failedMs && at.utcMs >= *failedMs && at.utcMs - *failedMs < kAgainMs;
-        if (!isDue(at)) {
-            state.whyNot.reset();
+        if (!isCopyDue(logbook, folder, at, plan)) {
+            told.whyNot.reset();
         } else if (!resting || (there && wasMissing)) {
             if (there) begins();
-            makeOne(state, at);
+            makeOne(told, at);
         }
-        state.looked = true;
-        if (!there) return state;
+        told.looked = true;
+        if (!there) return told;
         // Somebody may have made one by hand, or taken the newest away.
-        if (const fs::path newest = newestAt(at); newest != state.newest) {
-            state.newest = newest;
-            state.seals.reset();
-            state.findings.clear();
+        if (const fs::path newest = newestCopy(logbook, folder, at); newest != told.newest) {
+            told.newest = newest;
+            told.seals.reset();
+            told.findings.clear();
         }
-        state.newestMs = state.newest.empty() ? std::nullopt : dateIn(state.newest);
-        return state;
+        told.newestMs = told.newest.empty() ? std::nullopt : dateIn(told.newest);
+        return told;
     }
 };
 

@@ -12,6 +12,8 @@
 #include <SQLiteCpp/Backup.h>
 #include <sqlite3.h>
 
+#include "core/logbook/logbook.h"
+
 namespace taut::logbook {
 
 namespace {
@@ -29,15 +31,19 @@ bool isDate(std::string_view text)
     return true;
 }
 
-}  // namespace
-
-void syncFolder(const fs::path& folder)
+void sync(const fs::path& path, int more)
 {
-    const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | more);
     if (descriptor < 0) return;
     ::fsync(descriptor);
     ::close(descriptor);
 }
+
+}  // namespace
+
+void syncFolder(const fs::path& folder) { sync(folder, O_DIRECTORY); }
+
+void syncFile(const fs::path& file) { sync(file, 0); }
 
 Result<Done> makeLogbook(const fs::path& file, FileKind kind, const std::string& workplace, const std::string& mirrorOf)
 {
@@ -67,10 +73,24 @@ Result<Done> makeLogbook(const fs::path& file, FileKind kind, const std::string&
     return Done{};
 }
 
-std::string mirrorOf(SQLite::Database& db)
+FileFacts factsOf(SQLite::Database& db)
 {
-    SQLite::Statement query(db, "SELECT value FROM file_facts WHERE name = 'mirror_of'");
-    return query.executeStep() ? query.getColumn(0).getString() : std::string();
+    FileFacts facts;
+    const bool practice = numberOf(db, "PRAGMA application_id") == std::int64_t{kPracticeApplicationId};
+    facts.kind = practice ? FileKind::Practice : FileKind::Shop;
+    SQLite::Statement query(db, "SELECT name, value FROM file_facts WHERE name IN ('workplace', 'mirror_of')");
+    while (query.executeStep()) {
+        std::string& fact = query.getColumn(0).getString() == "workplace" ? facts.workplace : facts.mirrorOf;
+        fact = query.getColumn(1).getString();
+    }
+    return facts;
+}
+
+Result<FileFacts> factsIn(const fs::path& file)
+{
+    auto db = openLogbook(file, Access::Read, FileKind::Any, false);
+    if (!db) return db.error();
+    return guarded(file, [&]() -> Result<FileFacts> { return factsOf(**db); });
 }
 
 std::string dateOf(Instant at)

@@ -15,13 +15,24 @@ namespace taut::logbook {
 
 /// A new name is on disk once its folder is.
 void syncFolder(const std::filesystem::path& folder);
+/// What the engine itself has not written is on disk once it was asked for.
+void syncFile(const std::filesystem::path& file);
 
 /// Makes an empty logbook beside its name and then gives it the name, so that no half-made one ever has it. A
 /// `mirrorOf` that is not empty marks it as the mirror of that logbook.
 [[nodiscard]] Result<Done> makeLogbook(const std::filesystem::path& file, FileKind kind, const std::string& workplace,
                                        const std::string& mirrorOf = {});
-/// Whose mirror a file says to be; "" = it is none.
-[[nodiscard]] std::string mirrorOf(SQLite::Database& db);
+/// What a file says of itself.
+struct FileFacts {
+    FileKind kind{};
+    std::string workplace;  ///< id of the PC that began the logbook
+    std::string mirrorOf;   ///< whose mirror it is; "" = none
+    friend bool operator==(const FileFacts&, const FileFacts&) = default;
+};
+/// Of an open file of ours. Throws SQLite::Exception.
+[[nodiscard]] FileFacts factsOf(SQLite::Database& db);
+/// Of a file that is opened for it; what opening refuses.
+[[nodiscard]] Result<FileFacts> factsIn(const std::filesystem::path& file);
 
 /// "20261126-075148", UTC, so that names sort by time.
 [[nodiscard]] std::string dateOf(Instant at);

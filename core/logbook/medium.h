@@ -26,6 +26,7 @@ struct Mounted {
     std::string device;          ///< where /sys says that its disk hangs: ".../usb1/1-2/..."; "" = no disk of its own
     bool canBeTakenOut = false;  ///< /sys says "removable" of its disk
 };
+/// What all of that comes to.
 [[nodiscard]] Medium mediumFrom(const Mounted& mounted);
 /// Of the file, or of the nearest folder above it that exists.
 [[nodiscard]] Medium mediumOf(const std::filesystem::path& path);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/mirror.h"
 
+#include <algorithm>
+
 #include "core/logbook/file_reader.h"
 #include "core/logbook/files.h"
 #include "core/logbook/medium.h"
@@ -90,22 +92,41 @@ Result<Done> append(SQLite::Database& mirror, Kept& kept, const seal::Anchor& en
     return Done{};
 }
 
+/// Whether a mirror goes on where the logbook does; nullopt = it does.
+std::optional<Finding> whyNotFollowed(SQLite::Database& source, const seal::Anchor& have, const seal::Anchor& want,
+                                      const fs::path& file)
+{
+    if (have.count > want.count)
+        return leftAlone("mirror.ahead", file,
+                         "The mirror %1 holds more seals than the logbook: the logbook was restored from an older "
+                         "copy, or its newest seals were cut off.");
+    if (have.count > 0 && linkAt(source, have.count) != have.link)
+        return leftAlone("mirror.fork", file,
+                         "The mirror %1 holds other seals than the logbook: one of them was changed, or they are "
+                         "of two logbooks.");
+    return std::nullopt;
+}
+
+/// What a mirror is kept of.
+struct Source {
+    SQLite::Database& db;
+    FileFacts facts;
+    std::function<bool()> giveUp;
+};
+
 /// Until both ends are the same.
-Result<seal::Anchor> follow(SQLite::Database& source, SQLite::Database& mirror, const fs::path& file)
+Result<seal::Anchor> follow(const Source& source, SQLite::Database& mirror, const fs::path& file)
 {
     for (;;) {
+        if (source.giveUp && source.giveUp())
+            return warn(refuse("mirror.given_up", file.string(),
+                               {"The mirror %1 was not brought to its end.", {file.string()}},
+                               "It follows at the next seal."));
         seal::Anchor have = headOf(mirror);
-        const seal::Anchor want = headOf(source);
-        if (have.count > want.count)
-            return leftAlone("mirror.ahead", file,
-                             "The mirror %1 holds more seals than the logbook: the logbook was restored from an older "
-                             "copy, or its newest seals were cut off.");
-        if (have.count > 0 && linkAt(source, have.count) != have.link)
-            return leftAlone("mirror.fork", file,
-                             "The mirror %1 holds other seals than the logbook: one of them was changed, or they are "
-                             "of two logbooks.");
+        const seal::Anchor want = headOf(source.db);
+        if (auto why = whyNotFollowed(source.db, have, want, file)) return *std::move(why);
         if (have.count == want.count) return have;
-        std::vector<Kept> next = sealsAfter(source, have.count);
+        std::vector<Kept> next = sealsAfter(source.db, have.count);
         if (next.empty()) return have;
         const Result<Done> done = guarded(file, [&]() -> Result<Done> {
             SQLite::Transaction transaction(mirror, SQLite::TransactionBehavior::IMMEDIATE);
@@ -122,21 +143,30 @@ Result<seal::Anchor> follow(SQLite::Database& source, SQLite::Database& mirror, 
     }
 }
 
-/// What a mirror is begun for.
-struct Source {
-    SQLite::Database& db;
-    FileKind kind;
-    std::string workplace;
-};
-
-Result<seal::Anchor> bringUp(const Source& source, const fs::path& file)
+/// Whether a file says that it is a mirror of this logbook; nullopt = it does.
+std::optional<Finding> whyNotOurs(const Source& source, SQLite::Database& mirror, const fs::path& file)
 {
-    auto mirror = openLogbook(file, Access::Write, source.kind, true);
+    const FileFacts facts = factsOf(mirror);
+    if (facts.mirrorOf == source.facts.workplace) return std::nullopt;
+    if (facts.mirrorOf.empty()) return leftAlone("mirror.not_ours", file, "%1 is no mirror of this logbook.");
+    // Where several PCs mirror into one folder nothing is wrong.
+    Finding others =
+        refuse("mirror.not_ours", file.string(), {"%1 is the mirror of another PC's logbook.", {file.string()}},
+               "It was left as it is, and a mirror of this one was begun beside it.");
+    others.severity = Severity::Note;
+    return others;
+}
+
+/// Brings a file up to date if it is the mirror of this logbook; `ours` says whether it is.
+Result<seal::Anchor> bringUp(const Source& source, const fs::path& file, bool& ours)
+{
+    ours = false;
+    auto mirror = openLogbook(file, Access::Write, source.facts.kind, true);
     if (!mirror) return mirror.error();
     return guarded(file, [&]() -> Result<seal::Anchor> {
-        if (mirrorOf(**mirror) != source.workplace)
-            return leftAlone("mirror.not_ours", file, "%1 is no mirror of this logbook.");
-        return follow(source.db, **mirror, file);
+        if (auto why = whyNotOurs(source, **mirror, file)) return *std::move(why);
+        ours = true;
+        return follow(source, **mirror, file);
     });
 }
 
@@ -151,18 +181,85 @@ void toState(MirrorState& state, const Result<seal::Anchor>& end, const fs::path
     state.behind = count > state.count ? count - state.count : 0;
 }
 
+/// What lies there under the name of a mirror of this logbook, or of another PC's of the same name: the newest first.
+std::vector<fs::path> namedLikeMirrors(const fs::path& folder, const fs::path& logbook)
+{
+    std::vector<fs::path> files = datedFiles(folder, stemOf(logbook));
+    std::reverse(files.begin(), files.end());
+    std::error_code error;
+    if (fs::path first = folder / (stemOf(logbook) + ".logbook"); fs::exists(fs::symlink_status(first, error)))
+        files.push_back(std::move(first));
+    return files;
+}
+
+/// Brings up to date what is in use, or begins one where everything there was seen to be of no use.
+Result<Done> bringUpOne(const Source& source, const fs::path& logbook, const fs::path& folder, Instant now,
+                        MirrorState& state)
+{
+    const std::uint64_t count = state.behind;
+    const std::vector<fs::path> files = namedLikeMirrors(folder, logbook);
+    std::optional<Finding> ofNoUse, unknown;
+    fs::path unknownFile;
+    bool ours = false;
+    for (const fs::path& file : files) {
+        const auto end = bringUp(source, file, ours);
+        if (end || (ours && !staysInTheWay(end.error()))) {
+            toState(state, end, file, count);
+            return Done{};
+        }
+        if (staysInTheWay(end.error())) {
+            // That another PC mirrors here as well is the least that there is to say.
+            if (!ofNoUse || (ofNoUse->severity == Severity::Note && end.error().severity != Severity::Note))
+                ofNoUse = end.error();
+        } else if (!unknown) {
+            unknown = end.error();
+            unknownFile = file;
+        }
+    }
+    if (unknown) {
+        toState(state, *std::move(unknown), unknownFile, count);
+        return Done{};
+    }
+    if (ofNoUse) {
+        if (ofNoUse->code.rfind("mirror.", 0) != 0) {
+            ofNoUse->remedy = "It was left as it is, and another mirror was begun beside it.";
+            ofNoUse->severity = Severity::Warn;
+        }
+        state.findings.push_back(*std::move(ofNoUse));
+    }
+    const fs::path first = folder / (stemOf(logbook) + ".logbook");
+    const fs::path file = files.empty() ? first : freeDated(folder, stemOf(logbook), now);
+    const auto made = makeLogbook(file, source.facts.kind, source.facts.workplace, source.facts.workplace);
+    if (!made) return made.error();
+    toState(state, bringUp(source, file, ours), file, count);
+    return Done{};
+}
+
 }  // namespace
 
 fs::path mirrorIn(const fs::path& folder, const fs::path& logbook)
 {
-    const std::vector<fs::path> dated = datedFiles(folder, stemOf(logbook));
-    if (!dated.empty()) return dated.back();
-    const fs::path first = folder / (stemOf(logbook) + ".logbook");
-    std::error_code error;
-    return fs::exists(fs::symlink_status(first, error)) ? first : fs::path();
+    auto db = openLogbook(logbook, Access::Read, FileKind::Any, false);
+    if (!db) return {};
+    fs::path unknown;
+    for (const fs::path& file : namedLikeMirrors(folder, logbook)) {
+        bool isOurs = false;
+        const auto looked = guarded(file, [&]() -> Result<Done> {
+            const Source source{**db, factsOf(**db), {}};
+            auto mirror = openLogbook(file, Access::Read, source.facts.kind, false);
+            if (!mirror) return mirror.error();
+            isOurs = !whyNotOurs(source, **mirror, file) &&
+                     !whyNotFollowed(source.db, headOf(**mirror), headOf(source.db), file);
+            return Done{};
+        });
+        if (isOurs) return file;
+        if (!looked && unknown.empty() && (looked.error().code == "logbook.broken" || !staysInTheWay(looked.error())))
+            unknown = file;
+    }
+    return unknown;
 }
 
-MirrorState mirrorTo(const fs::path& logbook, const fs::path& folder, Instant now)
+MirrorState mirrorTo(const fs::path& logbook, const fs::path& folder, Instant now, const std::function<bool()>& giveUp)
 {
     MirrorState state;
     auto db = openLogbook(logbook, Access::Read, FileKind::Any, true);
@@ -171,8 +268,7 @@ MirrorState mirrorTo(const fs::path& logbook, const fs::path& folder, Instant no
         return state;
     }
     const auto done = guarded(logbook, [&]() -> Result<Done> {
-        const std::uint64_t count = headOf(**db).count;
-        state.behind = count;
+        state.behind = headOf(**db).count;
         std::error_code error;
         if (!fs::is_directory(folder, error))
             return refuse("mirror.folder_missing", folder.string(),
@@ -183,29 +279,7 @@ MirrorState mirrorTo(const fs::path& logbook, const fs::path& folder, Instant no
             if (place->severity == Severity::Stop) return *place;
             state.findings.push_back(*std::move(place));
         }
-        const bool practice = numberOf(**db, "PRAGMA application_id") == std::int64_t{kPracticeApplicationId};
-        SQLite::Statement query(**db, "SELECT value FROM file_facts WHERE name = 'workplace'");
-        const Source source{**db, practice ? FileKind::Practice : FileKind::Shop,
-                            query.executeStep() ? query.getColumn(0).getString() : std::string("?")};
-        query.reset();
-        fs::path file = mirrorIn(folder, logbook);
-        const bool isThere = !file.empty();
-        if (isThere) {
-            const auto end = bringUp(source, file);
-            if (end || !staysInTheWay(end.error())) {
-                toState(state, end, file, count);
-                return Done{};
-            }
-            Finding why = end.error();
-            if (why.code.rfind("mirror.", 0) != 0)
-                why.remedy = "It was left as it is, and another mirror was begun beside it.";
-            state.findings.push_back(warn(std::move(why)));
-        }
-        file = isThere ? freeDated(folder, stemOf(logbook), now) : folder / (stemOf(logbook) + ".logbook");
-        const auto made = makeLogbook(file, source.kind, source.workplace, source.workplace);
-        if (!made) return made.error();
-        toState(state, bringUp(source, file), file, count);
-        return Done{};
+        return bringUpOne({**db, factsOf(**db), giveUp}, logbook, folder, now, state);
     });
     if (!done) state.findings.push_back(warn(done.error()));
     return state;

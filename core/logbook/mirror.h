@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 
 #include "core/base/clock.h"
 #include "core/base/finding.h"
@@ -15,20 +16,23 @@ struct MirrorState {
     std::filesystem::path file;  ///< the one in use, "" = none could be begun
     std::uint64_t count{};       ///< seals in it
     std::uint64_t behind{};      ///< seals of the logbook that it lacks, as far as is known
-    /// Note: what lies there already and was left alone, or what is to be said of the folder. Warn: it is behind, and
-    /// why; or one that was in use was left alone (mirror.fork, .ahead, .not_ours, .broken) and another begun beside
-    /// it. mirror.folder_missing, mirror.source_broken and what opening and writing a logbook refuses.
+    /// Note: what is to be said of the folder, or that another logbook's mirror lies there and this one's was begun
+    /// beside it (mirror.not_ours). Warn: it is behind, and why; or what lies there is of no use, was left alone
+    /// (mirror.fork, .ahead, .not_ours, logbook.broken, .not_a_logbook) and another was begun beside it.
+    /// mirror.folder_missing, mirror.source_broken, mirror.failed and what opening and writing a logbook refuses.
     Findings findings;
     [[nodiscard]] bool holdsAll() const noexcept { return !file.empty() && behind == 0; }
 };
 
-/// Appends to the mirror of `logbook` in `folder` what it lacks, beginning one when there is none, and compares count
-/// and link of both ends. The folder must be there: one made in the place of a stick that is not in would mirror
-/// nothing. The logbook is only read; its writer may be at work.
+/// Appends to the mirror of `logbook` in `folder` what it lacks, and compares count and link of both ends. Several PCs
+/// may mirror into one folder under one name: the newest file counts that says it is this logbook's and goes on where
+/// this logbook does, and another is begun only when there is none. The folder must be there: one made in the place of
+/// a stick that is not in would mirror nothing. The logbook is only read; its writer may be at work. `giveUp` is asked
+/// before each stretch that is read of it: true ends the turn.
 [[nodiscard]] MirrorState mirrorTo(const std::filesystem::path& logbook, const std::filesystem::path& folder,
-                                   Instant now);
+                                   Instant now, const std::function<bool()>& giveUp = {});
 
-/// The mirror of `logbook` that is in use in `folder`, "" when there is none.
+/// The mirror of `logbook` that is in use in `folder`, else one that may be and cannot be looked at; "" = none.
 [[nodiscard]] std::filesystem::path mirrorIn(const std::filesystem::path& folder, const std::filesystem::path& logbook);
 
 }  // namespace taut::logbook

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/mirror_keeper.h"
 
+#include <algorithm>
 #include <condition_variable>
 #include <mutex>
 
@@ -13,6 +14,15 @@ namespace {
 constexpr std::chrono::seconds kAgain{60};
 constexpr std::chrono::seconds kLastWait{5};
 
+/// What keeps a file from being read now and says nothing of what is in it.
+bool isOfTheMoment(const Finding& finding)
+{
+    for (const char* code : {"logbook.busy", "logbook.disk", "logbook.unreadable", "logbook.missing", "logbook.moved",
+                             "logbook.failed", "logbook.disk_full"})
+        if (finding.code == code) return true;
+    return false;
+}
+
 }  // namespace
 
 /// What thread and owner both see; it lives as long as either.
@@ -21,21 +31,25 @@ struct MirrorKeeper::Shared {
     std::mutex mutex;
     std::condition_variable changed;
     bool ending = false, ended = false;
+    bool left = false;  ///< nobody waits for it any more: the logbook may be another file by now
     std::uint64_t asked = 0, done = 0;
     Instant now;
     MirrorState state;
 };
 
-std::optional<Finding> wrongWith(const std::filesystem::path& mirror)
+Result<std::optional<Finding>> wrongWith(const std::filesystem::path& mirror)
 {
     const auto verified = verify(mirror, {}, Depth::Deep);
-    if (verified && verified->findings.empty()) return std::nullopt;
-    Finding why = verified ? verified->findings.front() : verified.error();
+    const Findings findings = verified ? verified->findings : Findings{verified.error()};
+    if (findings.empty()) return std::optional<Finding>();
+    const auto found = std::find_if_not(findings.begin(), findings.end(), isOfTheMoment);
+    Finding why = found != findings.end() ? *found : findings.front();
     why.severity = Severity::Warn;
     why.subject = mirror.string() + ", " + why.subject;
+    if (found == findings.end()) return why;
     why.remedy = {"The mirror %1 cannot be restored from as it is. Move it away and keep it: another is begun then.",
                   {mirror.string()}};
-    return why;
+    return std::optional(std::move(why));
 }
 
 MirrorKeeper::MirrorKeeper(std::filesystem::path logbook, std::filesystem::path folder)
@@ -52,6 +66,7 @@ MirrorKeeper::~MirrorKeeper()
     m_shared->ending = true;
     m_shared->changed.notify_all();
     const bool ended = m_shared->changed.wait_for(lock, kLastWait, [&] { return m_shared->ended; });
+    m_shared->left = true;
     lock.unlock();
     if (ended)
         m_thread.join();
@@ -61,7 +76,8 @@ MirrorKeeper::~MirrorKeeper()
 
 void MirrorKeeper::work(const std::shared_ptr<Shared>& shared)
 {
-    bool wasRead = false;
+    std::filesystem::path inOrder, read;  // once found in order; last read as a whole, and what was wrong with it
+    std::optional<Finding> wrong;
     std::unique_lock lock(shared->mutex);
     for (;;) {
         const auto called = [&] { return shared->ending || shared->asked != shared->done; };
@@ -71,17 +87,25 @@ void MirrorKeeper::work(const std::shared_ptr<Shared>& shared)
         else
             shared->changed.wait(lock, called);
         // What was told of before the end is still done.
-        if (shared->ending && shared->asked == shared->done) break;
+        if (shared->left || (shared->ending && shared->asked == shared->done)) break;
         const std::uint64_t asked = shared->asked;
         const Instant now = shared->now;
         lock.unlock();
         MirrorState state;
         try {
-            state = mirrorTo(shared->logbook, shared->folder, now);
-            if (!wasRead && state.holdsAll()) {
-                wasRead = true;
-                if (auto wrong = wrongWith(state.file)) state.findings.push_back(*std::move(wrong));
+            state = mirrorTo(shared->logbook, shared->folder, now, [&shared] {
+                const std::lock_guard asking(shared->mutex);
+                return shared->left;
+            });
+            // One that is broken is read again at each turn: somebody may have moved it away, and it is told until
+            // then.
+            if (state.holdsAll() && state.file != inOrder) {
+                auto looked = wrongWith(state.file);
+                wrong = looked ? *std::move(looked) : std::optional(looked.error());
+                read = state.file;
+                inOrder = wrong ? std::filesystem::path() : read;
             }
+            if (wrong && state.file == read) state.findings.push_back(*wrong);
         } catch (const std::exception& error) {
             // Out of memory, most likely: a mirror is no reason to end the program.
             Finding failed =

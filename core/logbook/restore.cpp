@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 
@@ -67,7 +68,7 @@ void takeDoors(SQLite::Database& db, const fs::path& from, std::int64_t& taken)
 /// What was copied becomes a logbook of its own again.
 void makeOwn(SQLite::Database& db, const fs::path& aside, const RestorePlan& plan, Restored& restored)
 {
-    const bool mirror = !mirrorOf(db).empty();
+    const bool mirror = !factsOf(db).mirrorOf.empty();
     SQLite::Transaction transaction(db, SQLite::TransactionBehavior::IMMEDIATE);
     db.exec("DELETE FROM file_facts WHERE name = 'mirror_of'");
     if (mirror) {
@@ -110,11 +111,20 @@ void sayDoors(Restored& restored)
     restored.findings.push_back(std::move(some));
 }
 
-/// Looks at what lies there and at what comes in its place; asked before either has its new name.
+/// What lies there, held against what comes in its place; asked before either has its new name.
 struct Aside {
-    bool hasOther = false;  ///< seals that are not in what is restored, though not more of them
+    bool hasOther = false;    ///< seals of the same numbers that are others
+    bool isAnothers = false;  ///< the logbook of another PC
     std::int64_t events = 0, restoredEvents = 0;
 };
+
+std::optional<Digest> linkAt(SQLite::Database& db, std::uint64_t seq)
+{
+    SQLite::Statement query(db, "SELECT link FROM seal_rows WHERE seq = ?");
+    query.bind(1, asInt(seq));
+    return query.executeStep() ? std::optional(blobDigest(query.getColumn(0))) : std::nullopt;
+}
+
 Aside compare(const fs::path& to, const fs::path& unfinished, Restored& restored)
 {
     Aside aside;
@@ -125,23 +135,45 @@ Aside compare(const fs::path& to, const fs::path& unfinished, Restored& restored
     (void)guarded(to, [&]() -> Result<Done> {
         auto own = openLogbook(unfinished, Access::Read, FileKind::Any, false);
         if (!own) return own.error();
-        SQLite::Statement at(**own, "SELECT link FROM seal_rows WHERE seq = ?");
-        at.bind(1, asInt(old->end.count));
-        aside.hasOther = at.executeStep() && blobDigest(at.getColumn(0)) != old->end.link;
         constexpr const char* kEvents = "SELECT count(*) FROM open_events";
         aside.restoredEvents = numberOf(**own, kEvents);
         auto there = openLogbook(to, Access::Read, FileKind::Any, false);
-        if (there) aside.events = numberOf(**there, kEvents);
+        if (!there) return there.error();
+        aside.isAnothers = factsOf(**there).workplace != factsOf(**own).workplace;
+        // Whichever is the shorter: as far as both go they must say the same.
+        const std::uint64_t both = std::min(old->end.count, restored.end.count);
+        aside.hasOther = both > 0 && linkAt(**there, both) != linkAt(**own, both);
+        aside.events = numberOf(**there, kEvents);
         return Done{};
     });
     return aside;
+}
+
+/// Why a copy is not to take the place of what lies there, whatever stands in either; nullopt = it may.
+std::optional<Finding> whyNotInPlaceOf(const fs::path& copy, const fs::path& to)
+{
+    const auto own = factsIn(copy), there = factsIn(to);
+    if (!own || !there || own->kind == there->kind) return std::nullopt;
+    const char* english = own->kind == FileKind::Practice
+                              ? "%1 is a practice logbook, and %2 is the shop's own."
+                              : "%1 is of the shop's own logbook, and %2 is a practice logbook.";
+    return refuse("restore.other_kind", to.string(), Text(english, {copy.string(), to.string()}),
+                  "Choose another copy, or restore it under another name. Nothing was changed.");
 }
 
 void sayNewer(Restored& restored, const Aside& aside)
 {
     if (restored.setAside.empty()) return;
     const auto count = [](std::uint64_t n) { return static_cast<std::int64_t>(n); };
-    if (aside.hasOther)
+    if (aside.isAnothers)
+        restored.findings.push_back(
+            warn(refuse("restore.other_logbook", restored.setAside.string(),
+                        {"What was restored is the logbook of another PC than what lay there before, which was kept as "
+                         "%1.",
+                         {restored.setAside.string()}},
+                        "Look at the newest printed sheets of both before anybody goes on; if it was the wrong copy, "
+                        "restore what was set aside.")));
+    else if (aside.hasOther)
         restored.findings.push_back(
             warn(refuse("restore.other_aside", restored.setAside.string(),
                         {"What lay there before holds other seals than what was restored: a record was changed, or "
@@ -173,26 +205,64 @@ void sayNewer(Restored& restored, const Aside& aside)
                         "there were.")));
 }
 
-/// Gives what lies at `to` a second name and lets it keep it; then nothing is lost when the first goes to another file.
-std::optional<Finding> keepBeside(const fs::path& to, const fs::path& aside)
-{
-    std::error_code error;
-    const fs::path journal = to.string() + "-journal", asideJournal = aside.string() + "-journal";
-    const bool halfWritten = fs::exists(journal, error);
-    if (::link(to.c_str(), aside.c_str()) == 0) {
-        if (halfWritten && ::link(journal.c_str(), asideJournal.c_str()) != 0)
-            return unwritable(asideJournal, std::strerror(errno));
-    } else {
-        // File systems of sticks know no second names: there it is a plain copy.
-        if (!fs::copy_file(to, aside, error)) return unwritable(aside, error.message());
-        if (halfWritten && !fs::copy_file(journal, asideJournal, error))
-            return unwritable(asideJournal, error.message());
+/// Gives what lies at `to` a second name and lets it keep it, so that nothing is lost when the first goes to another
+/// file; or takes everything back.
+class Beside {
+public:
+    Beside(const fs::path& to, fs::path aside)
+        : m_to(to),
+          m_journal(to.string() + "-journal"),
+          m_aside(std::move(aside)),
+          m_asideJournal(m_aside.string() + "-journal")
+    {}
+
+    std::optional<Finding> keep()
+    {
+        if (auto why = name(m_to, m_aside, m_named)) return why;
+        std::error_code error;
+        const bool halfWritten = fs::exists(m_journal, error);
+        if (auto why = halfWritten ? name(m_journal, m_asideJournal, m_journalNamed) : std::nullopt) return why;
+        syncFolder(m_to.parent_path());
+        if (!halfWritten) return std::nullopt;
+        // A journal that stayed would be played back into the restored file; it goes first, since nobody could tell
+        // that from a program that ended in between.
+        if (::unlink(m_journal.c_str()) != 0) return unwritable(m_journal, std::strerror(errno));
+        m_journalGone = true;
+        return std::nullopt;
     }
-    syncFolder(to.parent_path());
-    // A journal that stayed would be played back into the restored file.
-    if (halfWritten && ::unlink(journal.c_str()) != 0) return unwritable(journal, std::strerror(errno));
-    return std::nullopt;
-}
+    /// After the first name could not go to another file. False: what lay there is whole under its second name only,
+    /// which stays.
+    [[nodiscard]] bool takeBack()
+    {
+        bool named = false;
+        if (m_journalGone && name(m_asideJournal, m_journal, named)) return false;
+        std::error_code error;
+        if (m_journalNamed) fs::remove(m_asideJournal, error);
+        if (m_named) fs::remove(m_aside, error);
+        syncFolder(m_to.parent_path());
+        return true;
+    }
+
+private:
+    static std::optional<Finding> name(const fs::path& file, const fs::path& second, bool& done)
+    {
+        done = ::link(file.c_str(), second.c_str()) == 0;
+        if (done) return std::nullopt;
+        // File systems of sticks know no second names: there it is a plain copy.
+        std::error_code error;
+        done = fs::copy_file(file, second, error);
+        if (done) {
+            syncFile(second);
+            return std::nullopt;
+        }
+        // Cut off by a full disk, it is nobody's copy; one that was there before is not touched.
+        std::error_code unknown;
+        if (error != std::errc::file_exists) fs::remove(second, unknown);
+        return unwritable(second, error.message());
+    }
+    fs::path m_to, m_journal, m_aside, m_asideJournal;
+    bool m_named = false, m_journalNamed = false, m_journalGone = false;
+};
 
 }  // namespace
 
@@ -216,6 +286,7 @@ Result<Restored> restoreFrom(const fs::path& copy, const fs::path& given, Instan
                       "Choose the name of a file.");
     auto pen = Pen::take(to, "restoring");
     if (!pen) return pen.error();
+    if (auto why = isThere ? whyNotInPlaceOf(copy, to) : std::nullopt) return *std::move(why);
 
     const fs::path unfinished = to.parent_path() / ("." + to.stem().string() + "-" + hex(randomBytes(6)) + ".part");
     const auto made = guarded(unfinished, [&]() -> Result<Done> {
@@ -241,15 +312,25 @@ Result<Restored> restoreFrom(const fs::path& copy, const fs::path& given, Instan
                            {"%1 was written to while it was restored.", {copy.string()}},
                            "Have nobody write in it, then restore once more. Nothing was changed."));
     Aside aside;
+    std::optional<Beside> beside;
+    const auto takeBack = [&](Finding why) {
+        if (beside && !beside->takeBack()) {
+            why.text = {"%1 cannot be written, nor made again what it was. What lay there is whole as %2.",
+                        {to.string(), restored.setAside.string()}};
+            why.remedy = "Have the disk checked, then restore from that file or from the copy.";
+        }
+        return drop(std::move(why));
+    };
     if (isThere) {
         aside = compare(to, unfinished, restored);
         restored.setAside = freeDated(to.parent_path(), to.stem().string() + "-aside", now);
         const fs::perms mode = fs::status(to, error).permissions();
         if (!error) fs::permissions(unfinished, mode, error);
-        if (auto why = keepBeside(to, restored.setAside)) return drop(*std::move(why));
+        beside.emplace(to, restored.setAside);
+        if (auto why = beside->keep()) return takeBack(*std::move(why));
     }
     fs::rename(unfinished, to, error);
-    if (error) return drop(unwritable(to, error.message()));
+    if (error) return takeBack(unwritable(to, error.message()));
     syncFolder(to.parent_path());
     sayNewer(restored, aside);
     sayDoors(restored);

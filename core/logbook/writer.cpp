@@ -36,7 +36,7 @@ bool isThere(const fs::path& file)
 /// A mirror is written by the logbook that it is of, and by nobody else.
 std::optional<Finding> isMirror(SQLite::Database& db, const fs::path& file)
 {
-    if (mirrorOf(db).empty()) return std::nullopt;
+    if (factsOf(db).mirrorOf.empty()) return std::nullopt;
     return refuse(
         "logbook.mirror", file.string(),
         {"%1 is the mirror of a logbook: it is there to be read, and only that logbook writes in it.", {file.string()}},

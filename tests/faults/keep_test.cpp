@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <sys/mount.h>
 
 #include <csignal>
@@ -155,6 +156,66 @@ TEST_CASE("a restore on a disk that fails at any call leaves the old or gives th
     }
     std::cout << "restore: " << failed << " calls failed, old or new every time, the old kept\n";
     CHECK(failed >= 60);
+}
+
+TEST_CASE("a restore that fails at its last step leaves what lay there as it was, its journal too")
+{
+    // A file that something is mounted on keeps its name, whoever wants to give that to another.
+    struct Pinned {
+        fs::path file;
+        explicit Pinned(fs::path at) : file(std::move(at))
+        {
+            mounted = ::mount(file.c_str(), file.c_str(), nullptr, MS_BIND, nullptr) == 0;
+        }
+        ~Pinned()
+        {
+            if (mounted) ::umount2(file.c_str(), MNT_DETACH);
+        }
+        bool mounted;
+    };
+    taut::test::TinyDisk disk(4U << 20U);
+    if (!disk.mounted()) {
+        WARN("mounting needs a right that is not to be had: not tried here");
+        return;
+    }
+    Keeping shop;
+    const fs::path copy = shop.copied().file;
+    shop.sealMore();
+    const seal::Anchor end = shop.end();
+    shop.writer.reset();
+    const fs::path to = disk / "shop.logbook", journal = to.string() + "-journal";
+    fs::copy_file(shop.file(), to);
+    {
+        const Pinned pinned(to);
+        REQUIRE(pinned.mounted);
+        // Another program is in the middle of a write.
+        SQLite::Database other(to.string(), SQLite::OPEN_READWRITE);
+        other.exec("BEGIN IMMEDIATE; UPDATE secret_rows SET failures = failures + 1");
+        REQUIRE(fs::exists(journal));
+        const std::string half = readFile(journal).value(), before = readFile(to).value();
+        const auto refused = restoreFrom(copy, to, kNow);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().code == "file.unwritable");
+        CHECK(sentence(refused.error()).find("Nothing was changed") != std::string::npos);
+        CHECK(namesIn(disk / "") == Codes{"shop.logbook", "shop.logbook-journal", "shop.logbook.pen"});
+        CHECK(readFile(journal).value() == half);
+        CHECK(readFile(to).value() == before);
+    }
+    isInOrder(to, end);
+    {
+        // No second name is to be had, and there is no room for a second file.
+        const Pinned pinned(to);
+        disk.fill(fs::file_size(copy) + fs::file_size(to) / 2);
+        const auto refused = restoreFrom(copy, to, kNow);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().code == "file.unwritable");
+        CHECK(namesIn(disk / "") == Codes{"ballast", "shop.logbook", "shop.logbook.pen"});
+        disk.empty();
+    }
+    isInOrder(to, end);
+    const auto restored = restoreFrom(copy, to, kNow);
+    if (!restored) FAIL(sentence(restored.error()));
+    isInOrder(restored->setAside, end);
 }
 
 TEST_CASE("a program killed while it copies leaves nothing under a copy's name that is not in order")

@@ -94,7 +94,55 @@ TEST_CASE("the newest copies stay, older ones give way, and what is no copy is l
     CHECK(fs::exists(shop.elsewhere / made[2]));
 }
 
-TEST_CASE("a copy is due when there is none, after a week, and when the newest claims a day to come")
+TEST_CASE("what another PC copies into the same folder under the same name is neither counted nor removed")
+{
+    Keeping one, other;
+    other.asAnotherPc();
+    const fs::path share = one.elsewhere.path;
+    const CopyPlan plan{2, 7 * kDayMs};
+    const Instant now{1'764'052'863'000, 60};
+    const auto days = [&](std::int64_t n) { return Instant{now.utcMs + n * kDayMs, 60}; };
+    const auto copied = copyTo(one.file(), share, now, plan);
+    REQUIRE(copied);
+    CHECK_FALSE(isCopyDue(one.file(), share, days(1), plan));
+    CHECK(isCopyDue(other.file(), share, days(1), plan));
+    CHECK(newestCopy(other.file(), share, days(1)).empty());
+    std::vector<fs::path> others;
+    for (int i = 1; i <= 4; ++i) {
+        const auto theirs = copyTo(other.file(), share, days(i), plan);
+        REQUIRE(theirs);
+        others.push_back(theirs->file);
+        CHECK(theirs->removed == (i < 3 ? std::vector<fs::path>{} : std::vector{others.at(others.size() - 3)}));
+    }
+    CHECK(fs::exists(copied->file));
+    CHECK(newestCopy(one.file(), share, days(9)) == copied->file);
+    CHECK(newestCopy(other.file(), share, days(9)) == others.back());
+    // Nor is a mirror that somebody gave such a name.
+    const MirrorState mirror = mirrorTo(one.file(), share, now);
+    fs::rename(mirror.file, share / "shop-20251127-000000.logbook");
+    CHECK(newestCopy(one.file(), share, days(9)) == copied->file);
+}
+
+TEST_CASE("a copy that claims a day to come makes nothing due and takes no room")
+{
+    Keeping shop;
+    const CopyPlan plan{3, 7 * kDayMs};
+    const Instant now{1'764'052'863'000, 60};
+    const auto weeks = [&](std::int64_t n) { return Instant{now.utcMs + n * 7 * kDayMs, 60}; };
+    const auto ahead = copyTo(shop.file(), shop.elsewhere.path, weeks(500), plan);  // the clock was wrong for once
+    REQUIRE(ahead);
+    for (int i = 0; i < 5; ++i) {
+        REQUIRE(copyIfDue(shop.file(), shop.elsewhere.path, weeks(i), plan).value());
+        // However often the program starts in that week.
+        for (int start = 0; start < 3; ++start)
+            CHECK_FALSE(copyIfDue(shop.file(), shop.elsewhere.path, Instant{weeks(i).utcMs + start * kDayMs, 60}, plan)
+                            .value());
+    }
+    CHECK(namesIn(shop.elsewhere.path) == Names{"shop-20251209-064103.logbook", "shop-20251216-064103.logbook",
+                                                "shop-20251223-064103.logbook", ahead->file.filename().string()});
+}
+
+TEST_CASE("a copy is due when there is none of the past, and after a week")
 {
     Keeping shop;
     const Instant now{1'764'052'863'000, 60};
@@ -105,9 +153,10 @@ TEST_CASE("a copy is due when there is none, after a week, and when the newest c
     CHECK((*first)->file.filename() == "shop-20251125-064103.logbook");
     CHECK_FALSE(copyIfDue(shop.file(), shop.elsewhere.path, later(6 * kDayMs)).value());
     CHECK(copyIfDue(shop.file(), shop.elsewhere.path, later(7 * kDayMs)).value());
-    CHECK(isCopyDue(shop.file(), shop.elsewhere.path, now));
+    CHECK(isCopyDue(shop.file(), shop.elsewhere.path, later(-1)));
+    CHECK_FALSE(isCopyDue(shop.file(), shop.elsewhere.path, now));
     // Twice in one second: neither is written over.
-    CHECK(copyIfDue(shop.file(), shop.elsewhere.path, now).value()->file.filename() == "shop-20251125-064104.logbook");
+    CHECK(copyTo(shop.file(), shop.elsewhere.path, now)->file.filename() == "shop-20251125-064104.logbook");
 }
 
 TEST_CASE("a logbook that is not in order is not copied, and the refusal names the first thing wrong")

@@ -33,6 +33,13 @@ struct Keeping : Press {
             REQUIRE(writer->keepDefinition("press", "other", "a = " + std::to_string(++m_editions) + "\n", matteo));
     }
     [[nodiscard]] seal::Anchor end() const { return writer->reader().anchor().value(); }
+    /// The same shop as a PC of its own has it: every test PC is else given the same id.
+    void asAnotherPc()
+    {
+        writer.reset();
+        tamper(file(), "UPDATE file_facts SET value = 'pc-other' WHERE name = 'workplace'");
+        reopen();
+    }
     /// How the mirror stands once it has come to rest.
     [[nodiscard]] MirrorState mirrored() const { return writer->mirror(std::chrono::seconds(20)).value(); }
     [[nodiscard]] Copied copied(const CopyPlan& plan = {})

@@ -1,4 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <array>
+
+#include "core/logbook/mirror_keeper.h"
 #include "tests/core/logbook/keep_fixture.h"
 
 using namespace taut;
@@ -114,7 +119,6 @@ TEST_CASE("a mirror that is not this logbook's is left alone by name, and anothe
         {"it has a seal more", "mirror.ahead",
          "INSERT INTO seal_rows SELECT seq + 1, kind, id, subject, sealed_at, person, document, link, randomblob(32) "
          "FROM seal_rows WHERE seq = (SELECT max(seq) FROM seal_rows)"},
-        {"it is another logbook's", "mirror.not_ours", "UPDATE file_facts SET value = 'w' WHERE name = 'mirror_of'"},
         {"it is no mirror", "mirror.not_ours", "DELETE FROM file_facts WHERE name = 'mirror_of'"},
         {"its guards are gone", "logbook.older_schema", "SELECT 1; DROP VIEW seals"},
     };
@@ -139,6 +143,57 @@ TEST_CASE("a mirror that is not this logbook's is left alone by name, and anothe
         CHECK(warnings(next.findings).empty());
         fs::rename(shop.elsewhere / "kept", mirror);
     }
+}
+
+TEST_CASE("several PCs mirror into one folder under one name, and each goes on with its own")
+{
+    Keeping one, other, clone;
+    other.asAnotherPc();
+    clone.sealMore(5);  // says that it is the first PC's, and holds other seals
+    const fs::path share = one.elsewhere.path;
+    std::array<Keeping*, 3> all{&one, &other, &clone};
+    std::array<fs::path, 3> mirrors;
+    for (int turn = 0; turn < 4; ++turn)
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            INFO("turn " << turn << " of PC " << i);
+            all.at(i)->sealMore();
+            const MirrorState state = mirrorTo(all.at(i)->file(), share, all.at(i)->clock.now());
+            CHECK(state.holdsAll());
+            if (turn == 0) mirrors.at(i) = state.file;
+            CHECK(state.file == mirrors.at(i));
+            CHECK(mirrorIn(share, all.at(i)->file()) == state.file);
+            isInOrder(state.file, all.at(i)->end());
+            // Another PC's mirror is nothing to worry about; a fork is, once.
+            CHECK(warnings(state.findings) == (turn == 0 && i == 2 ? Codes{"mirror.fork"} : Codes{}));
+            CHECK(has(state.findings, "mirror.not_ours") == (turn == 0 && i == 1));
+        }
+    CHECK(namesIn(share).size() == 3);
+}
+
+TEST_CASE("a mirror that cannot be looked at is not given up for another, nor another PC's for one's own")
+{
+    Keeping shop, other;
+    other.asAnotherPc();
+    const fs::path share = shop.elsewhere.path;
+    const fs::path mirror = mirrorTo(shop.file(), share, shop.clock.now()).file;
+    const fs::path others = mirrorTo(other.file(), share, other.clock.now()).file;
+    shop.sealMore();
+    {
+        // Another program keeps both busy, the newer one of the other PC too.
+        SQLite::Database first(mirror.string(), SQLite::OPEN_READWRITE);
+        SQLite::Database second(others.string(), SQLite::OPEN_READWRITE);
+        first.exec("BEGIN EXCLUSIVE");
+        second.exec("BEGIN EXCLUSIVE");
+        const MirrorState state = mirrorTo(shop.file(), share, shop.clock.now());
+        CHECK(warnings(state.findings) == Codes{"logbook.busy"});
+        CHECK_FALSE(state.holdsAll());
+        first.exec("ROLLBACK");
+        // Its own is looked at beyond one that it cannot look into.
+        const MirrorState own = mirrorTo(shop.file(), share, shop.clock.now());
+        CHECK(own.file == mirror);
+        CHECK(own.holdsAll());
+    }
+    CHECK(namesIn(share).size() == 2);
 }
 
 TEST_CASE("what is broken in the logbook does not go into its mirror")
@@ -200,9 +255,54 @@ TEST_CASE("a mirror that was changed in its middle is found when the next writer
     const MirrorState state = shop.mirrored();
     CHECK(warnings(state.findings) == Codes{"chain.broken"});
     CHECK(state.findings.back().subject == mirror.string() + ", seal 3");
+    // It is told until somebody has done something about it, whatever is sealed meanwhile.
+    for (int i = 0; i < 2; ++i) {
+        shop.sealMore();
+        CHECK(warnings(shop.mirrored().findings) == Codes{"chain.broken"});
+        CHECK(shop.mirrored().holdsAll());
+    }
     // Moved away as it says, another is begun and is whole.
     fs::rename(mirror, shop.elsewhere / "moved away");
     shop.sealMore();
     CHECK(warnings(shop.mirrored().findings).empty());
     isInOrder(mirror, shop.end());
+}
+
+TEST_CASE("a mirror that is merely busy is not called unfit, and is read again when it can be")
+{
+    Keeping shop;
+    const fs::path mirror = mirrorTo(shop.file(), shop.elsewhere.path, shop.clock.now()).file;
+    REQUIRE(wrongWith(mirror));
+    CHECK_FALSE(wrongWith(mirror).value());
+    {
+        SQLite::Database held(mirror.string(), SQLite::OPEN_READWRITE);
+        held.exec("BEGIN EXCLUSIVE");
+        const auto looked = wrongWith(mirror);
+        REQUIRE_FALSE(looked);
+        CHECK(looked.error().code == "logbook.busy");
+        CHECK(looked.error().severity == Severity::Warn);
+        CHECK(sentence(looked.error()).find("ove it away") == std::string::npos);
+    }
+    const auto gone = wrongWith(shop.elsewhere / "none.logbook");
+    REQUIRE_FALSE(gone);
+    CHECK(gone.error().code == "logbook.missing");
+    tamper(mirror, "UPDATE seal_rows SET document = CAST(document || ' ' AS BLOB) WHERE seq = 3");
+    const auto found = wrongWith(mirror);
+    REQUIRE(found);
+    REQUIRE(found->has_value());
+    CHECK((*found)->code == "chain.broken");
+    CHECK(sentence(**found).find("ove it away") != std::string::npos);
+}
+
+TEST_CASE("a mirror that nobody waits for any more reads the logbook no further")
+{
+    Keeping shop;
+    shop.sealMore(120);
+    int asked = 0;
+    const MirrorState state =
+        mirrorTo(shop.file(), shop.elsewhere.path, shop.clock.now(), [&asked] { return ++asked > 2; });
+    CHECK(asked == 3);
+    CHECK(warnings(state.findings) == Codes{"mirror.given_up"});
+    CHECK_FALSE(state.holdsAll());
+    CHECK(mirrorTo(shop.file(), shop.elsewhere.path, shop.clock.now()).holdsAll());
 }

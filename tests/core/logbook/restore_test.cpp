@@ -244,3 +244,56 @@ TEST_CASE("a run that was open is told of when the copy does not hold it, and go
     CHECK(OpenRun::openRuns(*shop.writer).value() == std::vector<std::string>{id});
     CHECK(OpenRun::resume(*shop.writer, id, shop.actor("p-2")));
 }
+
+TEST_CASE("what lay there and is of another logbook, or of a rewritten one, is told of whichever is the longer")
+{
+    Keeping shop, other;
+    shop.sealMore(10);
+    other.sealMore(3);
+    const seal::Anchor mine = shop.end();
+    const fs::path theirs = other.copied().file;
+    shop.writer.reset();
+    // It says that it is of this PC, and its seals are others: a record was changed.
+    const auto forged = restoreFrom(theirs, shop.file(), shop.clock.now());
+    REQUIRE(forged);
+    CHECK(forged->end.count < mine.count);
+    CHECK(warnings(forged->findings) == Codes{"restore.other_aside", "restore.newer_aside"});
+    const auto back = restoreFrom(forged->setAside, shop.file(), shop.clock.now());
+    REQUIRE(back);
+    CHECK(warnings(back->findings) == Codes{"restore.other_aside"});
+    isInOrder(shop.file(), mine);
+
+    other.asAnotherPc();
+    const fs::path anothers = other.copied().file;
+    const auto wrong = restoreFrom(anothers, shop.file(), shop.clock.now());
+    REQUIRE(wrong);
+    CHECK(warnings(wrong->findings) == Codes{"restore.other_logbook", "restore.newer_aside"});
+    // The mirror of another PC is as little this PC's.
+    const fs::path mirror = mirrorTo(other.file(), other.elsewhere.path, other.clock.now()).file;
+    REQUIRE(restoreFrom(forged->setAside, shop.file(), shop.clock.now()));
+    const auto mirrored = restoreFrom(mirror, shop.file(), shop.clock.now());
+    REQUIRE(mirrored);
+    CHECK(has(mirrored->findings, "restore.other_logbook"));
+}
+
+TEST_CASE("a practice logbook does not take the shop's place, nor the shop's that of a practice logbook")
+{
+    Keeping shop;
+    const fs::path copy = shop.copied().file;
+    shop.writer.reset();
+    const fs::path practice = shop.folder / "practice.logbook";
+    {
+        CountedIds ids;
+        REQUIRE(Writer::open(practice, shop.clock, ids, {true, "the test", 0}));
+    }
+    const std::string before = readFile(shop.file()).value(), beforePractice = readFile(practice).value();
+    for (const auto& [from, to] : {std::pair{practice, shop.file()}, std::pair{copy, practice}}) {
+        const auto refused = restoreFrom(from, to, shop.clock.now());
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().code == "restore.other_kind");
+    }
+    CHECK(readFile(shop.file()).value() == before);
+    CHECK(readFile(practice).value() == beforePractice);
+    CHECK(namesIn(shop.folder.path).size() == 4);  // two logbooks, two pens
+    REQUIRE(restoreFrom(practice, shop.folder / "another.logbook", shop.clock.now()));
+}
