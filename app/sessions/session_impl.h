@@ -48,7 +48,7 @@ struct Session::Impl {
         std::optional<logbook::Copied> copied;
         std::optional<Weighed> weighed;
         std::optional<logbook::Restored> restored;
-        bool triedRestore = false;
+        bool triedRestore = false;  ///< whatever came of it
     };
     using Call = std::function<Outcome(Alive&)>;
 
@@ -113,7 +113,7 @@ struct Session::Impl {
         seen = std::move(now);
         // Another file lies under the name by now.
         if (outcome.restored || !seen.open) reader.reset();
-        if (outcome.opened && seen.open && !reader)
+        if ((outcome.opened || outcome.triedRestore) && seen.open && !reader)
             if (auto own = logbook::openReader(session->options().logbook)) reader = *std::move(own);
         if (--running == 0) emit session->busyChanged(false);
         if (outcome.opened) emit session->opened();

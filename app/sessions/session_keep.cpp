@@ -5,30 +5,11 @@
 #include "app/seams/kept_settings.h"
 #include "app/sessions/session_impl.h"
 #include "app/text/secret.h"
+#include "core/logbook/keep.h"
 
 namespace taut::app {
 
 namespace {
-
-/// What keeps somebody from looking after the logbook; nullopt = they may.
-std::optional<Finding> whyNotKeeper(const std::optional<people::Actor>& actor)
-{
-    if (!actor || people::may(actor->role(), people::Act::EditPeople)) return std::nullopt;
-    return refuse("gate.role", actor->id().value,
-                  {"%1 is enrolled as %2, which does not allow this.",
-                   {actor->name(), std::string(people::roleWord(actor->role()))}},
-                  "Have a supervisor do it.");
-}
-
-/// What is open would be gone from the logbook that takes this one's place.
-std::optional<Finding> whyNotNow(const logbook::Writer& writer)
-{
-    const auto open = logbook::OpenRun::openRuns(writer);
-    if (!open) return open.error();
-    if (open->empty()) return std::nullopt;
-    return refuse("restore.run_open", open->front(), {"Run %1 is open in this logbook.", {open->front()}},
-                  "Finish it or abandon it first; a copy knows nothing of it.");
-}
 
 bool same(const std::optional<logbook::MirrorState>& a, const std::optional<logbook::MirrorState>& b)
 {
@@ -78,12 +59,13 @@ void Session::askMirror()
 
 void Session::keepMirror(const QString& folder)
 {
-    if (!whyNotKeeper(actor())) keepFolder(Kept::Mirror, m_options.logbook, folder);
-    m_impl->post([folder = std::filesystem::path(folder.toStdString())](Impl::Alive& a) -> Impl::Outcome {
+    m_impl->post([folder, logbook = m_options.logbook](Impl::Alive& a) -> Impl::Outcome {
         constexpr std::chrono::seconds kLook{3};
         if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
-        if (auto why = whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
-        a.writer->keepMirror(folder);
+        if (auto why = logbook::whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
+        // Not before it is known that whoever sits here now may: what is kept holds for every start to come.
+        keepFolder(Kept::Mirror, logbook, folder);
+        a.writer->keepMirror(folder.toStdString());
         // So that whoever chose sees what came of it; a folder that does not answer is not waited for.
         static_cast<void>(a.writer->mirror(kLook));
         return {};
@@ -93,7 +75,7 @@ void Session::keepMirror(const QString& folder)
 void Session::keepCopies(const QString& folder)
 {
     if (!actor()) return emit refused(Impl::notSignedIn());
-    if (const auto why = whyNotKeeper(actor())) return emit refused(*why);
+    if (const auto why = logbook::whyNotKeeper(actor())) return emit refused(*why);
     keepFolder(Kept::Copies, m_options.logbook, folder);
     m_impl->copyFolder = folder.toStdString();
     // One that is under way there ends by itself; nobody waits for it.
@@ -124,7 +106,7 @@ void Session::copyTo(const QString& folder)
 {
     m_impl->post([folder = std::filesystem::path(folder.toStdString())](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
-        if (auto why = whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
+        if (auto why = logbook::whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
         auto copied = logbook::copyTo(a.writer->file(), folder, a.clock.now());
         if (!copied) return Impl::refusedWith(copied.error());
         Impl::Outcome outcome;
@@ -137,8 +119,8 @@ void Session::weigh(const QString& copy)
 {
     m_impl->post([copy = std::filesystem::path(copy.toStdString())](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
-        if (auto why = whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
-        if (auto why = whyNotNow(*a.writer)) return Impl::refusedWith(*why);
+        if (auto why = logbook::whyNotKeeper(a.actor)) return Impl::refusedWith(*why);
+        if (auto why = logbook::whyNotReplaced(*a.writer)) return Impl::refusedWith(*why);
         const auto reader = logbook::openReader(copy);
         if (!reader) return Impl::refusedWith(reader.error());
         const auto there = (*reader)->anchor(), here = a.writer->reader().anchor();
@@ -158,13 +140,14 @@ void Session::restore(const QString& copy, const QString& secret)
                                    "Wait until the card says that it was made, then restore."));
     m_impl->copyKeeper.reset();
     m_impl->restoring = true;
+    m_impl->reader.reset();
     Options options = m_options;
     options.begin = options.loadDemo = false;
     m_impl->post([options, mirror = keptFolder(Kept::Mirror, options.logbook), secret = secretText(secret),
                   copy = std::filesystem::path(copy.toStdString())](Impl::Alive& a) {
         Impl::Outcome all = Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
-            if (auto why = whyNotKeeper(self.actor())) return Impl::refusedWith(*why);
-            if (auto why = whyNotNow(*a.writer)) return Impl::refusedWith(*why);
+            if (auto why = logbook::whyNotKeeper(self.actor())) return Impl::refusedWith(*why);
+            if (auto why = logbook::whyNotReplaced(*a.writer)) return Impl::refusedWith(*why);
             // Nobody holds the pen while another file takes the name.
             a.writer.reset();
             auto restored = logbook::restoreFrom(copy, options.logbook, a.clock.now());

@@ -268,6 +268,7 @@ void HistoryPage::tellPresent(const std::string& runId)
 {
     records::RunQuery query;
     query.text = runId;
+    if (m_session->reader() == nullptr) return;
     const auto page = m_session->reader()->runs(query, {});
     if (!page) return;
     for (const records::RunRow& row : page->rows)

@@ -10,6 +10,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
+#include "core/logbook/keep.h"
 
 namespace taut::app {
 
@@ -73,7 +74,8 @@ LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m
     column->addSpacing(sizes().gap);
     label(tr("Copies"), "head");
     m_copied = label(tr("A copy is the whole logbook, with open runs and with what people sign in with. It is read "
-                        "again and verified before it gets its name; the newest eight of a folder stay."),
+                        "again and verified before it gets its name; the newest %1 of this logbook stay.")
+                         .arg(logbook::CopyPlan{}.keep),
                      "");
     m_copied->setObjectName(QStringLiteral("copied"));
     m_weekly = label({}, "");
@@ -181,7 +183,7 @@ QString LogbookCard::weeklySaid() const
 void LogbookCard::settle()
 {
     const auto& actor = m_session->actor();
-    const bool keeper = actor && people::may(actor->role(), people::Act::EditPeople);
+    const bool keeper = !logbook::whyNotKeeper(actor);
     const bool free = keeper && !m_session->busy();
     m_file->setText(
         (QStringList(tr("This logbook: %1").arg(pathText(m_session->options().logbook))) << said(m_session->notes()))

@@ -130,12 +130,14 @@ void StartPage::addOpenRun(const std::string& runId)
     QString sentence = tr("Run %1 has begun and is not signed.").arg(dataText(runId));
     records::RunQuery query;
     query.state = "open";
-    if (const auto open = m_session->reader()->runs(query, ""))
-        for (const records::RunRow& one : open->rows)
-            if (one.run == runId)
-                sentence =
-                    tr("Press %1, job %2: the run of %3 has begun and is not signed (%4).")
-                        .arg(dataText(one.press), dataText(one.job), dataText(one.operatorName), dataText(runId));
+    std::vector<records::RunRow> rows;
+    // While another file takes the logbook's name nothing is read.
+    if (m_session->reader() != nullptr)
+        if (auto open = m_session->reader()->runs(query, "")) rows = std::move(open->rows);
+    for (const records::RunRow& one : rows)
+        if (one.run == runId)
+            sentence = tr("Press %1, job %2: the run of %3 has begun and is not signed (%4).")
+                           .arg(dataText(one.press), dataText(one.job), dataText(one.operatorName), dataText(runId));
     row->addWidget(wrapped(sentence, "strong", box), 1);
     auto* on = worded(tr("Go on with it"), "main", box);
     on->setMinimumHeight(sizes().control);

@@ -334,6 +334,33 @@ TEST_CASE("nothing is restored while a run is open, from what is no logbook, or 
     REQUIRE(refused.size() == 3);
     for (const auto& one : refused) CHECK(one.at(0).value<Finding>().code == "gate.role");
     CHECK(keptFolder(Kept::Mirror, w.session().options().logbook).empty());
+    CHECK(w.session().reader() != nullptr);
+    // Whoever was signed in when the folder was asked for may be so no more when it is chosen.
+    w.session().signOut();
+    w.done();
+    refused.clear();
+    w.session().keepMirror(w.place("stick"));
+    w.done();
+    REQUIRE(refused.size() == 1);
+    CHECK(refused.front().at(0).value<Finding>().code == "session.not_signed_in");
+    CHECK(keptFolder(Kept::Mirror, w.session().options().logbook).empty());
+    CHECK_FALSE(w.session().mirror());
+}
+
+TEST_CASE("while a logbook is restored the window reads neither file, and after it the one that lies there")
+{
+    Keeping w;
+    w.choose("Copy now, to a folder or a stick…", w.place("stick"));
+    const QString copy =
+        w.place("stick") + QLatin1Char('/') + QDir(w.place("stick")).entryList({QStringLiteral("shop-*")}).front();
+    for (const char* secret : {"not the passphrase at all", kMatteo}) {
+        w.session().restore(copy, QString::fromLatin1(secret));
+        CHECK(w.session().reader() == nullptr);
+        w.done();
+        REQUIRE(w.session().reader() != nullptr);
+        CHECK(w.session().reader()->anchor());
+    }
+    CHECK_FALSE(w.session().actor());  // the second was the right one
 }
 
 TEST_CASE("a copy in which a byte was changed is refused by the first thing wrong, and the logbook stays")
