@@ -195,7 +195,17 @@ Result<std::optional<run::Command>> Storyteller::commandFor(const AnswerEntry& e
     }
     if (entry.act == "note") return Wanted(run::Note{step, entry.text});
     if (entry.act == "hold_stop") return Wanted(run::HoldStop{entry.holder, entry.where});
-    if (entry.act == "give_up_stop") return Wanted(run::GiveUpStop{entry.holder});
+    if (entry.act == "give_up_stop") {
+        run::GiveUpStop given{entry.holder, entry.reason, supervisor};
+        // Whoever is of the demo shop gives up their own.
+        for (const DemoPerson& one : m_people) {
+            if (supervisor || one.name != entry.holder) continue;
+            const auto holder = actor(one.id.value);
+            if (!holder) return holder.error();
+            given.saidBy = **holder;
+        }
+        return Wanted(given);
+    }
     if (entry.act == "change_roll") {
         const auto roll = textOfFile(shopFiles(m_resources, "roll"), entry.roll);
         if (!roll) return unknownInput("roll", entry.roll);

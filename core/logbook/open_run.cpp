@@ -5,6 +5,7 @@
 
 #include "core/logbook/open_runs.h"
 #include "core/records/texts.h"
+#include "core/run/held.h"
 #include "core/seal/words.h"
 
 namespace taut::logbook {
@@ -155,6 +156,10 @@ Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& 
         if (const auto by = clockSetBy(m_look, now)) {
             before = before.after(run::clockJumped(before, *by, stamp(), actor));
             appendEvent(db, before);
+        }
+        if (const auto* given = std::get_if<run::GiveUpStop>(&command)) {
+            const auto enrolled = [&db](const std::string& name) { return findPersonNamed(db, name); };
+            if (auto why = run::whyNotGivenUp(*given, actor, enrolled)) return *why;
         }
         const auto event = run::decide(before, command, stamp(), actor);
         if (!event) return event.error();

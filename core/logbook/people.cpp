@@ -132,6 +132,13 @@ std::optional<people::PersonRecord> findPerson(SQLite::Database& db, std::string
     return person;
 }
 
+std::optional<people::PersonRecord> findPersonNamed(SQLite::Database& db, std::string_view name)
+{
+    SQLite::Statement query(db, "SELECT person FROM person_rows WHERE name = ? LIMIT 1");
+    query.bind(1, std::string(name));
+    return query.executeStep() ? findPerson(db, query.getColumn(0).getString()) : std::nullopt;
+}
+
 Result<Done> Writer::addFirst(const people::Enrolled& person, const people::Signer& self)
 {
     return m_impl->write([&](SQLite::Database& db) -> Result<Done> {

@@ -81,6 +81,8 @@ void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& do
 
 /// A person as the tables keep them; nullopt when unknown.
 [[nodiscard]] std::optional<people::PersonRecord> findPerson(SQLite::Database& db, std::string_view id);
+/// The same by their name, which nobody else ever has.
+[[nodiscard]] std::optional<people::PersonRecord> findPersonNamed(SQLite::Database& db, std::string_view name);
 /// Seals that belong to a chain: signatures of one.
 [[nodiscard]] std::vector<seal::SealSignature> signaturesOf(SQLite::Database& db, std::uint64_t seq);
 /// The seals of a sealed run: its own and those about it, oldest first. run.unknown, run.not_sealed.

@@ -85,7 +85,9 @@ public:
     }
     std::optional<Told> operator()(const run::StopGivenUp& given)
     {
-        return Told{"stop given up", {Text("by %1", {given.holder})}};
+        if (given.saidBy.empty() || given.saidByName == given.holder)
+            return Told{"stop given up", {Text("by %1", {given.holder})}};
+        return Told{"stop given up", {Text("of %1, by %2: %3", {given.holder, given.saidByName, given.reason})}};
     }
     std::optional<Told> operator()(const run::Interrupted& stopped)
     {

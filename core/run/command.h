@@ -43,8 +43,12 @@ struct Note {
 struct HoldStop {
     std::string holder, where;
 };
+/// A stop that somebody enrolled holds takes that person's own word, or a supervisor's who looked (held.h).
 struct GiveUpStop {
     std::string holder;
+    std::string reason = {};  ///< why it is not the holder who says it
+    std::optional<people::Actor> saidBy =
+        {};  ///< the holder, or the supervisor; whoever has the run need not say it twice
 };
 /// 3. What changes under way.
 struct ChangeRoll {

@@ -222,7 +222,10 @@ struct Deciding {
     {
         const std::string holder = trimmed(c.holder);
         for (const HeldStop& held : run.heldStops())
-            if (held.holder == holder) return Happening(StopGivenUp{holder});
+            if (held.holder == holder) {
+                if (!c.saidBy || c.saidBy->id() == actor.id()) return Happening(StopGivenUp{holder, {}, {}, {}});
+                return Happening(StopGivenUp{holder, trimmed(c.reason), c.saidBy->id().value, c.saidBy->name()});
+            }
         return refuse("gate.no_such_stop", run.id(), Text("Nobody of this name holds a stop: \"%1\".", {holder}),
                       "Give the name as it stands in the list of held stops.");
     }

@@ -87,6 +87,7 @@ struct StopHeld {
 };
 struct StopGivenUp {
     std::string holder;
+    std::string reason, saidBy, saidByName;  ///< whose word it was, when not that of whoever had the run; "" = theirs
 };
 struct Interrupted {
     std::string reason;

@@ -216,7 +216,10 @@ Happening happeningFrom(const std::string& what, const Members& m, std::string& 
     if (what == "deviated") return deviatedFrom(m, wrong);
     if (what == "inputs_changed") return changedFrom(m, wrong);
     if (what == "stop_held") return StopHeld{m.text("holder"), m.text("where")};
-    if (what == "stop_given_up") return StopGivenUp{m.text("holder")};
+    if (what == "stop_given_up") {
+        if (!m.has("said_by")) return StopGivenUp{m.text("holder"), {}, {}, {}};
+        return StopGivenUp{m.text("holder"), m.text("reason"), m.text("said_by"), m.text("said_by_name")};
+    }
     if (what == "interrupted") return Interrupted{m.text("reason")};
     if (what == "resumed") return Resumed{m.words("stated"), m.steps("reconfirm"), m.has("from") ? m.text("from") : ""};
     if (what == "handed_over")

@@ -108,7 +108,12 @@ struct Payload {
     }
     void operator()(const InputsChanged& e) const { setChange(json, e, units); }
     void operator()(const StopHeld& e) const { json.set("holder", e.holder).set("where", e.where); }
-    void operator()(const StopGivenUp& e) const { json.set("holder", e.holder); }
+    void operator()(const StopGivenUp& e) const
+    {
+        json.set("holder", e.holder);
+        if (e.saidBy.empty()) return;
+        json.set("reason", e.reason).set("said_by", e.saidBy).set("said_by_name", e.saidByName);
+    }
     void operator()(const Interrupted& e) const { json.set("reason", e.reason); }
     void operator()(const Resumed& e) const
     {

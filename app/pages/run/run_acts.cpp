@@ -59,6 +59,7 @@ QString actName(RunAct act)
     case RunAct::Review: return Acts::tr("Look through and sign");
     case RunAct::Sheet: return Acts::tr("Sheet of the run as it stands");
     case RunAct::Abandon: return Acts::tr("Abandon the run");
+    case RunAct::GiveUp: return Acts::tr("Give up a held stop");
     case RunAct::Leave: return Acts::tr("Leave this page, keep the run open");
     }
     return {};
@@ -78,6 +79,7 @@ bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, co
     case RunAct::NotApplicable:
         return running && step && step->waivable && step->kind != procedure::StepKind::Call &&
                run::isOpen(run.standing(step->id).state) && run.standing(step->id).state != run::StepState::Outside;
+    case RunAct::GiveUp: return running && !run.heldStops().empty() && !isInOtherHands(run, actor);
     case RunAct::Correct: {
         if (!running || !step || step->kind == procedure::StepKind::Motion || step->kind == procedure::StepKind::Hold)
             return false;
@@ -177,11 +179,45 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         q.accept = Acts::tr("Abandon and seal the run");
         break;
     case RunAct::ChangeRoll:
+    case RunAct::GiveUp:
     case RunAct::Review:
     case RunAct::Sheet:
     case RunAct::Leave: break;
     }
     return q;
+}
+
+AskPanel::Question giveUpQuestion(const run::Run& run, const std::string& holder,
+                                  const std::vector<PersonChoice>& people)
+{
+    AskPanel::Question q;
+    const QString name = dataText(holder);
+    q.title = Acts::tr("The stop of %1").arg(name);
+    q.text =
+        Acts::tr("A held stop is its holder's alone: %1 says with their PIN that they are out. If they are away, a "
+                 "supervisor who has seen that nobody is in says so, and why.")
+            .arg(name);
+    // Only the holder's own word needs no reason, which core asks for.
+    q.fields = {{Acts::tr("If it is a supervisor: why not the holder"), {}, false, {}}};
+    q.person = true;
+    q.secret = AskPanel::Question::Secret::Pin;
+    q.people = whoMay(people, people::Act::WaiveVital);
+    const auto isHolder = [&](const PersonChoice& p) { return p.name.toStdString() == holder; };
+    std::erase_if(q.people,
+                  [&](const PersonChoice& p) { return isHolder(p) || p.id.toStdString() == run.operatorId(); });
+    const auto self = std::find_if(people.begin(), people.end(), isHolder);
+    if (self != people.end()) q.people.insert(q.people.begin(), *self);
+    q.accept = Acts::tr("Give up this stop");
+    return q;
+}
+
+ActRequest giveUpRequest(const std::string& holder, const QStringList& values)
+{
+    ActRequest request;
+    request.second = [holder, reason = values.value(0).toStdString()](const people::Actor& by) -> run::Command {
+        return run::GiveUpStop{holder, reason, by};
+    };
+    return request;
 }
 
 Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::Step* step, const QStringList& values)
@@ -214,6 +250,7 @@ Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::
     case RunAct::Interrupt: request.command = run::Interrupt{value(0)}; break;
     case RunAct::Abandon: request.finish = run::Abandon{value(0)}; break;
     case RunAct::ChangeRoll:
+    case RunAct::GiveUp:
     case RunAct::Review:
     case RunAct::Sheet:
     case RunAct::Leave:

@@ -25,6 +25,7 @@ enum class RunAct : std::uint8_t {
     Review,
     Sheet,
     Abandon,
+    GiveUp,  ///< somebody else's held stop: begun by the refusal of whoever has the run (run/held.h)
     Leave
 };
 /// The button's words, with their mnemonic.
@@ -32,9 +33,12 @@ enum class RunAct : std::uint8_t {
 /// False when the rules would refuse it whatever was said.
 [[nodiscard]] bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, const PersonChoice& actor);
 
-/// What has to be asked for it, in line. Not for ChangeRoll, Review, Sheet and Leave.
+/// What has to be asked for it, in line. Not for ChangeRoll, GiveUp, Review, Sheet and Leave.
 [[nodiscard]] AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure::Step* step,
                                              const std::vector<PersonChoice>& people);
+/// The same for GiveUp, of this holder's stop.
+[[nodiscard]] AskPanel::Question giveUpQuestion(const run::Run& run, const std::string& holder,
+                                                const std::vector<PersonChoice>& people);
 
 /// What is to be sent when it was given: exactly one of these.
 struct ActRequest {
@@ -45,5 +49,7 @@ struct ActRequest {
 };
 [[nodiscard]] Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::Step* step,
                                             const QStringList& values);
+/// The holder, or a supervisor in their place, says that their stop is given up.
+[[nodiscard]] ActRequest giveUpRequest(const std::string& holder, const QStringList& values);
 
 }  // namespace taut::app

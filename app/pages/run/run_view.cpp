@@ -17,6 +17,7 @@
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
+#include "core/run/held.h"
 
 namespace taut::app {
 
@@ -133,6 +134,8 @@ void RunView::giveFocusBack()
 void RunView::refuse(const Finding& finding)
 {
     m_given = false;
+    // It takes another's word: the panel that asks for it says what the refusal says.
+    if (finding.code == run::kHoldersOwn && !m_act) return askHolder(finding.subject);
     QWidget* shown = m_middle->currentWidget();
     if (m_act && *m_act == RunAct::ChangeRoll)
         m_rollForm->refuse(finding);
@@ -269,15 +272,26 @@ void RunView::begin(RunAct act)
     case RunAct::Repeat:
     case RunAct::HandOver:
     case RunAct::Interrupt:
-    case RunAct::Abandon:
-        m_act = act;
-        m_ask->ask(questionFor(act, *m_run, step(), m_people));
-        m_draft = {m_lastPerson, act, m_step.value};
-        if (const auto draft = m_drafts.find(m_draft); draft != m_drafts.end()) m_ask->setTyped(draft->second);
-        break;
+    case RunAct::Abandon: ask(act, questionFor(act, *m_run, step(), m_people), m_step.value); break;
+    case RunAct::GiveUp: return;
     }
     showCard();
     if (m_act) (*m_act == RunAct::ChangeRoll ? m_rollForm->first() : m_ask->first())->setFocus();
+}
+
+void RunView::ask(RunAct act, const AskPanel::Question& question, const std::string& about)
+{
+    m_act = act;
+    m_ask->ask(question);
+    m_draft = {m_lastPerson, m_run->id(), act, about};
+    if (const auto draft = m_drafts.find(m_draft); draft != m_drafts.end()) m_ask->setTyped(draft->second);
+}
+
+void RunView::askHolder(const std::string& holder)
+{
+    ask(RunAct::GiveUp, giveUpQuestion(*m_run, holder, m_people), holder);
+    showCard();
+    m_ask->first()->setFocus();
 }
 
 /// The panel goes. What was typed and not given is there again when the same person begins the same.
@@ -302,7 +316,8 @@ void RunView::closePanel()
 void RunView::answered(const QStringList& values, const QString& person, const QString& pin)
 {
     if (!m_act || !m_run) return;
-    const auto request = requestFor(*m_act, *m_run, step(), values);
+    const auto request = *m_act == RunAct::GiveUp ? giveUpRequest(std::get<3>(m_draft), values)
+                                                  : requestFor(*m_act, *m_run, step(), values);
     if (!request) {
         m_ask->refuse(request.error(), unitsOf(*m_run));
         return;

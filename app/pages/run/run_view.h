@@ -101,11 +101,14 @@ private:
     std::vector<RollAtHand> m_rolls;
     std::optional<RunAct> m_act;  // the panel that is open
     bool m_given = false;         // and what it gave is on its way
+    void ask(RunAct act, const AskPanel::Question& question, const std::string& about);
+    void askHolder(const std::string& holder);
     void leaveAct(bool given);
-    using DraftKey = std::tuple<QString, RunAct, std::string>;  // whose, which act, beside which step
-    DraftKey m_draft;                                           // of the panel that is open
-    std::map<DraftKey, QStringList> m_drafts;                   // what was typed and not given
-    QPointer<QWidget> m_heldFocus;                              // what had the focus when writing began
+    // Whose, in which run, which act, beside which step or of whose stop.
+    using DraftKey = std::tuple<QString, std::string, RunAct, std::string>;
+    DraftKey m_draft;                          // of the panel that is open
+    std::map<DraftKey, QStringList> m_drafts;  // what was typed and not given
+    QPointer<QWidget> m_heldFocus;             // what had the focus when writing began
     bool m_busy = false, m_reviewing = false;
     bool m_close = false;  // room for one column only
     Beside m_beside = Beside::Card;

@@ -120,6 +120,19 @@ TEST_CASE("half a note waits for the person who locked the screen, and is gone f
     CHECK(screen.visible<QLineEdit>("value0")->text() == QStringLiteral("the left cone"));
 }
 
+TEST_CASE("half a reason given in one run does not come up in the next")
+{
+    Screen screen(north());
+    screen.view.begin(RunAct::Abandon);
+    QTest::keyClicks(screen.visible<QLineEdit>("value0"), QStringLiteral("roll crushed"));
+    Walk other = Walk::begin("south", "cold-brew", "R0048");
+    screen.view.show(other.run);
+    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    screen.view.begin(RunAct::Abandon);
+    REQUIRE(screen.visible<QLineEdit>("value0"));
+    CHECK(screen.visible<QLineEdit>("value0")->text().isEmpty());
+}
+
 TEST_CASE("half a note outlasts the interruption that its writer's absence was, and a note given closes its panel")
 {
     Walk w = north();

@@ -73,7 +73,7 @@ Walk Walk::begin(const std::string& press, const std::string& job, const std::st
     const run::BasisQuestion question{"full", webInPress, {}};
     const auto basis = run::basisFor(sources, question);
     if (!basis) FAIL(basis.error().code << " " << basis.error().subject << " " << basis.error().text.source);
-    const auto event = run::begin(*basis, {"north-2026-11-25-01", "pc", false, question, nullptr},
+    const auto event = run::begin(*basis, {press + "-2026-11-25-01", "pc", false, question, nullptr},
                                   {1, kMorning, 60, {}, {}, {}}, operatorOne());
     REQUIRE(event);
     return {run::Run::fold(std::vector<run::Event>{*event}), 1};

@@ -125,6 +125,42 @@ TEST_CASE("another roll in the middle opens what it touches, first things first,
     CHECK(crew.next().id.value == "threading.lead.strip");
 }
 
+TEST_CASE("somebody else's held stop is given up by their PIN, or by a supervisor who says why")
+{
+    Crew crew(eachWay());
+    crew.signIn("p-2");
+    crew.begin(kNorth);
+    const std::string jorun = crew.name("p-3").toStdString();
+    crew.session().perform(run::HoldStop{jorun, "latch at the table"});
+    crew.settle();
+    crew.skipTo([&](const procedure::Step& step) {
+        const auto closed = run::closedBecause(crew.run(), step.id);
+        return closed && closed->code == "gate.stop_held";
+    });
+    REQUIRE(crew.run().heldStops().size() == 1);
+    const bool himself = GENERATE(true, false);
+    crew.hand.hold(crew.hand.must<QAbstractButton>("giveUp"));
+    crew.settle();
+    REQUIRE(crew.run().heldStops().size() == 1);
+    CHECK(reads(crew, "A held stop is its holder's alone"));
+    auto* who = crew.hand.must<QComboBox>("person");
+    REQUIRE(who->itemText(0).startsWith(crew.name("p-3")));
+    crew.hand.choose(who, who->itemText(himself ? 0 : 1));
+    crew.hand.type(crew.hand.must<QLineEdit>("pin"), crew.pin(himself ? "p-3" : "p-1"));
+    if (!himself) {
+        accept(crew);
+        REQUIRE(crew.run().heldStops().size() == 1);
+        CHECK(reads(crew, "It was not said why"));
+        crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("went home, I looked"));
+        crew.hand.type(crew.hand.must<QLineEdit>("pin"), crew.pin("p-1"));
+    }
+    accept(crew);
+    CHECK(crew.run().heldStops().empty());
+    const auto& given = std::get<run::StopGivenUp>(crew.run().events().back().happening());
+    CHECK(given.saidBy == (himself ? "p-3" : "p-1"));
+    CHECK(crew.hand.seen<QAbstractButton>("giveUp") == nullptr);
+}
+
 TEST_CASE("after a web break the splice is done again, and only then the run goes on")
 {
     Crew crew(eachWay());

@@ -345,3 +345,61 @@ TEST_CASE("a clock that is set in the middle of a run stands in the record betwe
     CHECK(run::Run::fold(*seal::eventsOf(seal::read(sealed->document).value(), texts)).phase() == Phase::Completed);
     CHECK(verify(shop.file(), {}, Depth::Deep)->findings.empty());
 }
+
+TEST_CASE("a held stop of somebody enrolled takes their own word or a supervisor's who looked, a visitor's nobody's")
+{
+    Press shop;
+    for (const auto& [id, name, role] : {std::tuple("p-3", "Jorun Vane", people::Role::Operator),
+                                         std::tuple("p-4", "Odalys Brook", people::Role::Supervisor)})
+        REQUIRE(shop.writer->addPerson(people::test::member(id, name, role).enrolled, *shop.signer("p-1")));
+    const people::Actor inka = shop.actor("p-2");
+    OpenRun open = shop.begin();
+    for (const char* holder : {"Inka Thorsby", "Jorun Vane", "Ben from the folder maker"})
+        must(open, run::HoldStop{holder, "latch"}, inka);
+    const auto codeOf = [&](const run::GiveUpStop& command) {
+        const std::size_t before = open.run().events().size();
+        const auto done = open.perform(command, inka);
+        REQUIRE_FALSE(done);
+        CHECK(open.run().events().size() == before);
+        return done.error().code;
+    };
+    CHECK(codeOf({"Jorun Vane"}) == "gate.holders_own");
+    CHECK(codeOf({" Jorun Vane "}) == "gate.holders_own");
+    CHECK(codeOf({"Jorun Vane", "he is at lunch", inka}) == "gate.supervisor");
+    CHECK(codeOf({"Jorun Vane", " . ", shop.actor("p-4")}) == "gate.no_reason");
+    must(open, run::GiveUpStop{"Inka Thorsby"}, inka);
+    must(open, run::GiveUpStop{"Ben from the folder maker"}, inka);
+    const bool himself = GENERATE(true, false);
+    if (himself)
+        must(open, run::GiveUpStop{"Jorun Vane", {}, shop.actor("p-3")}, inka);
+    else
+        must(open, run::GiveUpStop{"Jorun Vane", "went home, I looked under the guards", shop.actor("p-4")}, inka);
+    CHECK(open.run().heldStops().empty());
+    const run::Event& last = open.run().events().back();
+    CHECK(last.stamp().by.value == "p-2");
+    const auto kept = run::eventFrom(last.json());
+    REQUIRE(kept);
+    const auto& given = std::get<run::StopGivenUp>(kept->happening());
+    CHECK(given.saidBy == (himself ? "p-3" : "p-4"));
+    CHECK(given.reason == (himself ? "" : "went home, I looked under the guards"));
+}
+
+TEST_CASE(
+    "a supervisor who has the run speaks for nobody else's stop, and one who is out of service is still asked for")
+{
+    Press shop;
+    REQUIRE(shop.writer->addPerson(people::test::member("p-3", "Odalys Brook", people::Role::Supervisor).enrolled,
+                                   *shop.signer("p-1")));
+    const people::Actor matteo = shop.actor("p-1");
+    auto open = OpenRun::begin(*shop.writer, {shop.sources, {}, {}}, matteo);
+    REQUIRE(open);
+    must(*open, run::HoldStop{"Inka Thorsby", "latch"}, matteo);
+    CHECK(open->perform(run::GiveUpStop{"Inka Thorsby", "she went home", matteo}, matteo).error().code ==
+          "gate.supervisor");
+    people::PersonRecord gone = shop.writer->reader().people()->at(1);
+    gone.active = false;
+    REQUIRE(shop.writer->changePerson(gone, *shop.signer("p-1")));
+    CHECK(open->perform(run::GiveUpStop{"Inka Thorsby"}, matteo).error().code == "gate.holders_own");
+    must(*open, run::GiveUpStop{"Inka Thorsby", "left the shop, I looked", shop.actor("p-3")}, matteo);
+    CHECK(open->run().heldStops().empty());
+}
