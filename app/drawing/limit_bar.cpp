@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -108,6 +109,7 @@ LimitBar limitBarOf(const targets::Window& window, double uncertaintySi, const s
         bar.high = window.high->si();
         bar.highText = quantityText(*window.high, system, Rounding::Down);
     }
+    if (window.low && window.high) std::tie(bar.lowText, bar.highText) = endTexts(*window.low, *window.high, system);
     if (aim) {
         bar.aim = aim->si();
         bar.aimText = quantityText(*aim, system);

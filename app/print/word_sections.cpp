@@ -37,8 +37,7 @@ Strip textStrip(Type& type, const QString& text, const QFont& font, double width
 QString limitsText(const report::Limits& limits, UnitSystem system)
 {
     if (limits.low && limits.high) {
-        const QuantityWords low = quantityWords(*limits.low, system, Rounding::Up);
-        const QuantityWords high = quantityWords(*limits.high, system, Rounding::Down);
+        const auto [low, high] = rangeWords(*limits.low, *limits.high, system);
         if (low.unit == high.unit) {
             const QString both = QCoreApplication::translate("print", "%1 to %2")
                                      .arg(low.number, high.number)

@@ -88,6 +88,18 @@ QuantityWords quantityWords(const Quantity& q, UnitSystem system, Rounding round
     return {localNumber(shown.number), unitText(shown.unit)};
 }
 
+std::pair<QuantityWords, QuantityWords> rangeWords(const Quantity& low, const Quantity& high, UnitSystem system)
+{
+    const auto [from, to] = showRange(low, high, system);
+    return {{localNumber(from.number), unitText(from.unit)}, {localNumber(to.number), unitText(to.unit)}};
+}
+
+std::pair<QString, QString> endTexts(const Quantity& low, const Quantity& high, UnitSystem system)
+{
+    const auto [from, to] = rangeWords(low, high, system);
+    return {whole(joined(from)), whole(joined(to))};
+}
+
 QString quantityText(const Quantity& q, UnitSystem system, Rounding rounding)
 {
     return whole(joined(quantityWords(q, system, rounding)));
@@ -98,8 +110,10 @@ QString numberText(double value) { return QLocale().toString(value, 'g', 6).remo
 QString rangeText(const std::optional<Quantity>& low, const std::optional<Quantity>& high, UnitSystem system)
 {
     const auto end = [system](const Quantity& q, Rounding r) { return joined(quantityWords(q, system, r)); };
-    if (low && high)
-        return QCoreApplication::translate("text", "%1 to %2").arg(end(*low, Rounding::Up), end(*high, Rounding::Down));
+    if (low && high) {
+        const auto [from, to] = rangeWords(*low, *high, system);
+        return QCoreApplication::translate("text", "%1 to %2").arg(joined(from), joined(to));
+    }
     if (low) return QCoreApplication::translate("text", "at least %1").arg(end(*low, Rounding::Up));
     if (high) return QCoreApplication::translate("text", "at most %1").arg(end(*high, Rounding::Down));
     return {};

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string_view>
+#include <utility>
 
 #include <QString>
 
@@ -24,6 +25,11 @@ struct QuantityWords {
     QString number, unit;
 };
 [[nodiscard]] QuantityWords quantityWords(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
+/// Both ends of a window, rounded inward and never past one another (showRange).
+[[nodiscard]] std::pair<QuantityWords, QuantityWords> rangeWords(const Quantity& low, const Quantity& high,
+                                                                 UnitSystem system);
+/// The same as texts.
+[[nodiscard]] std::pair<QString, QString> endTexts(const Quantity& low, const Quantity& high, UnitSystem system);
 /// "1.39 bar" in the person's decimal style, without group separators.
 [[nodiscard]] QString quantityText(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
 /// A plain number in the person's decimal style, six digits at most: for an axis.

@@ -22,12 +22,13 @@ using targets::Targets;
 
 std::string windowText(const targets::Window& window, UnitSystem system)
 {
-    const std::string low = window.low ? format(*window.low, system, Rounding::Up) : "";
-    const std::string high = window.high ? format(*window.high, system, Rounding::Down) : "";
-    if (low.empty() && high.empty()) return {};
-    if (high.empty()) return "at least " + low;
-    if (low.empty()) return "at most " + high;
-    return low + " .. " + high;
+    if (window.low && window.high) {
+        const auto [low, high] = showRange(*window.low, *window.high, system);
+        return low.text() + " .. " + high.text();
+    }
+    if (window.low) return "at least " + format(*window.low, system, Rounding::Up);
+    if (window.high) return "at most " + format(*window.high, system, Rounding::Down);
+    return {};
 }
 
 std::string valueText(const targets::TargetValue& value, UnitSystem system)

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/base/json.h"
+#include "core/units/parse.h"
 
 namespace taut {
 
@@ -142,17 +143,37 @@ std::string roundedDecimal(double value, int decimals, Rounding rounding)
     return written(rounded(decimalOf(value), decimals, rounding), decimals);
 }
 
-Shown show(const Quantity& q, UnitSystem system, Rounding rounding)
+namespace {
+
+/// show(), with so many decimals more than usual.
+Shown shownFiner(const Quantity& q, UnitSystem system, Rounding rounding, int more)
 {
     const Unit& unit = unitFor(q, system);
     const double value = withoutNoise(fromSi(q.si(), unit));
-    const int decimals = std::isfinite(value) ? decimalsFor(value, unit) : 0;
+    const int decimals = std::isfinite(value) ? decimalsFor(value, unit) + more : 0;
     Shown shown{roundedDecimal(value, decimals, rounding), unit.symbol == "1" ? "" : std::string(unit.symbol)};
     for (int left = decimals; left > decimalsWithZeros(unit) && shown.number.back() == '0'; --left) {
         shown.number.pop_back();
         if (shown.number.back() == '.') shown.number.pop_back();
     }
     return shown;
+}
+
+}  // namespace
+
+Shown show(const Quantity& q, UnitSystem system, Rounding rounding) { return shownFiner(q, system, rounding, 0); }
+
+std::pair<Shown, Shown> showRange(const Quantity& low, const Quantity& high, UnitSystem system)
+{
+    constexpr int kMostMore = 3;
+    std::pair<Shown, Shown> ends;
+    for (int more = 0; more <= kMostMore; ++more) {
+        ends = {shownFiner(low, system, Rounding::Up, more), shownFiner(high, system, Rounding::Down, more)};
+        const auto from = parseNumber(ends.first.number), to = parseNumber(ends.second.number);
+        // Ends in two units are far apart.
+        if (ends.first.unit != ends.second.unit || !from || !to || *from <= *to || low.si() > high.si()) break;
+    }
+    return ends;
 }
 
 std::string format(const Quantity& q, UnitSystem system, Rounding rounding) { return show(q, system, rounding).text(); }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 
 #include "core/units/quantity.h"
 #include "core/units/unit.h"
@@ -22,6 +23,9 @@ struct Shown {
 /// cm, um and m, tensions in N/mm, shares and counts. Before that the conversion's noise is taken off (14 digits
 /// count), so that a limit of 20 psi rounded up is 20.0 psi and not 20.1 psi.
 [[nodiscard]] Shown show(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
+/// Both ends of a window, rounded inward. Where they would then pass one another ("0.44 to 0.43 bar"), with as many
+/// more decimals as keep them apart, up to three.
+[[nodiscard]] std::pair<Shown, Shown> showRange(const Quantity& low, const Quantity& high, UnitSystem system);
 /// show(...).text()
 [[nodiscard]] std::string format(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
 /// The decimal number nearest to value at so many decimals, rounded in decimal arithmetic on the shortest text of the

@@ -110,7 +110,7 @@ TEST_CASE("a taper is not said to be followed by changes that are not listed")
     CHECK_FALSE(listed);  // constant torque: nothing is ever set again
 }
 
-TEST_CASE("a window whose ends pass one another when they are shown is said in words")
+TEST_CASE("a window too narrow for the usual places is said in words")
 {
     inputs::Inputs in = demo::inputs("south", "cold-brew", "R0048");
     inputs::Job job = *in.job;

@@ -227,3 +227,28 @@ TEST_CASE("a limit rounded inward is never loosened, and one that needs no round
         }
     }
 }
+
+TEST_CASE("the ends of a window, rounded inward, never pass one another")
+{
+    const auto ends = [](const char* low, const char* high) {
+        const auto [from, to] =
+            showRange(*parseQuantity(low, Kind::Pressure), *parseQuantity(high, Kind::Pressure), kMetric);
+        return from.text() + " to " + to.text();
+    };
+    CHECK(ends("0.433 bar", "0.438 bar") == "0.433 bar to 0.438 bar");
+    CHECK(ends("0.4334 bar", "0.4338 bar") == "0.4334 bar to 0.4338 bar");
+    CHECK(ends("0.433 bar", "0.467 bar") == "0.44 bar to 0.46 bar");
+    CHECK(ends("1.39 bar", "1.39 bar") == "1.39 bar to 1.39 bar");
+    std::mt19937 random(20261126);
+    std::uniform_real_distribution<double> at(0.01, 9), wide(1e-4, 0.05);
+    for (int i = 0; i < 2000; ++i) {
+        const double low = at(random) * 1e5, high = low + wide(random) * 1e5;
+        const auto [from, to] =
+            showRange(Quantity(low, Kind::Pressure, "bar"), Quantity(high, Kind::Pressure, "bar"), kMetric);
+        const double a = *parseNumber(from.number) * 1e5, b = *parseNumber(to.number) * 1e5;
+        INFO(from.text() << " to " << to.text() << " of " << low << " to " << high);
+        CHECK(a <= b);
+        CHECK(a >= low * (1 - 1e-12));
+        CHECK(b <= high * (1 + 1e-12));
+    }
+}
