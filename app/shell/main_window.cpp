@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/main_window.h"
 
+#include <set>
 #include <utility>
 
 #include <QActionGroup>
@@ -60,6 +61,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_refusal = new FindingStrip(this);
     m_keeping = new FindingStrip(this, tr("Seen"));
     m_keeping->setObjectName(QStringLiteral("keeping"));
+    connect(m_keeping, &FindingStrip::gone, this, &MainWindow::tellOfKeeping);
     m_leave = new LeaveStrip(this);
     m_start = new StartPage(m_session, this);
     m_run = new RunPage(m_session, this);
@@ -273,7 +275,8 @@ void MainWindow::leaveAlone(bool interrupts)
 {
     constexpr int kSoon = 200;  // ms
     const people::Actor* actor = m_session->actor() ? &*m_session->actor() : nullptr;
-    if (actor == nullptr) return;
+    // The clock runs again where somebody touched the screen while it was waited.
+    if (actor == nullptr || m_idle.isActive()) return;
     if (m_session->busy()) {
         QTimer::singleShot(kSoon, this, [this, interrupts] { leaveAlone(interrupts); });
         return;
@@ -320,15 +323,23 @@ void MainWindow::tellOfKeeping()
         if (copies->whyNot) all.push_back(*copies->whyNot);
         all.insert(all.end(), copies->findings.begin(), copies->findings.end());
     }
+    std::erase_if(all, [](const Finding& one) { return one.severity != Severity::Warn; });
+    const auto matterOf = [](const Finding& one) { return one.code + ' ' + one.subject; };
+    std::set<std::string> matters;
+    for (const Finding& one : all) matters.insert(matterOf(one));
+    // What is well again may be told again another time.
+    std::erase_if(m_keepingSeen, [&](const std::string& matter) { return !matters.contains(matter); });
+    if (!matters.contains(m_keepingSaid)) {
+        m_keeping->clear();
+        m_keepingSaid.clear();
+    }
+    if (!m_keepingSaid.empty() && m_keeping->isVisibleTo(this)) return;  // one at a time
     for (const Finding& one : all) {
-        if (one.severity != Severity::Warn) continue;
-        const std::string matter = one.code + one.subject;
-        if (matter != m_keepingSeen) m_keeping->say(one, UnitSystem::Metric);
-        m_keepingSeen = matter;
+        if (!m_keepingSeen.insert(matterOf(one)).second) continue;
+        m_keeping->say(one, UnitSystem::Metric);
+        m_keepingSaid = matterOf(one);
         return;
     }
-    m_keepingSeen.clear();
-    m_keeping->clear();
 }
 
 void MainWindow::choose(int door)

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <set>
+#include <string>
+
 #include <QButtonGroup>
 #include <QStackedWidget>
 #include <QTimer>
@@ -64,8 +67,9 @@ private:
     NoLogbookPage* m_noLogbook;
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;
-    FindingStrip* m_keeping;    // what is the matter with the mirror, or with where the logbook lies
-    std::string m_keepingSeen;  // of which matter somebody knows
+    FindingStrip* m_keeping;              // what is the matter with the mirror, or with where the logbook lies
+    std::set<std::string> m_keepingSeen;  // of which matters somebody knows
+    std::string m_keepingSaid;            // the one that the strip tells
     LeaveStrip* m_leave;
     bool m_told = false;  // that the run stays open
     ScreenKeys* m_keys;
