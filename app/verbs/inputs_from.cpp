@@ -5,6 +5,7 @@
 
 #include "core/base/file.h"
 #include "core/base/toml.h"
+#include "core/inputs/fill.h"
 #include "core/logbook/logbook.h"
 #include "core/units/parse.h"
 
@@ -176,7 +177,7 @@ Result<inputs::Inputs> readInputs(const InputFiles& files, Findings& notes)
                       {"tautweb check %1 says what is wrong.", {files.substrate.file}});
     auto roll = inputs::readRoll(files.roll.text, files.roll.file, notes);
     if (!roll) return roll.error();
-    all.roll = std::make_shared<const inputs::Roll>(std::move(*roll));
+    all.roll = std::make_shared<const inputs::Roll>(inputs::filledFromTag(std::move(*roll)));
     return all;
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/inputs/cross_check.h"
 #include "core/inputs/path_of.h"
+#include "core/physics/gearing.h"
 
 namespace taut::inputs {
 
@@ -55,12 +56,13 @@ void checkRewinds(const Press& press, const Job& job, Findings& out)
 /// A label or its gap smaller than this is cut by no die: a slip in the count of lanes or rows (policy).
 constexpr double kSmallestPitch = 0.004;
 
-std::optional<double> repeatOf(const Gear& gear)
+std::optional<Length> repeatOf(const Gear& gear)
 {
-    if (gear.circularPitch) return gear.teeth * gear.circularPitch->si();
-    if (gear.module) return gear.teeth * std::numbers::pi * gear.module->si();
-    if (gear.diametralPitch) return gear.teeth * std::numbers::pi * 0.0254 / *gear.diametralPitch;
-    return std::nullopt;
+    if (gear.circularPitch) return physics::repeatByPitch(gear.teeth, gear.circularPitch->measure());
+    if (gear.module) return physics::repeatByModule(gear.teeth, gear.module->measure());
+    constexpr double kInch = 0.0254;
+    if (!gear.diametralPitch) return std::nullopt;
+    return physics::repeatByDiametralPitch(gear.teeth, CountPerLength::si(*gear.diametralPitch / kInch));
 }
 
 /// Labels so small as a job's lanes and rows would make them.
@@ -75,11 +77,11 @@ void checkLabels(const Job& job, Findings& out)
             {"%1 across on %2 would be labels of %3 with their gap.",
              {std::int64_t{*job.across}, arg(job.webWidth),
               Magnitude{job.webWidth->si() / *job.across, Kind::Length, job.webWidth->quantity().unit()}}});
-    const std::optional<double> repeat = job.gear ? repeatOf(*job.gear) : std::nullopt;
-    if (job.around && repeat && *repeat / *job.around < kSmallestPitch)
+    const std::optional<Length> repeat = job.gear ? repeatOf(*job.gear) : std::nullopt;
+    if (job.around && repeat && repeat->si() / *job.around < kSmallestPitch)
         say("job.around", {"%1 around in a repeat of %2 would be labels of %3 with their gap.",
-                           {std::int64_t{*job.around}, Magnitude{*repeat, Kind::Length, "mm"},
-                            Magnitude{*repeat / *job.around, Kind::Length, "mm"}}});
+                           {std::int64_t{*job.around}, Magnitude{repeat->si(), Kind::Length, "mm"},
+                            Magnitude{repeat->si() / *job.around, Kind::Length, "mm"}}});
 }
 
 /// Which way the finished roll shows its face when it is wound over or under, from the turns of unwind and rewind: what

@@ -89,17 +89,23 @@ bool fillFromTag(Roll& roll, std::string_view key, const RollTag& tag, std::stri
     return true;
 }
 
-std::vector<std::string> fillGapsFromTag(Roll& roll)
+Roll filledFromTag(Roll roll)
 {
-    std::vector<std::string> filled;
-    if (roll.tag.empty()) return filled;
+    if (roll.tag.empty()) return roll;
     const Result<RollTag> tag = readRollTag(roll.tag);
-    if (!tag || (!tag->serial.empty() && !roll.id.empty() && tag->serial != roll.id)) return filled;
+    if (!tag || (!tag->serial.empty() && !roll.id.empty() && tag->serial != roll.id)) return roll;
     for (const char* key : {"roll.width", "roll.core", "roll.length", "roll.splices", "roll.winding"}) {
         const Roll before = roll;
-        if (fillFromTag(roll, key, *tag, roll.tag) && !(roll == before)) filled.emplace_back(key);
+        if (fillFromTag(roll, key, *tag, roll.tag) && !(roll == before)) roll.fromTag.emplace_back(key);
     }
-    return filled;
+    return roll;
+}
+
+Inputs filledFromTag(Inputs inputs)
+{
+    if (inputs.roll && !inputs.roll->tag.empty())
+        inputs.roll = std::make_shared<const Roll>(filledFromTag(*inputs.roll));
+    return inputs;
 }
 
 }  // namespace taut::inputs

@@ -6,7 +6,7 @@
 #include <variant>
 #include <vector>
 
-#include "core/inputs/roll.h"
+#include "core/inputs/inputs.h"
 #include "core/inputs/roll_tag.h"
 
 namespace taut::inputs {
@@ -22,8 +22,10 @@ using Learnt = std::variant<Quantity, std::string>;
 /// Enters what a tag says under a key where the roll's file says nothing; what somebody entered by hand counts. `text`
 /// is the tag as it was scanned. False when no tag tells this entry: a net mass is not what hangs on the lift.
 [[nodiscard]] bool fillFromTag(Roll& roll, std::string_view key, const RollTag& tag, std::string_view text);
-/// The same of all that the roll's own tag tells; the keys that it filled. A tag that cannot be read, or is that of
-/// another roll, fills nothing.
-[[nodiscard]] std::vector<std::string> fillGapsFromTag(Roll& roll);
+/// The same of all that the roll's own tag tells; Roll::fromTag names what it filled. A tag that cannot be read, or is
+/// that of another roll, fills nothing. Whoever reads inputs to compute or show them takes them so: targets, facts,
+/// plan and sheet go by one roll. What is written to a file is the roll as it was entered.
+[[nodiscard]] Roll filledFromTag(Roll roll);
+[[nodiscard]] Inputs filledFromTag(Inputs inputs);
 
 }  // namespace taut::inputs

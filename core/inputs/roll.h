@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/inputs/press.h"
 
@@ -15,8 +16,9 @@ struct Roll {
     Maybe<Kind::Mass> coreMass, mass;
     Winding winding = Winding::Unknown;
     std::optional<int> splices;
-    std::string condition;  ///< clean dusty nicked crushed; "" = not said
-    bool opened = false;    ///< part used: what the tag says of length and mass no longer holds
+    std::string condition;             ///< clean dusty nicked crushed; "" = not said
+    bool opened = false;               ///< part used: what the tag says of length and mass no longer holds
+    std::vector<std::string> fromTag;  ///< keys that its tag filled (fill.h): they stand in no file
     friend bool operator==(const Roll&, const Roll&) = default;
 };
 

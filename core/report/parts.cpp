@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/base/clock.h"
+#include "core/inputs/fill.h"
 #include "core/run/words.h"
 #include "core/targets/aim.h"
 
@@ -36,7 +37,7 @@ inputs::Inputs inputsOf(const run::Sources& sources)
             if (one.id == sources.substrate.id)
                 all.substrate = std::make_shared<const inputs::Substrate>(std::move(one));
     if (auto roll = inputs::readRoll(sources.roll.text, sources.roll.id, notes))
-        all.roll = std::make_shared<const inputs::Roll>(std::move(*roll));
+        all.roll = std::make_shared<const inputs::Roll>(inputs::filledFromTag(std::move(*roll)));
     return all;
 }
 

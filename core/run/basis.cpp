@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/base/crypto.h"
+#include "core/inputs/fill.h"
 
 namespace taut::run {
 
@@ -60,7 +61,7 @@ Result<Basis> basisFor(const Sources& sources, const BasisQuestion& question)
     basis.inputs.press = std::make_shared<const inputs::Press>(*std::move(press));
     basis.inputs.job = std::make_shared<const inputs::Job>(*std::move(job));
     basis.inputs.substrate = std::make_shared<const inputs::Substrate>(*substrate);
-    basis.inputs.roll = std::make_shared<const inputs::Roll>(*std::move(roll));
+    basis.inputs.roll = std::make_shared<const inputs::Roll>(inputs::filledFromTag(*std::move(roll)));
     basis.facts = inputs::factsOf(basis.inputs, question.webInPress);
     basis.targets = targets::computeTargets(basis.inputs, question.presentDiameter, question.webInPress);
     basis.plan = procedure::planFor(*procedure, basis.inputs, basis.targets, basis.facts, question.kind);

@@ -36,13 +36,12 @@ Result<std::vector<inputs::NamedPath>> pathsFor(const inputs::Press& press, std:
 
 }  // namespace
 
-Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter, std::vector<std::string> fromTag)
+Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
     : m_press(orEmpty(in.press)),
       m_job(orEmpty(in.job)),
       m_substrate(orEmpty(in.substrate)),
       m_roll(orEmpty(in.roll)),
       m_present(presentDiameter),
-      m_fromTag(std::move(fromTag)),
       m_paths(pathsFor(*m_press,
                        presentDiameter         ? presentDiameter
                        : m_roll->outerDiameter ? std::optional(m_roll->outerDiameter->measure())
@@ -55,7 +54,7 @@ Term Book::diameter() const { return m_impossibleDiameter ? impossible(*m_imposs
 std::string Book::provenance(std::string from) const
 {
     const auto goesOn = [](char c) { return c == '_' || std::isalnum(static_cast<unsigned char>(c)) != 0; };
-    for (const std::string& key : m_fromTag)
+    for (const std::string& key : m_roll->fromTag)
         for (std::size_t at = from.find(key); at != std::string::npos; at = from.find(key, at + 1)) {
             const std::size_t end = at + key.size();
             if ((at > 0 && (goesOn(from[at - 1]) || from[at - 1] == ':')) || (end < from.size() && goesOn(from[end])))
@@ -254,12 +253,12 @@ void Book::sayTooNarrow(const Target& target)
     const Magnitude low = shownLimit(*window.low, m_press->units, true),
                     high = shownLimit(*window.high, m_press->units, false);
     if (low.si <= high.si) return;
-    note(Finding{"window.too_narrow", Severity::Note, target.id,
-                 Text("%1: its window at %2 is narrower than the last place that is shown, so that its ends, rounded "
-                      "inward, pass one another.",
-                      {std::vector<Text>{target.name}, target.quantity()->magnitude()}),
-                 Text("Take %1 for both ends; a wider range entered with job or material helps.",
-                      {target.quantity()->magnitude()})});
+    note(
+        Finding{"window.too_narrow", Severity::Note, target.id,
+                Text("%1: its window at %2 is narrower than the last place that is usually shown, so that its ends are "
+                     "shown with more places than an instrument may have.",
+                     {std::vector<Text>{target.name}, target.quantity()->magnitude()}),
+                Text("A wider range entered with job or material helps.")});
 }
 
 std::optional<Quantity> Book::highEnd(std::string_view id) const

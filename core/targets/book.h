@@ -104,8 +104,7 @@ struct Limit {
 
 class Book {
 public:
-    /// fromTag: keys of the roll that its tag filled, which is where they come from.
-    Book(const inputs::Inputs& in, std::optional<Length> presentDiameter, std::vector<std::string> fromTag);
+    Book(const inputs::Inputs& in, std::optional<Length> presentDiameter);
 
     // The four inputs, an empty one where nothing was given, so that every key can be asked for.
     [[nodiscard]] const inputs::Press& press() const { return *m_press; }
@@ -167,14 +166,13 @@ private:
     Stated add(Target target, Doubt doubt = {});
     /// What can be said of a reading only when its unit and window stand: doubt too small to show, a gauge too coarse.
     void finishReadings(Target& target);
-    /// Of a window whose ends pass one another when they are shown.
+    /// Of a window that is narrower than the last place that is usually shown.
     void sayTooNarrow(const Target& target);
     std::shared_ptr<const inputs::Press> m_press;
     std::shared_ptr<const inputs::Job> m_job;
     std::shared_ptr<const inputs::Substrate> m_substrate;
     std::shared_ptr<const inputs::Roll> m_roll;
     std::optional<Length> m_present;
-    std::vector<std::string> m_fromTag;
     std::optional<Finding> m_impossibleDiameter;
     Result<std::vector<inputs::NamedPath>> m_paths;
     struct Entry {
@@ -217,6 +215,8 @@ enum class ZoneEnd : std::uint8_t { Unwind, Rewind, Waste, Between };
 /// How large the zone's roll is when it is done: the unwinding core, the finished roll of the job or the largest that
 /// its rewind winds, the waste rewind when full. Impossible where that is no more than the core it is wound on.
 [[nodiscard]] Term lastDiameterOf(const Book& book, const inputs::Zone& zone);
+/// What the web is under when its roll is finished: a taper leaves less than at the core, a draw as much all the way.
+[[nodiscard]] Term finishedTension(const Book& book, const inputs::Zone& zone);
 /// Web that the automatic stop has to leave on the roll: the profile's reserve, or what passes while the press stops
 /// from job speed where that is more.
 [[nodiscard]] Term stopReserve(const Book& book);

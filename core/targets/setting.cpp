@@ -174,13 +174,18 @@ const inputs::Zone* zoneBefore(const inputs::Press& press, const inputs::Zone& z
     return before;
 }
 
-/// The end of what can be set that lies nearest to a value beyond it; nullopt for one that can be set.
+/// The end of what can be set that lies nearest to a value beyond it, a hair inside, since a value that stands on a
+/// limit is no aim (aim.h) and this one is; nullopt for one that can be set.
 std::optional<Quantity> nearestEnd(const inputs::Setting& range, const Term& wanted)
 {
     constexpr double kEqual = 1e-12;
+    const auto inside = [](const Quantity& end, double way) {
+        constexpr double kHair = 1e-9, kLeastScale = 1e-3;
+        return Quantity(end.si() + way * kHair * std::max(std::abs(end.si()), kLeastScale), end.kind(), end.unit());
+    };
     if (!wanted.known()) return std::nullopt;
-    if (range.least && wanted.value->si() < range.least->si() - kEqual) return range.least;
-    if (range.most && wanted.value->si() > range.most->si() + kEqual) return range.most;
+    if (range.least && wanted.value->si() < range.least->si() - kEqual) return inside(*range.least, 1);
+    if (range.most && wanted.value->si() > range.most->si() + kEqual) return inside(*range.most, -1);
     return std::nullopt;
 }
 

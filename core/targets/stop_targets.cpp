@@ -82,6 +82,15 @@ Term enteredReserve(const inputs::Press& press)
                         : missing("press.unwind.stop_reserve");
 }
 
+}  // namespace
+
+Term finishedTension(const Book& book, const inputs::Zone& zone)
+{
+    return book.target("tension." + zone.id + (zone.control == inputs::Control::Draw ? ".total" : ".finished"));
+}
+
+namespace {
+
 /// A reserve that is gone before the press stands: the web's end runs through it.
 void sayReserveShort(Book& book, const Term& reserve)
 {
@@ -187,7 +196,7 @@ void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind&
                   rewind.shaftInertia, "press.rewind." + rewind.id + ".shaft_inertia");
     const bool pulls = zone.stopAction.empty() || zone.stopAction == "holds";
     // Taper: the finished roll runs at less than the empty core did.
-    const Term finished = book.target(id + (zone.control == inputs::Control::Draw ? "total" : "finished"));
+    const Term finished = finishedTension(book, zone);
     book.formula("stop." + rewind.id + ".tension", "Tension at the rewind during an emergency stop, finished roll",
                  "V7",
                  {{"T0", pulls ? finished : known(Quantity(0, Kind::Force), zoneKey(zone, "stop_action"))},

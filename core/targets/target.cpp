@@ -43,17 +43,11 @@ const Schedule* Targets::schedule(std::string_view id) const
 Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presentDiameter, bool webInPress)
 {
     // What the roll's file leaves open its own tag may say.
-    inputs::Inputs in = given;
-    std::vector<std::string> fromTag;
-    if (given.roll) {
-        inputs::Roll roll = *given.roll;
-        fromTag = inputs::fillGapsFromTag(roll);
-        if (!fromTag.empty()) in.roll = std::make_shared<const inputs::Roll>(std::move(roll));
-    }
+    const inputs::Inputs in = inputs::filledFromTag(given);
     Findings found = inputs::crossCheck(in, presentDiameter);
     // A slip of the hand stops, and the roll's file counts until it is mended.
     if (presentDiameter && !inputs::isRollDiameter(*presentDiameter)) presentDiameter.reset();
-    Book book(in, presentDiameter, std::move(fromTag));
+    Book book(in, presentDiameter);
     for (Finding& f : found) {
         if (inputs::blamesDiameter(f)) book.blame(f);
         book.note(std::move(f));

@@ -46,6 +46,8 @@ Term worstInStop(const Book& book)
         if (rewind == nullptr) continue;
         const std::string stop = "stop." + rewind->id + ".", total = "tension." + zone.id + ".total";
         const Term set = book.target(total), top = highestOf(book, total), width = zoneWidth(book, zone);
+        // A rewind without a lane winds nothing, and its stop pulls at no joint.
+        if (width.cannot && width.cannot->severity == Severity::Note) continue;
         const bool pulls = zone.stopAction.empty() || zone.stopAction == "holds";
         const Term none = known(Quantity(0, Kind::Force), "");
         const auto perWidth = [&](const Term& pull, const Term& keeps, const std::string& id) {
@@ -54,8 +56,7 @@ Term worstInStop(const Book& book)
                 [](const std::vector<double>& v) { return (v[0] + v[1] * (v[3] / v[2] - 1)) / v[4]; },
                 Kind::ForcePerWidth);
         };
-        const Term finished =
-            pulls && zone.control != inputs::Control::Draw ? book.target("tension." + zone.id + ".finished") : none;
+        const Term finished = pulls ? finishedTension(book, zone) : none;
         std::vector<Term> all{perWidth(book.target(stop + "tension"), finished, stop + "tension"),
                               perWidth(set, set, total)};
         if (book.target(stop + "core_tension").known())

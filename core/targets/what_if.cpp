@@ -29,15 +29,17 @@ Result<Entry<K>> readTried(std::string_view text, const inputs::Sane& sane)
 
 }  // namespace
 
-Tried tryOut(const inputs::Inputs& real, std::optional<Length> present, const WhatIf& whatIf)
+Tried tryOut(const Tried& real, const WhatIf& whatIf)
 {
-    Tried tried{real, present};
+    Tried tried = real;
     if (whatIf.empty()) return tried;
-    inputs::Roll roll = copyOf(real.roll);
-    inputs::Job job = copyOf(real.job);
+    inputs::Roll roll = copyOf(real.inputs.roll);
+    inputs::Job job = copyOf(real.inputs.job);
     const bool another = whatIf.diameter || whatIf.width || whatIf.substrate;
     if (another) {
         roll.tag.clear();
+        std::erase(roll.fromTag, "roll.width");
+        std::erase(roll.fromTag, "roll.length");
         roll.length.reset();
         roll.mass.reset();
     }

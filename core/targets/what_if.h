@@ -23,9 +23,10 @@ struct WhatIf {
 struct Tried {
     inputs::Inputs inputs;
     std::optional<Length> present;
-    [[nodiscard]] Targets targets() const { return computeTargets(inputs, present); }
+    bool webInPress = true;
+    [[nodiscard]] Targets targets() const { return computeTargets(inputs, present, webInPress); }
 };
-[[nodiscard]] Tried tryOut(const inputs::Inputs& real, std::optional<Length> present, const WhatIf& whatIf);
+[[nodiscard]] Tried tryOut(const Tried& real, const WhatIf& whatIf);
 
 /// What somebody typed to try: "400 mm". Findings of parseQuantity; code whatif.absurd beyond what can be believed of
 /// such a value.

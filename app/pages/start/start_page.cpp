@@ -234,7 +234,7 @@ void StartPage::beginTrial()
                     substrates.push_back(std::make_shared<const inputs::Substrate>(std::move(one)));
     }
     m_stack->setCurrentWidget(m_trial);
-    m_trial->begin(basis->inputs, question.presentDiameter, substrates);
+    m_trial->begin({basis->inputs, question.presentDiameter, question.webInPress}, substrates);
     showTop();
 }
 

@@ -163,13 +163,12 @@ void TrialPanel::fillField(Field& field, const std::optional<Quantity>& real)
     field.edit->setPlaceholderText(dataText(field.real));
 }
 
-void TrialPanel::begin(const inputs::Inputs& real, std::optional<Length> present, const Substrates& substrates)
+void TrialPanel::begin(targets::Tried real, const Substrates& substrates)
 {
-    m_inputs = real;
-    m_present = present;
+    m_base = std::move(real);
     m_substrates = substrates;
-    m_system = real.press ? real.press->units : UnitSystem::Metric;
-    m_real = targets::computeTargets(real, present);
+    m_system = m_base.inputs.press ? m_base.inputs.press->units : UnitSystem::Metric;
+    m_real = m_base.targets();
     reset();
     m_diameter.edit->setFocus();
     m_diameter.edit->selectAll();
@@ -179,13 +178,14 @@ void TrialPanel::reset()
 {
     m_filling = true;
     std::optional<Quantity> diameter, width, speed;
-    if (m_inputs.roll && m_inputs.roll->outerDiameter) diameter = m_inputs.roll->outerDiameter->quantity();
-    if (m_present) diameter = Quantity(*m_present, Kind::Length, diameter ? diameter->unit() : std::string());
-    if (m_inputs.roll && m_inputs.roll->width)
-        width = m_inputs.roll->width->quantity();
-    else if (m_inputs.job && m_inputs.job->webWidth)
-        width = m_inputs.job->webWidth->quantity();
-    if (m_inputs.job && m_inputs.job->speed) speed = m_inputs.job->speed->quantity();
+    if (m_base.inputs.roll && m_base.inputs.roll->outerDiameter)
+        diameter = m_base.inputs.roll->outerDiameter->quantity();
+    if (m_base.present) diameter = Quantity(*m_base.present, Kind::Length, diameter ? diameter->unit() : std::string());
+    if (m_base.inputs.roll && m_base.inputs.roll->width)
+        width = m_base.inputs.roll->width->quantity();
+    else if (m_base.inputs.job && m_base.inputs.job->webWidth)
+        width = m_base.inputs.job->webWidth->quantity();
+    if (m_base.inputs.job && m_base.inputs.job->speed) speed = m_base.inputs.job->speed->quantity();
     fillField(m_diameter, diameter);
     fillField(m_width, width);
     fillField(m_speed, speed);
@@ -194,7 +194,7 @@ void TrialPanel::reset()
         const inputs::Substrate& s = *m_substrates[i];
         const std::string& name = s.name.empty() ? s.id : s.name;
         m_material->addItem(dataText(name), QString::fromStdString(s.id));
-        if (m_inputs.substrate && s.id == m_inputs.substrate->id) {
+        if (m_base.inputs.substrate && s.id == m_base.inputs.substrate->id) {
             m_material->setCurrentIndex(static_cast<int>(i));
             m_substrate.name->setText(tr("%1 (real: %2)").arg(m_substrate.title, dataText(name)));
         }
@@ -232,9 +232,9 @@ void TrialPanel::compute()
     whatIf.speed = tried<Kind::Speed>(m_speed, targets::readTriedSpeed);
     const std::string material = m_material->currentData().toString().toStdString();
     for (const auto& substrate : m_substrates)
-        if (substrate->id == material && (!m_inputs.substrate || m_inputs.substrate->id != material))
+        if (substrate->id == material && (!m_base.inputs.substrate || m_base.inputs.substrate->id != material))
             whatIf.substrate = substrate;
-    const targets::Tried tried = targets::tryOut(m_inputs, m_present, whatIf);
+    const targets::Tried tried = targets::tryOut(m_base, whatIf);
     m_tried = tried.targets();
     m_drawn = report::chartsOf(tried.inputs, m_tried);
     m_again->setEnabled(!whatIf.empty() || m_diameter.wrong->isVisibleTo(this) || m_width.wrong->isVisibleTo(this) ||
@@ -272,8 +272,8 @@ void TrialPanel::showTargets()
                          f.severity == Severity::Stop ? MarkShape::Octagon : MarkShape::HalfDiamond});
     m_list->add({{}, tr("What is set, in this trial"), {}, {}, MarkShape::None});
     // The controls of the tension first, along the web: they are what the charts are about.
-    if (m_inputs.press)
-        for (const inputs::Zone& zone : m_inputs.press->zones)
+    if (m_base.inputs.press)
+        for (const inputs::Zone& zone : m_base.inputs.press->zones)
             for (const char* what : {".setting", ".total"})
                 if (const targets::Target* t = m_tried.find("tension." + zone.id + what)) add(*t);
     for (const targets::Target& t : m_tried.all)
@@ -372,7 +372,8 @@ void TrialPanel::writePicture(const QString& file)
 {
     ChartPicture picture;
     const auto id = [](const auto& input) { return input ? dataText(input->id) : QString(); };
-    picture.title = tr("%1, job %2, roll %3").arg(id(m_inputs.press), id(m_inputs.job), id(m_inputs.roll));
+    picture.title =
+        tr("%1, job %2, roll %3").arg(id(m_base.inputs.press), id(m_base.inputs.job), id(m_base.inputs.roll));
     picture.mark = tr("TRIAL: not the real roll");
     picture.charts = m_drawn;
     picture.units = m_system;

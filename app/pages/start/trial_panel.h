@@ -31,7 +31,7 @@ public:
     using Substrates = std::vector<std::shared_ptr<const inputs::Substrate>>;
     explicit TrialPanel(QWidget* parent = nullptr);
     /// Begins at the real values.
-    void begin(const inputs::Inputs& real, std::optional<Length> present, const Substrates& substrates);
+    void begin(targets::Tried real, const Substrates& substrates);
     /// The targets as they are shown.
     [[nodiscard]] const targets::Targets& targets() const { return m_tried; }
     /// Writes the charts as a picture; what went wrong is said by `troubled`.
@@ -70,8 +70,7 @@ private:
     void arrange();
     void choosePicture();
     UnitSystem m_system{};
-    inputs::Inputs m_inputs;
-    std::optional<Length> m_present;
+    targets::Tried m_base;  ///< the real values
     Substrates m_substrates;
     targets::Targets m_real, m_tried;
     std::vector<report::Chart> m_drawn;

@@ -288,3 +288,13 @@ TEST_CASE("a trial fits the promised screens at every size of type, with its mar
     }
     applyTheme({});
 }
+
+TEST_CASE("what is tried is threaded as it was said: an empty press draws the web all the way")
+{
+    Trial t;
+    const double withWeb = t.target("thread.pull");
+    t.say("Back to the real roll");
+    t.say("The press is empty");
+    t.say("Try other values");
+    CHECK(t.target("thread.pull") > withWeb);
+}

@@ -217,3 +217,25 @@ TEST_CASE("an answer that cannot be true of this roll is refused with its step, 
     else
         CHECK(run.after(*refused).targets().find("roll.length_by_diameter")->ready() == nullptr);
 }
+
+TEST_CASE("what only the roll's tag tells counts for the plan as for the targets: the adapter's step is there")
+{
+    // As R0041, on a core of 152 mm by its tag (field 8001), which this shaft holds with an adapter only.
+    Sources entered = demo::sources("north", "quince-jelly", "R0041");
+    std::string text = replaced(entered.roll.text, "033001360076", "033001360152");
+    text = replaced(text, "core = \"76.2 mm\"", "core = \"152 mm\"");
+    entered.roll = sourceOf("R0041", 0, text);
+    Sources tagged = entered;
+    tagged.roll = sourceOf("R0041", 0, replaced(text, "core = \"152 mm\"\n", ""));
+    const auto whole = basisFor(entered, {}), byTag = basisFor(tagged, {});
+    REQUIRE(whole);
+    REQUIRE(byTag);
+    CHECK(std::get<targets::Ready>(byTag->targets.find("core.adapter")->state).value == targets::TargetValue(true));
+    CHECK(byTag->facts == whole->facts);
+    CHECK(std::find(byTag->facts.begin(), byTag->facts.end(), "needs_adapter") != byTag->facts.end());
+    REQUIRE(byTag->plan.steps.size() == whole->plan.steps.size());
+    CHECK(byTag->plan.find({"threading.lift.adapter"}) != nullptr);
+    CHECK(byTag->inputs.roll->core->si() == Approx(0.152));
+    // The file stays as it was entered.
+    CHECK(byTag->sources.roll.text.find("core = ") == std::string::npos);
+}

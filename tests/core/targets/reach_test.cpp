@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/targets/aim.h"
 #include "core/targets/ramp.h"
 #include "core/targets/target.h"
 #include "core/units/plain.h"
@@ -264,4 +265,26 @@ TEST_CASE("a draw that begins above what is wanted is set where it begins, and t
     CHECK(noted(t, "tension.print.edge_of_range"));
     CHECK_FALSE(
         noted(withPress("north", "quince-jelly", "R0041", [](inputs::Press&) {}), "tension.print.edge_of_range"));
+}
+
+TEST_CASE("a draw that is moved to the end of its range is aimed at there, not in the middle of what is left")
+{
+    // Known finely enough to be judged.
+    const auto printing = [](std::optional<double> least) {
+        return withPress("north", "quince-jelly", "R0041", [&](inputs::Press& p) {
+            zone(p, "print").setting.uncertainty = percent(0.0001);
+            if (least) zone(p, "print").setting.least = Quantity(*least, Kind::Share, "%");
+        });
+    };
+    const Targets free = printing({});
+    const targets::Ready& wanted = ready(free, "tension.print.setting");
+    REQUIRE(wanted.window.high);
+    const double least = (si(free, "tension.print.setting") + wanted.window.high->si()) / 2;
+    const Targets held = printing(least);
+    const targets::Ready& moved = ready(held, "tension.print.setting");
+    REQUIRE(moved.window.low);
+    CHECK(moved.window.low->si() == Approx(least));
+    CHECK(std::get<Quantity>(moved.value).si() == Approx(least));
+    const Quantity aim = std::get<Quantity>(targets::aimOf(moved, UnitSystem::Metric));
+    CHECK(aim.si() - least < (moved.window.high->si() - least) / 4);
 }
