@@ -10,6 +10,7 @@
 
 #include "app/drawing/chart_labels.h"
 #include "app/text/words.h"
+#include "core/units/format.h"
 #include "core/units/unit.h"
 
 namespace taut::app {
@@ -27,11 +28,9 @@ void chooseUnit(ChartAxis& axis, const std::vector<Quantity>& values, UnitSystem
     for (const Quantity& q : values)
         if (!largest || std::abs(q.si()) > std::abs(largest->si())) largest = &q;
     if (!largest) return;
-    const Unit* unit = largest->unit().empty() ? nullptr : findUnit(largest->kind(), largest->unit());
-    if (!unit || !(system == UnitSystem::Metric ? unit->metric : unit->us))
-        unit = &usualUnit(largest->kind(), system, largest->si());
-    axis.unit = unit->symbol;
-    axis.toSi = unit->toSi;
+    const Unit& unit = shownUnit(*largest, system);
+    axis.unit = unit.symbol;
+    axis.toSi = unit.toSi;
 }
 
 void spread(ChartAxis& axis, const std::vector<Quantity>& values, bool fromZero, int wanted)

@@ -18,6 +18,7 @@
 #include "app/widgets/number_pad.h"
 #include "app/widgets/theme.h"
 #include "core/targets/aim.h"
+#include "core/units/format.h"
 #include "core/units/parse.h"
 #include "core/units/unit.h"
 #include "core/verdict/plausible.h"
@@ -54,7 +55,8 @@ std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system)
         if (std::find(units.begin(), units.end(), symbol) == units.end()) units.emplace_back(symbol);
     };
     // The word of the panel comes first: it is the unit in which this press speaks of this value.
-    if (findUnit(like.kind(), like.unit()) != nullptr) add(like.unit());
+    const std::string own = mannerOf(like.unit()).symbol;
+    if (findUnit(like.kind(), own) != nullptr) add(own);
     add(usualUnit(like.kind(), system, like.si()).symbol);
     // Others only where the number stays one that people say: nobody sets a brake in pascals.
     constexpr double kLeast = 0.01, kMostValue = 9999;

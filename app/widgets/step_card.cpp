@@ -20,6 +20,7 @@
 #include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 #include "core/run/words.h"
+#include "core/units/format.h"
 #include "core/verdict/slip.h"
 
 namespace taut::app {
@@ -167,7 +168,7 @@ void StepCard::showOutside()
                     "strong");
         if (const auto slip = verdict::likelySlip(read, w)) {
             // Whoever typed inches is told in inches what it would be.
-            const Unit* unit = findUnit(read.kind(), read.unit());
+            const Unit* unit = findUnit(read.kind(), mannerOf(read.unit()).symbol);
             const UnitSystem typed = unit == nullptr || (unit->metric && unit->us) ? m_content.units
                                      : unit->us                                    ? UnitSystem::Us
                                                                                    : UnitSystem::Metric;

@@ -8,6 +8,7 @@
 #include "core/inputs/roll_tag.h"
 #include "core/run/parts.h"
 #include "core/run/words.h"
+#include "core/units/format.h"
 #include "core/units/parse.h"
 #include "core/verdict/plausible.h"
 
@@ -135,7 +136,9 @@ Result<Answered> read(const Run& run, const Step& step, Answered answer)
         refusal.subject = step.id.value;
         return refusal;
     }
-    answer.value = Quantity(parsed->si(), parsed->kind(), parsed->unit(), answer.entered);
+    // What a panel shows in a unit of its own is said back in that unit.
+    const bool panels = wanted != nullptr && mannerOf(wanted->unit()).symbol == parsed->unit();
+    answer.value = Quantity(parsed->si(), parsed->kind(), panels ? wanted->unit() : parsed->unit(), answer.entered);
     if (auto never = verdict::implausible(*answer.value, target)) {
         never->subject = step.id.value;
         return *std::move(never);

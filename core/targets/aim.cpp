@@ -29,19 +29,41 @@ Magnitude shownLimit(const Quantity& limit, UnitSystem system, bool lower)
     return {shownSi(limit, system, lower ? Rounding::Up : Rounding::Down), limit.kind(), limit.unit()};
 }
 
+namespace {
+
+/// The same quantity, shown with so many decimals more.
+Quantity finely(const Quantity& q, int finer)
+{
+    Manner manner = mannerOf(q.unit());
+    manner.finer = finer;
+    return finer == 0 ? q : q.in(unitIn(manner));
+}
+
+/// Whether a value stands on an end that a rule set: where a control ends by itself it can be set to that end.
+bool standsOnLimit(const Quantity& value, const Window& window)
+{
+    const auto on = [&](const Quantity& end, Rule rule) { return value.si() == end.si() && rule != Rule::Press; };
+    return window.low->si() < window.high->si() &&
+           (on(*window.low, window.lowRule.value_or(window.rule)) || on(*window.high, window.rule));
+}
+
+}  // namespace
+
 TargetValue aimOf(const Ready& ready, UnitSystem system)
 {
     const auto* value = std::get_if<Quantity>(&ready.value);
     const auto& [low, high] = std::tie(ready.window.low, ready.window.high);
     if (value == nullptr || !Range{low, high}.contains(value->si())) return ready.value;
 
-    if (low && high && low->si() < high->si() && (value->si() == low->si() || value->si() == high->si()))
-        return Quantity((low->si() + high->si()) / 2, value->kind(), value->unit());
-    const double shown = shownSi(*value, system, Rounding::Nearest);
-    const double least = low ? shownSi(*low, system, Rounding::Up) : -kNone;
-    const double most = high ? shownSi(*high, system, Rounding::Down) : kNone;
-    if (least > most || (shown >= least && shown <= most)) return ready.value;
-    return Quantity(shown < least ? least : most, value->kind(), value->unit());
+    const int finer = low && high ? finerFor(*low, *high, system) : 0;
+    const Quantity fine = finely(*value, finer);
+    if (low && high && standsOnLimit(*value, ready.window))
+        return Quantity((low->si() + high->si()) / 2, value->kind(), fine.unit());
+    const double shown = shownSi(fine, system, Rounding::Nearest);
+    const double least = low ? shownSi(finely(*low, finer), system, Rounding::Up) : -kNone;
+    const double most = high ? shownSi(finely(*high, finer), system, Rounding::Down) : kNone;
+    if (least > most || (shown >= least && shown <= most)) return fine;
+    return Quantity(shown < least ? least : most, value->kind(), fine.unit());
 }
 
 }  // namespace taut::targets

@@ -46,7 +46,8 @@ void setKind(Json& object, const TargetValue& value)
     if (const auto* q = std::get_if<Quantity>(&value)) {
         object.set("unit", siUnit(q->kind()).symbol)
             .set("quantity_kind", kindWord(q->kind()))
-            .set("shown_unit", q->unit());
+            .set("shown_unit", mannerOf(q->unit()).symbol);
+        if (mannerOf(q->unit()).fixed) object.set("unit_fixed", true);
     } else {
         object.set("unit", "");
     }
@@ -57,7 +58,8 @@ TargetValue valueFrom(const Json& object)
     const Json& v = object["value"];
     if (v.isBool()) return v.boolean();
     if (v.isString()) return v.text();
-    return Quantity(v.number(), kindOf(object["quantity_kind"]), object["shown_unit"].text());
+    const bool fixed = object["unit_fixed"].isBool() && object["unit_fixed"].boolean();
+    return Quantity(v.number(), kindOf(object["quantity_kind"]), unitIn({object["shown_unit"].text(), fixed, 0}));
 }
 
 std::string shownText(const TargetValue& value, UnitSystem system)
@@ -73,7 +75,9 @@ Json readyJson(Json object, const Ready& ready, UnitSystem system)
 {
     object.set("state", "ready").set("value", valueJson(ready.value));
     setKind(object, ready.value);
-    object.set("text", shownText(aimOf(ready, system), system));
+    const TargetValue aim = aimOf(ready, system);
+    object.set("text", shownText(aim, system));
+    if (aim != ready.value) object.set("aim", valueJson(aim));
     object.set("uncertainty", optionalNumber(ready.uncertainty)).set("instrument", optionalNumber(ready.instrument));
     if (ready.most) object.set("most", ready.most->si());
     object.set("window", windowJson(ready.window));
@@ -162,13 +166,17 @@ Result<Target> targetFrom(const Json& object)
 Json scheduleJson(const Schedule& schedule)
 {
     Json columns = Json::array(), units = Json::array(), kinds = Json::array(), shown = Json::array(),
-         rows = Json::array();
+         fixed = Json::array(), rows = Json::array();
+    bool anyFixed = false;
     for (const std::string& column : schedule.columns) columns.add(column);
     if (!schedule.rows.empty())
         for (const Quantity& q : schedule.rows.front()) {
             units.add(siUnit(q.kind()).symbol);
             kinds.add(kindWord(q.kind()));
-            shown.add(q.unit());
+            const Manner manner = mannerOf(q.unit());
+            shown.add(manner.symbol);
+            fixed.add(manner.fixed);
+            anyFixed = anyFixed || manner.fixed;
         }
     for (const auto& row : schedule.rows) {
         Json cells = Json::array();
@@ -176,12 +184,13 @@ Json scheduleJson(const Schedule& schedule)
         rows.add(std::move(cells));
     }
     Json object = Json::object();
-    return object.set("id", schedule.id)
+    object.set("id", schedule.id)
         .set("columns", std::move(columns))
         .set("units", std::move(units))
         .set("quantity_kinds", std::move(kinds))
-        .set("shown_units", std::move(shown))
-        .set("rows", std::move(rows));
+        .set("shown_units", std::move(shown));
+    if (anyFixed) object.set("units_fixed", std::move(fixed));
+    return object.set("rows", std::move(rows));
 }
 
 Schedule scheduleFrom(const Json& object)
@@ -190,10 +199,12 @@ Schedule scheduleFrom(const Json& object)
     for (const Json& column : object["columns"].items()) schedule.columns.push_back(column.text());
     const Json::Array& kinds = object["quantity_kinds"].items();
     const Json::Array& shown = object["shown_units"].items();
+    const Json::Array& fixed = object["units_fixed"].items();
     for (const Json& row : object["rows"].items()) {
         std::vector<Quantity> cells;
         for (std::size_t i = 0; i < row.items().size() && i < kinds.size() && i < shown.size(); ++i) {
-            cells.emplace_back(row.items()[i].number(), kindOf(kinds[i]), shown[i].text());
+            const bool isFixed = i < fixed.size() && fixed[i].isBool() && fixed[i].boolean();
+            cells.emplace_back(row.items()[i].number(), kindOf(kinds[i]), unitIn({shown[i].text(), isFixed, 0}));
         }
         schedule.rows.push_back(std::move(cells));
     }

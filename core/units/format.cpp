@@ -128,14 +128,46 @@ double withoutNoise(double value)
     return clean;
 }
 
-const Unit& unitFor(const Quantity& q, UnitSystem system)
+}  // namespace
+
+const Unit& shownUnit(const Quantity& q, UnitSystem system)
 {
-    const Unit* own = findUnit(q.kind(), q.unit());
-    if (own != nullptr && (system == UnitSystem::Metric ? own->metric : own->us)) return *own;
+    const Manner manner = mannerOf(q.unit());
+    const Unit* own = findUnit(q.kind(), manner.symbol);
+    if (own != nullptr && (manner.fixed || (system == UnitSystem::Metric ? own->metric : own->us))) return *own;
     return usualUnit(q.kind(), system, q.si());
 }
 
-}  // namespace
+Manner mannerOf(std::string_view unit)
+{
+    Manner manner;
+    if (const std::size_t plus = unit.rfind('+'); plus != std::string_view::npos) {
+        const std::string_view digits = unit.substr(plus + 1);
+        std::from_chars(digits.data(), digits.data() + digits.size(), manner.finer);
+        manner.finer = std::clamp(manner.finer, 0, 9);
+        unit = unit.substr(0, plus);
+    }
+    manner.fixed = unit.ends_with('!');
+    if (manner.fixed) unit.remove_suffix(1);
+    manner.symbol = unit;
+    return manner;
+}
+
+std::string unitIn(const Manner& manner)
+{
+    std::string unit = manner.symbol;
+    if (manner.fixed) unit += '!';
+    if (manner.finer > 0) unit += '+' + std::to_string(manner.finer);
+    return unit;
+}
+
+std::string panelUnit(Kind kind, std::string_view symbol, UnitSystem system)
+{
+    Manner manner = mannerOf(symbol);
+    const Unit* unit = findUnit(kind, manner.symbol);
+    manner.fixed = unit != nullptr && !(system == UnitSystem::Metric ? unit->metric : unit->us);
+    return unitIn(manner);
+}
 
 std::string roundedDecimal(double value, int decimals, Rounding rounding)
 {
@@ -148,9 +180,10 @@ namespace {
 /// show(), with so many decimals more than usual.
 Shown shownFiner(const Quantity& q, UnitSystem system, Rounding rounding, int more)
 {
-    const Unit& unit = unitFor(q, system);
+    const Unit& unit = shownUnit(q, system);
     const double value = withoutNoise(fromSi(q.si(), unit));
-    const int decimals = std::isfinite(value) ? decimalsFor(value, unit) + more : 0;
+    const int finer = more + mannerOf(q.unit()).finer;
+    const int decimals = std::isfinite(value) ? decimalsFor(value, unit) + finer : 0;
     Shown shown{roundedDecimal(value, decimals, rounding), unit.symbol == "1" ? "" : std::string(unit.symbol)};
     for (int left = decimals; left > decimalsWithZeros(unit) && shown.number.back() == '0'; --left) {
         shown.number.pop_back();
@@ -163,17 +196,23 @@ Shown shownFiner(const Quantity& q, UnitSystem system, Rounding rounding, int mo
 
 Shown show(const Quantity& q, UnitSystem system, Rounding rounding) { return shownFiner(q, system, rounding, 0); }
 
-std::pair<Shown, Shown> showRange(const Quantity& low, const Quantity& high, UnitSystem system)
+int finerFor(const Quantity& low, const Quantity& high, UnitSystem system)
 {
     constexpr int kMostMore = 3;
-    std::pair<Shown, Shown> ends;
-    for (int more = 0; more <= kMostMore; ++more) {
-        ends = {shownFiner(low, system, Rounding::Up, more), shownFiner(high, system, Rounding::Down, more)};
-        const auto from = parseNumber(ends.first.number), to = parseNumber(ends.second.number);
+    for (int more = 0; more < kMostMore; ++more) {
+        const Shown least = shownFiner(low, system, Rounding::Up, more),
+                    most = shownFiner(high, system, Rounding::Down, more);
+        const auto from = parseNumber(least.number), to = parseNumber(most.number);
         // Ends in two units are far apart.
-        if (ends.first.unit != ends.second.unit || !from || !to || *from <= *to || low.si() > high.si()) break;
+        if (least.unit != most.unit || !from || !to || *from <= *to || low.si() > high.si()) return more;
     }
-    return ends;
+    return kMostMore;
+}
+
+std::pair<Shown, Shown> showRange(const Quantity& low, const Quantity& high, UnitSystem system)
+{
+    const int more = finerFor(low, high, system);
+    return {shownFiner(low, system, Rounding::Up, more), shownFiner(high, system, Rounding::Down, more)};
 }
 
 std::string format(const Quantity& q, UnitSystem system, Rounding rounding) { return show(q, system, rounding).text(); }

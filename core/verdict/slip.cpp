@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/verdict/slip.h"
+#include "core/units/format.h"
 
 #include <algorithm>
 #include <cmath>
@@ -66,7 +67,7 @@ std::optional<Finding> likelySlip(const Quantity& typed, const targets::Window& 
                     "Look at what was measured, at the unit and at the decimal point, and type the value again.");
     }
 
-    const Unit* unit = findUnit(typed.kind(), typed.unit());
+    const Unit* unit = findUnit(typed.kind(), mannerOf(typed.unit()).symbol);
     if (unit != nullptr) {
         const double number = fromSi(typed.si(), *unit);
         for (const Mistaken& m : kUnits) {

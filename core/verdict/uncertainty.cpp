@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/format.h"
 #include "core/units/number_text.h"
 #include "core/units/unit.h"
 #include "core/verdict/verdict.h"
@@ -63,7 +64,7 @@ double lastDigitSi(const Quantity& reading)
         if (const auto inches = readNumber(after)) return lastDigitOf(typedOf(after, inches->rest)) * 0.0254;
     }
     const double last = lastDigitOf(typedOf(plain, rest));
-    if (const Unit* unit = findUnit(reading.kind(), reading.unit())) return toSi(last, *unit);
+    if (const Unit* unit = findUnit(reading.kind(), mannerOf(reading.unit()).symbol)) return toSi(last, *unit);
     const auto value = static_cast<double>(number->value);
     return value == 0 ? 0 : last * std::fabs(reading.si() / value);
 }

@@ -252,3 +252,27 @@ TEST_CASE("the ends of a window, rounded inward, never pass one another")
         CHECK(b <= high * (1 + 1e-12));
     }
 }
+
+TEST_CASE("a unit that is a fact is kept in either system, and one decimal more is shown where a unit asks for it")
+{
+    CHECK(panelUnit(Kind::Force, "N", UnitSystem::Us) == "N!");
+    CHECK(panelUnit(Kind::Force, "N", UnitSystem::Metric) == "N");
+    CHECK(panelUnit(Kind::Force, "lbf", UnitSystem::Us) == "lbf");
+    CHECK(panelUnit(Kind::Share, "%", UnitSystem::Us) == "%");
+    CHECK(panelUnit(Kind::Pressure, "nonsense", UnitSystem::Us) == "nonsense");
+    const Quantity pull(14.45, Kind::Force, "N!");
+    for (const UnitSystem system : {kMetric, kUs}) {
+        CHECK(format(pull, system) == "14.4 N");
+        CHECK(format(pull.in("N!+1"), system) == "14.45 N");
+    }
+    CHECK(format(pull.in("N"), kUs) == "3.25 lbf");
+    CHECK(format(Quantity(0.438512e5, Kind::Pressure, "bar+1"), kMetric) == "0.439 bar");
+    for (const Manner& manner : {Manner{"N m/bar", false, 0}, Manner{"N", true, 0}, Manner{"bar", true, 2}, Manner{}}) {
+        const Manner back = mannerOf(unitIn(manner));
+        CHECK(back.symbol == manner.symbol);
+        CHECK(back.fixed == manner.fixed);
+        CHECK(back.finer == manner.finer);
+    }
+    // No symbol has a mark of its own.
+    for (const Unit& unit : allUnits()) CHECK(unitIn(mannerOf(unit.symbol)) == unit.symbol);
+}
