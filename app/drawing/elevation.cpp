@@ -264,10 +264,11 @@ ElevationView elevationOf(const report::Elevation& elevation)
     return view;
 }
 
-ElevationView elevationOf(const inputs::Press& press, std::optional<Length> rollDiameter, inputs::Feed feed)
+ElevationView elevationOf(const inputs::Press& press, std::optional<Length> rollDiameter, inputs::Feed feed,
+                          std::optional<inputs::Winding> finished)
 {
     ElevationView view;
-    const auto paths = inputs::pathsOf(press, rollDiameter, feed);
+    const auto paths = inputs::pathsOf(press, rollDiameter, feed, finished);
     if (paths) view.paths = *paths;
     for (const inputs::Roller& roller : press.rollers) {
         view.kinds[roller.id] = roller.kind;

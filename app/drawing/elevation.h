@@ -39,7 +39,7 @@ struct ElevationView {
 [[nodiscard]] ElevationView elevationOf(const report::Elevation& elevation);
 /// From a profile; empty paths when the profile has no coordinates.
 [[nodiscard]] ElevationView elevationOf(const inputs::Press& press, std::optional<Length> rollDiameter,
-                                        inputs::Feed feed);
+                                        inputs::Feed feed, std::optional<inputs::Winding> finished = {});
 
 /// Metres of the press to points of the drawing: one scale both ways, y turned over.
 struct ElevationScale {

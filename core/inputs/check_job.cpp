@@ -84,32 +84,20 @@ void checkLabels(const Job& job, Findings& out)
                             Magnitude{repeat->si() / *job.around, Kind::Length, "mm"}}});
 }
 
-/// Which way the finished roll shows its face when it is wound over or under, from the turns of unwind and rewind: what
-/// lies outside on a roll that turns one way lies inside on one that turns the other way.
+/// A rewind that cannot wind the finished roll as the job wants it.
 void checkFinishedWinding(const Press& press, const Job& job, Findings& out)
 {
-    if (!job.winding || *job.winding == Winding::Unknown || !press.printFeed || !press.printWinding) return;
-    const bool turned =
-        std::any_of(press.rollers.begin(), press.rollers.end(), [](const Roller& r) { return r.kind == "turn_bar"; });
-    if (turned) return;  // turn bars may bring the face to the other side
-    const Result<NamedPath> main = pathOf(press, "main", Length::si(0.3), *press.printFeed);
-    if (!main) return;
-    for (const std::string& name : pathNames(press)) {
-        const Result<NamedPath> path = name == "main" ? main : pathOf(press, name, Length::si(0.3), *press.printFeed);
-        if (!path) continue;
-        const physics::RollerPlace& from = main->path.rollers.front();
-        const physics::RollerPlace& to = path->path.rollers.back();
-        const auto rewind = std::find_if(press.rewinds.begin(), press.rewinds.end(),
-                                         [&](const Rewind& r) { return r.roller == to.id; });
-        if (rewind == press.rewinds.end() || rewind->waste || rewind->winds.size() != 1) continue;
-        const bool faceOut =
-            (from.counterClockwise == to.counterClockwise) == (*press.printWinding == Winding::FaceOut);
-        if (faceOut == (*job.winding == Winding::FaceOut)) continue;
-        out.push_back(warn("input.finished_winding", "job.winding",
-                           {faceOut ? "%1 winds the finished roll face out; the job asks for face in."
-                                    : "%1 winds the finished roll face in; the job asks for face out.",
-                            {rewind->id}},
-                           "Rewind the finished rolls the other way afterwards, or ask the customer."));
+    for (const Rewind& rewind : press.rewinds) {
+        const std::optional<Feed> wanted = windFor(press, rewind, job.winding);
+        if (!wanted || rewind.winds.empty() ||
+            std::find(rewind.winds.begin(), rewind.winds.end(), *wanted) != rewind.winds.end())
+            continue;
+        out.push_back(
+            warn("input.finished_winding", "job.winding",
+                 {*job.winding == Winding::FaceIn ? "%1 winds the finished roll face out; the job asks for face in."
+                                                  : "%1 winds the finished roll face in; the job asks for face out.",
+                  {rewind.id}},
+                 "Rewind the finished rolls the other way afterwards, or ask the customer."));
     }
 }
 
@@ -167,7 +155,8 @@ void checkWeb(const Inputs& inputs, Findings& out)
         *diameter > press.unwind->largestDiameter->measure())
         return;
     for (const std::string& name : pathNames(press)) {
-        const Result<NamedPath> path = pathOf(press, name, diameter, feed.value_or(Feed::Over));
+        const std::optional<Winding> finished = inputs.job ? inputs.job->winding : std::nullopt;
+        const Result<NamedPath> path = pathOf(press, name, diameter, feed.value_or(Feed::Over), finished);
         if (path) checkWraps(path->path, out);
         if (path || path.error().code == "press.web.needs") continue;
         Finding why = path.error();

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/inputs/cross_check.h"
+#include "core/inputs/policy.h"
 
 namespace taut::inputs {
 
@@ -77,6 +78,51 @@ void checkSpeeds(const Press& press, Findings& out)
           "This press is said to run %1 at most and to crawl faster, at %2.");
 }
 
+/// What works with air on this press, by its key; "" for nothing.
+std::string worksWithAir(const Press& press)
+{
+    if (press.unwind && press.unwind->mandrel.kind == "air_shaft") return "press.unwind.mandrel";
+    if (press.unwind && press.unwind->lift && press.unwind->lift->kind == "pneumatic") return "press.unwind.lift";
+    for (const Rewind& rewind : press.rewinds)
+        if (rewind.mandrel.kind == "air_shaft") return "press.rewind." + rewind.id + ".mandrel";
+    for (const Zone& zone : press.zones)
+        if (zone.actuator == Actuator::Pneumatic || (zone.dancer && zone.dancer->load == "pneumatic"))
+            return "press.zone." + zone.id;
+    return {};
+}
+
+/// The most that the supply gives: this shop's own window, else the policy row.
+Quantity supplyMost(const Press& press)
+{
+    for (const auto& [id, range] : press.limits)
+        if (id == "air.supply" && range.high && range.high->kind() == Kind::Pressure) return *range.high;
+    for (const auto& [row, value] : press.policy)
+        if (row == "air_supply_most") return value;
+    return Quantity(findPolicy("air_supply_most")->si, Kind::Pressure, press.units == UnitSystem::Us ? "psi" : "bar");
+}
+
+/// Air that cannot be there: on a press without any, or above what its supply gives.
+void checkAir(const Press& press, Findings& out)
+{
+    if (!press.hasAir) {
+        if (const std::string key = worksWithAir(press); !key.empty())
+            out.push_back(refuse("input.no_air", "press.air",
+                                 {"This press is said to have no air, and %1 works with air.", {key}},
+                                 "Take air = false out, or correct what works with air."));
+        return;
+    }
+    const Quantity most = supplyMost(press);
+    const auto check = [&](const Mandrel& mandrel, const std::string& key) {
+        if (mandrel.kind != "air_shaft" || !mandrel.airLeast || mandrel.airLeast->si() <= most.si()) return;
+        out.push_back(warn("input.air_above_supply", key,
+                           {"The shaft's plate wants at least %1; the air supply gives %2 at most.",
+                            {arg(mandrel.airLeast), most.magnitude()}},
+                           "Look at the plate and at the supply: a shaft short of air lets its core turn."));
+    };
+    if (press.unwind) check(press.unwind->mandrel, "press.unwind.mandrel.pressure");
+    for (const Rewind& rewind : press.rewinds) check(rewind.mandrel, "press.rewind." + rewind.id + ".mandrel.pressure");
+}
+
 }  // namespace
 
 void checkFrame(const Inputs& inputs, Findings& out)
@@ -86,6 +132,7 @@ void checkFrame(const Inputs& inputs, Findings& out)
     checkShafts(*inputs.press, out);
     checkZones(*inputs.press, out);
     checkSpeeds(*inputs.press, out);
+    checkAir(*inputs.press, out);
 }
 
 }  // namespace taut::inputs

@@ -227,7 +227,9 @@ std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key,
     const bool alone = kinds.size() == 1 && kinds.front() == Kind::Share;
     std::optional<Finding> why;
     for (const Kind kind : kinds) {
-        const Result<Quantity> q = parseQuantity(written, kind, alone ? Bare::Accept : Bare::Refuse);
+        // A count is written without quotes.
+        const Bare may = alone || (kind == Kind::Count && bare) ? Bare::Accept : Bare::Refuse;
+        const Result<Quantity> q = parseQuantity(written, kind, may);
         if (q) return believable(*q, value, key, sane.value_or(saneSetting(kind))) ? std::optional(*q) : std::nullopt;
         if (!why || (why->code == "quantity.wrong_kind" && q.error().code != "quantity.wrong_kind")) why = q.error();
     }

@@ -40,7 +40,8 @@ Result<physics::RollerPlace> unwindPlace(const std::vector<const Roller*>& path,
         Length()};
 }
 
-Result<physics::RollerPlace> rewindPlace(const Press& press, const std::vector<const Roller*>& path, std::size_t at)
+Result<physics::RollerPlace> rewindPlace(const Press& press, const std::vector<const Roller*>& path, std::size_t at,
+                                         std::optional<Winding> finished)
 {
     const Roller& roller = *path[at];
     const auto it = std::find_if(press.rewinds.begin(), press.rewinds.end(),
@@ -49,8 +50,12 @@ Result<physics::RollerPlace> rewindPlace(const Press& press, const std::vector<c
     std::optional<Length> diameter;
     if (roller.diameter) diameter = roller.diameter->measure();
     if (it != press.rewinds.end()) {
-        if (!it->winds.empty())
-            turn = turnsCounterClockwise(it->winds.front(), at == 0 || runsRight(*path[at - 1], roller, path));
+        if (!it->winds.empty()) {
+            const std::optional<Feed> wanted = windFor(press, *it, finished);
+            const bool can = wanted && std::find(it->winds.begin(), it->winds.end(), *wanted) != it->winds.end();
+            turn = turnsCounterClockwise(can ? *wanted : it->winds.front(),
+                                         at == 0 || runsRight(*path[at - 1], roller, path));
+        }
         if (!turn) return needs("press.rewind." + it->id + ".winds");
         if (!diameter) {
             const Result<Length> core = rewindCoreOutside(*it);
@@ -129,7 +134,27 @@ std::vector<std::string> pathNames(const Press& press)
     return out;
 }
 
-Result<NamedPath> pathOf(const Press& press, std::string_view name, std::optional<Length> rollDiameter, Feed feed)
+std::optional<Feed> windFor(const Press& press, const Rewind& rewind, std::optional<Winding> finished)
+{
+    if (!finished || *finished == Winding::Unknown || !press.printFeed || !press.printWinding || rewind.waste)
+        return std::nullopt;
+    if (std::any_of(press.rollers.begin(), press.rollers.end(), [](const Roller& r) { return r.kind == "turn_bar"; }))
+        return std::nullopt;
+    const Roller* end = press.roller(rewind.roller);
+    if (end == nullptr) return std::nullopt;
+    const auto main = rollersOf(press, "main"), own = rollersOf(press, isMain(*end) ? "main" : end->path);
+    if (!main || !own || main->size() < 2 || main->front()->kind != "unwind") return std::nullopt;
+    const auto at = std::find(own->begin(), own->end(), end);
+    if (at == own->begin() || at == own->end()) return std::nullopt;
+    const bool fromTurn = turnsCounterClockwise(*press.printFeed, runsRight(*main->front(), *(*main)[1], *main));
+    // Face out on both needs the same turn where the print side is face out, and so round.
+    const bool same = (*finished == Winding::FaceOut) == (*press.printWinding == Winding::FaceOut);
+    const bool over = turnsCounterClockwise(Feed::Over, runsRight(**(at - 1), *end, *own)) == (same == fromTurn);
+    return over ? Feed::Over : Feed::Under;
+}
+
+Result<NamedPath> pathOf(const Press& press, std::string_view name, std::optional<Length> rollDiameter, Feed feed,
+                         std::optional<Winding> finished)
 {
     const Result<std::vector<const Roller*>> found = rollersOf(press, name);
     if (!found) return found.error();
@@ -139,7 +164,7 @@ Result<NamedPath> pathOf(const Press& press, std::string_view name, std::optiona
         const Roller& roller = *rollers[i];
         Result<physics::RollerPlace> place = i == 0 && roller.kind == "unwind"
                                                  ? unwindPlace(rollers, rollDiameter, feed)
-                                             : isRewind(roller) ? rewindPlace(press, rollers, i)
+                                             : isRewind(roller) ? rewindPlace(press, rollers, i, finished)
                                                                 : rollerPlace(roller);
         if (!place) return place.error();
         places.push_back(std::move(*place));
@@ -164,11 +189,12 @@ Result<physics::WebPath> fixedStretch(const Press& press, std::string_view from,
     return needs("press.web.roller." + std::string(to));
 }
 
-Result<std::vector<NamedPath>> pathsOf(const Press& press, std::optional<Length> rollDiameter, Feed feed)
+Result<std::vector<NamedPath>> pathsOf(const Press& press, std::optional<Length> rollDiameter, Feed feed,
+                                       std::optional<Winding> finished)
 {
     std::vector<NamedPath> out;
     for (const std::string& name : pathNames(press)) {
-        Result<NamedPath> path = pathOf(press, name, rollDiameter, feed);
+        Result<NamedPath> path = pathOf(press, name, rollDiameter, feed, finished);
         if (!path) return path.error();
         out.push_back(std::move(*path));
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -7,6 +8,7 @@
 #include "core/inputs/inputs.h"
 #include "core/inputs/parts.h"
 #include "core/inputs/words.h"
+#include "core/units/format.h"
 
 namespace taut::inputs {
 
@@ -204,14 +206,26 @@ void readPlaces(KeyReader& top, const Names& names, Press& press)
     }
 }
 
+/// Whether limits of this target are bare numbers: something counted, or so many times something else.
+bool isCounted(std::string_view id)
+{
+    constexpr std::array<std::string_view, 10> kCounted{"core_hold", "inches",  "least", "margin",           "ratio",
+                                                        "rolls",     "splices", "teeth", "transient_margin", "wraps"};
+    return std::find(kCounted.begin(), kCounted.end(), id.substr(id.rfind('.') + 1)) != kCounted.end();
+}
+
 /// Windows of this shop: the kind is whatever the unit says, since a key may be any target's id.
 void readLimits(KeyReader keys, Press& press)
 {
-    const Kind kinds[] = {Kind::Pressure, Kind::Length, Kind::Force, Kind::ForcePerWidth, Kind::Share, Kind::Speed,
-                          Kind::Time,     Kind::Mass,   Kind::Angle, Kind::Torque,        Kind::Power, Kind::Current};
+    constexpr std::array kUnited{Kind::Pressure, Kind::Length, Kind::Force, Kind::ForcePerWidth,
+                                 Kind::Share,    Kind::Speed,  Kind::Time,  Kind::Mass,
+                                 Kind::Angle,    Kind::Torque, Kind::Power, Kind::Current};
+    constexpr std::array kCounts{Kind::Count};
     for (const std::string& id : keys.keys()) {
         std::optional<KeyReader> range = keys.table(id);
         if (!range) continue;
+        const std::span<const Kind> kinds =
+            isCounted(id) ? std::span<const Kind>(kCounts) : std::span<const Kind>(kUnited);
         Range limits{range->quantity("low", kinds, sane::kAny), range->quantity("high", kinds, sane::kAny)};
         checkOrder(*range, "low", limits.low, limits.high);
         range->done();
@@ -265,6 +279,17 @@ Setting readSetting(KeyReader& above, std::string_view key, std::span<const Kind
     return out;
 }
 
+/// What is set and read at a panel is said in the panel's unit, also where this press's people use others elsewhere.
+void sayInPanelUnits(Press& press)
+{
+    const auto say = [&press](std::optional<Quantity>& q) {
+        if (q) q = Quantity(q->si(), q->kind(), panelUnit(q->kind(), q->unit(), press.units), q->entered());
+    };
+    for (Zone& zone : press.zones)
+        for (Setting* setting : {&zone.setting, &zone.actuatorRange})
+            for (std::optional<Quantity>* end : {&setting->least, &setting->most, &setting->uncertainty}) say(*end);
+}
+
 /// A label for a role that no procedure can name is never shown: it is kept and told.
 void readLabels(KeyReader& labels, Press& press)
 {
@@ -307,6 +332,7 @@ Result<Press> readPress(std::string_view toml, std::string_view file, Findings& 
         press.rewinds.push_back(std::move(rewind));
     }
     press.zones = readZones(top, names, press.rewinds);
+    sayInPanelUnits(press);
     readWeb(top, names, press);
     for (Rewind& rewind : press.rewinds)
         if (const Roller* roller = press.roller(rewind.roller); roller != nullptr && roller->kind == "waste_rewind")

@@ -48,6 +48,23 @@ SpliceTape readTape(KeyReader keys)
     return tape;
 }
 
+/// The layers together are no more than the whole, as well as both are known (policy).
+template <Kind K>
+void checkWhole(KeyReader& keys, const char* key, Maybe<K>& whole, const std::vector<Layer>& layers,
+                Maybe<K> Layer::*part)
+{
+    constexpr double kKnown = 0.05;
+    double sum = 0;
+    for (const Layer& layer : layers)
+        if (layer.*part) sum += (layer.*part)->si();
+    if (!whole || sum <= whole->si() * (1 + kKnown)) return;
+    keys.complain(key, refuse("input.layers_above_whole", {},
+                              {"The layers add up to %1, more than the whole, %2.",
+                               {Magnitude{sum, K, whole->quantity().unit()}, whole->quantity().magnitude()}},
+                              "Look at the whole and at each layer, and correct the figure that is wrong."));
+    whole.reset();
+}
+
 Substrate readSubstrate(KeyReader& keys)
 {
     Substrate s;
@@ -65,6 +82,8 @@ Substrate readSubstrate(KeyReader& keys)
     s.porous = keys.flag("porous").value_or(false);
     s.tension = readTension(keys);
     for (KeyReader layer : keys.tables("layers")) s.layers.push_back(readLayer(std::move(layer)));
+    checkWhole(keys, "grammage", s.grammage, s.layers, &Layer::grammage);
+    checkWhole(keys, "caliper", s.caliper, s.layers, &Layer::caliper);
     if (std::optional<KeyReader> tape = keys.table("splice_tape")) s.spliceTape = readTape(std::move(*tape));
     keys.done();
     return s;

@@ -169,7 +169,9 @@ std::optional<Elevation> elevation(const Ground& ground)
                 feed = inputs::Feed::Under;
     if (ground.inputs.roll && ground.inputs.roll->outerDiameter)
         diameter = ground.inputs.roll->outerDiameter->measure();
-    auto paths = inputs::pathsOf(*ground.inputs.press, diameter, feed);
+    const std::optional<inputs::Winding> finished =
+        ground.inputs.job ? ground.inputs.job->winding : std::optional<inputs::Winding>();
+    auto paths = inputs::pathsOf(*ground.inputs.press, diameter, feed, finished);
     if (!paths) return std::nullopt;
     Elevation drawing;
     drawing.paths = std::move(*paths);

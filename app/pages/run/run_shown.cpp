@@ -184,7 +184,8 @@ ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const s
     if (!files.press) return {};
     std::optional<Length> diameter = run.presentDiameter();
     if (!diameter && files.roll && files.roll->outerDiameter) diameter = files.roll->outerDiameter->measure();
-    ElevationView view = elevationOf(*files.press, diameter, feedOf(run));
+    ElevationView view = elevationOf(*files.press, diameter, feedOf(run),
+                                     files.job ? files.job->winding : std::optional<inputs::Winding>());
     view.lit = lit;
     const auto has = [&](const char* condition) { return run.conditions().contains(condition); };
     if (has("web_at_rewind") || has("web_joined"))

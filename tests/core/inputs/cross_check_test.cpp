@@ -227,6 +227,40 @@ TEST_CASE("one bad input gives one finding on the metric press")
                 }}});
 }
 
+TEST_CASE("air that cannot be there is said: on a press without any, and above its supply")
+{
+    const auto codes = [](const Press& press, const std::string& code) {
+        Inputs alone;
+        alone.press = std::make_shared<const Press>(press);
+        std::vector<Finding> found;
+        for (const Finding& f : crossCheck(alone))
+            if (f.code == code) found.push_back(f);
+        return found;
+    };
+    const Press good = demoPress("north");
+    CHECK(codes(good, "input.no_air").empty());
+    CHECK(codes(good, "input.air_above_supply").empty());
+    Press none = good;
+    none.hasAir = false;
+    REQUIRE(codes(none, "input.no_air").size() == 1);
+    CHECK(codes(none, "input.no_air").front().severity == Severity::Stop);
+    // Nothing that works with air is left.
+    none.unwind.reset();
+    none.rewinds.clear();
+    none.zones.clear();
+    CHECK(codes(none, "input.no_air").empty());
+    Press high = good;
+    high.unwind->mandrel.kind = "air_shaft";
+    high.unwind->mandrel.airLeast = typed<Kind::Pressure>("7.5 bar");
+    high.unwind->mandrel.airMost = typed<Kind::Pressure>("8.5 bar");
+    REQUIRE(codes(high, "input.air_above_supply").size() == 1);
+    CHECK(codes(high, "input.air_above_supply").front().subject == "press.unwind.mandrel.pressure");
+    // This shop's own supply gives that much.
+    high.limits = {
+        {"air.supply", Range{typed<Kind::Pressure>("7 bar")->quantity(), typed<Kind::Pressure>("9 bar")->quantity()}}};
+    CHECK(codes(high, "input.air_above_supply").empty());
+}
+
 TEST_CASE("one bad input gives one finding on the US press")
 {
     checkRows(south, {{"wider than the press", "input.roll_wider_than_press", "roll.width", Severity::Stop,
