@@ -8,6 +8,7 @@
 #include "core/base/toml.h"
 #include "core/inputs/inputs.h"
 #include "core/procedure/procedure.h"
+#include "core/targets/limits.h"
 #include "core/units/plain.h"
 
 namespace taut::app::verbs {
@@ -51,9 +52,15 @@ Result<Checked> checked(const std::string& file)
     if (!text) return text.error();
     Checked all{file, inputs::whatIs(*text), {}};
     if (all.is.empty()) all.is = isPeopleFile(*text) ? "people" : "";
-    if (all.is == "press")
-        crossCheckAlone(inputs::readPress(*text, file, all.findings), &inputs::Inputs::press, file, all.findings);
-    else if (all.is == "job")
+    if (all.is == "press") {
+        const auto press = inputs::readPress(*text, file, all.findings);
+        crossCheckAlone(press, &inputs::Inputs::press, file, all.findings);
+        if (press)
+            for (Finding& finding : targets::checkLimits(*press)) {
+                finding.subject = file + ' ' + finding.subject;
+                all.findings.push_back(std::move(finding));
+            }
+    } else if (all.is == "job")
         noteAll(inputs::readJob, *text, file, all.findings);
     else if (all.is == "substrates")
         noteAll(inputs::readSubstrates, *text, file, all.findings);

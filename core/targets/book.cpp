@@ -9,6 +9,7 @@
 #include "core/physics/formula.h"
 #include "core/targets/aim.h"
 #include "core/targets/coarse.h"
+#include "core/targets/limits.h"
 #include "core/units/format.h"
 
 namespace taut::targets {
@@ -22,7 +23,7 @@ std::shared_ptr<const T> orEmpty(const std::shared_ptr<const T>& p)
 }
 
 Result<std::vector<inputs::NamedPath>> pathsFor(const inputs::Press& press, std::optional<Length> diameter,
-                                                inputs::Winding winding)
+                                                inputs::Winding winding, std::optional<inputs::Winding> finished)
 {
     // Hung the way that shows the right face; before that is known, the way the press prefers.
     inputs::Feed feed = press.printFeed.value_or(inputs::Feed::Over);
@@ -31,7 +32,7 @@ Result<std::vector<inputs::NamedPath>> pathsFor(const inputs::Press& press, std:
     if (press.unwind && !press.unwind->feeds.empty() &&
         std::find(press.unwind->feeds.begin(), press.unwind->feeds.end(), feed) == press.unwind->feeds.end())
         feed = press.unwind->feeds.front();
-    return inputs::pathsOf(press, diameter, feed);
+    return inputs::pathsOf(press, diameter, feed, finished);
 }
 
 }  // namespace
@@ -42,12 +43,19 @@ Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
       m_substrate(orEmpty(in.substrate)),
       m_roll(orEmpty(in.roll)),
       m_present(presentDiameter),
+      m_leftOff(leftOff(*m_press, *m_job)),
       m_paths(pathsFor(*m_press,
                        presentDiameter         ? presentDiameter
                        : m_roll->outerDiameter ? std::optional(m_roll->outerDiameter->measure())
                                                : std::nullopt,
-                       m_roll->winding))
-{}
+                       m_roll->winding, m_job->winding))
+{
+    if (m_paths || m_paths.error().subject != "roll.outer_diameter") return;
+    const Length some = m_press->unwind && m_press->unwind->largestDiameter
+                            ? m_press->unwind->largestDiameter->measure()
+                            : Length::si(0.5);
+    if (auto paths = pathsFor(*m_press, some, m_roll->winding, m_job->winding)) m_someRoll = std::move(*paths);
+}
 
 Term Book::diameter() const { return m_impossibleDiameter ? impossible(*m_impossibleDiameter) : givenDiameter(); }
 
@@ -155,10 +163,19 @@ const physics::WebPath* Book::mainPath() const
     return &m_paths->front().path;
 }
 
+const std::vector<inputs::NamedPath>* Book::pathsOfSomeRoll() const { return m_someRoll ? &*m_someRoll : nullptr; }
+
+bool Book::waitsForRoll(std::string_view roller) const
+{
+    if (!m_someRoll) return false;
+    const auto& rollers = m_someRoll->front().path.rollers;
+    return rollers.size() > 1 && rollers[1].id == roller;
+}
+
 const physics::PathArc* Book::arc(std::string_view roller) const
 {
-    if (!m_paths) return nullptr;
-    for (const inputs::NamedPath& named : *m_paths)
+    if (waitsForRoll(roller) || (!m_paths && !m_someRoll)) return nullptr;
+    for (const inputs::NamedPath& named : m_paths ? *m_paths : *m_someRoll)
         if (const physics::PathArc* found = named.path.arc(roller)) return found;
     return nullptr;
 }
@@ -166,6 +183,11 @@ const physics::PathArc* Book::arc(std::string_view roller) const
 Stated Book::add(Target target, Doubt doubt)
 {
     assert(m_byId.count(target.id) == 0);
+    for (const LeftOff& off : m_leftOff)
+        if (off.speaksOf(target.id)) {
+            target.state = Cannot{off.why, {}, "the job's lanes"};
+            doubt.clear();
+        }
     auto* ready = std::get_if<Ready>(&target.state);
     if (ready != nullptr)
         for (Given& g : ready->because.given) g.from = provenance(std::move(g.from));
@@ -273,6 +295,11 @@ void Book::finishReadings(Target& target)
     auto* ready = std::get_if<Ready>(&target.state);
     const Quantity* value = target.quantity();
     if (ready == nullptr || value == nullptr) return;
+    // A panel's own unit holds for all that is said beside the value.
+    if (mannerOf(value->unit()).fixed)
+        for (std::optional<Quantity>* q :
+             {&ready->uncertainty, &ready->instrument, &ready->most, &ready->window.low, &ready->window.high})
+            if (*q) *q = (*q)->in(value->unit());
     // Less than the last place that is shown says nothing, and may be the noise of the arithmetic.
     if (ready->uncertainty) {
         const Shown shown = show(Quantity(ready->uncertainty->si(), value->kind(), value->unit()), m_press->units);
@@ -301,11 +328,16 @@ void Book::finishReadings(Target& target)
 Targets Book::finish() &&
 {
     // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
-    for (const auto& [id, range] : m_press->limits)
+    Findings wrong = checkLimits(*m_press);
+    for (const auto& [id, range] : m_press->limits) {
+        const auto named = std::find_if(wrong.begin(), wrong.end(),
+                                        [key = "press.limits." + id](const Finding& f) { return f.subject == key; });
+        if (named != wrong.end()) continue;
         for (Entry& e : m_all)
             if (e.target.id == id)
-                if (auto* r = std::get_if<Ready>(&e.target.state); r && r->window.rule > Rule::Maker)
-                    r->window = Window{range.low, range.high, Rule::Press, Text("limits of this press's profile")};
+                if (auto said = layLimits(e.target, range)) wrong.push_back(*std::move(said));
+    }
+    for (Finding& f : wrong) note(std::move(f));
     for (Entry& e : m_all) finishReadings(e.target);
     m_byId.clear();  // its keys are about to be moved away
     std::vector<Target*> sorted;

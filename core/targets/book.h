@@ -5,6 +5,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -13,6 +14,7 @@
 
 #include "core/inputs/path_of.h"
 #include "core/inputs/policy.h"
+#include "core/targets/lanes.h"
 #include "core/targets/target.h"
 
 // How a target set is written, private to this folder: each family states its targets, the book follows what is
@@ -138,6 +140,11 @@ public:
     /// The paths for this roll and the feed it needs, or what keeps them from being drawn.
     [[nodiscard]] const Result<std::vector<inputs::NamedPath>>& paths() const { return m_paths; }
     [[nodiscard]] const physics::WebPath* mainPath() const;
+    /// All paths drawn with some roll in place of one whose diameter is not known: right from the roller behind the
+    /// first one on. nullptr where the paths are known, or lack something else.
+    [[nodiscard]] const std::vector<inputs::NamedPath>* pathsOfSomeRoll() const;
+    /// Whether the wrap of this roller waits for the roll's diameter alone: the one that the roll's web meets first.
+    [[nodiscard]] bool waitsForRoll(std::string_view roller) const;
     /// The wrap of a roller on whichever path it is.
     [[nodiscard]] const physics::PathArc* arc(std::string_view roller) const;
 
@@ -174,7 +181,9 @@ private:
     std::shared_ptr<const inputs::Roll> m_roll;
     std::optional<Length> m_present;
     std::optional<Finding> m_impossibleDiameter;
+    std::vector<LeftOff> m_leftOff;
     Result<std::vector<inputs::NamedPath>> m_paths;
+    std::optional<std::vector<inputs::NamedPath>> m_someRoll;
     struct Entry {
         Target target;
         Doubt doubt;
@@ -193,6 +202,8 @@ private:
 void explain(Target& target);
 /// Whether an id fits a pattern like "tension.{zone}.total".
 [[nodiscard]] bool fitsPattern(std::string_view pattern, std::string_view id);
+/// The pattern of every id that this program can compute.
+[[nodiscard]] std::span<const char* const> knownPatterns();
 
 // The families, in the order in which they need each other.
 void stateRoll(Book& book);
@@ -212,6 +223,8 @@ void stateShopReadings(Book& book);
 enum class ZoneEnd : std::uint8_t { Unwind, Rewind, Waste, Between };
 [[nodiscard]] ZoneEnd endOf(const inputs::Press& press, const inputs::Zone& zone);
 [[nodiscard]] const inputs::Rewind* rewindOf(const inputs::Press& press, const inputs::Zone& zone);
+/// The zone that is bounded round a roller; nullptr for none.
+[[nodiscard]] const inputs::Zone* zoneRound(const inputs::Press& press, const inputs::Roller& roller);
 /// How large the zone's roll is when it is done: the unwinding core, the finished roll of the job or the largest that
 /// its rewind winds, the waste rewind when full. Impossible where that is no more than the core it is wound on.
 [[nodiscard]] Term lastDiameterOf(const Book& book, const inputs::Zone& zone);

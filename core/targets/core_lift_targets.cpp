@@ -60,15 +60,41 @@ const inputs::Adapter* stateAdapter(Book& book)
     return answer->adapter;
 }
 
-void stateLift(Book& book, const inputs::Adapter* adapter)
+/// What hangs beside the roll's own mass: its adapter, where it needs one.
+Term adapterMass(const inputs::Adapter* adapter)
+{
+    return adapter ? term(adapter->mass, "press.unwind.adapters.mass")
+                   : known(Quantity(0, Kind::Mass), "target:core.adapter");
+}
+
+/// A roll that the unwind is not made for, whatever lifts it; said once.
+std::optional<Finding> tooHeavyForUnwind(Book& book, const inputs::Adapter* adapter)
+{
+    const inputs::Press& press = book.press();
+    const Term mass = book.target("roll.mass"), extra = adapterMass(adapter);
+    if (!press.unwind || !press.unwind->largestMass || !mass.known()) return std::nullopt;
+    const Quantity most = press.unwind->largestMass->quantity();
+    const double hangs = mass.value->si() + (extra.known() ? extra.value->si() : 0);
+    if (hangs <= most.si()) return std::nullopt;
+    const Magnitude all{hangs, Kind::Mass, mass.value->unit()};
+    Finding why =
+        refuse("unwind.too_heavy", "roll." + book.roll().id,
+               hangs > mass.value->si()
+                   ? Text("With its adapter the roll weighs %1, this press takes %2.", {all, most.magnitude()})
+                   : Text("The roll weighs %1, this press takes %2.", {all, most.magnitude()}),
+               Text("Take a smaller roll. Do not hang this one here."));
+    book.note(why);
+    return why;
+}
+
+void stateLift(Book& book, const inputs::Adapter* adapter, const std::optional<Finding>& tooHeavy)
 {
     const inputs::Press& press = book.press();
     if (!press.unwind || !press.unwind->lift) return;
     const inputs::Lift& lift = *press.unwind->lift;
     const bool us = press.units == UnitSystem::Us;
     Term mass = book.target("roll.mass");
-    Term extra = adapter ? term(adapter->mass, "press.unwind.adapters.mass")
-                         : known(Quantity(0, Kind::Mass), "target:core.adapter");
+    Term extra = adapterMass(adapter);
     Term carriage = term(lift.carriage, "press.unwind.lift.carriage");
     Term load = combine(
         {mass, extra, carriage}, "roll, adapter and carriage",
@@ -82,7 +108,10 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
     // What may be lifted is what the plate says, never what the pressure would allow.
     const inputs::Maybe<Kind::Mass>& rated = lift.rated ? lift.rated : press.unwind->largestMass;
     Term heavy;
-    if (mass.known() && rated && mass.value->si() + (extra.known() ? extra.value->si() : 0) > rated->si()) {
+    if (tooHeavy) {
+        stated.cannot(*tooHeavy);
+        heavy = impossible(*tooHeavy);
+    } else if (mass.known() && rated && mass.value->si() + (extra.known() ? extra.value->si() : 0) > rated->si()) {
         const Finding why = refuse(
             "lift.too_heavy", "roll." + book.roll().id,
             Text("The roll weighs %1, this press takes %2.", {mass.value->magnitude(), rated->quantity().magnitude()}),
@@ -92,9 +121,10 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
         heavy = impossible(why);
     } else if (rated) {
         const double carried = carriage.known() ? carriage.value->si() : 0;
-        stated
-            .window({}, Quantity(rated->si() + carried, Kind::Mass), Rule::Press,
-                    "what the lift or unwind is rated for")
+        // What the lift may carry, and no roll heavier than the unwind takes.
+        const double most =
+            press.unwind->largestMass ? std::min(rated->si(), press.unwind->largestMass->si()) : rated->si();
+        stated.window({}, Quantity(most + carried, Kind::Mass), Rule::Press, "what the lift or unwind is rated for")
             .advice("The roll is held by the lift, not by hands.");
     }
     if (lift.kind != "pneumatic") return;
@@ -150,6 +180,10 @@ void stateLift(Book& book, const inputs::Adapter* adapter)
 
 }  // namespace
 
-void stateCoreAndLift(Book& book) { stateLift(book, stateAdapter(book)); }
+void stateCoreAndLift(Book& book)
+{
+    const inputs::Adapter* adapter = stateAdapter(book);
+    stateLift(book, adapter, tooHeavyForUnwind(book, adapter));
+}
 
 }  // namespace taut::targets

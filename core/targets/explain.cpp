@@ -44,6 +44,7 @@ constexpr std::array kWords{
     Words{"thread.crawl_time", "", "Held down all the way; let go and it stops."},
     Words{"thread.pull", "L = s", "So much web passes before the splice reaches the rewind."},
     Words{"thread.{path}.length", "L = sum of s and b", "So much web lies in the press when it is threaded."},
+    Words{"thread.{rewind}.winding", "by winding, side and the way from unwind to rewind", ""},
     Words{"thread.{rewind}.wraps", "", "Turned by hand with the stop held."},
     Words{"traction.first_to_slip", "the roller of the least r", ""},
 };

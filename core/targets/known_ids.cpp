@@ -113,6 +113,7 @@ constexpr std::array kPatterns{"air.drop",
                                "thread.pull",
                                "thread.{path}.length",
                                "thread.{rewind}.core_hold",
+                               "thread.{rewind}.winding",
                                "thread.{rewind}.wraps",
                                "traction.air_film",
                                "traction.first_to_slip",
@@ -137,6 +138,8 @@ bool fitsPattern(std::string_view pattern, std::string_view id)
         id.remove_prefix(iEnd + 1);
     }
 }
+
+std::span<const char* const> knownPatterns() { return kPatterns; }
 
 bool isKnownTarget(std::string_view id)
 {

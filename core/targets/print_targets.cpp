@@ -9,6 +9,17 @@ namespace taut::targets {
 
 namespace {
 
+/// The zone in which the web is printed: round the first print roller; where none is bounded there, the first draw.
+const inputs::Zone* printedUnder(const inputs::Press& press)
+{
+    for (const inputs::Roller& roller : press.rollers)
+        if (roller.kind == "print")
+            if (const inputs::Zone* zone = zoneRound(press, roller)) return zone;
+    for (const inputs::Zone& zone : press.zones)
+        if (zone.control == inputs::Control::Draw) return &zone;
+    return nullptr;
+}
+
 /// Ten repeats, measured on the web let go, against ten by the gear: shorter by what the tension stretched them. Where
 /// the material does not say how far it stretches, by anything up to what print may be made under.
 void statePrintedRepeat(Book& book)
@@ -81,14 +92,11 @@ void stateRegisterAndInk(Book& book)
                    term(station.registerAcross, key + "register_across"), "press profile")
             .advice("When its adjuster stands at its mid mark.");
     }
-    for (const inputs::Zone& zone : book.press().zones) {
-        if (zone.control != inputs::Control::Draw) continue;
+    if (const inputs::Zone* zone = printedUnder(book.press()))
         book.formula("register.repeat_change", "By what a repeat is shorter when the web is let go", "D1.repeat",
-                     {{"R", book.target("job.repeat")}, {"e", book.target("tension." + zone.id + ".strain")}},
+                     {{"R", book.target("job.repeat")}, {"e", book.target("tension." + zone->id + ".strain")}},
                      us ? "in" : "mm")
             .advice("A die or a finisher that works on the slack web meets the shorter repeat.");
-        break;
-    }
     statePrintedRepeat(book);
     for (const inputs::Station& station : book.press().stations) {
         const auto deck = std::find_if(book.job().decks.begin(), book.job().decks.end(),

@@ -6,6 +6,7 @@
 #include <cassert>
 #include <cmath>
 #include <initializer_list>
+#include <limits>
 #include <span>
 
 #include "core/inputs/policy.h"
@@ -105,6 +106,8 @@ std::optional<double> firstWhere(const Ramp& ramp, double from, const Condition&
     return std::nullopt;
 }
 
+constexpr double kSame = 1e-9;
+
 /// Whether a window is there that a torque can leave.
 bool hasWindow(const Ramp& ramp) { return ramp.low && ramp.high && *ramp.low > 0 && ramp.total > 0; }
 
@@ -122,8 +125,8 @@ struct Bounds {
     explicit Bounds(const Ramp& of) : ramp(of), below(taperLeaves(of)) {}
     [[nodiscard]] double lowest(double diameter) const
     {
-        if (!below) return *ramp.low;
-        return std::min(*ramp.low, taperedTension(ramp, diameter).value_or(0) * (1 - ramp.swing));
+        const double tapered = below ? taperedTension(ramp, diameter).value_or(0) : *ramp.low;
+        return tapered < *ramp.low ? tapered * (1 - ramp.swing) : *ramp.low;
     }
     [[nodiscard]] bool holds(double torque, double diameter) const
     {
@@ -133,6 +136,10 @@ struct Bounds {
     /// Where a torque that was set at a diameter leads the tension out of its window.
     [[nodiscard]] std::optional<double> firstOutside(double torque, double from) const
     {
+        // Before the taper itself leaves the window the end counts, however soon after it no longer does.
+        if (const double end = 2 * torque / *ramp.low;
+            below && end >= from && taperedTension(ramp, end).value_or(0) > *ramp.low * (1 + kSame))
+            return end;
         return firstWhere(ramp, from, [&](double d) { return !holds(torque, d); });
     }
 };
@@ -150,39 +157,63 @@ std::optional<double> leavesAt(const Ramp& ramp)
     return Bounds(ramp).firstOutside(torqueAt(ramp, ramp.start), ramp.start);
 }
 
+namespace {
+
+/// How a torque is changed on the way: its steps and its ends.
+struct Steps {
+    const Ramp& ramp;
+    Bounds bounds;
+    double resolution = 0, least = 0, most = 0;  ///< N m
+    explicit Steps(const Ramp& of) : ramp(of), bounds(of)
+    {
+        // B5: the setting grows with the torque by k, so that a step of it is a step of torque.
+        const double k = of.zone.torquePerSetting->si(), zero = of.zone.zeroSetting->si();
+        const inputs::Setting range = settingRange(of.zone, of.zone.zeroSetting->kind());
+        if (of.zone.setting.uncertainty) resolution = k * of.zone.setting.uncertainty->si();
+        if (range.least) least = std::max(0.0, k * (range.least->si() - zero));
+        most = range.most ? k * (range.most->si() - zero) : std::numeric_limits<double>::infinity();
+    }
+    /// What to set next where the torque left leads out of the window.
+    [[nodiscard]] double after(double left, double diameter) const
+    {
+        double wanted = torqueAt(ramp, diameter);
+        // A taper about to leave the window wants no change on every wrap: half a swing above the end is inside too.
+        const double clear = *ramp.low * (1 + ramp.swing / 2) * diameter / 2;
+        if (bounds.below && wanted < clear && wanted >= *ramp.low * diameter / 2 && bounds.holds(clear, diameter))
+            wanted = clear;
+        if (std::abs(wanted - left) < resolution) wanted = left + std::copysign(resolution, wanted - left);
+        return std::clamp(wanted, std::min(least, left), std::max(most, left));
+    }
+    /// From where on a torque is inside the window.
+    [[nodiscard]] std::optional<double> inside(double torque, double from) const
+    {
+        const auto holds = [&](double d) { return bounds.holds(torque, d); };
+        return holds(from) ? std::optional(from) : firstWhere(ramp, from, holds);
+    }
+};
+
+}  // namespace
+
 Changes changesOf(const Ramp& ramp)
 {
     constexpr std::size_t kMany = 60;
     Changes changes;
     if (!ramp.byHand || !hasWindow(ramp) || !ramp.zone.torquePerSetting || !ramp.zone.zeroSetting) return changes;
-    // B5: the setting grows with the torque by k, so that a step of it is a step of torque.
-    const double k = ramp.zone.torquePerSetting->si(), zero = ramp.zone.zeroSetting->si();
-    const double resolution = ramp.zone.setting.uncertainty ? k * ramp.zone.setting.uncertainty->si() : 0;
-    const Bounds bounds(ramp);
+    const Steps steps(ramp);
     double at = ramp.start, left = torqueAt(ramp, at);
-    while (changes.all.size() < kMany) {
-        std::optional<double> next = bounds.firstOutside(left, at);
-        if (!next) break;
-        double wanted = torqueAt(ramp, *next);
-        if (std::abs(wanted - left) < resolution) {
-            wanted = left + std::copysign(resolution, wanted - left);
-            if (!bounds.holds(wanted, *next)) {
-                if (!changes.tooFine) changes.tooFine = next;
-                next =
-                    firstWhere(ramp, *next, [&](double d) { return std::abs(torqueAt(ramp, d) - left) >= resolution; });
-                if (next) wanted = torqueAt(ramp, *next);
-            }
+    while (changes.all.size() + changes.outside.size() < kMany) {
+        const std::optional<double> leaves = steps.bounds.firstOutside(left, at);
+        if (!leaves || *leaves == at || *leaves == ramp.end) break;
+        const double wanted = steps.after(left, *leaves);
+        const bool changed = std::abs(wanted - left) > kSame * left;
+        const std::optional<double> back = steps.inside(wanted, *leaves);
+        if (!back || *back != *leaves) {
+            const double to = back.value_or(ramp.end);
+            changes.outside.push_back({*leaves, to, 2 * left / to});
         }
-        if (!next || *next == at || *next == ramp.end) break;
-        if (outOfRange(ramp.zone.setting, zero + wanted / k)) {
-            // As far as it goes, once, where that still helps.
-            const std::optional<Quantity>& end = wanted < left ? ramp.zone.setting.least : ramp.zone.setting.most;
-            if (!end) break;
-            wanted = k * (end->si() - zero);
-            if (std::abs(wanted - left) < std::max(resolution, 1e-9 * left) || !bounds.holds(wanted, *next)) break;
-        }
-        changes.all.push_back({*next, wanted});
-        at = *next;
+        if (!back || *back == ramp.end) break;
+        if (changed) changes.all.push_back({*back, wanted});
+        at = *back;
         left = wanted;
     }
     return changes;

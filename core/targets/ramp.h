@@ -39,18 +39,22 @@ struct RampPoint {
 /// below that, what is wanted is no longer inside, and the tension may lie as far under the taper as it may swing.
 [[nodiscard]] std::optional<double> lowestTension(const Ramp& ramp, double diameter);
 
-/// Where an open loop has to be set again at the latest, and to what torque: there the tension, left alone since the
-/// last time, reaches an end of its window. It is set to what the taper wants there, but by no smaller step than the
-/// gauge can show (the setting's uncertainty). Ends where the control does; empty without a window.
+/// Where an open loop has to be set again, and to what torque: where the tension, left alone since the last time,
+/// reaches an end of its window. It is set to what the taper wants there, but by no smaller step than the gauge can
+/// show (the setting's uncertainty), save the last one to the end of what can be set; where so large a step would lead
+/// out of the window on its other side, it waits until it no longer does. Empty without a window.
 struct Changes {
     struct One {
         double diameter = 0;  ///< m
         double torque = 0;    ///< N m
     };
+    /// Where the tension is outside its window all the same, and what it comes to there.
+    struct Outside {
+        double from = 0, to = 0;  ///< m
+        double tension = 0;       ///< N, the farthest out
+    };
     std::vector<One> all;
-    /// From here on a step as large as the gauge can show leads out of the window on its other side: the changes wait
-    /// until so large a step is wanted, and the tension leaves its window between them.
-    std::optional<double> tooFine;
+    std::vector<Outside> outside;
 };
 [[nodiscard]] Changes changesOf(const Ramp& ramp);
 /// The diameter at which the tension leaves its window when the torque stays what it is at the start; nullopt when the

@@ -48,6 +48,46 @@ std::vector<double> tapeDiameters(const Ramp& ramp)
     return round;
 }
 
+/// Every stretch on which the tension leaves its window all the same; of many the worst and the last.
+void sayOutside(Book& book, const Ramp& ramp, const Changes& changes)
+{
+    constexpr std::size_t kMost = 5;
+    const inputs::Zone& zone = ramp.zone;
+    std::vector<Changes::Outside> all = changes.outside;
+    if (all.empty() || !zone.setting.uncertainty) return;
+    // A control that ends before says so itself.
+    if (all.size() == 1 && all.front().to == ramp.end && !rangeCrossings(ramp).empty()) return;
+    const bool some = all.size() > kMost;
+    if (some) {
+        const Changes::Outside last = all.back();
+        all.pop_back();
+        const auto farther = [&](const Changes::Outside& a, const Changes::Outside& b) {
+            return ramp.unwinding ? a.tension > b.tension : a.tension < b.tension;
+        };
+        std::partial_sort(all.begin(), all.begin() + kMost - 1, all.end(), farther);
+        all.resize(kMost - 1);
+        all.push_back(last);
+        std::sort(all.begin(), all.end(), [&](const Changes::Outside& a, const Changes::Outside& b) {
+            return ramp.unwinding ? a.from > b.from : a.from < b.from;
+        });
+    }
+    std::vector<Text> stretches;
+    for (const Changes::Outside& o : all)
+        stretches.emplace_back("%1 to %2 (%3)",
+                               std::vector<TextArg>{Magnitude{o.from, Kind::Length, ramp.lengthUnit},
+                                                    Magnitude{o.to, Kind::Length, ramp.lengthUnit},
+                                                    Magnitude{o.tension, Kind::Force, ramp.forceUnit}});
+    book.note(Finding{
+        "tension." + zone.id + ".steps_too_fine", Severity::Note, "press.zone." + zone.id,
+        Text(some
+                 ? "%1: the window wants smaller steps than the %2 that the gauge shows, so that the tension leaves it "
+                   "between the changes listed; the worst stretches and the last, with the tension there: %3."
+                 : "%1: the window wants smaller steps than the %2 that the gauge shows, so that the tension leaves it "
+                   "between the changes listed, with the tension there: %3.",
+             {zone.name.empty() ? zone.id : zone.name, zone.setting.uncertainty->magnitude(), stretches}),
+        Text("Watch the web there, or use a finer gauge.")});
+}
+
 }  // namespace
 
 void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const std::string& settingUnit)
@@ -75,21 +115,7 @@ void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& ter
                              Quantity(zone.zeroSetting->si() + change.torque / zone.torquePerSetting->si(),
                                       zone.zeroSetting->kind(), settingUnit)});
     if (!list.rows.empty()) book.schedule(std::move(list));
-    if (!changes.tooFine) return;
-    // A control that ends before says so itself.
-    const bool after = std::any_of(changes.all.begin(), changes.all.end(), [&](const Changes::One& c) {
-        return ramp->unwinding ? c.diameter < *changes.tooFine : c.diameter > *changes.tooFine;
-    });
-    if (!after && !rangeCrossings(*ramp).empty()) return;
-    book.note(Finding{
-        "tension." + zone.id + ".steps_too_fine", Severity::Note, "press.zone." + zone.id,
-        Text(after ? "%1: at a diameter of %2 the window wants a smaller step than the %3 that the gauge shows: "
-                     "until the next change listed the tension leaves it."
-                   : "%1: at a diameter of %2 the window wants a smaller step than the %3 that the gauge shows: "
-                     "from there on the tension leaves it.",
-             {zone.name.empty() ? zone.id : zone.name, Magnitude{*changes.tooFine, Kind::Length, ramp->lengthUnit},
-              zone.setting.uncertainty->magnitude()}),
-        Text("Watch the web there, or use a finer gauge.")});
+    sayOutside(book, *ramp, changes);
 }
 
 }  // namespace taut::targets

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/targets/reach.h"
+#include "core/units/format.h"
 
 namespace taut::targets {
 
@@ -141,7 +142,7 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
         checkCourse(book, zone, terms, setting, "");
     } else {
         Term total = terms.total;
-        if (total.known()) total.value = total.value->in(cell.setIn);
+        if (total.known()) total.value = total.value->in(panelForce(book, cell));
         Stated setting = book.value(id + "setting", name, "rule", total, "the zone's tension",
                                     {{"T", called(terms.total, "tension of the zone")}});
         setting.symbols("F = T");
@@ -151,10 +152,12 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     }
     stateSchedule(book, zone, terms, "");
     const Limit zero = book.limit("load_cell_zero");
+    const std::string read = panelForce(book, cell);
+    const std::string unit = read.empty() && range.known() ? range.value->unit() : read;
     if (range.known())
         book.value(id + "zero", Text("%1: load cell with the web slack", {zone.name.empty() ? zone.id : zone.name}),
-                   "stated", known(Quantity(0, Kind::Force, range.value->unit()), "policy:load_cell_zero"), "policy")
-            .instrument(Quantity(0, Kind::Force, range.value->unit()))
+                   "stated", known(Quantity(0, Kind::Force, unit), "policy:load_cell_zero"), "policy")
+            .instrument(Quantity(0, Kind::Force, unit))
             .within(zero.si() * range.value->si(), zero.si() * range.value->si(), zero.rule, zero.source)
             .advice("Nothing may hang on the cell while it is read.");
     else
@@ -259,6 +262,12 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
 }
 
 }  // namespace
+
+std::string panelForce(const Book& book, const inputs::LoadCell& cell)
+{
+    if (cell.setIn.empty() || cell.setIn == "%") return {};
+    return panelUnit(Kind::Force, cell.setIn, book.press().units);
+}
 
 Term SettingRelation::at(const Term& tension) const
 {

@@ -29,6 +29,9 @@ void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms
 /// D3: what the tension per width moves by from one end to the other of how well a draw is known (twice its setting's
 /// uncertainty). `arguments` when the caller wants them.
 [[nodiscard]] Term drawBand(const Book& book, const inputs::Zone& zone, Arguments* arguments = nullptr);
+/// The unit of force that the panel of a load cell takes the tension in; "" where it takes a share of the range, or
+/// nobody said.
+[[nodiscard]] std::string panelForce(const Book& book, const inputs::LoadCell& cell);
 [[nodiscard]] Term zoneWidth(const Book& book, const inputs::Zone& zone);
 [[nodiscard]] Term rollDiameterOf(const Book& book, const inputs::Zone& zone);
 

@@ -178,13 +178,7 @@ void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
 void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind& rewind, const Term& slowing)
 {
     const std::string id = "tension." + zone.id + ".";
-    const Term core = book.target(id + "torque").known()
-                          ? combine(
-                                {term(book.job().rewindCore, "job.rewind_core"),
-                                 term(rewind.coreWall, "press.rewind." + rewind.id + ".core_wall")},
-                                "job.rewind_core + 2 core_wall",
-                                [](const std::vector<double>& v) { return v[0] + 2 * v[1]; }, Kind::Length)
-                          : lack({book.target(id + "torque")});
+    const Term core = rollDiameterOf(book, zone);
     const Term full = lastDiameterOf(book, zone);
     const Term mass = evaluated(
         "R5", {{"D", full}, {"d", core}, {"t", book.caliper()}, {"w", zoneWidth(book, zone)}, {"g", book.grammage()}},

@@ -60,12 +60,7 @@ Term zoneWidth(const Book& book, const inputs::Zone& zone)
     if (own == nullptr) return rewindLack(book.press());
     const std::size_t lanes = book.job().across ? static_cast<std::size_t>(*book.job().across) : rewinds;
     const auto here = static_cast<std::size_t>(std::find(products.begin(), products.end(), own) - products.begin());
-    if (here >= lanes)
-        return impossible(
-            Finding{"tension." + zone.id + ".no_lane", Severity::Note, "job.across",
-                    Text("%1 has no lane to wind: the job has %2 across, and the rewinds listed before it take them.",
-                         {zone.name.empty() ? zone.id : zone.name, static_cast<std::int64_t>(lanes)}),
-                    "Leave it off. If it winds one, list its rewind first in the press profile."});
+    if (std::optional<Finding> none = noLane(book.press(), book.job(), *own)) return impossible(*std::move(none));
     const double share = static_cast<double>((lanes - here + rewinds - 1) / rewinds) / static_cast<double>(lanes);
     const Term w = book.width();
     if (!w.known()) return w;
@@ -198,8 +193,10 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
                         ? Text("The middle of the range; the least that keeps the web in hand is best.")
                         : choice.advice);
 
+    // Where a load cell's panel shows it, in the panel's unit.
+    const std::string panel = zone.loadCell ? panelForce(book, *zone.loadCell) : std::string();
     Stated total = book.formula(id + "total", Text("%1: web tension", {zoneName}), "T1",
-                                {{"Tw", perWidth.term()}, {"w", width}}, us ? "lbf" : "N");
+                                {{"Tw", perWidth.term()}, {"w", width}}, panel.empty() ? us ? "lbf" : "N" : panel);
     terms.total = total.term();
     const Text inherited("the window of tension per width, times the width");
     if (terms.low.known() && terms.high.known())

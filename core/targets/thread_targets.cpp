@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <cmath>
 
 #include "core/targets/book.h"
@@ -21,27 +22,34 @@ Term pathLack(const Book& book)
     return impossible(why);
 }
 
+void statePathLength(Book& book, const inputs::NamedPath& named, const Text& name)
+{
+    Arguments parts;
+    for (const physics::PathSpan& span : named.path.spans)
+        parts.emplace_back("s", called(known(Quantity(span.length, Kind::Length), "path:" + span.from),
+                                       Text("from %1 to %2", {span.from, span.to})));
+    for (const physics::PathArc& arc : named.path.arcs)
+        if (arc.length.si() > 0)
+            parts.emplace_back("b", called(known(Quantity(arc.length, Kind::Length), "path:" + arc.roller),
+                                           Text("round %1", {arc.roller})));
+    book.value("thread." + named.name + ".length", name, "rule",
+               known(Quantity(named.path.length(), Kind::Length, longUnit(book)), ""), "V3, sum of spans and arcs",
+               parts)
+        .advice("From the roll to the rewind along the drawn path; a leader wants a metre more at each end.");
+}
+
 void statePathLengths(Book& book)
 {
     const inputs::Press& press = book.press();
     const Text name = "Web along the path";
     if (book.paths() && !book.paths()->empty()) {
-        for (const inputs::NamedPath& named : *book.paths()) {
-            Arguments parts;
-            for (const physics::PathSpan& span : named.path.spans)
-                parts.emplace_back("s", called(known(Quantity(span.length, Kind::Length), "path:" + span.from),
-                                               Text("from %1 to %2", {span.from, span.to})));
-            for (const physics::PathArc& arc : named.path.arcs)
-                if (arc.length.si() > 0)
-                    parts.emplace_back("b", called(known(Quantity(arc.length, Kind::Length), "path:" + arc.roller),
-                                                   Text("round %1", {arc.roller})));
-            book.value("thread." + named.name + ".length", name, "rule",
-                       known(Quantity(named.path.length(), Kind::Length, longUnit(book)), ""),
-                       "V3, sum of spans and arcs", parts)
-                .advice("From the roll to the rewind along the drawn path; a leader wants a metre more at each end.");
-        }
+        for (const inputs::NamedPath& named : *book.paths()) statePathLength(book, named, name);
         return;
     }
+    // On a path that leaves the main one the roll plays no part.
+    if (const auto* some = book.pathsOfSomeRoll())
+        for (const inputs::NamedPath& named : *some)
+            if (named.name != "main") statePathLength(book, named, name);
     if (press.lengths && press.lengths->whole) {
         book.value("thread.main.length", name, "stated", term(press.lengths->whole, "press.lengths.whole"),
                    "press profile");
@@ -60,6 +68,10 @@ Term pull(const Book& book)
     if (press.lengths && press.lengths->tableToRewind)
         return term(press.lengths->tableToRewind, "press.lengths.table_to_rewind");
     const physics::WebPath* path = book.mainPath();
+    // Behind the roll's own span it does not matter how large the roll is.
+    if (const auto* some = book.pathsOfSomeRoll();
+        some != nullptr && press.spliceTable.after != some->front().path.rollers.front().id)
+        path = &some->front().path;
     if (path == nullptr) return pathLack(book);
     if (press.spliceTable.after.empty()) return missing("press.splice_table.after");
     const std::optional<Length> way = path->between(press.spliceTable.after, path->rollers.back().id);
@@ -116,6 +128,70 @@ void stateMotionClass(Book& book)
     }
 }
 
+Text wayOn(inputs::Feed feed)
+{
+    return feed == inputs::Feed::Over ? Text("onto the core's top") : Text("onto the core's underside");
+}
+
+/// The job wants it wound another way than this rewind does first: somebody would thread it by habit.
+bool windsOtherThanFirst(const Book& book, const inputs::Rewind& rewind)
+{
+    const auto wanted = inputs::windFor(book.press(), rewind, book.job().winding);
+    return wanted && !rewind.winds.empty() && *wanted != rewind.winds.front() &&
+           std::find(rewind.winds.begin(), rewind.winds.end(), *wanted) != rewind.winds.end();
+}
+
+/// Over or under, so that the finished roll has its face where the job wants it.
+void stateWinding(Book& book, const inputs::Rewind& rewind)
+{
+    const inputs::Press& press = book.press();
+    if (rewind.waste) return;
+    const std::string id = "thread." + rewind.id + ".winding";
+    const Text name("How %1 winds", {rewind.roller.empty() ? rewind.id : rewind.roller});
+    const std::optional<inputs::Feed> wanted = inputs::windFor(press, rewind, book.job().winding);
+    if (!wanted) {
+        std::vector<std::string> lacks;
+        if (!press.printFeed || !press.printWinding) lacks.emplace_back("press.print_side");
+        if (!book.job().winding || *book.job().winding == inputs::Winding::Unknown) lacks.emplace_back("job.winding");
+        if (lacks.empty() && press.rollers.empty()) lacks.emplace_back("press.web.roller");
+        if (lacks.empty() && press.roller(rewind.roller) == nullptr)
+            lacks.emplace_back("press.rewind." + rewind.id + ".roller");
+        const Finding look{id, Severity::Note, "press.web",
+                           Text("Which way %1 must wind is not told by the rollers as they are drawn.", {rewind.id}),
+                           "Look which side of the web is printed where it arrives."};
+        book.lacking(id, name, Shape::Word, lacks.empty() ? impossible(look) : Term{{}, {}, lacks, {}}, "geometry");
+        return;
+    }
+    const bool over = *wanted == inputs::Feed::Over, out = *book.job().winding == inputs::Winding::FaceOut;
+    Stated word = book.word(
+        id, name, over ? "over" : "under", "geometry",
+        {given("winding", "how the finished roll is wound", std::string(out ? "face_out" : "face_in"), "job.winding"),
+         given("side", "the feed that shows a face-out roll's face to the plates",
+               std::string((*press.printFeed == inputs::Feed::Over) == (*press.printWinding == inputs::Winding::FaceOut)
+                               ? "over"
+                               : "under"),
+               "press.print_side")});
+    const Text face = out ? Text("the finished roll then has its face outside, as the job wants it")
+                          : Text("the finished roll then has its face inside, as the job wants it");
+    word.window({}, {}, Rule::Job, "how the job's finished roll is wound")
+        .advice(Text("Lead the web %1: %2.", {std::vector<Text>{wayOn(*wanted)}, std::vector<Text>{face}}));
+    if (word.ready() == nullptr) return;  // it winds nothing
+    const bool can =
+        rewind.winds.empty() || std::find(rewind.winds.begin(), rewind.winds.end(), *wanted) != rewind.winds.end();
+    if (!can) {
+        word.cannot(Finding{"thread.cannot_wind", Severity::Warn, "job.winding",
+                            Text("%1 cannot wind the finished roll as the job wants it.", {rewind.id}),
+                            "Rewind the finished rolls the other way afterwards, or ask the customer."});
+        return;
+    }
+    if (windsOtherThanFirst(book, rewind))
+        book.note(Finding{"thread.winds_other_way", Severity::Warn, "job.winding",
+                          Text("%1 has to wind %2 for this job, not as it does first.",
+                               {rewind.roller.empty() ? rewind.id : rewind.roller,
+                                std::vector<Text>{over ? Text("over") : Text("from underneath")}}),
+                          Text("Lead the web %1: %2.", {std::vector<Text>{wayOn(*wanted)}, std::vector<Text>{face}})});
+}
+
 }  // namespace
 
 void stateThreading(Book& book, bool webInPress)
@@ -137,13 +213,17 @@ void stateThreading(Book& book, bool webInPress)
     book.formula("thread.crawl_time", "Time at crawl to draw it through", "V2.crawl",
                  {{"s", way}, {"v", term(press.crawl.value, "press.speeds.crawl")}}, "min");
     for (const inputs::Rewind& rewind : press.rewinds) {
+        stateWinding(book, rewind);
         const std::string key = "press.rewind." + rewind.id + ".";
         Term wraps = number(rewind.coreWraps, key + "core_wraps", Kind::Count);
         Stated turns = book.value("thread." + rewind.id + ".wraps", Text("Wraps round the core of %1", {rewind.roller}),
                                   "stated", wraps, "press profile");
         if (wraps.known())
             turns.window(*wraps.value, std::nullopt, Rule::Press, "wraps that this press wants on the core")
-                .advice("Turned by hand with the stop held; three are common practice, no source.");
+                .advice(windsOtherThanFirst(book, rewind)
+                            ? Text("Turned by hand with the stop held, %1; three are common practice, no source.",
+                                   {std::vector<Text>{wayOn(*inputs::windFor(press, rewind, book.job().winding))}})
+                            : Text("Turned by hand with the stop held; three are common practice, no source."));
         book.formula("thread." + rewind.id + ".core_hold",
                      Text("What the wraps on %1 hold, as a multiple of the tail's pull", {rewind.roller}), "C2",
                      {{"mu", book.share(number(rewind.coreFriction, key + "core_friction", Kind::Count),

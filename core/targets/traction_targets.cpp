@@ -12,8 +12,6 @@ namespace taut::targets {
 
 namespace {
 
-const Text kRatio = "Largest tension ratio across the roller before the web slips";
-
 /// What a web goes over on its way, a further path with the roller that it leaves.
 std::vector<const inputs::Roller*> rollersAlong(const inputs::Press& press, const inputs::Roller& roller)
 {
@@ -26,8 +24,9 @@ std::vector<const inputs::Roller*> rollersAlong(const inputs::Press& press, cons
     return all;
 }
 
-/// The zone whose tension lies on a roller; the unwind's, else the first, where none is bounded round it.
-const inputs::Zone* zoneAt(const inputs::Press& press, const inputs::Roller& roller)
+}  // namespace
+
+const inputs::Zone* zoneRound(const inputs::Press& press, const inputs::Roller& roller)
 {
     const std::vector<const inputs::Roller*> along = rollersAlong(press, roller);
     const auto place = [&along](std::string_view id) {
@@ -39,6 +38,17 @@ const inputs::Zone* zoneAt(const inputs::Press& press, const inputs::Roller& rol
         const auto from = place(zone.from), to = place(zone.to);
         if (from != along.end() && to != along.end() && from < here && here <= to) return &zone;
     }
+    return nullptr;
+}
+
+namespace {
+
+const Text kRatio = "Largest tension ratio across the roller before the web slips";
+
+/// The zone whose tension lies on a roller; the unwind's, else the first, where none is bounded round it.
+const inputs::Zone* zoneAt(const inputs::Press& press, const inputs::Roller& roller)
+{
+    if (const inputs::Zone* zone = zoneRound(press, roller)) return zone;
     for (const inputs::Zone& zone : press.zones)
         if (endOf(press, zone) == ZoneEnd::Unwind) return &zone;
     return press.zones.empty() ? nullptr : &press.zones.front();
@@ -196,6 +206,10 @@ void stateGrips(Book& book)
     std::vector<Grip> grips;
     for (const inputs::Roller& roller : book.press().rollers) {
         const physics::PathArc* arc = book.arc(roller.id);
+        if (arc == nullptr && book.waitsForRoll(roller.id))
+            book.lacking("traction." + roller.id + ".ratio",
+                         Text("Roller %1: largest tension ratio before the web slips", {roller.id}), Shape::Quantity,
+                         missing("roll.outer_diameter"));
         // A turn bar stands still: the web slides over it by design.
         if (arc == nullptr || arc->wrap <= 0 || roller.kind == "turn_bar") continue;
         Grip grip = gripOn(book, roller, *arc);
@@ -276,8 +290,7 @@ void stateFilms(Book& book)
             endOf(book.press(), zone) == ZoneEnd::Rewind ? rewindOf(book.press(), zone) : nullptr;
         if (rewind == nullptr) continue;
         const Term pull = combine(
-            {book.target("tension." + zone.id + ".finished"), zoneWidth(book, zone)},
-            "target:tension." + zone.id + ".finished over the width",
+            {finishedTension(book, zone), zoneWidth(book, zone)}, finishedTension(book, zone).from + " over the width",
             [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::ForcePerWidth);
         book.formula("traction." + rewind->id + ".film",
                      Text("Air wound into the finished roll on %1", {rewind->roller}), "C4",

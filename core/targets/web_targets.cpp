@@ -29,6 +29,8 @@ Term highestPerWidth(const Book& book)
     for (const inputs::Zone& zone : book.press().zones) {
         if (endOf(book.press(), zone) == ZoneEnd::Waste) continue;
         Term t = highestOf(book, "tension." + zone.id + ".per_width");
+        // A rewind without a lane pulls at no joint.
+        if (t.cannot && t.cannot->severity == Severity::Note) continue;
         if (!t.known()) return t;
         if (!highest.known() || t.value->si() > highest.value->si()) highest = t;
     }

@@ -40,9 +40,13 @@ TEST_CASE("left alone between the changes listed, the tension keeps to the windo
             REQUIRE(changes != nullptr);
             const targets::Window& window = ready(t, "tension.rewind.total").window;
             const auto wanted = [&](double d) { return 59.4 * (1 - fraction + fraction * d0 / d); };
-            // Where the taper ends below the window, a tenth under the taper (policy tension_swing).
+            // Where the taper lies below the window, a tenth under the taper (policy tension_swing).
             const bool leaves = wanted(0.56) < 46.2;
-            const auto least = [&](double d) { return leaves ? std::min(46.2, 0.9 * wanted(d)) : 46.2; };
+            const auto least = [&](double d) { return wanted(d) < 46.2 ? 0.9 * wanted(d) : 46.2; };
+            // About to leave it, half a swing above its end.
+            const auto target = [&](double d) {
+                return leaves && wanted(d) >= 46.2 ? std::max(wanted(d), 46.2 * 1.05) : wanted(d);
+            };
             double torque = 59.4 * d0 / 2, before = d0;
             std::size_t reaches = 0;
             for (const auto& row : changes->rows) {
@@ -53,7 +57,7 @@ TEST_CASE("left alone between the changes listed, the tension keeps to the windo
                 CHECK(d > before);
                 CHECK(set - torque >= gauge * 9 * (1 - 1e-9));
                 // To what the taper wants, or one step of the gauge.
-                CHECK(set == Approx(std::max(wanted(d) * d / 2, torque + gauge * 9)).epsilon(1e-9));
+                CHECK(set == Approx(std::max(target(d) * d / 2, torque + gauge * 9)).epsilon(1e-9));
                 CHECK(2 * set / d < window.high->si());
                 torque = set;
                 before = d;
@@ -155,6 +159,71 @@ TEST_CASE("no change is asked for that the gauge cannot show, and where the wind
         // One step of 0.1 bar is 23 N at the core, and the window is 26 N wide: it fits; one of 0.3 bar does not.
         CHECK(noted(t, "tension.unwind.steps_too_fine") == (u > 0.2));
     }
+}
+
+TEST_CASE("a change waits only until its step is inside the window, and every stretch outside is named")
+{
+    const auto north = [](const char* job, const char* roll) {
+        inputs::Inputs in = demo::inputs("south", job, roll);
+        in.press = demo::press("north");
+        return targets::computeTargets(in);
+    };
+    // 24 N m a bar on the radius: T = 24 (p - 0.15) / D. From 0.577 to 0.477 bar it is above 32.92 N from 238.5 mm on.
+    const Targets film = north("seed-window", "R0049");
+    const targets::Schedule* unwind = film.schedule("tension.unwind.changes");
+    REQUIRE(unwind != nullptr);
+    bool found = false;
+    for (const auto& row : unwind->rows)
+        if (std::abs(row[1].si() - 0.4771e5) < 20) {
+            CHECK(row[0].si() == Approx(0.2385).margin(0.0002));
+            found = true;
+        }
+    CHECK(found);
+    // Rewind, 0.31 to 0.41 bar: 18 x 0.3103 / 41.15.
+    const targets::Schedule* rewind = film.schedule("tension.rewind.changes");
+    REQUIRE(rewind != nullptr);
+    CHECK(rewind->rows.front()[0].si() == Approx(18 * 0.31027 / 41.147).epsilon(1e-3));
+    // One place has one name: where the tension first leaves its window, 2 x 9 x (0.31027 - 0.10) / 32.918.
+    CHECK(si(film, "tension.rewind.change_diameter") == Approx(0.1150).margin(0.0001));
+    const Finding& f = demo::finding(film, "tension.rewind.steps_too_fine");
+    const auto& first = std::get<std::vector<Text>>(f.text.args.at(2)).front();
+    CHECK(std::get<Magnitude>(first.args.at(0)).si == Approx(si(film, "tension.rewind.change_diameter")));
+    CHECK(std::get<Magnitude>(first.args.at(1)).si == Approx(rewind->rows.front()[0].si()));
+    CHECK(std::get<Magnitude>(first.args.at(2)).si == Approx(27.9).margin(0.1));
+}
+
+TEST_CASE("the last change goes to the end of what can be set, and what is left of the roll then is named")
+{
+    inputs::Inputs in = demo::inputs("south", "cold-brew", "R0048");
+    in.press = demo::press("north");
+    const Targets t = targets::computeTargets(in);
+    const targets::Schedule* changes = t.schedule("tension.unwind.changes");
+    REQUIRE(changes != nullptr);
+    CHECK(changes->rows.back()[1].si() == Approx(0.30e5));
+    // 24 x 0.15 / 26.27 N: from there on 0.30 bar is inside the window.
+    const double low = ready(t, "tension.unwind.total").window.low->si();
+    CHECK(changes->rows.back()[0].si() == Approx(24 * 0.15 / low).epsilon(1e-6));
+    const Finding& f = demo::finding(t, "tension.unwind.steps_too_fine");
+    const auto& last = std::get<std::vector<Text>>(f.text.args.at(2)).back();
+    CHECK(std::get<Magnitude>(last.args.at(1)).si == Approx(0.1016).margin(1e-6));
+    CHECK(std::get<Magnitude>(last.args.at(2)).si == Approx(24 * 0.15 / 0.1016).epsilon(1e-4));
+    // Nowhere between the changes listed it pulls as hard as it would at the core.
+    double left = si(t, "tension.unwind.setting");
+    for (const auto& row : changes->rows) {
+        CHECK(24 * (left / 1e5 - 0.15) / row[0].si() < 38.7);
+        left = row[1].si();
+    }
+}
+
+TEST_CASE("in a narrow window the diameter to change at is where the tension leaves that window")
+{
+    inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    inputs::Job job = *in.job;
+    job.tension->low = Entry<Kind::ForcePerWidth>(ForcePerWidth::si(180), "N/mm");
+    job.tension->high = Entry<Kind::ForcePerWidth>(ForcePerWidth::si(181), "N/mm");
+    in.job = std::make_shared<const inputs::Job>(std::move(job));
+    CHECK(si(targets::computeTargets(in), "tension.rewind.change_diameter") ==
+          Approx(0.1022 * 180.5 / 180).epsilon(1e-6));
 }
 
 TEST_CASE("a gauge too coarse for its window is told with the targets, before anybody reads it")
