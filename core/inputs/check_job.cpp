@@ -4,6 +4,7 @@
 
 #include "core/inputs/cross_check.h"
 #include "core/inputs/path_of.h"
+#include "core/inputs/spoken.h"
 #include "core/physics/gearing.h"
 
 namespace taut::inputs {
@@ -31,24 +32,25 @@ void checkRewinds(const Press& press, const Job& job, Findings& out)
         const Mandrel& m = rewind.mandrel;
         if (job.rewindCore && m.gripsLeast && m.gripsMost &&
             (job.rewindCore->si() < m.gripsLeast->si() || job.rewindCore->si() > m.gripsMost->si()))
-            out.push_back(refuse("input.rewind_core_not_held", "job.rewind_core",
-                                 {"The job is wound on cores of %1 inside; %2 holds %3 to %4.",
-                                  {arg(job.rewindCore), rewind.id, arg(m.gripsLeast), arg(m.gripsMost)}},
-                                 "Wind on a core that the shaft holds, and rewind the finished rolls elsewhere."));
+            out.push_back(
+                refuse("input.rewind_core_not_held", "job.rewind_core",
+                       {"The job is wound on cores of %1 inside; %2 holds %3 to %4.",
+                        {arg(job.rewindCore), spokenName(press, rewind), arg(m.gripsLeast), arg(m.gripsMost)}},
+                       "Wind on a core that the shaft holds, and rewind the finished rolls elsewhere."));
         if (job.rewindDiameter && job.rewindCore && rewind.coreWall) {
             const double outside = job.rewindCore->si() + 2 * rewind.coreWall->si();
             if (job.rewindDiameter->si() <= outside)
-                out.push_back(
-                    refuse("input.finished_roll_below_core", "job.rewind_diameter",
-                           {"Finished rolls are said to be %1 across, no more than the core on %3, %2 outside.",
-                            {arg(job.rewindDiameter),
-                             Magnitude{outside, Kind::Length, job.rewindCore->quantity().unit()}, rewind.id}},
-                           "Enter the largest diameter that the customer takes, core included."));
+                out.push_back(refuse(
+                    "input.finished_roll_below_core", "job.rewind_diameter",
+                    {"Finished rolls are said to be %1 across, no more than the core on %3, %2 outside.",
+                     {arg(job.rewindDiameter), Magnitude{outside, Kind::Length, job.rewindCore->quantity().unit()},
+                      spokenName(press, rewind)}},
+                    "Enter the largest diameter that the customer takes, core included."));
         }
         if (job.rewindDiameter && rewind.largestDiameter && job.rewindDiameter->si() > rewind.largestDiameter->si())
             out.push_back(warn("input.finished_roll_too_large", "job.rewind_diameter",
                                {"Finished rolls may be %1 across; %2 winds %3 at most.",
-                                {arg(job.rewindDiameter), rewind.id, arg(rewind.largestDiameter)}},
+                                {arg(job.rewindDiameter), spokenName(press, rewind), arg(rewind.largestDiameter)}},
                                "Take the rolls off earlier."));
     }
 }
@@ -96,7 +98,7 @@ void checkFinishedWinding(const Press& press, const Job& job, Findings& out)
             warn("input.finished_winding", "job.winding",
                  {*job.winding == Winding::FaceIn ? "%1 winds the finished roll face out; the job asks for face in."
                                                   : "%1 winds the finished roll face in; the job asks for face out.",
-                  {rewind.id}},
+                  {spokenName(press, rewind)}},
                  "Rewind the finished rolls the other way afterwards, or ask the customer."));
     }
 }

@@ -3,6 +3,7 @@
 
 #include "core/inputs/cross_check.h"
 #include "core/inputs/policy.h"
+#include "core/inputs/spoken.h"
 
 namespace taut::inputs {
 
@@ -56,9 +57,10 @@ void checkZones(const Press& press, Findings& out)
 {
     for (const Zone& zone : press.zones)
         if (!zone.from.empty() && zone.from == zone.to)
-            out.push_back(refuse("input.zone_without_web", "press.zone." + zone.id + ".to",
-                                 {"Zone %1 begins and ends at roller %2: no web lies between.", {zone.id, zone.to}},
-                                 "Name the roller where this zone's tension ends."));
+            out.push_back(
+                refuse("input.zone_without_web", "press.zone." + zone.id + ".to",
+                       {"Zone %1 begins and ends at roller %2: no web lies between.", {spokenName(zone), zone.to}},
+                       "Name the roller where this zone's tension ends."));
 }
 
 /// Crawl, idle and the largest speed come in that order.

@@ -49,7 +49,10 @@ inline constexpr Sane kCoreFriction{0.01, 1};  ///< web on web and on a core: ru
 inline constexpr Sane kShare{0, 1, true};
 inline constexpr Sane kEfficiency{0.05, 1};
 inline constexpr Sane kRatio{0.01, 100};
+inline constexpr Sane kCoreWraps{0, 200, true};  ///< wound round a core by hand
 inline constexpr Sane kAny{-1e12, 1e12, true};
+/// A roll or a web may be larger than the press takes and still be measured; so much larger it was misread.
+inline constexpr double kOverLargest = 2;
 }  // namespace sane
 
 /// What can be believed of a control's setting, by what is set.

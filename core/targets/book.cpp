@@ -6,6 +6,7 @@
 #include <cctype>
 #include <cmath>
 
+#include "core/inputs/sane.h"
 #include "core/physics/formula.h"
 #include "core/targets/aim.h"
 #include "core/targets/coarse.h"
@@ -80,6 +81,26 @@ Term Book::givenDiameter() const
         return doubted(known(Quantity(*m_present, Kind::Length, unit), "measured:roll.diameter"), reading, "D");
     return doubted(term(m_roll->outerDiameter, "roll.outer_diameter"), reading, "D");
 }
+
+namespace {
+
+Quantity farBeyond(const inputs::Maybe<Kind::Length>& largest, const inputs::Sane& any, UnitSystem units)
+{
+    if (!largest) return {any.most, Kind::Length, units == UnitSystem::Us ? "in" : "mm"};
+    return {std::min(inputs::sane::kOverLargest * largest->si(), any.most), Kind::Length, largest->quantity().unit()};
+}
+
+}  // namespace
+
+Quantity Book::mostAcross(const inputs::Rewind* rewind) const
+{
+    const inputs::Maybe<Kind::Length> largest = rewind != nullptr ? rewind->largestDiameter
+                                                : m_press->unwind ? m_press->unwind->largestDiameter
+                                                                  : std::nullopt;
+    return farBeyond(largest, inputs::sane::kRollDiameter, m_press->units);
+}
+
+Quantity Book::mostWide() const { return farBeyond(m_press->webMost, inputs::sane::kPressWidth, m_press->units); }
 
 bool Book::knowsWall() const { return m_roll->coreWall || (m_press->unwind && m_press->unwind->coreWall); }
 
@@ -349,6 +370,9 @@ Targets Book::finish() &&
     std::sort(sorted.begin(), sorted.end(), [](const Target* a, const Target* b) { return a->id < b->id; });
     m_targets.all.reserve(sorted.size());
     for (Target* t : sorted) m_targets.all.push_back(std::move(*t));
+    // What keeps the job off this press is read before what only wants a thought.
+    std::stable_sort(m_targets.findings.begin(), m_targets.findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
     return std::move(m_targets);
 }
 

@@ -135,6 +135,10 @@ public:
     /// A policy row: from "press.policy.NAME" where the shop has set it, else "policy:NAME".
     [[nodiscard]] Term row(std::string_view name) const;
     [[nodiscard]] Limit limit(std::string_view name) const;
+    /// Where what a tape says of a roll is no longer large but misread: far beyond the largest that the unwind, or this
+    /// rewind, takes; the same of a web's width.
+    [[nodiscard]] Quantity mostAcross(const inputs::Rewind* rewind) const;
+    [[nodiscard]] Quantity mostWide() const;
     /// Known to the share that a policy row says.
     [[nodiscard]] Term share(Term of, const char* rowName, const std::string& source) const;
     /// The paths for this roll and the feed it needs, or what keeps them from being drawn.

@@ -90,6 +90,7 @@ void stateSensors(Book& book, const inputs::Guide& guide)
                 "G10.edge", {{"c", term(press.centreline, "press.centreline")}, {"w", book.width()}, {"side", side}},
                 press.centreline ? press.centreline->quantity().unit() : "")
             .within(place.si(), place.si(), place.rule, place.source)
+            .most(term(press.betweenFrames, "").value)
             .advice("The middle of the sensor's window stands over the edge of the web that is there.");
     }
     if (guide.guides.empty() || guide.guides == "centre")
@@ -333,6 +334,7 @@ void stateAlignment(Book& book)
     }
     book.value("align.centre", "Roll centre from the frame", "stated", centre, "press profile")
         .within(reach, reach, rule, source)
+        .most(term(press.betweenFrames, "").value)
         .advice(
             "Measured from the frame face that this press measures from, after the roll is retained: that moves it.");
     const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;

@@ -4,14 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/inputs/spoken.h"
 #include "core/targets/tension_window.h"
 #include "core/units/format.h"
 
 namespace taut::targets {
 
 namespace {
-
-std::string nameOf(const inputs::Zone& zone) { return zone.name.empty() ? zone.id : zone.name; }
 
 /// Where a control ends too early or begins too late: for what is to be set now, or somewhere on the roll's way.
 struct Trouble {
@@ -167,7 +166,7 @@ void checkActuatorNow(Book& book, const inputs::Zone& zone, const SettingTerms& 
                               "to %2; it ends at %3."
                             : "%1: for the middle of the window the loop would have to drive its brake or drive "
                               "to %2; it begins at %3.",
-                    {nameOf(zone), Magnitude{*now, kind, end->unit()}, end->magnitude()});
+                    {spokenName(zone), Magnitude{*now, kind, end->unit()}, end->magnitude()});
     if (never) {
         const Finding why = refuse("tension." + zone.id + ".out_of_range", "press.zone." + zone.id, text,
                                    remedyForActuator(book, zone,
@@ -198,7 +197,7 @@ bool sayTooMuch(Book& book, const inputs::Zone& zone, const Ramp& ramp, const Qu
         Text(
             "%1: below a diameter of %2 even the least that can be set, %3, pulls more than the highest of the window, "
             "%4; %5 at the core of %6.",
-            {nameOf(zone), at, least.magnitude(), Magnitude{*ramp.high, Kind::Force, ramp.forceUnit},
+            {spokenName(zone), at, least.magnitude(), Magnitude{*ramp.high, Kind::Force, ramp.forceUnit},
              core->tension.magnitude(), Magnitude{ramp.end, Kind::Length, ramp.lengthUnit}}),
         Text("Take the roll off at %1, or take part of the brake out of use and enter its torque.", {at})});
     return true;
@@ -250,7 +249,7 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
           "%5."}}};
     book.note(Finding{"tension." + zone.id + ".leaves_range", Severity::Warn, "press.zone." + zone.id,
                       Text(kTexts[ramp.unwinding ? 1 : 0][ofLoop ? 1 : 0][where.below ? 1 : 0],
-                           {nameOf(zone), Magnitude{where.diameter, Kind::Length, ramp.lengthUnit}, end.magnitude(),
+                           {spokenName(zone), Magnitude{where.diameter, Kind::Length, ramp.lengthUnit}, end.magnitude(),
                             atLast.magnitude(), Magnitude{ramp.end, Kind::Length, ramp.lengthUnit}}),
                       ofLoop ? remedyForActuator(book, zone, trouble) : remedyFor(book, zone, trouble)});
 }
@@ -299,7 +298,7 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingB
         const Finding why = refuse("tension." + zone.id + ".out_of_range", "press.zone." + zone.id,
                                    Text(tooHigh ? "%1 would have to be set to %2; it ends at %3."
                                                 : "%1 would have to be set to %2; it begins at %3.",
-                                        {nameOf(zone), value.magnitude(), end.magnitude()}),
+                                        {spokenName(zone), value.magnitude(), end.magnitude()}),
                                    remedyFor(book, zone, {tooHigh, false, false, fits}));
         setting.cannot(why);
         book.note(why);
@@ -322,7 +321,7 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingB
         book.note(Finding{
             "tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id,
             Text("%1: the middle of the window, %2, is beyond what can be set; %3 is the nearest that can.",
-                 {nameOf(zone), Magnitude{band.middle.value->si(), value.kind(), value.unit()}, value.magnitude()}),
+                 {spokenName(zone), Magnitude{band.middle.value->si(), value.kind(), value.unit()}, value.magnitude()}),
             Text("Set it to what is shown, and no further out in the window shown.")});
 }
 

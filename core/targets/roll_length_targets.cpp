@@ -170,7 +170,8 @@ void stateUsable(Book& book)
     } else {
         book.formula("strip.length", stripName, "R7.length", outer, lengthUnit(book))
             .advice("So many wraps are assumed; take off more until the web is clean and without nicks.");
-        book.formula("strip.diameter", afterName, "R7.diameter", outer, us ? "in" : "mm");
+        book.formula("strip.diameter", afterName, "R7.diameter", outer, us ? "in" : "mm")
+            .most(book.mostAcross(nullptr));
     }
 
     const Term length = book.target("roll.length"), strip = book.target("strip.length");

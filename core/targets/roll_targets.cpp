@@ -130,6 +130,7 @@ void stateRoll(Book& book)
     const double reach = diameter.known() ? match.si() * diameter.value->si() : 0;
     book.value("roll.diameter", "Outer diameter, measured", "stated", diameter, "the roll's data")
         .within(reach, reach, match.rule, match.source)
+        .most(book.mostAcross(nullptr))
         .advice("Measure twice at right angles and take the mean; a tape round the roll gives the circumference, not "
                 "this.");
     Stated width = book.value("roll.width", "Width of the web, measured", "stated", book.width(), "the roll's data");
@@ -139,6 +140,7 @@ void stateRoll(Book& book)
                      Quantity(ordered.si() + book.row("job_width_over").value->si(), Kind::Length, ordered.unit()),
                      Rule::Job, Text("ordered width; policy rows job_width_under and job_width_over"));
     }
+    width.most(book.mostWide());
     width.advice("Guides and sensors follow the width that is there, not the one ordered.");
 }
 

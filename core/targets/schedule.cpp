@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/inputs/spoken.h"
 #include "core/targets/ramp.h"
 
 namespace taut::targets {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/inputs/spoken.h"
 #include "core/targets/reach.h"
 #include "core/units/format.h"
 
@@ -51,7 +52,7 @@ std::optional<SettingRelation> dancerRelation(const Book& book, const inputs::Zo
 void stateFloor(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Arguments& arguments)
 {
     if (endOf(book.press(), zone) != ZoneEnd::Unwind) return;
-    const std::string zoneName = zone.name.empty() ? zone.id : zone.name, id = "tension." + zone.id + ".floor_diameter";
+    const std::string zoneName = inputs::spokenName(zone), id = "tension." + zone.id + ".floor_diameter";
     const Text name("%1: diameter where the setting leaves its range", {zoneName});
     const Term least = term(zone.setting.least, zoneKey(zone, "setting.least"));
     const Term& zero = arguments[3].second;
@@ -113,15 +114,14 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
         book.lacking(id + "setting", name, Shape::Quantity, missing(zoneKey(zone, "dancer.spring_rate")));
     }
     const Limit restLeast = book.limit("dancer_rest_least"), restMost = book.limit("dancer_rest_most");
-    book.value(id + "rest", Text("%1: dancer at rest, share of its travel", {zone.name.empty() ? zone.id : zone.name}),
-               "stated", known(Quantity(0.5, Kind::Share), "policy:dancer_middle"), "S39")
+    book.value(id + "rest", Text("%1: dancer at rest, share of its travel", {inputs::spokenName(zone)}), "stated",
+               known(Quantity(0.5, Kind::Share), "policy:dancer_middle"), "S39")
         .in("%")
         .window(restLeast.value.in("%"), restMost.value.in("%"), restLeast.rule, restLeast.source)
         .advice("Clear of both stops, moving freely, resting about the middle.");
     const Limit swing = book.limit("dancer_swing");
     book.value(id + "arm_swing",
-               Text("%1: swing of the dancer at steady speed, share of its travel",
-                    {zone.name.empty() ? zone.id : zone.name}),
+               Text("%1: swing of the dancer at steady speed, share of its travel", {inputs::spokenName(zone)}),
                "stated", known(Quantity(0, Kind::Share, "%"), "policy:dancer_swing"), "policy")
         .within(swing.si(), swing.si(), swing.rule, swing.source)
         .advice("An arm that keeps swinging says that the loop hunts or the roll is out of round.");
@@ -155,7 +155,7 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     const std::string read = panelForce(book, cell);
     const std::string unit = read.empty() && range.known() ? range.value->unit() : read;
     if (range.known())
-        book.value(id + "zero", Text("%1: load cell with the web slack", {zone.name.empty() ? zone.id : zone.name}),
+        book.value(id + "zero", Text("%1: load cell with the web slack", {inputs::spokenName(zone)}),
                    "stated", known(Quantity(0, Kind::Force, unit), "policy:load_cell_zero"), "policy")
             .instrument(Quantity(0, Kind::Force, unit))
             .within(zero.si() * range.value->si(), zero.si() * range.value->si(), zero.rule, zero.source)
@@ -214,7 +214,7 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
             : impossible(refuse("tension." + zone.id + ".draw_first", "press.zone." + zone.id,
                                 Text("%1: no zone comes before this draw, and a draw only adds to the "
                                      "tension that its web brings.",
-                                     {zone.name.empty() ? zone.id : zone.name}),
+                                     {inputs::spokenName(zone)}),
                                 Text("Enter the zone that ends at %1 in the press profile, before this one.",
                                      {zone.from.empty() ? std::string("its first nip") : zone.from})));
     const Term e2 = book.target(id + "strain");
@@ -252,7 +252,7 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
             book.note(Finding{
                 id + "edge_of_range", Severity::Warn, "press.zone." + zone.id,
                 Text("%1: the draw for the middle of the window, %2, is beyond what can be set; %3 is the nearest.",
-                     {zone.name.empty() ? zone.id : zone.name, Magnitude{wanted.value->si(), Kind::Share, "%"},
+                     {inputs::spokenName(zone), Magnitude{wanted.value->si(), Kind::Share, "%"},
                       end->in("%").magnitude()}),
                 "Set it to what is shown, and hold the tension by the neighbouring zones."});
         return;
@@ -303,7 +303,7 @@ std::optional<SettingRelation> relationOf(const Book& book, const inputs::Zone& 
 void stateSetting(Book& book, const inputs::Zone& zone, const SettingTerms& terms)
 {
     const std::string* label = book.press().label(zone.id + "_setting");
-    const std::string zoneName = zone.name.empty() ? zone.id : zone.name;
+    const std::string zoneName = inputs::spokenName(zone);
     const Text name = label ? Text("%1: set %2 to", {zoneName, *label}) : Text("%1: setting", {zoneName});
     switch (zone.control) {
     case inputs::Control::OpenLoop: openLoop(book, zone, terms, name); return;

@@ -3,6 +3,7 @@
 #include <array>
 #include <string_view>
 
+#include "core/inputs/spoken.h"
 #include "core/targets/book.h"
 
 namespace taut::targets {
@@ -67,8 +68,8 @@ void stateShopReadings(Book& book)
     }
     if (press.unwind) shaftAir(book, "mandrel.air", "Air in the unwind shaft", press.unwind->mandrel, us);
     for (const inputs::Rewind& rewind : press.rewinds)
-        shaftAir(book, "mandrel." + rewind.id + ".air", Text("Air in rewind shaft %1", {rewind.id}), rewind.mandrel,
-                 us);
+        shaftAir(book, "mandrel." + rewind.id + ".air", Text("%1: air in its shaft", {spokenName(press, rewind)}),
+                 rewind.mandrel, us);
 
     const Quantity nothing(0, Kind::Length, us ? "in" : "mm");
     readingBetween(book, "splice.gap", "Gap between the butted edges", nothing, said(book.limit("splice_gap"), us),

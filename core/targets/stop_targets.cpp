@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
 
+#include "core/inputs/sane.h"
 #include "core/targets/book.h"
 #include "core/targets/setting.h"
 
@@ -116,6 +117,7 @@ void stateAutomaticStop(Book& book)
                                press.units == UnitSystem::Us ? "in" : "mm");
     const Quantity* q = stop.ready() ? &std::get<Quantity>(stop.ready()->value) : nullptr;
     if (q == nullptr) return;
+    stop.most(book.mostAcross(nullptr));
     stop.window(*q, Quantity(q->si() + 0.01, Kind::Length, q->unit()), Rule::Policy,
                 "never below: the web would run off; 10 mm above at most: policy")
         .advice("The least, reckoned on the outside of the core, at which the reserve is still on the roll. Aim "
@@ -249,6 +251,7 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
                    "stated", term(measured.value, key), "press profile");
     if (time.ready() == nullptr) return;
     time.window({}, most(*measured.value), late.rule, late.source);
+    time.most(Quantity(inputs::sane::kStopTime.most, Kind::Time, "s"));
     if (measured.at)
         time.advice(
             "Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or "

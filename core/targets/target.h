@@ -90,7 +90,7 @@ struct Schedule {
 struct Targets {
     std::vector<Target> all;  ///< sorted by id
     std::vector<Schedule> schedules;
-    Findings findings;
+    Findings findings;  ///< worst first
     [[nodiscard]] const Target* find(std::string_view id) const;
     [[nodiscard]] const Schedule* schedule(std::string_view id) const;
     friend bool operator==(const Targets&, const Targets&) = default;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/inputs/spoken.h"
 #include "core/targets/aim.h"
 #include "core/targets/ramp.h"
 #include "core/targets/reach.h"
@@ -199,7 +200,7 @@ Term drawBand(const Book& book, const inputs::Zone& zone, Arguments* arguments)
 
 void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms)
 {
-    const std::string name = zone.name.empty() ? zone.id : zone.name;
+    const std::string name = inputs::spokenName(zone);
     stateCeiling(book, zone, name);
     stateLeftAlone(book, zone, terms, name);
     stateFinished(book, zone, terms, name);

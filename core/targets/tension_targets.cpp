@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/inputs/spoken.h"
 #include "core/targets/book.h"
 #include "core/targets/reach.h"
 #include "core/targets/setting.h"
@@ -156,7 +157,7 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
 {
     const std::string id = "tension." + zone.id + ".";
     const bool us = book.press().units == UnitSystem::Us;
-    const std::string zoneName = zone.name.empty() ? zone.id : zone.name;
+    const std::string zoneName = inputs::spokenName(zone);
     const TensionChoice choice = chooseTension(book, zone);
     for (const Finding& said : choice.said)
         if (!book.isNoted(said.text)) book.note(said);
@@ -244,6 +245,7 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
                        "the roll's data")
                 .within(diameter.known() ? match.si() * diameter.value->si() : 0,
                         diameter.known() ? match.si() * diameter.value->si() : 0, match.rule, match.source)
+                .most(book.mostAcross(rewindOf(book.press(), zone)))
                 .advice("Type the measured diameter into the drive and read it back: half the diameter is half the "
                         "tension.");
     }

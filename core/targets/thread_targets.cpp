@@ -2,6 +2,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/inputs/sane.h"
+#include "core/inputs/spoken.h"
 #include "core/targets/book.h"
 
 namespace taut::targets {
@@ -215,17 +217,19 @@ void stateThreading(Book& book, bool webInPress)
     for (const inputs::Rewind& rewind : press.rewinds) {
         stateWinding(book, rewind);
         const std::string key = "press.rewind." + rewind.id + ".";
+        const std::string& name = spokenName(press, rewind);
         Term wraps = number(rewind.coreWraps, key + "core_wraps", Kind::Count);
-        Stated turns = book.value("thread." + rewind.id + ".wraps", Text("Wraps round the core of %1", {rewind.roller}),
-                                  "stated", wraps, "press profile");
+        Stated turns = book.value("thread." + rewind.id + ".wraps", Text("%1: wraps round its core", {name}), "stated",
+                                  wraps, "press profile");
         if (wraps.known())
             turns.window(*wraps.value, std::nullopt, Rule::Press, "wraps that this press wants on the core")
+                .most(Quantity(inputs::sane::kCoreWraps.most, Kind::Count))
                 .advice(windsOtherThanFirst(book, rewind)
                             ? Text("Turned by hand with the stop held, %1; three are common practice, no source.",
                                    {std::vector<Text>{wayOn(*inputs::windFor(press, rewind, book.job().winding))}})
                             : Text("Turned by hand with the stop held; three are common practice, no source."));
         book.formula("thread." + rewind.id + ".core_hold",
-                     Text("What the wraps on %1 hold, as a multiple of the tail's pull", {rewind.roller}), "C2",
+                     Text("%1: what the wraps hold, as a multiple of the tail's pull", {name}), "C2",
                      {{"mu", book.share(number(rewind.coreFriction, key + "core_friction", Kind::Count),
                                         "friction_tolerance", key + "core_friction")},
                       {"n", wraps}})

@@ -66,7 +66,7 @@ std::optional<Finding> implausible(const Quantity& reading, const targets::Targe
         const double reach = ready->most->si() + (ready->instrument ? ready->instrument->si() : 0);
         if (reading.si() > reach)
             return refuse("reading.beyond_end", {},
-                          Text("%1 is more than can be read here. %2: it ends at %3.",
+                          Text("%1 is more than can be read here. %2: it goes to %3 at most.",
                                {reading.magnitude(), std::vector<Text>{target->name}, ready->most->magnitude()}),
                           remedyFor(slipOf(reading, *ready, *value),
                                     "Look at the unit and the decimal mark, and read it again. If it does show this, "

@@ -87,7 +87,7 @@ TEST_CASE("a reading beyond the end of its control is refused with the slip it p
         const auto found = implausible(typed(row.read, Kind::Pressure), &lift);
         CHECK(codeOf(found) == row.code);
         if (!found) continue;
-        CHECK(plain(found->text).find("it ends at 6.00 bar") != std::string::npos);
+        CHECK(plain(found->text).find("it goes to 6.00 bar at most") != std::string::npos);
         CHECK(plain(found->text).find("Lift pressure") != std::string::npos);
         CHECK(plain(found->remedy).find(row.remedy) != std::string::npos);
     }
