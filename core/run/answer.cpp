@@ -126,7 +126,7 @@ Result<Quantity> parseAny(const std::string& entered)
 
 Result<Answered> read(const Run& run, const Step& step, Answered answer)
 {
-    const targets::Target* target = targetOf(run.targets(), step);
+    const targets::Target* target = judgedBy(run, step);
     const Quantity* wanted = target == nullptr ? nullptr : target->quantity();
     // Wraps are counted: "3" says all there is to say.
     const Bare bare = wanted != nullptr && wanted->kind() == Kind::Count ? Bare::Accept : Bare::Refuse;
@@ -151,6 +151,35 @@ Result<Answered> read(const Run& run, const Step& step, Answered answer)
 }
 
 }  // namespace
+
+const targets::Target* judgedBy(const Run& run, const Step& step)
+{
+    if (step.fills.empty()) return targetOf(run.targets(), step);
+    const targets::Targets* before = nullptr;  // the first own answer that filled something
+    const targets::Targets* now = nullptr;
+    for (const Event& event : run.events()) {
+        const Happening& h = event.happening();
+        const InputsChanged* filled = nullptr;
+        const StepId* by = nullptr;
+        if (const auto* began = std::get_if<Began>(&h)) now = &began->targets;
+        if (const auto* changed = std::get_if<InputsChanged>(&h)) {
+            now = &changed->targets;
+            before = nullptr;
+        }
+        if (const auto* answered = std::get_if<Answered>(&h)) {
+            filled = answered->filled.get();
+            by = &answered->step;
+        }
+        if (const auto* deviated = std::get_if<Deviated>(&h)) {
+            filled = deviated->filled.get();
+            by = &deviated->step;
+        }
+        if (filled == nullptr) continue;
+        if (before == nullptr && *by == step.id) before = now;
+        now = &filled->targets;
+    }
+    return targetOf(before == nullptr ? run.targets() : *before, step);
+}
 
 Result<Answered> answerTo(const Run& run, const Step& step, std::string_view entered,
                           const std::vector<std::string>& stated)

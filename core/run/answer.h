@@ -20,6 +20,12 @@ namespace taut::run {
 [[nodiscard]] Result<Answered> answerTo(const Run& run, const procedure::Step& step, std::string_view entered,
                                         const std::vector<std::string>& stated);
 
+/// The target that a reading of this step is judged by and shown against; nullptr when it has none or this press has no
+/// such target. Where the step's own answer filled an entry it is the target as it stood before that: measured again, a
+/// roll is held against what its file said and not against what was read last. A roll changed or measured under way
+/// begins anew.
+[[nodiscard]] const targets::Target* judgedBy(const Run& run, const procedure::Step& step);
+
 /// A tag as it is compared: without symbology identifier, separators, blanks and the brackets of its printed form.
 [[nodiscard]] std::string comparableTag(std::string_view tag);
 

@@ -8,6 +8,7 @@
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "core/run/answer.h"
 #include "core/run/change.h"
 #include "core/run/decide.h"
 #include "core/run/words.h"
@@ -153,7 +154,7 @@ QStringList headingOf(const run::Run& run, const RunFiles& files)
 
 const targets::Target* targetOfStep(const run::Run& run, const procedure::Step& step)
 {
-    return step.target.empty() ? nullptr : run.targets().find(step.target);
+    return run::judgedBy(run, step);
 }
 
 StepContent stepContentOf(const run::Run& run, const procedure::Step& step, const std::vector<PersonChoice>& people)

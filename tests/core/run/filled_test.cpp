@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "core/run/answer.h"
 #include "core/units/plain.h"
 #include "tests/core/run/demo_walk.h"
 #include "tests/core/run/small_press.h"
@@ -65,6 +66,12 @@ std::string replaced(std::string text, const std::string& from, const std::strin
     INFO(from);
     REQUIRE(at != std::string::npos);
     return text.replace(at, from.size(), to);
+}
+
+std::optional<Finding> refusal(const Run& run, const Command& command)
+{
+    const auto event = decide(run, command, Stamp{}, small::person("ana"));
+    return event ? std::nullopt : std::optional(event.error());
 }
 
 double diameterIn(const Run& run) { return run.targets().find("roll.diameter")->quantity()->si(); }
@@ -238,4 +245,58 @@ TEST_CASE("what only the roll's tag tells counts for the plan as for the targets
     CHECK(byTag->inputs.roll->core->si() == Approx(0.152));
     // The file stays as it was entered.
     CHECK(byTag->sources.roll.text.find("core = ") == std::string::npos);
+}
+
+TEST_CASE("a diameter put right is held against what the roll's file says, however often it was read")
+{
+    for (const Shop& shop : kShops) {
+        INFO(shop.press);
+        const Run before = demo::until(fresh(shop), kDiameter);
+        const targets::Window first = before.targets().find("roll.diameter")->ready()->window;
+        Run run = demo::done(before, Answer{kDiameter, shop.larger, {}});
+        // The window moves with no reading: two more of half the size lead out of it.
+        const double step = diameterIn(run) - diameterIn(before);
+        const std::string further = std::to_string((diameterIn(before) + 2.5 * step) * 1000) + " mm";
+        const auto* judged = judgedBy(run, *run.plan().find(kDiameter));
+        REQUIRE(judged != nullptr);
+        CHECK(judged->ready()->window == first);
+        run = demo::done(run, Correct{kDiameter, further, "misread"});
+        const StepStanding standing = run.standing(kDiameter);
+        CHECK(standing.answer->window == first);
+        CHECK(standing.state == StepState::Outside);
+        CHECK(diameterIn(run) == Approx(diameterIn(before) + step));
+        // Read back in, it stands, and the same run comes of what was stored.
+        run = demo::done(run, Answer{kDiameter, shop.larger, {}});
+        CHECK(run.stateOf(kDiameter) == StepState::Answered);
+        CHECK(run.standing(kDiameter).answer->window == first);
+    }
+}
+
+TEST_CASE("a roll that is changed or measured under way is held against itself")
+{
+    Run run = demo::until(fresh(kShops[0]), kDiameter);
+    run = demo::done(run, Answer{kDiameter, "506 mm", {}});
+    run = demo::done(run, MeasuredDiameter{Length::si(0.4)});
+    const auto* judged = judgedBy(run, *run.plan().find(kDiameter));
+    REQUIRE(judged != nullptr);
+    CHECK(judged->ready()->window.low->si() < 0.4);
+    CHECK(judged->ready()->window.high->si() > 0.4);
+    CHECK(judged->ready()->window.high->si() < 0.5);
+}
+
+TEST_CASE("a diameter that no roll of this press has is refused, not recorded as outside")
+{
+    for (const Shop& shop : kShops) {
+        INFO(shop.press);
+        const Run before = demo::until(fresh(shop), kDiameter);
+        for (const char* absurd : {"9000 mm", "506 in"}) {
+            INFO(absurd);
+            const auto refused = refusal(before, Answer{kDiameter, absurd, {}});
+            REQUIRE(refused);
+            CHECK(refused->code == "reading.beyond_end");
+            CHECK(refused->subject == kDiameter.value);
+        }
+        // Too large for this press is still a roll that somebody measured.
+        CHECK_FALSE(refusal(before, Answer{kDiameter, "1100 mm", {}}));
+    }
 }
