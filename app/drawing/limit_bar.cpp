@@ -11,6 +11,7 @@
 #include "app/drawing/marks.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "core/verdict/near.h"
 
 namespace taut::app {
 
@@ -119,6 +120,7 @@ LimitBar limitBarOf(const targets::Window& window, double uncertaintySi, const s
         bar.readingText = reading->entered().empty() ? quantityText(*reading, system) : dataText(reading->entered());
         bar.judgement = verdict::judge(*reading, uncertaintySi, window);
         bar.word = verdictText(bar.judgement);
+        if (const auto why = verdict::whyNear(*reading, uncertaintySi, window)) bar.why = words(*why, system);
     }
     return bar;
 }

@@ -21,6 +21,7 @@ struct LimitBar {
     double uncertainty = 0;  ///< of the instrument, expanded: the width of a guard band
     verdict::Judgement judgement;
     QString lowText, highText, aimText, readingText, word;
+    QString why;  ///< why a reading within its limits is only near; "" otherwise
     [[nodiscard]] bool hasWindow() const { return low || high; }
 };
 [[nodiscard]] LimitBar limitBarOf(const targets::Window& window, double uncertaintySi,

@@ -50,7 +50,10 @@ QString limitBarInWords(const LimitBar& bar)
         said = LimitBarWidget::tr("At least %1.").arg(bar.lowText);
     else if (bar.high)
         said = LimitBarWidget::tr("At most %1.").arg(bar.highText);
-    if (bar.reading) said += QLatin1Char(' ') + LimitBarWidget::tr("Reading %1, %2.").arg(bar.readingText, bar.word);
+    if (bar.reading && bar.why.isEmpty())
+        said += QLatin1Char(' ') + LimitBarWidget::tr("Reading %1, %2.").arg(bar.readingText, bar.word);
+    else if (bar.reading)
+        said += QLatin1Char(' ') + LimitBarWidget::tr("Reading %1, %2: %3.").arg(bar.readingText, bar.word, bar.why);
     return said;
 }
 
@@ -136,6 +139,7 @@ void LimitBarWidget::setBar(LimitBar bar)
     m_bar = std::move(bar);
     setAccessibleName(tr("Limit bar"));
     setAccessibleDescription(limitBarInWords(m_bar));
+    setToolTip(accessibleDescription());
     update();
 }
 
