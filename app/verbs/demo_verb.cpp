@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <cerrno>
 #include <cstdlib>
 #include <ostream>
 #include <system_error>
@@ -17,23 +18,29 @@ namespace {
 
 namespace fs = std::filesystem;
 
+Finding noFolder(const fs::path& folder, const std::error_code& error)
+{
+    if (error == std::errc::no_space_on_device)
+        return refuse("folder.unwritable", folder.string(),
+                      {"There is no room left to make the folder %1.", {folder.string()}},
+                      "Free some room on that disk, or name a folder on another one with --out.");
+    return refuse("folder.unwritable", folder.string(),
+                  {"The folder %1 cannot be made; the system says: %2.", {folder.string(), error.message()}},
+                  "Name one with --out in which this user may write.");
+}
+
 /// A folder that is there and can be written to: the one that was said, or a fresh one.
 Result<fs::path> outFolder(const Options& options)
 {
     if (!options.has("--out")) {
         std::string name = (fs::temp_directory_path() / "tautweb-demo-XXXXXX").string();
-        if (::mkdtemp(name.data()) == nullptr)
-            return refuse("folder.unwritable", name, "No folder for the demo could be made there.",
-                          "Name one with --out.");
+        if (::mkdtemp(name.data()) == nullptr) return noFolder(name, {errno, std::generic_category()});
         return fs::path(name);
     }
     const fs::path folder = options.value("--out");
     std::error_code error;
     fs::create_directories(folder, error);
-    if (error)
-        return refuse("folder.unwritable", folder.string(),
-                      {"The folder cannot be made; the system says: %1.", {error.message()}},
-                      "Name a folder that this user may write to.");
+    if (error) return noFolder(folder, error);
     return folder;
 }
 

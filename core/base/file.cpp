@@ -52,9 +52,13 @@ Finding unreadable(const fs::path& path, int error)
                   "Check the disk or the network drive, then try again.");
 }
 
-Finding unwritable(const fs::path& path, int error)
+}  // namespace
+
+Finding whyUnwritable(const fs::path& path, int error)
 {
     const std::string name = path.string();
+    std::error_code none;
+    const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
     if (error == ENOSPC || error == EDQUOT)
         return refuse("file.unwritable", name, {"There is no room left to write %1. Nothing was changed.", {name}},
                       "Free some room on this disk, or choose another disk, then try again.");
@@ -62,6 +66,11 @@ Finding unwritable(const fs::path& path, int error)
         return refuse("file.unwritable", name,
                       {"%1 may not be written: its folder is closed to this user. Nothing was changed.", {name}},
                       "Choose a folder that you may write in, or have its owner allow writing.");
+    // The system's own folders, in which nobody makes a file.
+    if (error == ENOENT && fs::is_directory(folder, none))
+        return refuse("file.unwritable", name,
+                      {"%1 cannot be written: its folder takes no files. Nothing was changed.", {name}},
+                      "Choose another folder.");
     if (error == ENOENT || error == ENOTDIR)
         return refuse("file.unwritable", name, {"%1 cannot be written: its folder does not exist.", {name}},
                       "Make the folder first, or choose another one.");
@@ -73,6 +82,8 @@ Finding unwritable(const fs::path& path, int error)
         {"%1 cannot be written; the system says: %2. Nothing was changed.", {name, std::string(std::strerror(error))}},
         "Check the disk or the network drive, then try again.");
 }
+
+namespace {
 
 int openAgain(const char* path, int flags, mode_t mode = 0)
 {
@@ -141,7 +152,7 @@ Result<Done> writeFile(const fs::path& path, std::string_view bytes)
     // A link stays a link: what it points to is replaced.
     const fs::path target = fs::is_symlink(path, none) ? fs::weakly_canonical(path, none) : path;
     const fs::file_status there = fs::status(target, none);
-    if (fs::is_directory(there)) return unwritable(path, EISDIR);
+    if (fs::is_directory(there)) return whyUnwritable(path, EISDIR);
     // Renaming over a device or a pipe would put a plain file in its place.
     if (fs::exists(there) && !fs::is_regular_file(there))
         return refuse("file.unwritable", path.string(), {"%1 is a pipe or a device, not a file.", {path.string()}},
@@ -152,7 +163,7 @@ Result<Done> writeFile(const fs::path& path, std::string_view bytes)
     if (!writeBeside(beside, target, bytes) || ::rename(beside.c_str(), target.c_str()) != 0) {
         const int error = errno;
         ::unlink(beside.c_str());
-        return unwritable(path, error);
+        return whyUnwritable(path, error);
     }
     // The new name is durable only once the folder is synced; some file systems cannot sync a folder (EINVAL).
     const Descriptor opened(openAgain(folder.c_str(), O_RDONLY | O_DIRECTORY));

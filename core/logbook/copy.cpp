@@ -108,6 +108,21 @@ Result<seal::Anchor> makeUnder(const fs::path& logbook, const fs::path& unfinish
         "copies were left alone.");
 }
 
+/// What went wrong with the unfinished file, said of the folder that somebody chose.
+Finding notKept(const Finding& why, const fs::path& logbook, const fs::path& folder, const fs::path& unfinished)
+{
+    if (why.code == "logbook.disk_full")
+        return refuse(why.code, folder.string(),
+                      {"There is no room in %1 for a copy of %2. No copy was kept; the logbook is as it was.",
+                       {folder.string(), logbook.string()}},
+                      "Free some room there, or choose a folder on another disk.");
+    if (why.subject != unfinished.string()) return why;
+    return refuse(why.code, folder.string(),
+                  {"No copy of %1 can be kept in %2: the folder takes no files, or not from this user.",
+                   {logbook.string(), folder.string()}},
+                  "Choose another folder, or have its owner allow writing.");
+}
+
 }  // namespace
 
 Result<Copied> copyTo(const fs::path& logbook, const fs::path& folder, Instant now, const CopyPlan& plan)
@@ -129,7 +144,7 @@ Result<Copied> copyTo(const fs::path& logbook, const fs::path& folder, Instant n
     if (!end) {
         fs::remove(unfinished, error);
         fs::remove(unfinished.string() + "-journal", error);
-        return end.error();
+        return notKept(end.error(), logbook, folder, unfinished);
     }
     copied.file = freeDated(folder, stem, now);
     copied.end = *end;

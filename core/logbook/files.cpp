@@ -6,12 +6,12 @@
 
 #include <algorithm>
 #include <cerrno>
-#include <cstring>
 #include <utility>
 
 #include <SQLiteCpp/Backup.h>
 #include <sqlite3.h>
 
+#include "core/base/file.h"
 #include "core/logbook/logbook.h"
 
 namespace taut::logbook {
@@ -51,7 +51,8 @@ Result<Done> makeLogbook(const fs::path& file, FileKind kind, const std::string&
     beside += ".new";
     std::error_code error;
     fs::remove(beside, error);
-    const Result<Done> made = guarded(beside, [&]() -> Result<Done> {
+    // Whatever goes wrong is said of the logbook: nobody asked for the file beside it.
+    const Result<Done> made = guarded(file, [&]() -> Result<Done> {
         createLogbook(beside, kind, workplace);
         if (mirrorOf.empty()) return Done{};
         SQLite::Database db(beside.string(), SQLite::OPEN_READWRITE);
@@ -145,12 +146,7 @@ Result<Done> copyPages(SQLite::Database& from, const fs::path& to)
 {
     // Made before the engine opens it, so that at no time anybody else may read it; the engine's journal follows it.
     const int made = ::open(to.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-    if (made < 0) {
-        const std::string why = std::strerror(errno);
-        return refuse("file.unwritable", to.string(),
-                      {"%1 cannot be written; the system says: %2.", {to.string(), why}},
-                      "Choose a folder that you may write in, with room for the whole logbook.");
-    }
+    if (made < 0) return whyUnwritable(to, errno);
     ::close(made);
     constexpr int kPages = 256, kMostBeginnings = 10;
     SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE);

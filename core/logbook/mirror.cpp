@@ -170,13 +170,23 @@ Result<seal::Anchor> bringUp(const Source& source, const fs::path& file, bool& o
     });
 }
 
+/// A full disk under the mirror has lost no record.
+Finding ofTheMirror(Finding why, const fs::path& file)
+{
+    if (why.code != "logbook.disk_full") return why;
+    why.text = {"There is no room left for the mirror %1. The logbook has every record; the mirror is behind.",
+                {file.string()}};
+    why.remedy = "Free some room there, and the mirror catches up by itself; or choose a folder on another disk.";
+    return why;
+}
+
 void toState(MirrorState& state, const Result<seal::Anchor>& end, const fs::path& file, std::uint64_t count)
 {
     state.file = file;
     if (end) {
         state.count = end->count;
     } else {
-        state.findings.push_back(warn(end.error()));
+        state.findings.push_back(warn(ofTheMirror(end.error(), file)));
     }
     state.behind = count > state.count ? count - state.count : 0;
 }
@@ -230,7 +240,7 @@ Result<Done> bringUpOne(const Source& source, const fs::path& logbook, const fs:
     const fs::path first = folder / (stemOf(logbook) + ".logbook");
     const fs::path file = files.empty() ? first : freeDated(folder, stemOf(logbook), now);
     const auto made = makeLogbook(file, source.facts.kind, source.facts.workplace, source.facts.workplace);
-    if (!made) return made.error();
+    if (!made) return ofTheMirror(made.error(), file);
     toState(state, bringUp(source, file, ours), file, count);
     return Done{};
 }

@@ -37,6 +37,10 @@ Finding cannotLock(const fs::path& pen, int error)
         return refuse("logbook.folder_read_only", name,
                       {"%1 cannot be made: its folder may not be written in.", {name}},
                       "Choose a folder that you may write in, or have its owner allow writing.");
+    if (error == ENOSPC || error == EDQUOT)
+        return refuse("logbook.disk_full", name,
+                      {"There is no room left in the folder of %1. Nothing was recorded.", {name}},
+                      "Free some room on this disk, or choose a folder on another one.");
     return refuse(
         "logbook.no_locks", name,
         {"No logbook can be kept where %1 would lie: two programs could write in it at once. The system says: %2.",

@@ -6,6 +6,7 @@
 #include "core/base/file.h"
 #include "core/units/plain.h"
 #include "tests/app/verbs/verbs_support.h"
+#include "tests/core/base/tiny_disk.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -206,4 +207,54 @@ TEST_CASE("a logbook of a newer layout is read by runs, sheet and export, with a
     CHECK(says(listed.err, "newer version"));
     CHECK(runProgram({"sheet", shop().run, "--logbook", file, "--out", folder / "x.pdf"}).exit == 0);
     CHECK(runInside({"export", shop().run, "--as", "csv", "--logbook", file, "--out", folder / "x.csv"}).exit == 0);
+}
+
+TEST_CASE("a full disk is told as a full disk: the sentence names what was asked for, and a remedy that helps")
+{
+    taut::test::TinyDisk disk(2U << 20U);
+    if (!disk.mounted()) {
+        WARN("a disk of its own needs the right to mount: not tried here");
+        return;
+    }
+    disk.fill(0);
+    const std::string folder = (disk / "").string();
+    const auto clear = [&](const Ran& ran, const char* remedy) {
+        INFO(ran.err);
+        CHECK(ran.exit == 4);
+        CHECK(says(ran.err, "There is no room"));
+        CHECK(says(ran.err, remedy));
+        CHECK_FALSE(says(ran.err, "two programs"));
+        CHECK_FALSE(says(ran.err, ".part"));
+        CHECK_FALSE(says(ran.err, ".new"));
+        CHECK_FALSE(says(ran.err, "may write"));
+    };
+    clear(runInside({"demo", "--out", folder}), "Free some room");
+    clear(runInside({"backup", "--logbook", shop().file, "--to", folder}), "a folder on another disk");
+    const Ran copy = runInside({"backup", "--logbook", shop().file, "--to", folder});
+    CHECK(says(copy.err, "No copy was kept"));
+    CHECK_FALSE(says(copy.err, "Nothing was recorded"));
+    disk.empty();
+    disk.fill(64U << 10U);
+    clear(runInside({"demo", "--out", folder}), "Free some room");
+    const Ran mirror = runInside({"backup", "--mirror", "--logbook", shop().file, "--to", folder});
+    INFO(mirror.err);
+    CHECK(mirror.exit == 1);
+    CHECK(says(mirror.err, "The logbook has every record"));
+    CHECK_FALSE(says(mirror.err, "Nothing was recorded"));
+}
+
+TEST_CASE("a sheet for a folder in which nobody can make a file is refused as that, not as a folder that is missing")
+{
+    for (const char* out : {"/proc/sheet.pdf", "/proc/self/sheet.pdf"}) {
+        const Ran ran = runInside({"sheet", shop().run, "--logbook", shop().file, "--out", out});
+        INFO(ran.err);
+        CHECK(ran.exit == 4);
+        CHECK(says(ran.err, "its folder takes no files"));
+        CHECK(says(ran.err, "Choose another folder"));
+        CHECK_FALSE(says(ran.err, "does not exist"));
+    }
+    const Ran copy = runInside({"backup", "--logbook", shop().file, "--to", "/proc"});
+    INFO(copy.err);
+    CHECK(copy.exit == 4);
+    CHECK(says(copy.err, "/proc: No copy of"));
 }

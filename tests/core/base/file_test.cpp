@@ -5,6 +5,7 @@
 #include <sys/stat.h>
 
 #include <catch2/catch.hpp>
+#include <cerrno>
 #include <csignal>
 
 #include "tests/core/base/folder.h"
@@ -120,4 +121,22 @@ TEST_CASE("a replaced file keeps its permissions and a link stays a link")
     struct stat now {};
     REQUIRE(::stat(file.c_str(), &now) == 0);
     CHECK((now.st_mode & 0777U) == 0640U);
+}
+
+TEST_CASE("a folder that is there and takes no files is told as that")
+{
+    // Linux: the folder of the kernel's own files (proc(5)), in which nobody makes one.
+    if (!fs::is_directory("/proc/self")) return;
+    const auto written = writeFile("/proc/x.pdf", "x");
+    REQUIRE_FALSE(written);
+    CHECK(written.error().text.source.find("takes no files") != std::string::npos);
+    CHECK(writeFile("/no/such/folder/x", "x").error().text.source.find("does not exist") != std::string::npos);
+}
+
+TEST_CASE("why a file cannot be written says what helps against it")
+{
+    const auto remedy = [](int error) { return whyUnwritable("/tmp/some.pdf", error).remedy.source; };
+    CHECK(remedy(ENOSPC).find("Free some room") == 0);
+    CHECK(remedy(EACCES).find("may write in") != std::string::npos);
+    CHECK(remedy(EIO).find("Check the disk") == 0);
 }
