@@ -31,6 +31,7 @@ Session::Session(Options options, QObject* parent)
 Session::~Session() = default;
 
 bool Session::isOpen() const { return m_impl->seen.open; }
+bool Session::onlyReads() const { return m_impl->onlyReads; }
 bool Session::busy() const { return m_impl->running > 0; }
 const std::optional<people::Actor>& Session::actor() const { return m_impl->seen.actor; }
 const run::Run* Session::run() const { return m_impl->seen.run.get(); }
@@ -61,9 +62,23 @@ void Session::open()
         });
 }
 
+void Session::openToRead()
+{
+    if (isOpen()) return;
+    auto own = logbook::openReader(m_options.logbook);
+    if (!own) {
+        emit refused(own.error());
+        return;
+    }
+    m_impl->reader = *std::move(own);
+    m_impl->onlyReads = true;
+    emit openedToRead();
+}
+
 void Session::openAt(const std::filesystem::path& logbook)
 {
     if (isOpen()) return;
+    m_impl->onlyReads = false;
     m_options.logbook = logbook;
     open();
 }

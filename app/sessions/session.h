@@ -42,11 +42,17 @@ public:
     void openAt(const std::filesystem::path& logbook);
     /// Begins a new logbook there, when none is, and opens it.
     void beginLogbook(const std::filesystem::path& logbook);
+    /// Opens a logbook that cannot be written in, or that somebody else writes in, for looking: nobody signs in and
+    /// nothing is entered, reader() shows what is there. Emits openedToRead or refused; opening it after all ends it.
+    void openToRead();
     [[nodiscard]] bool isOpen() const;
+    /// Open for looking only.
+    [[nodiscard]] bool onlyReads() const;
     [[nodiscard]] bool busy() const;
     [[nodiscard]] const std::optional<people::Actor>& actor() const;
     [[nodiscard]] const run::Run* run() const;  ///< the open run, or nullptr
-    /// For lists; nullptr until open. Calls are short (see records::Reader) and allowed on the window's thread.
+    /// For lists; nullptr until open, for reading at least. Calls are short (see records::Reader) and allowed on the
+    /// window's thread.
     [[nodiscard]] const records::Reader* reader() const;
     [[nodiscard]] std::vector<logbook::Definition> definitions(const char* what) const;
     [[nodiscard]] std::vector<std::string> openRuns() const;
@@ -121,6 +127,7 @@ public:
 
 signals:
     void opened();
+    void openedToRead();
     void busyChanged(bool busy);
     void actorChanged();
     void runChanged();  ///< began, resumed, event on disk, left

@@ -58,6 +58,7 @@ struct Session::Impl {
     Alive alive;
     Seen seen;
     std::unique_ptr<records::Reader> reader;
+    bool onlyReads = false;  ///< the reader is there without a writer
     std::optional<logbook::MirrorState> mirror;
     std::filesystem::path copyFolder;  ///< "" = no weekly copies
     std::unique_ptr<logbook::CopyKeeper> copyKeeper;
@@ -112,7 +113,9 @@ struct Session::Impl {
     {
         seen = std::move(now);
         // Another file lies under the name by now.
-        if (outcome.restored || !seen.open) reader.reset();
+        if (outcome.restored || (!seen.open && !onlyReads)) reader.reset();
+        // What was only looked at is open now as everything else is.
+        if (seen.open && std::exchange(onlyReads, false)) reader.reset();
         if ((outcome.opened || outcome.triedRestore) && seen.open && !reader)
             if (auto own = logbook::openReader(session->options().logbook)) reader = *std::move(own);
         if (--running == 0) emit session->busyChanged(false);

@@ -4,14 +4,12 @@
 #include <set>
 #include <utility>
 
-#include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QMenu>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -23,6 +21,8 @@
 #include "app/seams/kept_settings.h"
 #include "app/shell/leave_strip.h"
 #include "app/shell/no_logbook_page.h"
+#include "app/shell/read_only_strip.h"
+#include "app/shell/screen_menu.h"
 #include "app/shell/sign_in_strip.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/screen_keys.h"
@@ -33,24 +33,8 @@ namespace taut::app {
 namespace {
 
 enum Door { kRunDoor, kHistoryDoor, kShopDoor };
-constexpr double kTextSizes[] = {1.0, 1.25, 1.5, 2.0};
-
-void wear(const ThemeChoice& choice)
-{
-    applyTheme(choice);
-    keptSettings().setValue(QStringLiteral("dark"), choice.dark);
-    keptSettings().setValue(QStringLiteral("text_scale"), choice.textScale);
-}
 
 }  // namespace
-
-ThemeChoice keptTheme()
-{
-    ThemeChoice choice;
-    choice.dark = keptSettings().value(QStringLiteral("dark"), choice.dark).toBool();
-    choice.textScale = keptSettings().value(QStringLiteral("text_scale"), choice.textScale).toDouble();
-    return choice;
-}
 
 MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(parent)
 {
@@ -63,6 +47,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_keeping->setObjectName(QStringLiteral("keeping"));
     connect(m_keeping, &FindingStrip::gone, this, &MainWindow::tellOfKeeping);
     m_leave = new LeaveStrip(this);
+    m_readOnly = new ReadOnlyStrip(this);
     m_start = new StartPage(m_session, this);
     m_run = new RunPage(m_session, this);
     m_history = new HistoryPage(m_session, this);
@@ -86,6 +71,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     column->addLayout(top);
     column->addWidget(ruledLine(this));
     column->addWidget(m_leave);
+    column->addWidget(m_readOnly);
     column->addWidget(m_refusal);
     column->addWidget(m_keeping);
     column->addWidget(m_pages, 1);
@@ -108,7 +94,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     keys->setMinimumHeight(sizes().control);
     m_keys = new ScreenKeys(this);
     top->addWidget(keys);
-    top->addWidget(buildScreenMenu());
+    top->addWidget(screenMenu(this));
     top->addStretch(1);
     top->addWidget(m_signIn);
     m_doors->button(kRunDoor)->setChecked(true);
@@ -192,21 +178,26 @@ void MainWindow::takeOverWhenFree()
 /// Without a logbook nothing else of the window works: it says why, and offers what can be done.
 void MainWindow::offerLogbooks()
 {
-    const auto works = [this](bool open) {
-        for (QAbstractButton* door : m_doors->buttons()) door->setEnabled(open);
-        m_signIn->setEnabled(open);
-    };
-    connect(m_session, &Session::refused, this, [this, works](const Finding& finding) {
+    connect(m_session, &Session::refused, this, [this](const Finding& finding) {
         if (m_session->isOpen()) return;
-        works(false);
+        m_readOnly->say(finding);
+        if (m_session->onlyReads()) return;
+        leaveOnly(false, false);
         m_noLogbook->show(QString::fromStdString(m_session->options().logbook.string()), finding);
         m_pages->setCurrentWidget(m_noLogbook);
     });
-    connect(m_session, &Session::opened, this, [this, works] {
+    connect(m_session, &Session::opened, this, [this] {
         if (!m_session->isOpen()) return;
-        works(true);
+        leaveOnly(true, true);
         if (m_pages->currentWidget() == m_noLogbook) choose(m_doors->checkedId());
     });
+    connect(m_session, &Session::openedToRead, this, [this] {
+        leaveOnly(false, true);
+        choose(kHistoryDoor);
+    });
+    connect(m_noLogbook, &NoLogbookPage::look, m_session, &Session::openToRead);
+    connect(m_readOnly, &ReadOnlyStrip::again, m_session, &Session::open);
+    connect(m_readOnly, &ReadOnlyStrip::another, this, &MainWindow::openAnother);
     connect(m_noLogbook, &NoLogbookPage::again, m_session, &Session::open);
     connect(m_noLogbook, &NoLogbookPage::begin, this, [this] {
         const QString there = QString::fromStdString(m_session->options().logbook.string());
@@ -217,11 +208,23 @@ void MainWindow::offerLogbooks()
                                                QFileInfo(there).path() + QStringLiteral("/new.logbook"));
         if (!file.isEmpty()) m_session->beginLogbook(file.toStdString());
     });
-    connect(m_noLogbook, &NoLogbookPage::another, this, [this] {
-        const QString folder = QString::fromStdString(m_session->options().logbook.parent_path().string());
-        const QString file = QFileDialog::getOpenFileName(this, tr("Open another logbook"), folder);
-        if (!file.isEmpty()) m_session->openAt(file.toStdString());
-    });
+    connect(m_noLogbook, &NoLogbookPage::another, this, &MainWindow::openAnother);
+}
+
+void MainWindow::openAnother()
+{
+    const QString folder = QString::fromStdString(m_session->options().logbook.parent_path().string());
+    const QString file = QFileDialog::getOpenFileName(this, tr("Open another logbook"), folder);
+    if (!file.isEmpty()) m_session->openAt(file.toStdString());
+}
+
+/// What of the window works: everything, the history alone, or nothing.
+void MainWindow::leaveOnly(bool open, bool read)
+{
+    for (QAbstractButton* door : m_doors->buttons())
+        door->setEnabled(open || (read && door == m_doors->button(kHistoryDoor)));
+    m_signIn->setEnabled(open);
+    m_readOnly->setVisible(read && !open);
 }
 
 /// A new logbook asks for its first supervisor before anything else; whoever was enrolled chooses at first use.
@@ -344,7 +347,7 @@ void MainWindow::tellOfKeeping()
 
 void MainWindow::choose(int door)
 {
-    if (!m_session->isOpen()) return;
+    if (!m_session->isOpen() && !(m_session->onlyReads() && door == kHistoryDoor)) return;
     m_doors->button(door)->setChecked(true);
     if (door == kHistoryDoor)
         m_pages->setCurrentWidget(m_history);
@@ -359,40 +362,6 @@ void MainWindow::showRunDoor()
     if (m_session->run() != nullptr) m_lastRun = QString::fromStdString(m_session->run()->id());
     if (m_doors->checkedId() != kRunDoor) return;
     m_pages->setCurrentWidget(m_session->run() != nullptr ? static_cast<QWidget*>(m_run) : m_start);
-}
-
-/// How the screen is to look stands in one menu: side by side the choices push the sign-in off a small screen.
-QPushButton* MainWindow::buildScreenMenu()
-{
-    QPushButton* button = worded(tr("Screen\u2026"), "quiet", this);
-    button->setObjectName(QStringLiteral("screen"));
-    button->setMinimumHeight(sizes().control);
-    named(button, tr("How the screen looks: light or dark, size of the text"));
-    auto* menu = new QMenu(button);
-    const auto offer = [menu](QActionGroup* group, const QString& name, bool chosen, const auto& choose) {
-        QAction* action = menu->addAction(name);
-        action->setCheckable(true);
-        action->setChecked(chosen);
-        group->addAction(action);
-        QObject::connect(action, &QAction::triggered, menu, choose);
-    };
-    auto* light = new QActionGroup(menu);
-    for (const bool dark : {false, true})
-        offer(light, dark ? tr("&Dark") : tr("&Light"), themeChoice().dark == dark, [dark] {
-            ThemeChoice choice = themeChoice();
-            choice.dark = dark;
-            wear(choice);
-        });
-    menu->addSeparator();
-    auto* type = new QActionGroup(menu);
-    for (const double size : kTextSizes)
-        offer(type, tr("Text %1 %").arg(qRound(size * 100)), qFuzzyCompare(themeChoice().textScale, size), [size] {
-            ThemeChoice choice = themeChoice();
-            choice.textScale = size;
-            wear(choice);
-        });
-    button->setMenu(menu);
-    return button;
 }
 
 }  // namespace taut::app

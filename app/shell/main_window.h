@@ -11,7 +11,6 @@
 
 #include "app/sessions/session.h"
 #include "app/widgets/controls.h"
-#include "app/widgets/theme.h"
 
 namespace taut::app {
 
@@ -19,14 +18,12 @@ class ChoosePage;
 class HistoryPage;
 class LeaveStrip;
 class NoLogbookPage;
+class ReadOnlyStrip;
 class RunPage;
 class ScreenKeys;
 class SetupPage;
 class SignInStrip;
 class StartPage;
-
-/// Light or dark and the size of type as they were left; nothing kept = light, 100 %.
-[[nodiscard]] ThemeChoice keptTheme();
 
 /// One window: doors at the top, who is signed in, one page below. It shows; the session does.
 class MainWindow : public QWidget {
@@ -47,13 +44,14 @@ private:
     void showRunDoor();
     void takeOverWhenFree();
     void offerLogbooks();
+    void openAnother();
+    void leaveOnly(bool open, bool read);
     void letPeopleChoose();
     void showChoosing(bool chooses);
     void lockWhenIdle();
     void leaveAlone(bool interrupts);
     void tellOfKeeping();
     void choose(int door);
-    QPushButton* buildScreenMenu();
     Session* m_session;
     QButtonGroup* m_doors;
     QStackedWidget* m_pages;
@@ -65,6 +63,7 @@ private:
     QString m_lastRun;  // that was open; shown once it is sealed
     QTimer m_idle;
     NoLogbookPage* m_noLogbook;
+    ReadOnlyStrip* m_readOnly;
     SignInStrip* m_signIn;
     FindingStrip* m_refusal;
     FindingStrip* m_keeping;              // what is the matter with the mirror, or with where the logbook lies

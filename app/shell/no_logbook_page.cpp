@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/no_logbook_page.h"
 
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -11,6 +12,20 @@
 #include "app/widgets/theme.h"
 
 namespace taut::app {
+
+namespace {
+
+/// A logbook that only cannot be written in here, or not now.
+bool mayBeRead(const Finding& why)
+{
+    for (const char* code : {"logbook.pen_held", "logbook.read_only", "logbook.folder_read_only",
+                             "logbook.on_read_only", "logbook.on_network", "logbook.no_locks", "logbook.mirror",
+                             "logbook.newer_schema", "logbook.disk_full", "logbook.disk"})
+        if (why.code == code) return true;
+    return false;
+}
+
+}  // namespace
 
 NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
 {
@@ -34,6 +49,7 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
         return button;
     };
     add(tr("&Try again"), "again", &NoLogbookPage::again);
+    m_look = add(tr("Open to &read only"), "look", &NoLogbookPage::look);
     add(tr("Open &another logbook\u2026"), "another", &NoLogbookPage::another);
     m_begin = add(tr("Begin a &new logbook"), "begin", &NoLogbookPage::begin);
     row->addStretch(1);
@@ -45,6 +61,7 @@ void NoLogbookPage::show(const QString& file, const Finding& why)
 {
     const bool missing = why.code == "logbook.missing";
     m_title->setText(missing ? tr("There is no logbook here yet") : tr("No logbook is open"));
+    m_look->setVisible(QFileInfo::exists(file) && mayBeRead(why));
     m_begin->setText(missing ? tr("Begin a &new logbook here") : tr("Begin a &new logbook\u2026"));
     m_begin->setAccessibleName(m_begin->text().remove(QLatin1Char('&')));
     m_file->setText(file);

@@ -21,12 +21,13 @@ public:
 
 signals:
     void again();    ///< the same file once more
+    void look();     ///< to read only
     void another();  ///< another one
     void begin();    ///< a new one: where this one was looked for when none is there, else where it is chosen
 
 private:
     QLabel* m_title;
-    QPushButton* m_begin;
+    QPushButton *m_begin, *m_look;
     QLabel *m_file, *m_why, *m_remedy;
 };
 

@@ -8,6 +8,7 @@
 
 #include "app/seams/resources.h"
 #include "app/shell/main_window.h"
+#include "app/shell/screen_menu.h"
 #include "app/text/pseudo.h"
 #include "app/widgets/theme.h"
 #include "core/units/plain.h"

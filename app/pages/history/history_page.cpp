@@ -144,6 +144,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
         if (m_report) static_cast<void>(print::paintReport(*printer, *m_report));
     });
     connect(session, &Session::opened, this, &HistoryPage::refill);
+    connect(session, &Session::openedToRead, this, &HistoryPage::refill);
     connect(session, &Session::sealed, this, [this] { refill(); });
     connect(session, &Session::recordChanged, this, [this](const QString& run) {
         refill();

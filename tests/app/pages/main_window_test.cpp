@@ -20,6 +20,7 @@
 #include "app/pages/start/start_page.h"
 #include "app/shell/main_window.h"
 #include "app/shell/no_logbook_page.h"
+#include "app/shell/screen_menu.h"
 #include "app/widgets/controls.h"
 #include "tests/app/shop.h"
 

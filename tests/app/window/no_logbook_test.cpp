@@ -1,17 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include <sys/mount.h>
+
 #include <QAbstractButton>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "app/pages/history/history_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/seams/resources.h"
 #include "app/shell/main_window.h"
 #include "app/shell/no_logbook_page.h"
+#include "app/shell/read_only_strip.h"
+#include "tests/app/shop.h"
+#include "tests/core/base/tiny_disk.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -81,4 +89,76 @@ TEST_CASE("a window whose logbook is a foreign file says so, leaves the file alo
     CHECK(window.session()->isOpen());
     CHECK_FALSE(page->isVisible());
     CHECK(window.findChild<StartPage*>()->isVisible());
+}
+
+TEST_CASE("a logbook that somebody else writes in is looked at to read only, and opens when it is free")
+{
+    QTemporaryDir folder;
+    Session::Options options = shop::optionsIn(folder);
+    auto other = std::make_unique<Session>(options);
+    shop::open(*other);
+    shop::signIn(*other, "p-2");
+    shop::begin(*other);
+    MainWindow window(options);
+    window.show();
+    auto* page = window.findChild<NoLogbookPage*>();
+    shop::until([&] { return page->isVisible(); }, "the window says that it has no logbook");
+    auto* look = page->findChild<QAbstractButton*>(QStringLiteral("look"));
+    REQUIRE(look);
+    REQUIRE(look->isVisible());
+    QTest::mouseClick(look, Qt::LeftButton);
+    auto* history = window.findChild<HistoryPage*>();
+    shop::until([&] { return history->isVisible(); }, "the history is shown");
+    const auto* strip = window.findChild<ReadOnlyStrip*>();
+    REQUIRE(strip->isVisible());
+    CHECK(said(*strip).contains(QStringLiteral("nothing can be entered")));
+    shop::until([&] { return window.findChild<QListWidget*>(QStringLiteral("runs"))->count() == 1; },
+                "the open run is in the list");
+    CHECK(window.session()->onlyReads());
+    CHECK_FALSE(window.session()->isOpen());
+    CHECK(said(*history).contains(QStringLiteral("to read only")));
+    // Nothing of the window enters anything: no door but the history's, nobody signs in.
+    for (auto* field : window.findChildren<QLineEdit*>()) {
+        INFO(field->accessibleName().toStdString());
+        CHECK((history->isAncestorOf(field) || !field->isVisible() || !field->isEnabled()));
+    }
+    for (const auto* door : window.findChildren<QAbstractButton*>())
+        if (door->text() == QStringLiteral("Run") || door->text() == QStringLiteral("Shop"))
+            CHECK_FALSE(door->isEnabled());
+    // Trying again while it is held leaves everything as it is.
+    QTest::mouseClick(strip->findChild<QAbstractButton*>(QStringLiteral("tryAgain")), Qt::LeftButton);
+    shop::until([&] { return !window.session()->busy(); }, "it was tried");
+    CHECK(history->isVisible());
+    CHECK(strip->isVisible());
+    other.reset();
+    shop::until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "it is opened after all");
+    CHECK_FALSE(strip->isVisible());
+    CHECK_FALSE(window.session()->onlyReads());
+}
+
+TEST_CASE("a logbook on a medium that can only be read is looked at, and nothing is written beside it")
+{
+    taut::test::TinyDisk disk(8U << 20U);
+    if (!disk.mounted()) {
+        WARN("a disk of its own needs the right to mount: not tried here");
+        return;
+    }
+    QTemporaryDir folder;
+    Session::Options options = shop::optionsIn(folder);
+    {
+        Session session(options);
+        shop::open(session);
+    }
+    const std::filesystem::path file = disk / "shop.logbook";
+    std::filesystem::copy_file(options.logbook, file);
+    REQUIRE(::mount("tmpfs", file.parent_path().c_str(), "tmpfs", MS_REMOUNT | MS_RDONLY, nullptr) == 0);
+    options.logbook = file;
+    MainWindow window(options);
+    window.show();
+    auto* page = window.findChild<NoLogbookPage*>();
+    shop::until([&] { return page->isVisible(); }, "the window says why");
+    QTest::mouseClick(page->findChild<QAbstractButton*>(QStringLiteral("look")), Qt::LeftButton);
+    shop::until([&] { return window.findChild<HistoryPage*>()->isVisible(); }, "the history is shown");
+    CHECK(said(*window.findChild<ReadOnlyStrip*>()).contains(QStringLiteral("only be read")));
+    CHECK(window.session()->reader() != nullptr);
 }

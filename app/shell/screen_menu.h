@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/widgets/theme.h"
+
+class QPushButton;
+class QWidget;
+
+namespace taut::app {
+
+/// Light or dark and the size of type as they were left; nothing kept = light, 100 %.
+[[nodiscard]] ThemeChoice keptTheme();
+
+/// How the screen is to look stands in one menu: side by side the choices push the sign-in off a small screen.
+[[nodiscard]] QPushButton* screenMenu(QWidget* parent);
+
+}  // namespace taut::app
