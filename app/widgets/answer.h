@@ -58,6 +58,8 @@ public:
     [[nodiscard]] virtual QLineEdit* field() const { return nullptr; }
     /// The first thing to touch.
     [[nodiscard]] virtual QWidget* first() const { return nullptr; }
+    /// While a refusal stands beside it, what it said of itself gives its room to that.
+    virtual void setRefused(bool) {}
     /// Puts one more button beside those that answer.
     virtual void addBeside(QPushButton* button);
 

@@ -21,6 +21,7 @@
 #include "core/units/format.h"
 #include "core/units/parse.h"
 #include "core/units/unit.h"
+#include "core/verdict/near.h"
 #include "core/verdict/plausible.h"
 
 namespace taut::app {
@@ -32,6 +33,50 @@ Result<Quantity> parsedAs(const Quantity& like, const QString& entered)
 {
     const Bare bare = like.kind() == Kind::Count ? Bare::Accept : Bare::Refuse;
     return parseQuantity(entered.toStdString(), like.kind(), bare);
+}
+
+/// The bar says that it is near; here is why.
+QString nearHint(const Text& why, UnitSystem system)
+{
+    const QString said = words(why, system);
+    return said.isEmpty() ? said : said.front().toUpper() + said.mid(1) + QLatin1Char('.');
+}
+
+/// What is said of a reading while it is typed: its room is there beforehand, so that nothing moves when it comes.
+class HintLine final : public QLabel {
+public:
+    /// longest: of what comes and goes while a reading is typed that can be.
+    HintLine(const QString& longest, QWidget* parent) : QLabel(parent), m_longest(longest)
+    {
+        setObjectName(QStringLiteral("hint"));
+        setWordWrap(true);
+        setTextFormat(Qt::PlainText);
+        setAlignment(Qt::AlignLeft | Qt::AlignTop);
+        withRole(this, "soft");
+    }
+    [[nodiscard]] int heightForWidth(int width) const override
+    {
+        ensurePolished();
+        const QRect room =
+            fontMetrics().boundingRect(QRect(0, 0, std::max(width, 20), 10000), Qt::TextWordWrap, m_longest);
+        return std::max({QLabel::heightForWidth(width), fontMetrics().lineSpacing(), room.height()});
+    }
+    [[nodiscard]] QSize sizeHint() const override { return {QLabel::sizeHint().width(), heightForWidth(width())}; }
+
+private:
+    QString m_longest;
+};
+
+/// Why a reading in the window's middle, or else at its end, would only be near.
+QString longestHint(const targets::Ready* ready, UnitSystem system)
+{
+    const targets::Window* w = ready == nullptr ? nullptr : &ready->window;
+    if (w == nullptr || !ready->instrument || (!w->low && !w->high)) return {};
+    const Quantity& edge = w->low ? *w->low : *w->high;
+    const Quantity middle(w->low && w->high ? (w->low->si() + w->high->si()) / 2 : edge.si(), edge.kind(), edge.unit());
+    for (const Quantity& reading : {middle, edge})
+        if (const auto why = verdict::whyNear(reading, ready->instrument->si(), *w)) return nearHint(*why, system);
+    return {};
 }
 
 }  // namespace
@@ -87,7 +132,7 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     addUnits(units);
     row->addLayout(units);
     left->addLayout(row);
-    m_hint = wrapped({}, "soft", foot());
+    m_hint = new HintLine(longestHint(m_ready, m_content.units), foot());
     left->addWidget(m_hint);
     m_actions = new QHBoxLayout;
     m_actions->setSpacing(sizes().gap);
@@ -127,6 +172,8 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
 }
 
 QWidget* ReadingArea::first() const { return m_field; }
+
+void ReadingArea::setRefused(bool refused) { m_hint->setVisible(!refused); }
 
 void ReadingArea::addBeside(QPushButton* button) { m_actions->insertWidget(1, button); }
 
@@ -180,6 +227,11 @@ void ReadingArea::follow()
             m_hint->setText(words(never->text, m_content.units));
             now.reset();
         }
+        if (now) {
+            const double reads = verdict::uncertaintyOf(*now, m_ready->instrument);
+            if (const auto why = verdict::whyNear(*now, reads, m_ready->window))
+                m_hint->setText(nearHint(*why, m_content.units));
+        }
         // Until something is typed the bar shows what was read last.
         const std::optional<run::Answered>& last = m_content.standing.answer;
         const std::optional<Quantity> shown = now || !m_field->text().isEmpty() || !last ? now : last->value;
@@ -194,7 +246,6 @@ void ReadingArea::follow()
     } else if (m_field->text().isEmpty()) {
         m_hint->setText(tr("Type the value with its unit."));
     }
-    m_hint->setVisible(!m_hint->text().isEmpty());
     emit followed();
 }
 

@@ -26,6 +26,7 @@ public:
     void enter() override;
     [[nodiscard]] QLineEdit* field() const override { return m_field; }
     [[nodiscard]] QWidget* first() const override;
+    void setRefused(bool refused) override;
     void addBeside(QPushButton* button) override;
     /// As it will be sent: "1.4 bar". A unit in the field wins over the chosen one.
     [[nodiscard]] QString entered() const;

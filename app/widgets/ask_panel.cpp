@@ -6,13 +6,16 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
 
@@ -25,6 +28,7 @@ constexpr const char* kSecret = "secret";
 QString valueOf(const QWidget* field)
 {
     if (const auto* combo = qobject_cast<const QComboBox*>(field)) return combo->currentData().toString();
+    if (const auto* prose = qobject_cast<const ProseField*>(field)) return prose->text().trimmed();
     const auto* line = qobject_cast<const QLineEdit*>(field);
     if (line == nullptr) return {};
     // A blank may belong to a passphrase.
@@ -55,7 +59,6 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_layout->addWidget(m_scroll, 1);
-    m_layout->addWidget(m_finding);
     m_layout->addWidget(m_writing);
     m_layout->addWidget(m_foot);
     connect(m_accept, &QPushButton::clicked, this, &AskPanel::give);
@@ -63,10 +66,19 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     connect(m_finding, &FindingStrip::understood, this, [this] { takeFocus(); });
 }
 
+AskPanel::Field AskPanel::prose(const QString& label, bool required, const QString& hint)
+{
+    return {label, {}, required, hint, false, true};
+}
+
 QWidget* AskPanel::makeField(const Field& field)
 {
     QWidget* made = nullptr;
-    if (field.options.empty()) {
+    if (field.prose) {
+        auto* prose = new ProseField(m_fieldsBox);
+        prose->setPlaceholderText(field.hint);
+        made = prose;
+    } else if (field.options.empty()) {
         auto* line = new QLineEdit(m_fieldsBox);
         line->setPlaceholderText(field.hint);
         line->setProperty(kSecret, field.secret);
@@ -105,7 +117,7 @@ void AskPanel::addShow(QVBoxLayout* column)
     column->addWidget(show);
 }
 
-void AskPanel::addSecret(QHBoxLayout* who)
+void AskPanel::addSecret(QBoxLayout* who)
 {
     const bool signs = m_question.secret == Question::Secret::Passphrase;
     if (m_question.secret == Question::Secret::None) return;
@@ -129,11 +141,12 @@ void AskPanel::ask(const Question& question)
     m_accept->setText(question.accept);
     named(m_accept, question.accept);
     m_finding->clear();
+    m_finding->setParent(this);  // the fields that it stood among are about to go
     m_fields.clear();
     m_person = nullptr;
     m_pin = m_passphrase = nullptr;
     m_fieldsBox = new QWidget;
-    auto* column = new QVBoxLayout(m_fieldsBox);
+    auto* column = m_column = new QVBoxLayout(m_fieldsBox);
     column->setContentsMargins(0, 6, 0, 6);
     column->setSpacing(4);
     column->addWidget(wrapped(question.title, "head", m_fieldsBox));
@@ -146,7 +159,7 @@ void AskPanel::ask(const Question& question)
         secrets = secrets || field.secret;
     }
     if (secrets) addShow(column);
-    auto* who = new QHBoxLayout;
+    auto* who = m_who = new QBoxLayout(QBoxLayout::LeftToRight);
     who->setSpacing(sizes().gap);
     if (question.person) {
         m_person = new PickList(m_fieldsBox);
@@ -166,6 +179,21 @@ void AskPanel::ask(const Question& question)
     m_scroll->setWidget(m_fieldsBox);
     m_fieldsBox->show();
     tabsBefore(m_back, m_fieldsBox);
+    placeWho();
+}
+
+/// Person and secret side by side where both can be read, else one below the other.
+void AskPanel::placeWho()
+{
+    constexpr int kLetters = 56;
+    const bool narrow = width() < kLetters * fontMetrics().averageCharWidth();
+    if (m_who) m_who->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void AskPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeWho();
 }
 
 QStringList AskPanel::typed() const
@@ -182,6 +210,8 @@ void AskPanel::setTyped(const QStringList& values)
         const QString value = values.value(static_cast<int>(i));
         if (auto* line = qobject_cast<QLineEdit*>(m_fields[i]))
             line->setText(value);
+        else if (auto* prose = qobject_cast<ProseField*>(m_fields[i]))
+            prose->setText(value);
         else if (auto* box = qobject_cast<QComboBox*>(m_fields[i]))
             box->setCurrentIndex(box->findData(value));
     }
@@ -194,28 +224,62 @@ QWidget* AskPanel::first() const
     return m_pin ? static_cast<QWidget*>(m_pin) : m_accept;
 }
 
+/// What is still to be typed, else what the refusal is about.
+QWidget* AskPanel::blamedBy(const Finding& finding) const
+{
+    QWidget* empty = wanted();
+    if (empty != nullptr && empty != m_pin) return empty;
+    if (finding.code == "gate.no_reason")
+        for (std::size_t i = m_fields.size(); i-- > 0;)
+            if (m_question.fields[i].prose) return m_fields[i];
+    if (m_pin != nullptr) return m_pin;
+    return m_person != nullptr ? static_cast<QWidget*>(m_person) : first();
+}
+
 void AskPanel::refuse(const Finding& finding, UnitSystem system)
 {
-    m_finding->say(finding, system);
     // While it was being written nothing here could hold the focus; a wrong PIN is typed anew at once.
-    takeFocus();
+    QWidget* field = blamedBy(finding);
+    sayBelow(field, finding, system);
+    field->setFocus();
+}
+
+/// Below the whole panel it would lie under the fold of a small screen, or push what it is about off it.
+void AskPanel::sayBelow(QWidget* field, const Finding& finding, UnitSystem system)
+{
+    m_column->removeWidget(m_finding);
+    int at = m_column->indexOf(field);
+    if (at < 0) at = m_column->indexOf(m_who);
+    m_column->insertWidget(at < 0 ? m_column->count() - 1 : at + 1, m_finding);
+    m_finding->say(finding, system);
+    QTimer::singleShot(0, this, [this, kept = QPointer<QWidget>(field)] {
+        m_scroll->ensureWidgetVisible(m_finding, 0, 0);
+        if (kept) m_scroll->ensureWidgetVisible(kept, 0, 0);
+    });
 }
 
 void AskPanel::refuseField(std::size_t field, const Finding& finding, UnitSystem system)
 {
-    m_finding->say(finding, system);
+    sayBelow(m_fields.at(field), finding, system);
     if (auto* line = qobject_cast<QLineEdit*>(m_fields.at(field))) {
         line->setFocus();
         line->selectAll();
     }
 }
 
-void AskPanel::takeFocus()
+/// The first thing that is still to be filled in; nullptr when nothing is.
+QWidget* AskPanel::wanted() const
 {
     for (std::size_t i = 0; i < m_fields.size(); ++i)
-        if (m_question.fields[i].required && valueOf(m_fields[i]).isEmpty()) return m_fields[i]->setFocus();
-    if (m_person && m_person->currentIndex() < 0) return m_person->setFocus();
-    (m_pin ? static_cast<QWidget*>(m_pin) : first())->setFocus();
+        if (m_question.fields[i].required && valueOf(m_fields[i]).isEmpty()) return m_fields[i];
+    if (m_person && m_person->currentIndex() < 0) return m_person;
+    return m_pin;
+}
+
+void AskPanel::takeFocus()
+{
+    QWidget* field = wanted();
+    (field != nullptr ? field : first())->setFocus();
 }
 
 void AskPanel::forgetPin()
@@ -229,10 +293,11 @@ void AskPanel::forgetPin()
 void AskPanel::want(QWidget* field, const QString& label)
 {
     QString plain = label;
-    m_finding->say(taut::refuse("ask.empty", {},
-                                Text("\"%1\" is still empty.", {plain.remove(QLatin1Char('&')).toStdString()}),
-                                "Fill it in, or go back."),
-                   UnitSystem::Metric);
+    sayBelow(field,
+             taut::refuse("ask.empty", {},
+                          Text("\"%1\" is still empty.", {plain.remove(QLatin1Char('&')).toStdString()}),
+                          "Fill it in, or go back."),
+             UnitSystem::Metric);
     field->setFocus();
 }
 

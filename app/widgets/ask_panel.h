@@ -11,7 +11,6 @@
 
 class QBoxLayout;
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -34,7 +33,10 @@ public:
         bool required = true;
         QString hint;
         bool secret = false;  ///< typed where nobody reads it, unless asked for
+        bool prose = false;   ///< a sentence or two: a field of some lines
     };
+    /// A reason, a note, a remark.
+    [[nodiscard]] static Field prose(const QString& label, bool required = true, const QString& hint = {});
     struct Question {
         QString title, text;
         std::vector<Field> fields;
@@ -52,6 +54,7 @@ public:
     [[nodiscard]] QStringList typed() const;
     void setTyped(const QStringList& values);
     [[nodiscard]] QWidget* first() const;
+    /// What is wrong is said right below the field that it is about, and stays in sight with it.
     void refuse(const Finding& finding, UnitSystem system);
     /// The same about one of the fields, which is typed anew.
     void refuseField(std::size_t field, const Finding& finding, UnitSystem system);
@@ -68,18 +71,25 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void give();
     /// Says what is still wanted and goes there.
     void want(QWidget* field, const QString& label);
+    void sayBelow(QWidget* field, const Finding& finding, UnitSystem system);
+    [[nodiscard]] QWidget* blamedBy(const Finding& finding) const;
+    [[nodiscard]] QWidget* wanted() const;
     QWidget* makeField(const Field& field);
     void addShow(QVBoxLayout* column);
-    void addSecret(QHBoxLayout* who);
+    void addSecret(QBoxLayout* who);
+    void placeWho();
     void addLabelled(const QString& label, QWidget* field, QBoxLayout* into);
     Question m_question;
     QWidget* m_fieldsBox = nullptr;
     QVBoxLayout* m_layout;
+    QVBoxLayout* m_column = nullptr;  // the fields, one below the other
+    QBoxLayout* m_who = nullptr;      // its last row: person and secret
     QScrollArea* m_scroll;
     std::vector<QWidget*> m_fields;
     QComboBox* m_person = nullptr;

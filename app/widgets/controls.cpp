@@ -11,6 +11,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QStyleOption>
 #include <QStylePainter>
 #include <QStyledItemDelegate>
@@ -114,7 +115,8 @@ void named(QWidget* field, const QString& name)
 {
     QString plain = name;
     field->setAccessibleName(plain.remove(QLatin1Char('&')));
-    if (qobject_cast<QLineEdit*>(field)) field->installEventFilter(new NoAltLetters(field));
+    if (qobject_cast<QLineEdit*>(field) || qobject_cast<QPlainTextEdit*>(field))
+        field->installEventFilter(new NoAltLetters(field));
     // Only this delegate gives the rows of an open list the height that the style sheet asks for.
     if (auto* list = qobject_cast<QComboBox*>(field)) list->setItemDelegate(new QStyledItemDelegate(list));
 }

@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QPushButton>
 
 #include "app/widgets/controls.h"
@@ -101,20 +102,30 @@ void ScreenKeys::press(int key, const QString& text)
 {
     if (!m_field) return;
     const Qt::KeyboardModifiers held = m_large && !text.isEmpty() ? Qt::ShiftModifier : Qt::NoModifier;
-    const QPointer<QLineEdit> field = m_field;
+    const QPointer<QWidget> field = m_field;
     for (const QEvent::Type type : {QEvent::KeyPress, QEvent::KeyRelease}) {
         QKeyEvent event(type, key, held, text);
         if (field) QApplication::sendEvent(field, &event);
     }
 }
 
+namespace {
+
+bool isTypedInto(const QWidget* widget)
+{
+    const auto* line = qobject_cast<const QLineEdit*>(widget);
+    const auto* prose = qobject_cast<const QPlainTextEdit*>(widget);
+    return (line != nullptr && !line->isReadOnly()) || (prose != nullptr && !prose->isReadOnly());
+}
+
+}  // namespace
+
 /// Comes up for the field that has the focus, where it does not cover it.
 void ScreenKeys::follow()
 {
     QWidget* focus = parentWidget()->window()->focusWidget();
-    auto* field = qobject_cast<QLineEdit*>(focus);
     const bool had = m_field;
-    m_field = field && parentWidget()->isAncestorOf(field) && !field->isReadOnly() ? field : nullptr;
+    m_field = isTypedInto(focus) && parentWidget()->isAncestorOf(focus) ? focus : nullptr;
     // They go with the field: the next step's caution must not come up behind them.
     if (m_wanted && had && !m_field) return setWanted(false);
     setVisible(m_wanted && m_field && m_field->isVisible());

@@ -38,7 +38,7 @@ private:
     void press(int key, const QString& text);
     void showCase();
     std::vector<QPushButton*> m_letters;
-    QPointer<QLineEdit> m_field;
+    QPointer<QWidget> m_field;
     QPushButton* m_shift = nullptr;
     bool m_wanted = false, m_large = false;
 };

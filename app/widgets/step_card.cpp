@@ -21,9 +21,22 @@
 #include "app/widgets/theme.h"
 #include "core/run/words.h"
 #include "core/units/format.h"
+#include "core/verdict/near.h"
 #include "core/verdict/slip.h"
 
 namespace taut::app {
+
+namespace {
+
+/// The verdict of a reading, and why it is only near though it lies within its limits.
+QString verdictSaid(const run::Answered& answer, UnitSystem system)
+{
+    const QString word = verdictText(answer.judgement);
+    const auto why = verdict::whyNear(*answer.value, answer.uncertainty, answer.window);
+    return why ? StepCard::tr("It is %1: %2.").arg(word, words(*why, system)) : StepCard::tr("It is %1.").arg(word);
+}
+
+}  // namespace
 
 StepCard::StepCard(QWidget* parent) : QWidget(parent)
 {
@@ -69,8 +82,7 @@ void StepCard::show(const StepContent& content)
     showAnswer();
     if (m_area && m_area->field()) m_area->field()->setText(typed);
     m_linesBox->setVisible(m_lines->count() > 0);
-    placeFoot();
-    fitSay();
+    refit();
     m_scroll->verticalScrollBar()->setValue(0);
     // Whoever answered has read the step: on a small screen what was wrong with the answer is seen first.
     m_scroll->widget()->setMinimumHeight(0);
@@ -135,7 +147,7 @@ void StepCard::showStanding()
         if (QLayoutItem* item = m_lines->itemAt(first)) m_wrong = item->widget();
     }
     if (s.answer) {
-        const QString entered = words(run::enteredSaid(&m_content.step, s.answer->entered), m_content.units);
+        const QString entered = dataText(words(run::enteredSaid(&m_content.step, s.answer->entered), m_content.units));
         const QString by = QString::fromStdString(s.byName), at = clockText(s.at, s.offset);
         const bool hold = m_content.step.kind == procedure::StepKind::Hold;
         // Who puts a stop on mostly says so themselves: one name once.
@@ -146,7 +158,7 @@ void StepCard::showStanding()
         const bool stillHeld = std::any_of(m_content.held.begin(), m_content.held.end(),
                                            [&](const run::HeldStop& one) { return one.holder == s.answer->entered; });
         if (hold && !stillHeld) said += QLatin1Char(' ') + tr("It has been given up since.");
-        if (s.answer->value) said += QLatin1Char(' ') + tr("It is %1.").arg(verdictText(s.answer->judgement));
+        if (s.answer->value) said += QLatin1Char(' ') + verdictSaid(*s.answer, m_content.units);
         addLine(said, "");
     }
 }
@@ -258,7 +270,7 @@ void StepCard::askSupervisor(bool ask)
     question.text = tr("%1, %2. For this step, this value and this window only. It is printed on the sheet.")
                         .arg(read ? QString::fromStdString(read->entered) : QString(),
                              read ? verdictText(read->judgement) : QString());
-    question.fields = {{tr("Why it may &stay as it is"), {}, true, {}}};
+    question.fields = {AskPanel::prose(tr("Why it may &stay as it is"))};
     question.person = true;
     question.secret = AskPanel::Question::Secret::Passphrase;
     question.accept = tr("&Accept the deviation");
@@ -270,6 +282,7 @@ void StepCard::askSupervisor(bool ask)
 
 void StepCard::setBusy(bool busy)
 {
+    m_sayKept = busy;  // the word that it is being written comes and goes
     m_writing->setVisible(busy);
     m_foot->setEnabled(!busy);
     if (m_area) m_area->setEnabled(!busy);
@@ -289,6 +302,7 @@ void StepCard::refuse(const Finding& finding)
     // It is the supervisor's panel that was refused: what is typed next goes there, hidden as before.
     if (m_supervisor->isVisibleTo(this)) return m_supervisor->refuse(finding, m_content.units);
     m_finding->say(finding, m_content.units);
+    if (m_area) m_area->setRefused(true);
     refit();
     // What is to be put right is seen beside what is wrong with it.
     QTimer::singleShot(0, this, [this] {

@@ -80,6 +80,7 @@ private:
     QWidget *m_foot, *m_answers;
     int m_footHeight = 0;      // that the height was shared for
     bool m_fitting = false;    // the card sets its words: what changes by that is not news
+    bool m_sayKept = false;    // the size of the words was decided, and stays while somebody types
     bool m_fitsLater = false;  // it will, when the layout has come to rest
     bool m_pinned = true, m_namesStage = false;
     AskPanel* m_supervisor;

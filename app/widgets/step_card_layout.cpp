@@ -72,7 +72,13 @@ void StepCard::build()
     m_footLayout->addWidget(m_first);
     connect(m_first, &QPushButton::clicked, this, &StepCard::firstWanted);
     connect(m_finding, &FindingStrip::understood, this, &StepCard::focusAnswer);
-    connect(m_finding, &FindingStrip::gone, this, &StepCard::refit, Qt::QueuedConnection);
+    connect(
+        m_finding, &FindingStrip::gone, this,
+        [this] {
+            if (m_area) m_area->setRefused(false);
+            refit();
+        },
+        Qt::QueuedConnection);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(20, 8, 20, 8);
     layout->setSpacing(8);
@@ -100,11 +106,12 @@ void StepCard::build()
 /// What answers stays at the lower edge, unless that would leave no room for what is asked: then it scrolls with it.
 void StepCard::placeFoot()
 {
-    constexpr int kLeastBody = 150;
+    constexpr int kLeastBody = 150, kRead = 90;  // whoever was refused has read the step
     if (m_supervisor->isVisibleTo(this)) return;
     const int wanted = m_footHeight = footWanted();
-    const int said = m_finding->isVisibleTo(this) ? m_finding->heightForWidth(width() - 40) : 0;
-    pinFoot(wanted + said <= height() - kLeastBody);
+    const bool refused = m_finding->isVisibleTo(this);
+    const int said = refused ? m_finding->heightForWidth(width() - 40) : 0;
+    pinFoot(wanted + said <= height() - (refused ? kRead : kLeastBody));
 }
 
 int StepCard::footWanted() const
@@ -113,11 +120,17 @@ int StepCard::footWanted() const
     return m_foot->hasHeightForWidth() ? m_foot->heightForWidth(width() - 40) : m_foot->sizeHint().height();
 }
 
-/// What is typed may make the foot higher (a hint, a bar with a reading) or lower: what is asked gets the rest.
+/// What is typed may make the foot higher (a long hint) or lower: what is asked gets the rest, in the type that it was
+/// set in, since nothing should jump under whoever reads and types.
 void StepCard::followFoot()
 {
-    if (footWanted() == m_footHeight) return;
-    refit();
+    const int before = m_footHeight;
+    if (footWanted() == before) return;
+    m_sayKept = true;
+    const bool pinned = m_pinned;
+    placeFoot();
+    if (m_pinned && !pinned) pinFoot(false);
+    fitSay();
     if (!m_pinned && m_area && m_area->field()) m_scroll->ensureWidgetVisible(m_area->field());
 }
 
@@ -149,6 +162,7 @@ void StepCard::fitSay()
         int spacing;
     } kSizes[] = {{"say", 10}, {"longSay", 10}, {"head", 10}, {"head", 4}, {"", 10}, {"", 4}};
     for (const auto& [role, spacing] : kSizes) {
+        if (m_sayKept) break;
         withRole(m_say, role);
         m_bodyLayout->setSpacing(spacing);
         m_say->style()->unpolish(m_say);
@@ -190,6 +204,7 @@ bool StepCard::eventFilter(QObject* watched, QEvent* event)
 /// Shares the height anew, after something came up or went that takes part of it.
 void StepCard::refit()
 {
+    m_sayKept = false;
     placeFoot();
     fitSay();
 }

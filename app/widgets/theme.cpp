@@ -80,9 +80,10 @@ QPushButton[role="quiet"]:checked { background: %wash; border-color: %accent; }
 QPushButton[role="row"] { text-align: left; min-height: %row; }
 QPushButton[role="key"] { font-size: %large; padding: 0; min-width: %control; min-height: %control; }
 QLineEdit, QPlainTextEdit, QComboBox { background: %sheet; border: 2px solid %rule; border-radius: 4px;
-  padding: 2px 10px; min-height: %control; selection-background-color: %accent; selection-color: %onAccent; }
+  padding: 2px 10px; selection-background-color: %accent; selection-color: %onAccent; }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus { border: 4px solid %accent; padding: 0 8px; }
-QLineEdit:disabled, QComboBox:disabled { color: %soft; border-style: dashed; }
+QLineEdit, QComboBox { min-height: %control; }
+QLineEdit:disabled, QPlainTextEdit:disabled, QComboBox:disabled { color: %soft; border-style: dashed; }
 QLineEdit[role="number"] { font-size: %huge; min-height: %answer; }
 QLineEdit[role="answer"] { font-size: %large; min-height: %answer; }
 QComboBox { combobox-popup: 0; }
@@ -105,6 +106,8 @@ QTableView::item { padding: 4px 8px; border-bottom: 1px solid %rule; }
 QTreeView, QGraphicsView { background: transparent; border: 0; }
 QListView { background: transparent; border: 0; outline: 0; }
 QScrollArea { background: transparent; border: 0; }
+QScrollArea#why { border: 3px solid transparent; }
+QScrollArea#why:focus { border-color: %accent; }
 QScrollArea > QWidget > QWidget { background: transparent; }
 QScrollBar:vertical { background: %ground; width: 26px; margin: 0; }
 QScrollBar::handle:vertical { background: %rule; min-height: 48px; border-radius: 4px; margin: 3px 6px; }

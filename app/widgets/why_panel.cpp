@@ -3,6 +3,7 @@
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QStringList>
 #include <QVBoxLayout>
@@ -17,9 +18,26 @@ namespace taut::app {
 
 namespace {
 
-/// Where an input came from, as people say it: "target:roll.length" is another target, a dotted key stands in a file.
-QString fromText(const std::string& from)
+/// The targets in it by their names: "target:roll.length - target:strip.length". "" where it names none of them.
+QString targetsIn(const std::string& from, const targets::Targets& among, UnitSystem system)
 {
+    static const QRegularExpression id(QStringLiteral("target:([a-z0-9_]+(?:\\.[a-z0-9_]+)+)"));
+    QString said = QString::fromStdString(from);
+    bool any = false;
+    for (QRegularExpressionMatch m = id.match(said); m.hasMatch(); m = id.match(said, m.capturedStart() + 1)) {
+        const targets::Target* target = among.find(m.captured(1).toStdString());
+        if (target == nullptr) continue;
+        const QString name = QStringLiteral("\u201C%1\u201D").arg(words(target->name, system));
+        said.replace(m.capturedStart(), m.capturedLength(), name);
+        any = true;
+    }
+    return any ? said : QString();
+}
+
+/// Where an input came from, as people say it: "target:roll.length" is another target, a dotted key stands in a file.
+QString fromText(const std::string& from, const targets::Targets& among, UnitSystem system)
+{
+    if (const QString named = targetsIn(from, among, system); !named.isEmpty()) return named;
     const std::size_t colon = from.find(':');
     QString what = QString::fromStdString(colon == std::string::npos ? from : from.substr(colon + 1));
     // A dotted key may be parted behind a dot, so that it never makes the panel wider than it is.
@@ -37,6 +55,7 @@ QString fromText(const std::string& from)
 
 WhyPanel::WhyPanel(QWidget* parent) : QScrollArea(parent), m_body(new QWidget), m_lines(new QVBoxLayout(m_body))
 {
+    setObjectName(QStringLiteral("why"));
     setAccessibleName(tr("Why"));
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -65,19 +84,20 @@ void WhyPanel::line(const QString& head, const QString& text, const char* role)
     m_lines->addWidget(wrapped(text, role, m_body));
 }
 
-void WhyPanel::show(const procedure::Step& step, const std::optional<targets::Target>& target, UnitSystem system)
+void WhyPanel::show(const procedure::Step& step, const std::optional<targets::Target>& target,
+                    const targets::Targets& among, UnitSystem system)
 {
     clear();
     line({}, words(step.why, system), "");
-    if (target) addTarget(*target, system);
+    if (target) addTarget(*target, among, system);
     line(tr("See"), step.see.empty() ? QString() : words(step.see, system));
     done();
 }
 
-void WhyPanel::show(const targets::Target& target, UnitSystem system)
+void WhyPanel::show(const targets::Target& target, const targets::Targets& among, UnitSystem system)
 {
     clear();
-    addTarget(target, system);
+    addTarget(target, among, system);
     done();
 }
 
@@ -94,10 +114,10 @@ void WhyPanel::done()
     verticalScrollBar()->setValue(0);
 }
 
-void WhyPanel::addTarget(const targets::Target& target, UnitSystem system)
+void WhyPanel::addTarget(const targets::Target& target, const targets::Targets& among, UnitSystem system)
 {
     line({}, words(target.name, system), "strong");
-    if (const targets::Ready* ready = target.ready()) addReady(*ready, system);
+    if (const targets::Ready* ready = target.ready()) addReady(*ready, among, system);
     if (const auto* needs = std::get_if<targets::Needs>(&target.state)) {
         QStringList keys;
         for (const std::string& key : needs->keys) keys << dataText(key);
@@ -112,7 +132,7 @@ void WhyPanel::addTarget(const targets::Target& target, UnitSystem system)
     }
 }
 
-void WhyPanel::addReady(const targets::Ready& ready, UnitSystem system)
+void WhyPanel::addReady(const targets::Ready& ready, const targets::Targets& among, UnitSystem system)
 {
     QString value = valueText(targets::aimOf(ready, system), system);
     if (ready.uncertainty) value += QStringLiteral(" \u00B1 ") + quantityText(*ready.uncertainty, system);
@@ -128,12 +148,12 @@ void WhyPanel::addReady(const targets::Ready& ready, UnitSystem system)
     if (!ready.because.symbols.empty())
         line(tr("How it is computed, formula %1").arg(dataText(ready.because.formula)),
              dataText(ready.because.symbols));
-    addGiven(ready, system);
+    addGiven(ready, among, system);
     line(tr("Source"), dataText(ready.because.source));
     line(tr("Advice"), words(ready.advice, system));
 }
 
-void WhyPanel::addGiven(const targets::Ready& ready, UnitSystem system)
+void WhyPanel::addGiven(const targets::Ready& ready, const targets::Targets& among, UnitSystem system)
 {
     if (ready.because.given.empty()) return;
     auto* box = new QWidget(m_body);
@@ -150,7 +170,7 @@ void WhyPanel::addGiven(const targets::Ready& ready, UnitSystem system)
         value->setAlignment(below ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignRight | Qt::AlignTop);
         value->setWordWrap(below);
         grid->addWidget(value, below ? ++row : row, below ? 0 : 1, Qt::AlignTop);
-        const QString where = tr("%1, from %2").arg(dataText(given.symbol), fromText(given.from));
+        const QString where = tr("%1, from %2").arg(dataText(given.symbol), fromText(given.from, among, system));
         grid->addWidget(wrapped(where, "small", box), row + 1, 0, 1, 2, Qt::AlignTop);
         row += 2;
     }

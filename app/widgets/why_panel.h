@@ -19,16 +19,18 @@ class WhyPanel : public QScrollArea {
 
 public:
     explicit WhyPanel(QWidget* parent = nullptr);
-    void show(const procedure::Step& step, const std::optional<targets::Target>& target, UnitSystem system);
-    void show(const targets::Target& target, UnitSystem system);
+    /// among: the set that it belongs to, by which the targets that it was made of are called by their names.
+    void show(const procedure::Step& step, const std::optional<targets::Target>& target, const targets::Targets& among,
+              UnitSystem system);
+    void show(const targets::Target& target, const targets::Targets& among, UnitSystem system);
     /// One sentence instead.
     void say(const QString& sentence);
 
 private:
     void clear();
-    void addTarget(const targets::Target& target, UnitSystem system);
-    void addReady(const targets::Ready& ready, UnitSystem system);
-    void addGiven(const targets::Ready& ready, UnitSystem system);
+    void addTarget(const targets::Target& target, const targets::Targets& among, UnitSystem system);
+    void addReady(const targets::Ready& ready, const targets::Targets& among, UnitSystem system);
+    void addGiven(const targets::Ready& ready, const targets::Targets& among, UnitSystem system);
     void line(const QString& head, const QString& text, const char* role = "");
     void done();
     QWidget* m_body;

@@ -127,7 +127,8 @@ void RecordActs::settle()
     m_correct->setEnabled(free && !correct);
     m_void->setEnabled(free && !makeVoid);
     const std::optional<Finding>& why = correct ? correct : makeVoid ? makeVoid : review;
-    m_whyNot->setText(!m_session->actor()                    ? tr("Sign in to review or correct this run.")
+    m_whyNot->setText(m_session->onlyReads()                 ? tr("The logbook is open to read only.")
+                      : !m_session->actor()                  ? tr("Sign in to review or correct this run.")
                       : !why                                 ? QString()
                       : why->code == "gate.role" && !correct ? tr("A supervisor reviews a run and makes it void.")
                                                              : words(*why, m_units));
@@ -182,7 +183,7 @@ void RecordActs::askReview()
                  true,
                  {},
                  false},
-                {tr("Remark"), {}, false, tr("must be there when it is sent back"), false}};
+                AskPanel::prose(tr("Remark"), false, tr("must be there when it is sent back"))};
     q.secret = Question::Secret::Passphrase;
     q.accept = tr("Sign the review");
     ask(q, [this](const QStringList& values, const QString& secret) {
@@ -201,8 +202,8 @@ void RecordActs::askCorrection()
         steps.options.emplace_back(one.step, tr("%1 \u2014 stands: %2").arg(one.say, one.stands));
     q.fields = {steps,
                 {tr("What it should be"), {}, false, tr("with its unit, if it has one"), false},
-                {tr("Remark"), {}, false, {}, false},
-                {tr("Why it is corrected"), {}, true, {}, false}};
+                AskPanel::prose(tr("Remark"), false),
+                AskPanel::prose(tr("Why it is corrected"))};
     q.secret = Question::Secret::Passphrase;
     q.accept = tr("Sign the correction");
     ask(q, [this](const QStringList& values, const QString& secret) {
@@ -224,7 +225,7 @@ void RecordActs::askVoid()
     q.text =
         tr("It stays in the record, marked void on every page, and nothing can be said of it afterwards. There is no "
            "way back.");
-    q.fields = {{tr("Why it is void"), {}, true, {}, false}};
+    q.fields = {AskPanel::prose(tr("Why it is void"))};
     q.secret = Question::Secret::Passphrase;
     q.accept = tr("Make it void");
     ask(q, [this](const QStringList& values, const QString& secret) { m_session->voidRun(m_run, values[0], secret); });

@@ -7,7 +7,6 @@
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -16,6 +15,7 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
@@ -234,18 +234,18 @@ WithdrawnCard::WithdrawnCard(QWidget* parent) : PhaseCard(parent)
     layout->addWidget(m_why);
     layout->addWidget(m_how);
     auto* label = new QLabel(tr("What was &done to put it right"), this);
-    m_done = new QLineEdit(this);
+    m_done = new ProseField(this);
     m_done->setObjectName(QStringLiteral("done"));
     named(m_done, tr("What was done to put it right"));
     label->setBuddy(m_done);
     layout->addWidget(label);
     layout->addWidget(m_done);
-    layout->addStretch(1);
     m_finding = new FindingStrip(this);
     connect(m_finding, &FindingStrip::understood, this, [this] { first()->setFocus(); });
     layout->addWidget(m_finding);
     m_writing = writingLabel(this);
     layout->addWidget(m_writing);
+    layout->addStretch(1);
     m_give = worded(tr("&Give the press back"), "main", this);
     m_give->setObjectName(QStringLiteral("answer"));
     layout->addWidget(m_give);
@@ -257,7 +257,7 @@ WithdrawnCard::WithdrawnCard(QWidget* parent) : PhaseCard(parent)
         else
             emit giveBack(done);
     });
-    connect(m_done, &QLineEdit::returnPressed, m_give, &QPushButton::click);
+    connect(m_done, &ProseField::entered, m_give, &QPushButton::click);
 }
 
 void WithdrawnCard::show(const run::Run& run, const PersonChoice& actor)

@@ -9,12 +9,12 @@
 #include "core/run/run.h"
 
 class QLabel;
-class QLineEdit;
 class QPushButton;
 
 namespace taut::app {
 
 class FindingStrip;
+class ProseField;
 class StatementBox;
 
 /// A card in the step card's place. Enter presses the button that has the focus, once however long it is held.
@@ -95,7 +95,7 @@ signals:
 private:
     UnitSystem m_system{};
     QLabel *m_why, *m_how, *m_writing;
-    QLineEdit* m_done;
+    ProseField* m_done;
     QPushButton* m_give;
     FindingStrip* m_finding;
 };

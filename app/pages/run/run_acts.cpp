@@ -110,13 +110,13 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
     switch (act) {
     case RunAct::Note:
         q.text = Acts::tr("It stands in the record beside this step, with your name and the time.");
-        q.fields = {{Acts::tr("What is to be noted"), {}, true, {}}};
+        q.fields = {AskPanel::prose(Acts::tr("What is to be noted"))};
         q.accept = Acts::tr("Write the note");
         break;
     case RunAct::NotApplicable:
         q.text = vitalSkip(step) ? Acts::tr("This step is vital: a supervisor looks at it here and gives their PIN.")
                                  : Acts::tr("The step is passed by, with your reason beside it.");
-        q.fields = {{Acts::tr("Why it does not apply"), {}, true, {}}};
+        q.fields = {AskPanel::prose(Acts::tr("Why it does not apply"))};
         q.person = vitalSkip(step);
         if (q.person) q.secret = AskPanel::Question::Secret::Pin;
         q.people = whoMay(people, people::Act::WaiveVital);
@@ -124,7 +124,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         break;
     case RunAct::Correct:
         q.text = Acts::tr("The first answer stays in the record; this one stands beside it.");
-        q.fields = {correctedField(step, unitsOf(run)), {Acts::tr("What was wrong"), {}, true, {}}};
+        q.fields = {correctedField(step, unitsOf(run)), AskPanel::prose(Acts::tr("What was wrong"))};
         q.accept = Acts::tr("Write the correction");
         break;
     case RunAct::Diameter:
@@ -138,7 +138,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         q.text =
             Acts::tr("The press is out of use from now on, and every open run on it holds. Only a supervisor other "
                      "than you gives it back.");
-        q.fields = {{Acts::tr("What is wrong with the press"), {}, true, {}}};
+        q.fields = {AskPanel::prose(Acts::tr("What is wrong with the press"))};
         q.accept = Acts::tr("Withdraw the press from use");
         break;
     case RunAct::Repeat: {
@@ -174,7 +174,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         break;
     case RunAct::Abandon:
         q.text = Acts::tr("The run ends here and is sealed as abandoned. It cannot be taken up again.");
-        q.fields = {{Acts::tr("Why it is abandoned"), {}, true, {}}};
+        q.fields = {AskPanel::prose(Acts::tr("Why it is abandoned"))};
         q.secret = AskPanel::Question::Secret::Passphrase;
         q.accept = Acts::tr("Abandon and seal the run");
         break;

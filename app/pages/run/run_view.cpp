@@ -167,7 +167,7 @@ void RunView::refresh()
     m_card->show(stepContentOf(*m_run, *current, m_people));
     m_card->setBusy(m_busy);
     const targets::Target* target = targetOfStep(*m_run, *current);
-    m_why->show(*current, target ? std::optional(*target) : std::nullopt, unitsOf(*m_run));
+    m_why->show(*current, target ? std::optional(*target) : std::nullopt, m_run->targets(), unitsOf(*m_run));
     m_elevation->setView(elevationOfRun(*m_run, m_files, current->at));
     settleActs();
     showCard();

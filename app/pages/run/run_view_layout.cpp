@@ -194,7 +194,7 @@ QWidget* RunView::buildActs()
 /// to itself, and steps, reasons and press are looked at in its place.
 void RunView::fit()
 {
-    constexpr int kLeastLines = 28, kLeastLetters = 104;
+    constexpr int kLeastLines = 28, kLeastLetters = 116;
     const QFontMetrics type(font());
     m_close = height() < kLeastLines * type.lineSpacing() || width() < kLeastLetters * type.averageCharWidth();
     m_line->setWords(m_close ? TautWords::ShownOnly : TautWords::All);

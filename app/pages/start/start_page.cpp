@@ -14,6 +14,18 @@ namespace {
 
 bool nobodyKnown(const Session& session) { return session.isOpen() && session.people().empty(); }
 
+/// As its file calls it; its id where no edition of it stands in the logbook.
+QString pressName(const Session& session, const std::string& id)
+{
+    for (const logbook::Definition& one : session.definitions("press")) {
+        if (one.source.id != id) continue;
+        Findings notes;
+        if (const auto press = inputs::readPress(one.source.text, id, notes); press && !press->name.empty())
+            return dataText(press->name);
+    }
+    return StartPage::tr("Press %1").arg(dataText(id));
+}
+
 }  // namespace
 
 StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
@@ -96,8 +108,8 @@ void StartPage::addWithdrawal(const records::Withdrawal& withdrawal)
     auto* box = new QWidget(m_topBox);
     auto* row = new QHBoxLayout(box);
     row->setContentsMargins(0, 0, 0, 0);
-    auto* sentence = wrapped(tr("Press %1 is withdrawn from use since %2 by %3: %4")
-                                 .arg(dataText(withdrawal.press), momentHereText(withdrawal.atMs),
+    auto* sentence = wrapped(tr("%1 is withdrawn from use since %2 by %3: %4")
+                                 .arg(pressName(*m_session, withdrawal.press), momentHereText(withdrawal.atMs),
                                       dataText(withdrawal.byName), dataText(withdrawal.reason)),
                              "strong", box);
     row->addWidget(sentence, 1);
@@ -136,8 +148,9 @@ void StartPage::addOpenRun(const std::string& runId)
         if (auto open = m_session->reader()->runs(query, "")) rows = std::move(open->rows);
     for (const records::RunRow& one : rows)
         if (one.run == runId)
-            sentence = tr("Press %1, job %2: the run of %3 has begun and is not signed (%4).")
-                           .arg(dataText(one.press), dataText(one.job), dataText(one.operatorName), dataText(runId));
+            sentence = tr("%1, job %2: the run of %3 has begun and is not signed (%4).")
+                           .arg(pressName(*m_session, one.press), dataText(one.job), dataText(one.operatorName),
+                                dataText(runId));
     row->addWidget(wrapped(sentence, "strong", box), 1);
     auto* on = worded(tr("Go on with it"), "main", box);
     on->setMinimumHeight(sizes().control);

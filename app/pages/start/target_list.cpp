@@ -64,6 +64,22 @@ const targets::Cannot* cannotWork(const targets::Target& target)
     return no == nullptr || no->never() ? nullptr : no;
 }
 
+/// All that does not fit, each said once: what keeps the job off this press, then what wants a thought.
+QStringList troublesOf(const targets::Targets& targets, UnitSystem system)
+{
+    QStringList troubles;
+    const auto add = [&](const Finding& f) {
+        if (const QString sentence = words(f, system); !troubles.contains(sentence)) troubles << sentence;
+    };
+    for (const Severity severity : {Severity::Stop, Severity::Warn}) {
+        for (const Finding& f : targets.findings)
+            if (f.severity == severity) add(f);
+        for (const targets::Target& t : targets.all)
+            if (const targets::Cannot* no = cannotWork(t); no != nullptr && no->why.severity == severity) add(no->why);
+    }
+    return troubles;
+}
+
 QString familyName(const Family& family) { return QCoreApplication::translate("families", family.name); }
 
 QString familyOf(const std::string& id)
@@ -103,12 +119,7 @@ void TargetList::show(const targets::Targets& targets, UnitSystem system)
     m_targets = targets;
     m_system = system;
 
-    QStringList troubles;
-    for (const Finding& f : targets.findings)
-        if (f.severity != Severity::Note) troubles << words(f, system);
-    for (const targets::Target& t : targets.all)
-        if (const targets::Cannot* no = cannotWork(t))
-            if (const QString sentence = words(no->why, system); !troubles.contains(sentence)) troubles << sentence;
+    const QStringList troubles = troublesOf(targets, system);
     m_troubles->setText(troubles.join(QStringLiteral("\n")));
     m_troubles->setVisible(!troubles.isEmpty());
 
@@ -179,7 +190,7 @@ void TargetList::explain()
 {
     const std::string id = m_list->chosen().toStdString();
     if (const targets::Target* t = m_targets.find(id))
-        m_why->show(*t, m_system);
+        m_why->show(*t, m_targets, m_system);
     else
         m_why->say(tr("Choose a line to see why it is what it is."));
 }

@@ -12,6 +12,7 @@
 #include <QPushButton>
 
 #include "app/pages/history/history_page.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/row_list.h"
 #include "core/base/file.h"
 #include "tests/app/pages/signed_run.h"
@@ -130,12 +131,12 @@ struct Acts {
     }
     void type(const char* name, const QString& words)
     {
-        auto* field = at<QLineEdit>(name);
+        auto* field = at<QWidget>(name);
         if (hand == Hand::Mouse)
             QTest::mouseClick(field, Qt::LeftButton);
         else
             tabTo(field);
-        field->selectAll();
+        REQUIRE(QMetaObject::invokeMethod(field, "selectAll"));
         QTest::keyClicks(field, words);
     }
     /// Types the passphrase and signs, by the button or by Enter; waits until it was written or refused.
@@ -196,7 +197,7 @@ TEST_CASE("a supervisor sends a run back, and nothing typed is lost when it is r
     a.type("Remark", QStringLiteral("the core was crushed before"));
     a.sign(QStringLiteral("nine slow barges at dawn"), "Sign the review");
     CHECK(a.says("does not open this person's key"));
-    CHECK(a.at<QLineEdit>("Remark")->text() == QStringLiteral("the core was crushed before"));
+    CHECK(a.at<ProseField>("Remark")->text() == QStringLiteral("the core was crushed before"));
     CHECK(a.page.focusWidget() == a.at<QLineEdit>(kPassphrase));
     CHECK_FALSE(a.row().contains(QStringLiteral("sent back")));
 
@@ -229,7 +230,7 @@ TEST_CASE("a supervisor accepts a run once, and may still send it back")
     a.type("Remark", QStringLiteral("once more"));
     a.sign(passphraseOf("p-1"), "Sign the review");
     CHECK(a.says("was reviewed by Matteo Quill, and nothing was added since"));
-    CHECK(a.at<QLineEdit>("Remark")->text() == QStringLiteral("once more"));
+    CHECK(a.at<ProseField>("Remark")->text() == QStringLiteral("once more"));
     a.choose(kSaid, "sent_back");
     a.sign(passphraseOf("p-1"), "Sign the review");
     CHECK(a.row().contains(QStringLiteral("sent back")));
@@ -259,7 +260,7 @@ TEST_CASE("a step is corrected with what stood beside it, and the run is reviewe
     // A pressure is no diameter.
     CHECK(a.says("psi"));
     CHECK(a.row().contains(QStringLiteral("accepted by")));
-    CHECK(a.at<QLineEdit>("Why it is corrected")->text() == QStringLiteral("read from the side"));
+    CHECK(a.at<ProseField>("Why it is corrected")->text() == QStringLiteral("read from the side"));
     CHECK(steps->currentIndex() == at);
     a.type("What it should be", QStringLiteral("20.05 in"));
     a.sign(passphraseOf("p-3"), "Sign the correction");
@@ -291,7 +292,7 @@ TEST_CASE("a run is made void with a reason, and then nothing more is said of it
     a.type(kWhyVoid, QStringLiteral("the wrong press"));
     a.sign(QStringLiteral("frost on the new bridge"), "Make it void");
     CHECK(a.says("does not open this person's key"));
-    CHECK(a.at<QLineEdit>(kWhyVoid)->text() == QStringLiteral("the wrong press"));
+    CHECK(a.at<ProseField>(kWhyVoid)->text() == QStringLiteral("the wrong press"));
     a.sign(passphraseOf("p-5"), "Make it void");
     CHECK(a.row().contains(QStringLiteral("VOID")));
     CHECK(a.listed("void") == 1);
@@ -351,7 +352,7 @@ TEST_CASE("whoever is out of service says nothing of a run any more, though stil
     until([&] { return !a.session.busy(); }, "out of service");
     a.sign(passphraseOf("p-5"), "Sign the review");
     CHECK(a.says("does not open this person's key"));
-    CHECK(a.at<QLineEdit>("Remark")->text() == QStringLiteral("looked through"));
+    CHECK(a.at<ProseField>("Remark")->text() == QStringLiteral("looked through"));
     CHECK_FALSE(a.row().contains(QStringLiteral("accepted")));
     QTest::keyClick(a.page.focusWidget(), Qt::Key_Escape);
     CHECK(a.offered().empty());
@@ -380,9 +381,9 @@ TEST_CASE("half a correction waits for the person who locked the screen, and is 
     a.session.signOut();
     until([&] { return !a.session.actor() && !a.session.busy(); }, "locked");
     a.comes("p-1");
-    CHECK(called<QLineEdit>(a.page, "Remark") == nullptr);
+    CHECK(called<ProseField>(a.page, "Remark") == nullptr);
     a.comes("p-3");
-    CHECK(called<QLineEdit>(a.page, "Remark") == nullptr);
+    CHECK(called<ProseField>(a.page, "Remark") == nullptr);
 }
 
 TEST_CASE("a list that shows runs to be reviewed gives up the one that was, and says what became of it")

@@ -12,6 +12,7 @@
 #include <QScrollBar>
 
 #include "app/pages/start/start_page.h"
+#include "app/pages/start/target_list.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/why_panel.h"
 #include "tests/app/shop.h"
@@ -309,7 +310,7 @@ TEST_CASE("an open run stands first and is gone on with by whoever signs in")
     for (const auto* label : s.page.findChildren<QLabel*>())
         if (label->isVisible()) said << label->text();
     CHECK(said.join(QLatin1Char('\n'))
-              .contains(QStringLiteral("Press north, job J-2101: the run of %1 has begun and is not signed")
+              .contains(QStringLiteral("North press, job J-2101: the run of %1 has begun and is not signed")
                             .arg(QString::fromStdString(s.session.actor()->name()))));
     QTest::mouseClick(on, Qt::LeftButton);
     until([&] { return s.session.run() != nullptr; }, "resumed");
@@ -412,4 +413,39 @@ TEST_CASE("in a logbook that knows nobody the page says where people come from")
     const auto* label = called<QLabel>(page, "Why a run cannot begin yet");
     REQUIRE(label);
     CHECK(label->text().contains(QStringLiteral("knows nobody yet")));
+}
+
+TEST_CASE("what does not fit is listed worst first, and each thing once")
+{
+    applyTheme({});
+    const Finding thought{"x.warn", Severity::Warn, "job.speed", Text("Slower is safer."), Text("Run slower.")};
+    const Finding stop = refuse("x.stop", "roll.R1", Text("The lift cannot hold it."), Text("Take another roll."));
+    targets::Targets t;
+    t.findings = {thought, Finding{"x.note", Severity::Note, "", Text("By the way."), {}}};
+    t.all = {{"lift.load", targets::Shape::Quantity, Text("Lift load"), targets::Cannot{stop}},
+             {"lift.pressure", targets::Shape::Quantity, Text("Lift pressure"), targets::Cannot{stop}},
+             {"tension.unwind.slip", targets::Shape::Quantity, Text("Slip"), targets::Cannot{thought}}};
+    TargetList list;
+    list.show(t, UnitSystem::Metric);
+    CHECK(list.troubles() ==
+          QStringLiteral("The lift cannot hold it. Take another roll.\nSlower is safer. Run slower."));
+}
+
+TEST_CASE("what a value was made of is called by the names that its list uses")
+{
+    Start s;
+    s.choose("Press", "south");
+    s.choose("Job", "J-2103");
+    s.choose("Roll", "R0048");
+    auto* list = s.page.findChild<TargetList*>();
+    REQUIRE(list);
+    auto* why = list->findChild<WhyPanel*>();
+    REQUIRE(list->findChild<RowList*>()->choose(QStringLiteral("tension.rewind_1.total")));
+    s.settle();
+    QString said;
+    for (const auto* label : why->findChildren<QLabel*>())
+        if (label->isVisibleTo(why)) said += label->text() + QLatin1Char('\n');
+    INFO(said.toStdString());
+    CHECK_FALSE(said.contains(QStringLiteral("rewind_1")));
+    CHECK_FALSE(said.contains(QStringLiteral("the target ")));
 }

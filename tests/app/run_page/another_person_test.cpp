@@ -17,6 +17,7 @@
 
 #include "app/pages/run/run_view.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/roll_form.h"
 #include "app/widgets/theme.h"
 #include "tests/app/run_page/walk_support.h"
@@ -93,31 +94,31 @@ TEST_CASE("half a note waits for the person who locked the screen, and is gone f
 {
     Screen screen(north());
     screen.view.begin(RunAct::Note);
-    auto* field = screen.visible<QLineEdit>("value0");
+    auto* field = screen.visible<ProseField>("value0");
     REQUIRE(field);
     QTest::keyClicks(field, QStringLiteral("the left cone"));
     screen.view.setActor({});
     screen.view.setActor(kIna);
-    field = screen.visible<QLineEdit>("value0");
+    field = screen.visible<ProseField>("value0");
     REQUIRE(field);
     CHECK(field->text() == QStringLiteral("the left cone"));
     CHECK(screen.view.isAncestorOf(QApplication::focusWidget()));
     screen.view.setActor({});
     screen.view.setActor(kTom);
-    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    CHECK(screen.visible<ProseField>("value0") == nullptr);
     screen.view.begin(RunAct::Note);
-    CHECK(screen.visible<QLineEdit>("value0")->text().isEmpty());
+    CHECK(screen.visible<ProseField>("value0")->text().isEmpty());
     screen.view.setActor(kIna);
-    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    CHECK(screen.visible<ProseField>("value0") == nullptr);
     // Begun again it is there again, after Esc too, and for nobody else.
     screen.view.begin(RunAct::Note);
-    CHECK(screen.visible<QLineEdit>("value0")->text() == QStringLiteral("the left cone"));
-    QTest::keyClick(screen.visible<QLineEdit>("value0"), Qt::Key_Escape);
-    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    CHECK(screen.visible<ProseField>("value0")->text() == QStringLiteral("the left cone"));
+    QTest::keyClick(screen.visible<ProseField>("value0"), Qt::Key_Escape);
+    CHECK(screen.visible<ProseField>("value0") == nullptr);
     screen.view.begin(RunAct::Abandon);
-    CHECK(screen.visible<QLineEdit>("value0")->text().isEmpty());
+    CHECK(screen.visible<ProseField>("value0")->text().isEmpty());
     screen.view.begin(RunAct::Note);
-    CHECK(screen.visible<QLineEdit>("value0")->text() == QStringLiteral("the left cone"));
+    CHECK(screen.visible<ProseField>("value0")->text() == QStringLiteral("the left cone"));
 }
 
 TEST_CASE("half a reason given in one run does not come up in the next")
@@ -138,18 +139,18 @@ TEST_CASE("half a note outlasts the interruption that its writer's absence was, 
     Walk w = north();
     Screen screen(w);
     screen.view.begin(RunAct::Note);
-    QTest::keyClicks(screen.visible<QLineEdit>("value0"), QStringLiteral("the left cone is worn"));
+    QTest::keyClicks(screen.visible<ProseField>("value0"), QStringLiteral("the left cone is worn"));
     w.perform(run::Interrupt{"left_alone"});
     screen.view.show(w.run);
     screen.view.setActor({});
     screen.view.setActor(kIna);
-    auto* field = screen.visible<QLineEdit>("value0");
+    auto* field = screen.visible<ProseField>("value0");
     REQUIRE(field);
     CHECK(field->text() == QStringLiteral("the left cone is worn"));
     QTest::mouseClick(screen.visible<QPushButton>("accept"), Qt::LeftButton);
     w.perform(run::Note{{}, "the left cone is worn"});
     screen.view.show(w.run);
-    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    CHECK(screen.visible<ProseField>("value0") == nullptr);
     CHECK(screen.said().contains(QStringLiteral("Nobody was at the screen")));
 }
 
@@ -180,12 +181,12 @@ TEST_CASE("what a supervisor was told stays when the panel is left and opened ag
     auto* ask = screen.visible<QPushButton>("askSupervisor");
     REQUIRE(ask);
     QTest::mouseClick(ask, Qt::LeftButton);
-    auto* reason = screen.visible<QLineEdit>("value0");
+    auto* reason = screen.visible<ProseField>("value0");
     REQUIRE(reason);
     QTest::keyClicks(reason, QStringLiteral("gauge checked"));
     QTest::keyClick(reason, Qt::Key_Escape);
     Screen::settle();
-    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    CHECK(screen.visible<ProseField>("value0") == nullptr);
     QWidget* focus = screen.view.focusWidget();
     REQUIRE(focus);
     CAPTURE(focus->objectName().toStdString());
@@ -194,7 +195,7 @@ TEST_CASE("what a supervisor was told stays when the panel is left and opened ag
     ask = screen.visible<QPushButton>("askSupervisor");
     REQUIRE(ask);
     QTest::mouseClick(ask, Qt::LeftButton);
-    reason = screen.visible<QLineEdit>("value0");
+    reason = screen.visible<ProseField>("value0");
     REQUIRE(reason);
     CHECK(reason->text() == QStringLiteral("gauge checked"));
 }

@@ -11,6 +11,7 @@
 #include "app/pages/run/phase_cards.h"
 #include "app/pages/run/run_view.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 #include "tests/app/run_page/walk_support.h"
@@ -120,7 +121,7 @@ TEST_CASE("locking the screen keeps what was typed to a supervisor, and forgets 
     auto* ask = screen.visible<QAbstractButton>("askSupervisor");
     REQUIRE(ask);
     QTest::mouseClick(ask, Qt::LeftButton);
-    auto* reason = screen.visible<QLineEdit>("value0");
+    auto* reason = screen.visible<ProseField>("value0");
     auto* pin = screen.visible<QLineEdit>("passphrase");
     REQUIRE(reason);
     REQUIRE(pin);
@@ -135,7 +136,7 @@ TEST_CASE("locking the screen keeps what was typed to a supervisor, and forgets 
     screen.view.setActor({});
     screen.view.setPeople({kIna, kTom, kPip});
     screen.view.setActor(kIna);
-    reason = screen.visible<QLineEdit>("value0");
+    reason = screen.visible<ProseField>("value0");
     REQUIRE(reason);
     CHECK(reason->text() == QStringLiteral("the gauge was checked"));
     pin = screen.visible<QLineEdit>("passphrase");

@@ -18,6 +18,7 @@
 #include "app/seams/demo_shop.h"
 #include "app/seams/resources.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/theme.h"
 #include "tests/app/shop.h"
 
@@ -127,13 +128,13 @@ TEST_CASE("a run is abandoned only with the passphrase of the person signed in, 
     QSignalSpy sealed(shop.session.get(), &Session::sealed);
     QSignalSpy refused(shop.session.get(), &Session::refused);
     page.view()->begin(RunAct::Abandon);
-    visible<QLineEdit>(page, "value0")->setText(QStringLiteral("the job was cancelled"));
+    visible<ProseField>(page, "value0")->setText(QStringLiteral("the job was cancelled"));
     visible<QLineEdit>(page, "passphrase")->setText(shop.pin);
     QTest::mouseClick(visible<QAbstractButton>(page, "accept"), Qt::LeftButton);
     REQUIRE(refused.wait(kPatience));
     CHECK(sealed.isEmpty());
     REQUIRE(shop.session->run());
-    CHECK(visible<QLineEdit>(page, "value0")->text() == QStringLiteral("the job was cancelled"));
+    CHECK(visible<ProseField>(page, "value0")->text() == QStringLiteral("the job was cancelled"));
     CHECK(page.focusWidget() == visible<QLineEdit>(page, "passphrase"));
     visible<QLineEdit>(page, "passphrase")->setText(shop.passphrase);
     QTest::mouseClick(visible<QAbstractButton>(page, "accept"), Qt::LeftButton);

@@ -22,6 +22,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
 #include "app/widgets/hold_button.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
@@ -65,10 +66,10 @@ struct Page {
     }
     void fill(const char* name, const char* text)
     {
-        auto* line = visible<QLineEdit>(name);
+        auto* field = visible<QWidget>(name);
         INFO(name);
-        REQUIRE(line);
-        line->setText(QString::fromLatin1(text));
+        REQUIRE(field);
+        REQUIRE(field->setProperty("text", QString::fromLatin1(text)));
     }
     void choose(const char* name, const char* word)
     {
@@ -301,8 +302,8 @@ TEST_CASE("each act sends exactly its command")
     SECTION("Escape closes the panel and sends nothing")
     {
         page.view.begin(RunAct::Note);
-        QTest::keyClick(page.visible<QLineEdit>("value0"), Qt::Key_Escape);
-        CHECK(page.visible<QLineEdit>("value0") == nullptr);
+        QTest::keyClick(page.visible<ProseField>("value0"), Qt::Key_Escape);
+        CHECK(page.visible<ProseField>("value0") == nullptr);
         CHECK(page.visible<StepCard>());
         CHECK(page.commands.isEmpty());
     }
@@ -340,7 +341,7 @@ TEST_CASE("a refusal is said where it was asked, and what was entered stays")
     auto* strip = page.visible<FindingStrip>();
     REQUIRE(strip);
     CHECK(strip->text().contains(QStringLiteral("Make room")));
-    CHECK(page.visible<QLineEdit>("value0")->text() == QStringLiteral("a long remark"));
+    CHECK(page.visible<ProseField>("value0")->text() == QStringLiteral("a long remark"));
 }
 
 TEST_CASE("after an interruption four statements come first, none of them ticked")

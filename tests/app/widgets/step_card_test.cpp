@@ -14,6 +14,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
 #include "app/widgets/hold_button.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/theme.h"
 #include "tests/app/widgets/card_support.h"
 
@@ -363,7 +364,7 @@ TEST_CASE("a reading outside says by how much, what to try, and asks a superviso
     REQUIRE(person->count() == 1);  // only those who may
     CHECK(person->currentIndex() == -1);
     QSignalSpy with(&s.card, &StepCard::commandSigned);
-    child<QLineEdit>(s.card, "value0")->setText(QStringLiteral("the gauge was changed"));
+    child<ProseField>(s.card, "value0")->setText(QStringLiteral("the gauge was changed"));
     s.click(s.button("accept"));
     CHECK(with.isEmpty());  // nobody named yet
     person->setCurrentIndex(0);

@@ -13,6 +13,7 @@
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "app/widgets/prose_field.h"
 #include "app/widgets/row_list.h"
 #include "core/base/file.h"
 #include "tests/app/window/crew_support.h"
@@ -79,12 +80,12 @@ TEST_CASE("a value outside its window is accepted only by a supervisor who signs
     crew.hand.press(crew.hand.must<QAbstractButton>("askSupervisor"));
     auto* who = crew.hand.must<QComboBox>("person");
     CHECK(who->count() == 2);  // of the five people of the shop only two may
-    crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("brake pads are new"));
+    crew.hand.type(crew.hand.must<ProseField>("value0"), QStringLiteral("brake pads are new"));
     crew.hand.choose(who, who->itemText(0));
     crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.pin("p-1"));
     accept(crew);
     CHECK(crew.run().stateOf(id) == run::StepState::Outside);
-    CHECK(crew.hand.must<QLineEdit>("value0")->text() == QStringLiteral("brake pads are new"));
+    CHECK(crew.hand.must<ProseField>("value0")->text() == QStringLiteral("brake pads are new"));
     crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.passphrase("p-1"));
     accept(crew);
     CHECK(crew.run().stateOf(id) == run::StepState::Deviated);
@@ -215,7 +216,7 @@ TEST_CASE("a run is abandoned with a reason and a signature, sealed as what it i
         crew.answerWell();
         const QString id = QString::fromStdString(crew.session().run()->id());
         crew.act(RunAct::Abandon);
-        crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("the job was cancelled"));
+        crew.hand.type(crew.hand.must<ProseField>("value0"), QStringLiteral("the job was cancelled"));
         crew.hand.type(crew.hand.must<QLineEdit>("passphrase"), crew.passphrase("p-2"));
         QSignalSpy sealed(&crew.session(), &Session::sealed);
         accept(crew);
@@ -238,7 +239,7 @@ TEST_CASE("a press is withdrawn by whoever sees what is wrong and given back by 
     crew.begin(kNorth);
     crew.skipTo("power_up.tests.stop_test");
     crew.act(RunAct::Withdraw);
-    crew.hand.type(crew.hand.must<QLineEdit>("value0"), QStringLiteral("it moved on the reset"));
+    crew.hand.type(crew.hand.must<ProseField>("value0"), QStringLiteral("it moved on the reset"));
     accept(crew);
     CHECK(crew.run().phase() == run::Phase::Withdrawn);
     CHECK(reads(crew, "This press is withdrawn from use"));
@@ -246,7 +247,7 @@ TEST_CASE("a press is withdrawn by whoever sees what is wrong and given back by 
     CHECK_FALSE(crew.hand.must<QAbstractButton>("answer")->isEnabled());
     crew.signIn("p-1");
     CHECK(crew.hand.must<QAbstractButton>("answer")->isEnabled());
-    crew.hand.type(crew.hand.must<QLineEdit>("done"), QStringLiteral("new relay, tried ten times"));
+    crew.hand.type(crew.hand.must<ProseField>("done"), QStringLiteral("new relay, tried ten times"));
     if (crew.hand.way() == Way::Keys)
         crew.hand.key(Qt::Key_Return);
     else

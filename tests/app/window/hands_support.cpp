@@ -170,18 +170,24 @@ void Hand::hold(QWidget* target)
     }
 }
 
-void Hand::typeOnScreen(QLineEdit* field, const QString& text)
+namespace {
+
+QString textIn(const QWidget* field) { return field->property("text").toString(); }
+
+}  // namespace
+
+void Hand::typeOnScreen(QWidget* field, const QString& text)
 {
     clickAt(m_window, uncovered(field));
     if (NumberPad* pad = field->window()->findChild<NumberPad*>(); pad && pad->isVisible()) {
         for (const QChar sign : text)
             for (QAbstractButton* one : pad->findChildren<QAbstractButton*>())
                 if (one->property("types").toString() == QString(sign)) press(one);
-        if (field->text() == text) return;
+        if (textIn(field) == text) return;
     }
     if (QAbstractButton* keys = must<QAbstractButton>("keys"); !keys->isChecked()) press(keys);
     auto* panel = must<ScreenKeys>("screenKeys");
-    while (!field->text().isEmpty()) press(mustWorded(QStringLiteral("delete")));
+    while (!textIn(field).isEmpty()) press(mustWorded(QStringLiteral("delete")));
     for (const QChar sign : text) {
         const auto find = [&]() -> QAbstractButton* {
             for (QAbstractButton* one : panel->findChildren<QAbstractButton*>())
@@ -196,7 +202,7 @@ void Hand::typeOnScreen(QLineEdit* field, const QString& text)
     press(mustWorded(QStringLiteral("put away")));
 }
 
-void Hand::type(QLineEdit* field, const QString& text)
+void Hand::type(QWidget* field, const QString& text)
 {
     REQUIRE(field);
     INFO(nameOf(field) << " " << text.toStdString());
@@ -212,7 +218,7 @@ void Hand::type(QLineEdit* field, const QString& text)
             pass(4);
         }
     }
-    CHECK(field->text() == text);
+    CHECK(textIn(field) == text);
 }
 
 void Hand::choose(QComboBox* list, const QString& entry)

@@ -8,7 +8,6 @@
 
 class QAbstractButton;
 class QComboBox;
-class QLineEdit;
 
 namespace taut::app::hands {
 
@@ -33,7 +32,7 @@ public:
     /// Holds a button down for as long as it asks.
     void hold(QWidget* target);
     /// Puts a text into a field, over what stood in it.
-    void type(QLineEdit* field, const QString& text);
+    void type(QWidget* field, const QString& text);
     void choose(QComboBox* list, const QString& entry);
     /// Opens a button's menu and takes the entry with these words.
     void take(QAbstractButton* button, const QString& entry);
@@ -65,7 +64,7 @@ public:
 private:
     void clickAt(QWidget* target, const QPoint& at);
     [[nodiscard]] QPoint uncovered(QWidget* target);
-    void typeOnScreen(QLineEdit* field, const QString& text);
+    void typeOnScreen(QWidget* field, const QString& text);
     void missing(const QString& what) const;
     QWidget* m_window;
     Way m_way;
