@@ -60,6 +60,8 @@ public:
     [[nodiscard]] virtual QWidget* first() const { return nullptr; }
     /// While a refusal stands beside it, what it said of itself gives its room to that.
     virtual void setRefused(bool) {}
+    /// Whether the room of what it may say while somebody types is kept free.
+    virtual void reserveHint(bool) {}
     /// Puts one more button beside those that answer.
     virtual void addBeside(QPushButton* button);
 

@@ -42,31 +42,6 @@ QString nearHint(const Text& why, UnitSystem system)
     return said.isEmpty() ? said : said.front().toUpper() + said.mid(1) + QLatin1Char('.');
 }
 
-/// What is said of a reading while it is typed: its room is there beforehand, so that nothing moves when it comes.
-class HintLine final : public QLabel {
-public:
-    /// longest: of what comes and goes while a reading is typed that can be.
-    HintLine(const QString& longest, QWidget* parent) : QLabel(parent), m_longest(longest)
-    {
-        setObjectName(QStringLiteral("hint"));
-        setWordWrap(true);
-        setTextFormat(Qt::PlainText);
-        setAlignment(Qt::AlignLeft | Qt::AlignTop);
-        withRole(this, "soft");
-    }
-    [[nodiscard]] int heightForWidth(int width) const override
-    {
-        ensurePolished();
-        const QRect room =
-            fontMetrics().boundingRect(QRect(0, 0, std::max(width, 20), 10000), Qt::TextWordWrap, m_longest);
-        return std::max({QLabel::heightForWidth(width), fontMetrics().lineSpacing(), room.height()});
-    }
-    [[nodiscard]] QSize sizeHint() const override { return {QLabel::sizeHint().width(), heightForWidth(width())}; }
-
-private:
-    QString m_longest;
-};
-
 /// Why a reading in the window's middle, or else at its end, would only be near.
 QString longestHint(const targets::Ready* ready, UnitSystem system)
 {
@@ -80,6 +55,46 @@ QString longestHint(const targets::Ready* ready, UnitSystem system)
 }
 
 }  // namespace
+
+/// What is said of a reading while it is typed: its room is there beforehand, so that nothing moves when it comes.
+class HintLine final : public QLabel {
+public:
+    /// longest: of what comes and goes while a reading is typed that can be.
+    HintLine(const QString& longest, QWidget* parent) : QLabel(parent), m_longest(longest)
+    {
+        setObjectName(QStringLiteral("hint"));
+        setWordWrap(true);
+        setTextFormat(Qt::PlainText);
+        setAlignment(Qt::AlignLeft | Qt::AlignTop);
+        withRole(this, "soft");
+    }
+    void reserve(bool reserved)
+    {
+        m_reserved = reserved;
+        updateGeometry();
+        place();
+    }
+    void giveWay(bool gives)
+    {
+        m_givesWay = gives;
+        place();
+    }
+    /// After its words changed.
+    void place() { setVisible(!m_givesWay && (m_reserved || !text().isEmpty())); }
+    [[nodiscard]] int heightForWidth(int width) const override
+    {
+        ensurePolished();
+        const int said = QLabel::heightForWidth(width);
+        if (!m_reserved) return said;
+        const QRect line(0, 0, std::max(width, 20), 10000);
+        const int longest = fontMetrics().boundingRect(line, Qt::TextWordWrap, m_longest).height();
+        return std::max({said, fontMetrics().lineSpacing(), longest});
+    }
+
+private:
+    QString m_longest;
+    bool m_reserved = true, m_givesWay = false;
+};
 
 QString withUnit(const QString& typed, const QString& unit)
 {
@@ -173,7 +188,9 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
 
 QWidget* ReadingArea::first() const { return m_field; }
 
-void ReadingArea::setRefused(bool refused) { m_hint->setVisible(!refused); }
+void ReadingArea::setRefused(bool refused) { m_hint->giveWay(refused); }
+
+void ReadingArea::reserveHint(bool reserved) { m_hint->reserve(reserved); }
 
 void ReadingArea::addBeside(QPushButton* button) { m_actions->insertWidget(1, button); }
 
@@ -241,11 +258,12 @@ void ReadingArea::follow()
                                  shown, m_content.units));
         if (!now && !never && !m_field->text().trimmed().isEmpty()) {
             const auto parsed = parsedAs(*wanted, entered());
-            if (!parsed) m_hint->setText(words(parsed.error(), m_content.units));
+            if (!parsed) m_hint->setText(words(parsed.error().text, m_content.units));
         }
     } else if (m_field->text().isEmpty()) {
         m_hint->setText(tr("Type the value with its unit."));
     }
+    m_hint->place();
     emit followed();
 }
 

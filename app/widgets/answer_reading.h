@@ -13,6 +13,7 @@ class QPushButton;
 
 namespace taut::app {
 
+class HintLine;
 class LimitBarWidget;
 class NumberPad;
 
@@ -27,6 +28,7 @@ public:
     [[nodiscard]] QLineEdit* field() const override { return m_field; }
     [[nodiscard]] QWidget* first() const override;
     void setRefused(bool refused) override;
+    void reserveHint(bool reserved) override;
     void addBeside(QPushButton* button) override;
     /// As it will be sent: "1.4 bar". A unit in the field wins over the chosen one.
     [[nodiscard]] QString entered() const;
@@ -40,7 +42,7 @@ private:
     QLineEdit* m_field;
     LimitBarWidget* m_bar;
     NumberPad* m_pad;
-    QLabel* m_hint;
+    HintLine* m_hint;
     QBoxLayout* m_actions;
     QString m_unit;
 };

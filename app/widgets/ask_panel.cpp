@@ -252,9 +252,14 @@ void AskPanel::sayBelow(QWidget* field, const Finding& finding, UnitSystem syste
     if (at < 0) at = m_column->indexOf(m_who);
     m_column->insertWidget(at < 0 ? m_column->count() - 1 : at + 1, m_finding);
     m_finding->say(finding, system);
-    QTimer::singleShot(0, this, [this, kept = QPointer<QWidget>(field)] {
+    const auto keepInSight = [this, kept = QPointer<QWidget>(field)] {
         m_scroll->ensureWidgetVisible(m_finding, 0, 0);
         if (kept) m_scroll->ensureWidgetVisible(kept, 0, 0);
+    };
+    // Once more when a scroll bar that came up has made the lines shorter.
+    QTimer::singleShot(0, this, [this, keepInSight] {
+        keepInSight();
+        QTimer::singleShot(0, this, keepInSight);
     });
 }
 

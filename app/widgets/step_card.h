@@ -67,6 +67,7 @@ private:
     void fitSay();
     [[nodiscard]] bool seenWhole() const;
     void refit();
+    void share(bool places);
     void showWrong();
     StepContent m_content;
     QLabel *m_where, *m_number, *m_say, *m_writing;
@@ -79,6 +80,7 @@ private:
     AnswerArea* m_area = nullptr;
     QWidget *m_foot, *m_answers;
     int m_footHeight = 0;      // that the height was shared for
+    bool m_refitting = false;  // it shares its height: what changes by that is not news either
     bool m_fitting = false;    // the card sets its words: what changes by that is not news
     bool m_sayKept = false;    // the size of the words was decided, and stays while somebody types
     bool m_fitsLater = false;  // it will, when the layout has come to rest

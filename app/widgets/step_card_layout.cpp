@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How a step's card is laid out and shares its height; what it says stands in step_card.cpp.
+#include <algorithm>
+
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -111,7 +114,11 @@ void StepCard::placeFoot()
     const int wanted = m_footHeight = footWanted();
     const bool refused = m_finding->isVisibleTo(this);
     const int said = refused ? m_finding->heightForWidth(width() - 40) : 0;
-    pinFoot(wanted + said <= height() - (refused ? kRead : kLeastBody));
+    // What stands above and between keeps its height too, with large type in a low window most of all.
+    const int head = m_where->heightForWidth(width() - 46 - m_number->sizeHint().width());
+    const int around = 16 + 3 * layout()->spacing() + std::max(head, m_number->sizeHint().height());
+    const int left = height() - wanted - said;
+    pinFoot(left >= (refused ? kRead : kLeastBody) && left >= around + m_scroll->minimumHeight());
 }
 
 int StepCard::footWanted() const
@@ -174,7 +181,10 @@ void StepCard::fitSay()
     // A bar makes the lines shorter, so that there are more of them: left to itself it would stay for its own sake.
     m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
     body->updateGeometry();
-    const int asked = m_say->y() + m_say->heightForWidth(m_say->width());
+    // Reckoned, not looked up: a card that has just come up has not been laid out yet.
+    const int line = m_scroll->width() - (seenWhole() ? 0 : m_scroll->verticalScrollBar()->sizeHint().width());
+    const int warned = m_caution->isVisibleTo(body) ? m_caution->heightForWidth(line) + m_bodyLayout->spacing() : 0;
+    const int asked = warned + m_say->heightForWidth(line);
     if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) {
         pinFoot(false);
         m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
@@ -188,13 +198,16 @@ bool StepCard::seenWhole() const { return m_bodyLayout->heightForWidth(m_scroll-
 /// giving out its room must not be changed.
 bool StepCard::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == m_scroll && event->type() == QEvent::Resize && !m_fitting && !m_fitsLater) {
+    if (watched == m_scroll && event->type() == QEvent::Resize && !m_fitting && !m_refitting && !m_fitsLater) {
         m_fitsLater = true;
         QMetaObject::invokeMethod(
             this,
             [this] {
                 m_fitsLater = false;
-                fitSay();
+                if (m_sayKept)
+                    fitSay();
+                else
+                    share(false);
             },
             Qt::QueuedConnection);
     }
@@ -205,8 +218,22 @@ bool StepCard::eventFilter(QObject* watched, QEvent* event)
 void StepCard::refit()
 {
     m_sayKept = false;
-    placeFoot();
-    fitSay();
+    share(true);
+}
+
+/// places: what answers may move to the lower edge, or to what is asked.
+void StepCard::share(bool places)
+{
+    if (m_refitting) return;
+    m_refitting = true;
+    // The room of a hint that may come is given to what is asked, where that would not be seen whole otherwise.
+    for (const bool reserved : {true, false}) {
+        if (m_area) m_area->reserveHint(reserved);
+        if (places) placeFoot();
+        fitSay();
+        if (!m_area || seenWhole()) break;
+    }
+    m_refitting = false;
 }
 
 void StepCard::resizeEvent(QResizeEvent* event)

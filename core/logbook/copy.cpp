@@ -113,7 +113,7 @@ Finding notKept(const Finding& why, const fs::path& logbook, const fs::path& fol
 {
     if (why.code == "logbook.disk_full")
         return refuse(why.code, folder.string(),
-                      {"There is no room in %1 for a copy of %2. No copy was kept; the logbook is as it was.",
+                      {"There is no room left in %1 for a copy of %2. No copy was kept; the logbook is as it was.",
                        {folder.string(), logbook.string()}},
                       "Free some room there, or choose a folder on another disk.");
     if (why.subject != unfinished.string()) return why;

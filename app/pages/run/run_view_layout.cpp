@@ -194,9 +194,13 @@ QWidget* RunView::buildActs()
 /// to itself, and steps, reasons and press are looked at in its place.
 void RunView::fit()
 {
-    constexpr int kLeastLines = 28, kLeastLetters = 116;
+    constexpr int kLeastLines = 28, kLeastLetters = 104, kFewLines = 36, kFewLetters = 124;
     const QFontMetrics type(font());
-    m_close = height() < kLeastLines * type.lineSpacing() || width() < kLeastLetters * type.averageCharWidth();
+    const auto smaller = [&](int lines, int letters, bool both) {
+        const bool low = height() < lines * type.lineSpacing(), narrow = width() < letters * type.averageCharWidth();
+        return both ? low && narrow : low || narrow;
+    };
+    m_close = smaller(kLeastLines, kLeastLetters, false) || smaller(kFewLines, kFewLetters, true);
     m_line->setWords(m_close ? TautWords::ShownOnly : TautWords::All);
     if (!m_close) m_beside = Beside::Card;
     placeColumns();

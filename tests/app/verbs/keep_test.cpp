@@ -238,7 +238,7 @@ TEST_CASE("a full disk is told as a full disk: the sentence names what was asked
     clear(runInside({"demo", "--out", folder}), "Free some room");
     const Ran mirror = runInside({"backup", "--mirror", "--logbook", shop().file, "--to", folder});
     INFO(mirror.err);
-    CHECK(mirror.exit == 1);
+    CHECK(mirror.exit != 0);
     CHECK(says(mirror.err, "The logbook has every record"));
     CHECK_FALSE(says(mirror.err, "Nothing was recorded"));
 }

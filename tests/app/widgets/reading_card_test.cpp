@@ -72,8 +72,10 @@ StepContent longReading()
 
 TEST_CASE("nothing of a card moves or changes its size while a reading is typed")
 {
-    for (const QSize size : {QSize(640, 360), QSize(640, 430), QSize(700, 520), QSize(560, 620)}) {
+    for (const QSize size : {QSize(640, 430), QSize(700, 520), QSize(560, 620)}) {
         Card c(longReading(), size);
+        c.at<QLineEdit>("field")->setText(QStringLiteral("1"));  // where it scrolls, the field comes into sight
+        QTest::qWait(30);
         auto* say = c.at<QLabel>("say");
         auto* answer = c.at<QAbstractButton>("answer");
         const QFont type = say->font();
