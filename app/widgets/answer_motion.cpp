@@ -63,7 +63,10 @@ void MotionArea::addTouches(QVBoxLayout* layout)
     row->setSpacing(4 * sizes().gap);
     m_back = worded(tr("&Back"), "answer", foot());
     m_back->setObjectName(QStringLiteral("back"));
-    m_done = worded(tr("&Done: it moved as expected"), "main", foot());
+    const Text& seen = m_content.step.done;
+    m_done =
+        worded(seen.empty() ? tr("&Done: it moved as expected") : tr("&Done: %1").arg(words(seen, m_content.units)),
+               "main", foot());
     m_done->setObjectName(QStringLiteral("done"));
     row->addWidget(m_back);
     row->addWidget(m_done, 1);

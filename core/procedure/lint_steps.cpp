@@ -164,6 +164,10 @@ private:
         text("say", m_step.say, kLongestSay);
         text("why", m_step.why, kLongestWhy);
         plainText("see", m_step.see, kLongestSay);
+        plainText("done", m_step.done, kLongestSay);
+        if (!m_step.done.empty() && m_step.kind != StepKind::Motion)
+            wrong("lint.done_without_motion", "Only a movement is said to be done in words of its own.",
+                  "Take done away, or make it a motion step.");
         if (m_step.caution) text("caution", m_step.caution->text, kLongestSay);
         for (const std::string& t : m_step.tries) text("tries", t, kLongestSay);
         for (const Choice& c : m_step.choices) {

@@ -151,6 +151,7 @@ private:
         step.validFor = spec.validFor;
         step.choices = spec.choices;
         step.see = Text(spec.see);
+        step.done = Text(spec.done);
         step.waitSeconds = seconds(spec.wait);
 
         Filling filling;

@@ -30,6 +30,7 @@ struct Step {
     Text say, why, caution;
     Text see;  ///< whose rule it is and where it stands: "press manual, its lift"
     std::vector<Text> tries;
+    Text done;  ///< what was seen of a movement that went as it should; empty = it moved as expected
     double waitSeconds = 0;
     bool lastOfItems = true;  ///< a repeated step gives its conditions when every item is answered
     friend bool operator==(const Step&, const Step&) = default;

@@ -69,6 +69,7 @@ Json stepJson(const Step& step)
         json.set("tries", std::move(list));
     }
     setSaid(json, "see", step.see);
+    setSaid(json, "done", step.done);
     if (step.waitSeconds != 0) json.set("wait", step.waitSeconds);
     if (!step.lastOfItems) json.set("last_of_items", false);
     return json;
@@ -108,6 +109,7 @@ bool stepFrom(const Json& json, Step& step)
     if (json.has("caution")) step.caution = textFrom(json["caution"]);
     for (const Json& t : json["tries"].items()) step.tries.push_back(textFrom(t));
     if (json.has("see")) step.see = textFrom(json["see"]);
+    if (json.has("done")) step.done = textFrom(json["done"]);
     step.waitSeconds = json["wait"].number();
     step.lastOfItems = json["last_of_items"].boolean(true);
     return true;

@@ -60,6 +60,7 @@ struct StepSpec {
     std::vector<std::string> tries;  ///< up to four ordered remedies when outside
     std::string say, why, see;
     std::string wait;  ///< a time that is part of the step ("60 s")
+    std::string done;  ///< a movement: what was seen when it went as it should; "" = it moved as expected
     int line = 0;
 };
 /// Where one stands while doing up to nine steps. read_do: one after the other; do_confirm: do them, then say so.

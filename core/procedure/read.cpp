@@ -123,6 +123,7 @@ private:
         step.why = keys.text("why");
         step.see = keys.text("see");
         step.wait = keys.text("wait");
+        step.done = keys.text("done");
         keys.finish();
         return step;
     }

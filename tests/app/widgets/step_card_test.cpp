@@ -292,6 +292,18 @@ TEST_CASE("a movement asks every statement about the machine and then two touche
     CHECK(answer->stated == std::vector<std::string>{"guards_closed", "people_clear"});
 }
 
+TEST_CASE("a movement that is a test of a stop is done in the words of what was seen")
+{
+    StepContent content = stepOf(K::Motion, true);
+    content.step.done = Text("it stopped, and stayed stopped");
+    Shown s(content);
+    for (auto* box : s.card.findChildren<StatementBox*>()) s.click(box);
+    s.click(s.button("clear"));
+    REQUIRE(s.button("done"));
+    CHECK(s.button("done")->text().contains(QStringLiteral("it stopped, and stayed stopped")));
+    CHECK_FALSE(s.button("done")->text().contains(QStringLiteral("moved")));
+}
+
 TEST_CASE("nothing on a movement's card is held down, and it says that it moves nothing")
 {
     for (const bool vital : {false, true}) {

@@ -72,6 +72,7 @@ const Spoil kSpoils[] = {
      "[\"roll\"]\n    say = \"{zone}: set {control} to {target}\"",
      "control = \"{zone}_setting\"\n    say = \"{zone}: set {control}\""},
     {"lint.no_kind_of_run", "hands = true", "in = []"},
+    {"lint.done_without_motion", "hands = true", "hands = true\n    done = \"it stood\""},
     {"lint.must_not_be_waivable", "waivable = false\n    in", "in"},
     {"lint.must_not_be_waivable", "waivable = false\n    control = \"hold_stop\"", "control = \"hold_stop\""},
     {"lint.must_not_be_waivable", "kind = \"motion\"\n    waivable = false", "kind = \"motion\""},
