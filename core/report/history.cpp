@@ -91,6 +91,9 @@ public:
     }
     std::optional<Told> operator()(const run::Interrupted& stopped)
     {
+        // Who opened the run again tells it, and not who had it when the program ended.
+        if (stopped.reason == "ended_without_sign_off")
+            return Told{"interrupted", {Text("the program ended, some time after what stands before; found now")}};
         return Told{"interrupted", {run::interruptionSaid(stopped.reason)}};
     }
     std::optional<Told> operator()(const run::Resumed& resumed)

@@ -150,7 +150,11 @@ std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground)
         name.strong = true;
         add("Roll", std::move(name));
         if (roll->width) add("Width", cell(roll->width->quantity()));
-        if (roll->outerDiameter) add("Diameter", cell(roll->outerDiameter->quantity()));
+        // What the targets below were reckoned with: a roll measured under way is no longer what its file says.
+        if (const targets::Target* now = ground.targets->find("roll.diameter"); now && now->quantity())
+            add("Diameter", cell(*now->quantity()));
+        else if (roll->outerDiameter)
+            add("Diameter", cell(roll->outerDiameter->quantity()));
         if (roll->core) add("Core", cell(roll->core->quantity()));
         add("Wound", cell(windingWord(roll->winding)));
         if (const targets::Target* feed = ground.targets->find("roll.feed")) add("Fed", valueCell(feed, ground.units));

@@ -153,11 +153,17 @@ std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run)
         const Step* step = run.plan().find(deviated->step);
         const targets::Target* target = step == nullptr ? nullptr : ground.targets->find(step->target);
         Cell entered = cell(data(deviated->entered));
-        entered.strong = true;
-        table.rows.push_back({step == nullptr ? cell(data(deviated->step.value)) : cell(nameOf(*step, target)),
-                              std::move(entered), windowCell(deviated->window), cell(data(deviated->reason)),
-                              cell(data(deviated->byName)),
-                              cell(data(timeInRun(run, event.stamp().utcMs, event.stamp().offsetMinutes)))});
+        // Read again since, or taken back with a roll that was changed.
+        const run::StepStanding standing = run.standing(deviated->step);
+        const bool stands = standing.state == run::StepState::Deviated && standing.deviation &&
+                            standing.deviation->atMs == deviated->atMs;
+        entered.strong = stands;
+        table.rows.push_back(
+            {step == nullptr ? cell(data(deviated->step.value)) : cell(nameOf(*step, target)), std::move(entered),
+             windowCell(deviated->window),
+             cell(stands ? data(deviated->reason) : Text("No longer in force. %1", {deviated->reason})),
+             cell(data(deviated->byName)),
+             cell(data(timeInRun(run, event.stamp().utcMs, event.stamp().offsetMinutes)))});
     }
     if (table.rows.empty()) return std::nullopt;
     return table;

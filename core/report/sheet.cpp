@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <set>
+#include <map>
 
 #include "core/report/readings.h"
 #include "core/report/sequels.h"
@@ -115,14 +115,15 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed, std
     else
         block.entries.push_back({"Operator: this is what I saw and did", run.operatorName(),
                                  isEnd(last) ? timeOf(last.stamp()) : std::string()});
-    std::set<std::string> accepted;
+    std::map<std::string, std::size_t> accepted;
     for (const run::Event& event : run.events()) {
         const auto* deviated = std::get_if<run::Deviated>(&event.happening());
         if (deviated == nullptr) continue;
         // One line for each supervisor, told apart by id: the operator's line, with the same name or of the same
-        // person, does not say who accepted.
-        if (accepted.insert(deviated->by).second)
-            block.entries.push_back({"Supervisor: I accepted the deviations", deviated->byName, timeOf(event.stamp())});
+        // person, does not say who accepted. Its time is that of the last.
+        const auto [at, isNew] = accepted.try_emplace(deviated->by, block.entries.size());
+        if (isNew) block.entries.push_back({"Supervisor: I accepted the deviations", deviated->byName, {}});
+        block.entries[at->second].at = timeOf(event.stamp());
     }
     for (SignatureBlock::Entry& entry : sequelSignatures(sealings)) block.entries.push_back(std::move(entry));
     block.entries.push_back({"Taken over by the next shift", {}, {}});
