@@ -67,7 +67,7 @@ public:
     void signOut();
     void begin(const logbook::OpenRun::Beginning& beginning);
     void resume(const QString& runId);
-    /// Leaves the run on disk as it is and shows the start page.
+    /// Interrupts the run, if it is theirs who leave, keeps it open on disk and shows the start page.
     void leaveRun();
     void perform(const run::Command& command);
     /// Commands that need a second person: signs them in first (their PIN never leaves this call).

@@ -168,32 +168,33 @@ public:
     void enter() override
     {
         // Who typed only a first name is called as the record calls them.
-        if (const QString whole = enrolledAs(m_field->text().trimmed()); !whole.isEmpty()) m_field->setText(whole);
+        m_field->setText(enrolledAs(m_content.people, m_field->text()));
         answer(m_content, m_field->text());
     }
     [[nodiscard]] QLineEdit* field() const override { return m_field; }
     [[nodiscard]] QWidget* first() const override { return m_field; }
 
 private:
-    /// The one person whose name, first or last, begins so; "" when there is none or more than one.
-    [[nodiscard]] QString enrolledAs(const QString& typed) const
-    {
-        QStringList found;
-        for (const PersonChoice& person : m_content.people) {
-            if (person.name.compare(typed, Qt::CaseInsensitive) == 0) return person.name;
-            for (const QString& word : person.name.split(QLatin1Char(' ')))
-                if (!typed.isEmpty() && word.startsWith(typed, Qt::CaseInsensitive)) {
-                    found << person.name;
-                    break;
-                }
-        }
-        return found.size() == 1 ? found.front() : QString();
-    }
     StepContent m_content;
     QLineEdit* m_field = nullptr;
 };
 
 }  // namespace
+
+QString enrolledAs(const std::vector<PersonChoice>& people, const QString& typed)
+{
+    const QString name = typed.trimmed();
+    QStringList found;
+    for (const PersonChoice& person : people) {
+        if (person.name.compare(name, Qt::CaseInsensitive) == 0) return person.name;
+        for (const QString& word : person.name.split(QLatin1Char(' ')))
+            if (!name.isEmpty() && word.startsWith(name, Qt::CaseInsensitive)) {
+                found << person.name;
+                break;
+            }
+    }
+    return found.size() == 1 ? found.front() : name;
+}
 
 AnswerArea::AnswerArea(QWidget* parent) : QWidget(parent), m_foot(new QWidget(parent)) {}
 

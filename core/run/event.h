@@ -91,7 +91,7 @@ struct StopGivenUp {
 };
 struct Interrupted {
     std::string reason;
-};  ///< ended_without_sign_off, power, break, stop_by_other, left_alone (nobody at the screen)
+};  ///< ended_without_sign_off, power, break, stop_by_other, left_alone (nobody at the screen), left_page (on purpose)
 struct Resumed {
     std::vector<std::string> stated;
     std::vector<StepId> reconfirm;

@@ -93,6 +93,17 @@ Text stopSaid(const procedure::Plan& plan, const std::string& where)
     return {"%1", {std::string(id)}};
 }
 
+std::vector<std::string> stopsOf(const procedure::Plan& plan)
+{
+    std::vector<std::string> all;
+    for (const procedure::Step& step : plan.steps) {
+        if (step.kind != procedure::StepKind::Hold) continue;
+        std::string stop = placeOfStop(plan, step);
+        if (std::find(all.begin(), all.end(), stop) == all.end()) all.push_back(std::move(stop));
+    }
+    return all;
+}
+
 Text holderSaid(const procedure::Plan& plan, const std::string& holder, const std::string& where)
 {
     return {"%1 (%2)", {holder, std::vector<Text>{stopSaid(plan, where)}}};
@@ -112,6 +123,7 @@ Text interruptionSaid(std::string_view reason)
     if (reason == "break") return "break";
     if (reason == "stop_by_other") return "somebody else stopped the press";
     if (reason == "left_alone") return "nobody was at the screen";
+    if (reason == "left_page") return "the page was left, the run kept open";
     return {"%1", {std::string(reason)}};
 }
 

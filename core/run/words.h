@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/procedure/plan.h"
 
@@ -19,6 +20,8 @@ namespace taut::run {
 /// Where a stop is held, as it is told: the stop as it was named, or the title of the place. Records of before may hold
 /// that title in English.
 [[nodiscard]] Text stopSaid(const procedure::Plan& plan, const std::string& where);
+/// Every stop of the plan that a person may hold, as HoldStop::where names it, once each, in the order of the places.
+[[nodiscard]] std::vector<std::string> stopsOf(const procedure::Plan& plan);
 /// "Ana (latch at the panel)"
 [[nodiscard]] Text holderSaid(const procedure::Plan& plan, const std::string& holder, const std::string& where);
 /// Why a stage was done again ("web_break"): "web break". What is no known word is told as it stands.

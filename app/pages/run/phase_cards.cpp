@@ -38,6 +38,7 @@ QString interruptionText(const std::string& reason)
     if (reason == "break") return MakeSafeCard::tr("A break, or something else to do");
     if (reason == "stop_by_other") return MakeSafeCard::tr("Somebody else stopped the press");
     if (reason == "left_alone") return MakeSafeCard::tr("Nobody was at the screen");
+    if (reason == "left_page") return MakeSafeCard::tr("The page was left, the run kept open");
     return dataText(reason);
 }
 
@@ -137,7 +138,8 @@ void MakeSafeCard::show(const run::Run& run, const PersonChoice& actor)
     m_system = unitsOf(run);
     for (StatementBox* box : m_boxes) box->setChecked(false);
     m_finding->clear();
-    m_why->setText(whatStopped(run));
+    m_why->setText(run.heldStops().empty() ? whatStopped(run)
+                                           : whatStopped(run) + QLatin1Char('\n') + stopsHeldText(run));
     m_takesOver = isInOtherHands(run, actor);
     m_actor = actor.id;
     m_whose->setVisible(m_takesOver);

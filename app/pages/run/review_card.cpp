@@ -22,6 +22,7 @@
 #include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
 #include "core/run/attention.h"
+#include "core/run/pace.h"
 #include "core/run/words.h"
 
 namespace taut::app {
@@ -193,6 +194,11 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
         m_summary->setText(run.deviations() == 0
                                ? tr("Nothing is open, and nothing deviates.")
                                : tr("Nothing is open. Deviations accepted: %1.").arg(run.deviations()));
+    // Whoever signs knows what whoever reviews will see.
+    if (const std::size_t hasty = run::hasteOf(run).size(); running && hasty > 0)
+        m_summary->setText(tr("%1 Answers given too fast, or before the time was over: %2. The sheet says which.")
+                               .arg(m_summary->text())
+                               .arg(hasty));
 }
 
 void ReviewCard::fill(const run::Run& run)

@@ -8,6 +8,7 @@
 #include "app/pages/run/run_shown.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "core/run/words.h"
 #include "core/units/parse.h"
 
 namespace taut::app {
@@ -56,6 +57,7 @@ QString actName(RunAct act)
     case RunAct::Repeat: return Acts::tr("Do a stage again");
     case RunAct::HandOver: return Acts::tr("Hand over to somebody else");
     case RunAct::Interrupt: return Acts::tr("Interrupt the run");
+    case RunAct::HoldStop: return Acts::tr("Another stop held");
     case RunAct::Review: return Acts::tr("Look through and sign");
     case RunAct::Sheet: return Acts::tr("Sheet of the run as it stands");
     case RunAct::Abandon: return Acts::tr("Abandon the run");
@@ -92,6 +94,7 @@ bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, co
     case RunAct::Repeat:
     case RunAct::HandOver:
     case RunAct::Interrupt:
+    case RunAct::HoldStop:
     case RunAct::Review: return running;
     case RunAct::Withdraw: return running || run.phase() == run::Phase::Interrupted;
     case RunAct::Abandon: return !ended;
@@ -154,8 +157,22 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         q.accept = Acts::tr("Do this stage again");
         break;
     }
+    case RunAct::HoldStop: {
+        q.text = Acts::tr("Everybody with hands in the press holds a stop of their own, and gives it up themselves.");
+        Field where{Acts::tr("Which stop"), {}, true, {}};
+        for (const std::string& stop : run::stopsOf(run.plan()))
+            where.options.emplace_back(QString::fromStdString(stop),
+                                       words(run::stopSaid(run.plan(), stop), unitsOf(run)));
+        q.fields = {{Acts::tr("Who holds it"), {}, true, {}}, where};
+        q.accept = Acts::tr("This person holds the stop");
+        break;
+    }
     case RunAct::HandOver:
         q.text = Acts::tr("Whoever takes over says the vital steps of this stage again.");
+        // Whoever leaves the press must not leave a stop behind that only they may give up.
+        if (!run.heldStops().empty())
+            q.text += QLatin1Char('\n') + stopsHeldText(run) + QLatin1Char('\n') +
+                      Acts::tr("Whoever goes home gives up theirs first.");
         q.person = true;
         q.secret = AskPanel::Question::Secret::Pin;
         q.people = whoMay(people, people::Act::AnswerStep);
@@ -247,6 +264,7 @@ Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::
     case RunAct::HandOver:
         request.second = [](const people::Actor& to) -> run::Command { return run::HandOver{to}; };
         break;
+    case RunAct::HoldStop: request.command = run::HoldStop{value(0), value(1)}; break;
     case RunAct::Interrupt: request.command = run::Interrupt{value(0)}; break;
     case RunAct::Abandon: request.finish = run::Abandon{value(0)}; break;
     case RunAct::ChangeRoll:

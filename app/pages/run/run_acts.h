@@ -22,6 +22,7 @@ enum class RunAct : std::uint8_t {
     Repeat,
     HandOver,
     Interrupt,
+    HoldStop,  ///< one more person has hands in, with a stop of their own
     Review,
     Sheet,
     Abandon,

@@ -2,6 +2,7 @@
 #include "app/pages/run/run_shown.h"
 
 #include <algorithm>
+#include <map>
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -100,6 +101,16 @@ std::vector<run::HeldStop> heldShown(const run::Run& run)
     std::vector<run::HeldStop> held = run.heldStops();
     for (run::HeldStop& one : held) one.where = words(run::stopSaid(run.plan(), one.where), unitsOf(run)).toStdString();
     return held;
+}
+
+QString stopsHeldText(const run::Run& run)
+{
+    if (run.heldStops().empty()) return {};
+    std::map<QString, QStringList> places;
+    for (const run::HeldStop& one : heldShown(run)) places[dataText(one.holder)] << QString::fromStdString(one.where);
+    QStringList all;
+    for (const auto& [who, where] : places) all << QStringLiteral("%1 (%2)").arg(who, where.join(QStringLiteral(", ")));
+    return onRunPage(QT_TRANSLATE_NOOP("RunPage", "Stops held: %1")).arg(all.join(QStringLiteral("; ")));
 }
 
 QString effectOfRoll(const run::Run& run, const std::string& rollToml)

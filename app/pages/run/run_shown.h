@@ -33,6 +33,8 @@ struct RunFiles {
 [[nodiscard]] bool isInOtherHands(const run::Run& run, const PersonChoice& actor);
 /// The held stops with the place in the words of whoever reads it.
 [[nodiscard]] std::vector<run::HeldStop> heldShown(const run::Run& run);
+/// "Stops held: Ana (latch at the table)"; "" when none is.
+[[nodiscard]] QString stopsHeldText(const run::Run& run);
 [[nodiscard]] std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage);
 /// Press, job, roll, operator, kind of run and its id, in the order of a sheet's head.
 [[nodiscard]] QStringList headingOf(const run::Run& run, const RunFiles& files);

@@ -168,6 +168,8 @@ void RunView::refresh()
     m_card->setBusy(m_busy);
     const targets::Target* target = targetOfStep(*m_run, *current);
     m_why->show(*current, target ? std::optional(*target) : std::nullopt, m_run->targets(), unitsOf(*m_run));
+    m_stops->setText(stopsHeldText(*m_run));
+    m_stops->setVisible(!m_run->heldStops().empty());
     m_elevation->setView(elevationOfRun(*m_run, m_files, current->at));
     settleActs();
     showCard();
@@ -272,6 +274,7 @@ void RunView::begin(RunAct act)
     case RunAct::Repeat:
     case RunAct::HandOver:
     case RunAct::Interrupt:
+    case RunAct::HoldStop:
     case RunAct::Abandon: ask(act, questionFor(act, *m_run, step(), m_people), m_step.value); break;
     case RunAct::GiveUp: return;
     }
@@ -313,9 +316,11 @@ void RunView::closePanel()
     showCard();
 }
 
-void RunView::answered(const QStringList& values, const QString& person, const QString& pin)
+void RunView::answered(const QStringList& typed, const QString& person, const QString& pin)
 {
     if (!m_act || !m_run) return;
+    QStringList values = typed;
+    if (*m_act == RunAct::HoldStop) values.front() = enrolledAs(m_people, values.front());
     const auto request = *m_act == RunAct::GiveUp ? giveUpRequest(std::get<3>(m_draft), values)
                                                   : requestFor(*m_act, *m_run, step(), values);
     if (!request) {

@@ -88,7 +88,7 @@ private:
     void giveFocusBack();
     void forgetTyped();
     void closePanel();
-    void answered(const QStringList& values, const QString& person, const QString& pin);
+    void answered(const QStringList& typed, const QString& person, const QString& pin);
     [[nodiscard]] const procedure::Step* step() const;
     [[nodiscard]] bool movesOn(const run::Run& before, const run::Run& after) const;
 
@@ -126,6 +126,7 @@ private:
     RollForm* m_rollForm;
     ElevationWidget* m_elevation;
     WhyPanel* m_why;
+    QLabel* m_stops;  // who holds the press stopped, all the time that somebody does
     QWidget *m_left, *m_right, *m_whyBox, *m_headRule;
     std::vector<std::pair<RunAct, QPushButton*>> m_actButtons;
     QPushButton* m_more = nullptr;

@@ -71,6 +71,9 @@ void RunView::build()
     rightLayout->setContentsMargins(12, 8, 12, 0);
     m_elevation = new ElevationWidget(m_right);
     rightLayout->addWidget(m_elevation);
+    m_stops = wrapped({}, "strong", m_right);
+    m_stops->setObjectName(QStringLiteral("stopsHeld"));
+    rightLayout->addWidget(m_stops);
     m_whyBox = new QWidget(m_right);
     auto* whyLayout = new QVBoxLayout(m_whyBox);
     whyLayout->setContentsMargins(0, 0, 0, 0);
@@ -157,8 +160,8 @@ QWidget* RunView::buildActs()
     layout->setContentsMargins(12, 2, 12, 4);
     layout->setSpacing(4);
     // Withdrawing stands first: it must never be hidden under "More".
-    for (const RunAct act : {RunAct::Withdraw, RunAct::Note, RunAct::NotApplicable, RunAct::Correct, RunAct::Diameter,
-                             RunAct::ChangeRoll}) {
+    for (const RunAct act : {RunAct::Withdraw, RunAct::Note, RunAct::HoldStop, RunAct::NotApplicable, RunAct::Correct,
+                             RunAct::Diameter, RunAct::ChangeRoll}) {
         QPushButton* button = worded(actName(act), "quiet", row);
         button->setObjectName(QStringLiteral("act%1").arg(static_cast<int>(act)));
         connect(button, &QPushButton::clicked, this, [this, act] { begin(act); });
@@ -178,9 +181,9 @@ QWidget* RunView::buildActs()
     m_more = worded(tr("Mo&re\u2026"), "quiet", row);
     m_more->setObjectName(QStringLiteral("more"));
     auto* menu = new QMenu(m_more);
-    for (const RunAct act : {RunAct::Withdraw, RunAct::Note, RunAct::NotApplicable, RunAct::Correct, RunAct::Diameter,
-                             RunAct::ChangeRoll, RunAct::Review, RunAct::Sheet, RunAct::Repeat, RunAct::HandOver,
-                             RunAct::Interrupt, RunAct::Abandon, RunAct::Leave}) {
+    for (const RunAct act : {RunAct::Withdraw, RunAct::Note, RunAct::HoldStop, RunAct::NotApplicable, RunAct::Correct,
+                             RunAct::Diameter, RunAct::ChangeRoll, RunAct::Review, RunAct::Sheet, RunAct::Repeat,
+                             RunAct::HandOver, RunAct::Interrupt, RunAct::Abandon, RunAct::Leave}) {
         QAction* action = menu->addAction(actName(act));
         connect(action, &QAction::triggered, this, [this, act] { begin(act); });
         m_moreActions[act] = action;

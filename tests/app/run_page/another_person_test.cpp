@@ -121,17 +121,46 @@ TEST_CASE("half a note waits for the person who locked the screen, and is gone f
     CHECK(screen.visible<ProseField>("value0")->text() == QStringLiteral("the left cone"));
 }
 
+TEST_CASE("who holds a stop stands on the page, one more person takes one, and a hand-over names them")
+{
+    Walk w = north();
+    Screen screen(w);
+    CHECK_FALSE(screen.said().contains(QStringLiteral("Stops held")));
+    w.perform(run::HoldStop{"Tom Ried", "latch at the table"});
+    screen.view.show(w.run);
+    CHECK(screen.said().contains(QStringLiteral("Stops held: Tom Ried (latch at the table)")));
+    screen.view.begin(RunAct::HoldStop);
+    auto* who = screen.visible<QLineEdit>("value0");
+    auto* where = screen.visible<QComboBox>("value1");
+    REQUIRE(who);
+    REQUIRE(where);
+    CHECK(where->count() >= 3);  // nothing is chosen beforehand
+    QTest::keyClicks(who, QStringLiteral("ines"));
+    where->setCurrentIndex(1);
+    QSignalSpy commands(&screen.view, &RunView::command);
+    QTest::mouseClick(screen.visible<QPushButton>("accept"), Qt::LeftButton);
+    REQUIRE(commands.size() == 1);
+    const auto command = commands.at(0).at(0).value<run::Command>();
+    CHECK(std::get<run::HoldStop>(command).holder == kIna.name.toStdString());
+    w.perform(command);
+    screen.view.show(w.run);
+    CHECK(w.run.heldStops().size() == 2);
+    CHECK(screen.said().contains(kIna.name));
+    screen.view.begin(RunAct::HandOver);
+    CHECK(screen.said().contains(QStringLiteral("Whoever goes home gives up theirs first")));
+}
+
 TEST_CASE("half a reason given in one run does not come up in the next")
 {
     Screen screen(north());
     screen.view.begin(RunAct::Abandon);
-    QTest::keyClicks(screen.visible<QLineEdit>("value0"), QStringLiteral("roll crushed"));
+    QTest::keyClicks(screen.visible<ProseField>("value0"), QStringLiteral("roll crushed"));
     Walk other = Walk::begin("south", "cold-brew", "R0048");
     screen.view.show(other.run);
-    CHECK(screen.visible<QLineEdit>("value0") == nullptr);
+    CHECK(screen.visible<ProseField>("value0") == nullptr);
     screen.view.begin(RunAct::Abandon);
-    REQUIRE(screen.visible<QLineEdit>("value0"));
-    CHECK(screen.visible<QLineEdit>("value0")->text().isEmpty());
+    REQUIRE(screen.visible<ProseField>("value0"));
+    CHECK(screen.visible<ProseField>("value0")->text().isEmpty());
 }
 
 TEST_CASE("half a note outlasts the interruption that its writer's absence was, and a note given closes its panel")
