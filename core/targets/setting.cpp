@@ -155,8 +155,8 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     const std::string read = panelForce(book, cell);
     const std::string unit = read.empty() && range.known() ? range.value->unit() : read;
     if (range.known())
-        book.value(id + "zero", Text("%1: load cell with the web slack", {inputs::spokenName(zone)}),
-                   "stated", known(Quantity(0, Kind::Force, unit), "policy:load_cell_zero"), "policy")
+        book.value(id + "zero", Text("%1: load cell with the web slack", {inputs::spokenName(zone)}), "stated",
+                   known(Quantity(0, Kind::Force, unit), "policy:load_cell_zero"), "policy")
             .instrument(Quantity(0, Kind::Force, unit))
             .within(zero.si() * range.value->si(), zero.si() * range.value->si(), zero.rule, zero.source)
             .advice("Nothing may hang on the cell while it is read.");
