@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/copy.h"
 
-#include <sys/stat.h>
-
 #include <algorithm>
 #include <functional>
 
@@ -15,30 +13,6 @@ namespace taut::logbook {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr std::string_view kUnfinished = ".part";
-
-/// Of one that is being made; a dot before it, so that nobody takes it for a copy.
-fs::path unfinishedFor(const fs::path& folder, const std::string& stem)
-{
-    return folder / ("." + stem + "-" + hex(randomBytes(6)) + std::string(kUnfinished));
-}
-
-/// What copies that were cut off left behind; one that is still being made is younger than a day.
-void sweep(const fs::path& folder, const std::string& stem, Instant now)
-{
-    constexpr std::int64_t kDay = 24 * 3600;
-    std::error_code error;
-    std::vector<fs::path> old;
-    for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
-        const std::string name = at->path().filename().string();
-        struct stat file {};
-        if (name.rfind("." + stem + "-", 0) == 0 && name.find(kUnfinished) != std::string::npos &&
-            ::stat(at->path().c_str(), &file) == 0 && now.utcMs / 1000 - file.st_mtime > kDay)
-            old.push_back(at->path());
-    }
-    for (const fs::path& file : old) fs::remove(file, error);
-}
 
 bool isInOrder(const fs::path& file)
 {
@@ -138,25 +112,17 @@ Result<Copied> copyTo(const fs::path& logbook, const fs::path& folder, Instant n
         copied.findings.push_back(*std::move(place));
     }
     const std::string stem = logbook.stem().string();
-    sweep(folder, stem, now);
-    const fs::path unfinished = unfinishedFor(folder, stem);
-    const auto end = makeUnder(logbook, unfinished);
-    if (!end) {
-        fs::remove(unfinished, error);
-        fs::remove(unfinished.string() + "-journal", error);
-        return notKept(end.error(), logbook, folder, unfinished);
-    }
-    copied.file = freeDated(folder, stem, now);
+    Unfinished unfinished(folder, stem, now);
+    const auto end = makeUnder(logbook, unfinished.file());
+    if (!end) return notKept(end.error(), logbook, folder, unfinished.file());
     copied.end = *end;
-    fs::rename(unfinished, copied.file, error);
-    if (error) {
-        const std::string said = error.message();
-        fs::remove(unfinished, error);
-        return refuse("file.unwritable", copied.file.string(),
-                      {"%1 cannot be written; the system says: %2.", {copied.file.string(), said}},
-                      "Choose a folder that you may write in.");
+    // Where another PC has taken that second, and its file may not be seen here yet, it is the next.
+    for (Instant at = now; copied.file.empty(); at.utcMs += 1000) {
+        const fs::path file = freeDated(folder, stem, at);
+        const auto named = unfinished.name(file);
+        if (!named) return named.error();
+        if (*named) copied.file = file;
     }
-    syncFolder(folder);
     rotate(logbook, folder, now, plan, copied);
     // The mirror in the same folder is read as a whole at this chance.
     if (const fs::path mirror = mirrorIn(folder, logbook); !mirror.empty()) {

@@ -2,6 +2,7 @@
 #include "core/logbook/files.h"
 
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -31,6 +32,24 @@ bool isDate(std::string_view text)
     return true;
 }
 
+constexpr std::string_view kUnfinished = ".part";
+
+/// What others that were cut off left behind; one that is still being made is younger than a day.
+void sweep(const fs::path& folder, const std::string& stem, Instant now)
+{
+    constexpr std::int64_t kDay = 24 * 3600;
+    std::error_code error;
+    std::vector<fs::path> old;
+    for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
+        const std::string name = at->path().filename().string();
+        struct stat file {};
+        if (name.rfind("." + stem + "-", 0) == 0 && name.find(kUnfinished) != std::string::npos &&
+            ::stat(at->path().c_str(), &file) == 0 && now.utcMs / 1000 - file.st_mtime > kDay)
+            old.push_back(at->path());
+    }
+    for (const fs::path& file : old) fs::remove(file, error);
+}
+
 void sync(const fs::path& path, int more)
 {
     const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | more);
@@ -45,33 +64,65 @@ void syncFolder(const fs::path& folder) { sync(folder, O_DIRECTORY); }
 
 void syncFile(const fs::path& file) { sync(file, 0); }
 
-Result<Done> makeLogbook(const fs::path& file, FileKind kind, const std::string& workplace, const std::string& mirrorOf)
+Unfinished::Unfinished(const fs::path& folder, const std::string& stem, Instant now)
+    : m_file(folder / ("." + stem + "-" + hex(randomBytes(6)) + std::string(kUnfinished)))
 {
-    fs::path beside = file;
-    beside += ".new";
+    sweep(folder, stem, now);
+}
+
+Unfinished::~Unfinished()
+{
     std::error_code error;
-    fs::remove(beside, error);
+    fs::remove(m_file, error);
+    fs::remove(m_file.string() + "-journal", error);
+}
+
+Result<bool> Unfinished::name(const fs::path& file)
+{
+    // A second name is never put over what is there, as a rename is. That of a file that lies on another machine may
+    // have been given though the answer got lost.
+    const bool isThere = ::link(m_file.c_str(), file.c_str()) != 0 && errno == EEXIST;
+    std::error_code error;
+    if (fs::equivalent(m_file, file, error)) {
+        fs::remove(m_file, error);
+        syncFolder(file.parent_path());
+        return true;
+    }
+    if (isThere) return false;
+    // File systems of sticks know no second names: there the name is taken by an empty file and put over that.
+    const int taken = ::open(file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (taken < 0) {
+        if (errno == EEXIST) return false;
+        return whyUnwritable(file, errno);
+    }
+    ::close(taken);
+    if (::rename(m_file.c_str(), file.c_str()) != 0) {
+        const Finding why = whyUnwritable(file, errno);
+        fs::remove(file, error);
+        return why;
+    }
+    syncFolder(file.parent_path());
+    return true;
+}
+
+Result<bool> makeLogbook(const fs::path& file, FileKind kind, const std::string& workplace, Instant now,
+                         const std::string& mirrorOf)
+{
+    std::string stem = file.stem().string();
+    if (dateIn(file)) stem.resize(stem.size() - kDateLength - 1);
+    Unfinished beside(file.parent_path(), stem, now);
     // Whatever goes wrong is said of the logbook: nobody asked for the file beside it.
     const Result<Done> made = guarded(file, [&]() -> Result<Done> {
-        createLogbook(beside, kind, workplace);
+        createLogbook(beside.file(), kind, workplace);
         if (mirrorOf.empty()) return Done{};
-        SQLite::Database db(beside.string(), SQLite::OPEN_READWRITE);
+        SQLite::Database db(beside.file().string(), SQLite::OPEN_READWRITE);
         SQLite::Statement mark(db, "INSERT INTO file_facts (name, value) VALUES ('mirror_of', ?)");
         mark.bind(1, mirrorOf);
         mark.exec();
         return Done{};
     });
-    if (!made) {
-        fs::remove(beside, error);
-        return made;
-    }
-    fs::rename(beside, file, error);
-    if (error)
-        return refuse("logbook.folder_read_only", file.parent_path().string(),
-                      {"The folder %1 may not be written in, and a logbook needs that.", {file.parent_path().string()}},
-                      "Choose a folder that you may write in, or have its owner allow writing.");
-    syncFolder(file.parent_path());
-    return Done{};
+    if (!made) return made.error();
+    return beside.name(file);
 }
 
 FileFacts factsOf(SQLite::Database& db)

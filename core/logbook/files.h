@@ -18,10 +18,28 @@ void syncFolder(const std::filesystem::path& folder);
 /// What the engine itself has not written is on disk once it was asked for.
 void syncFile(const std::filesystem::path& file);
 
-/// Makes an empty logbook beside its name and then gives it the name, so that no half-made one ever has it. A
-/// `mirrorOf` that is not empty marks it as the mirror of that logbook.
-[[nodiscard]] Result<Done> makeLogbook(const std::filesystem::path& file, FileKind kind, const std::string& workplace,
-                                       const std::string& mirrorOf = {});
+/// A file that is being made: under a name that nobody takes for a logbook until it is whole and is given its own. What
+/// was given none is removed, with the engine's journal.
+class Unfinished {
+public:
+    /// FOLDER/.STEM-RANDOM.part. What others of that stem left there when they were killed, a day ago or more, goes.
+    Unfinished(const std::filesystem::path& folder, const std::string& stem, Instant now);
+    ~Unfinished();
+    Unfinished(const Unfinished&) = delete;
+    Unfinished& operator=(const Unfinished&) = delete;
+    [[nodiscard]] const std::filesystem::path& file() const noexcept { return m_file; }
+    /// Gives it a name of the same folder, whoever else wants that name at the same moment; false: something has it by
+    /// now, and it was left as it is. file.unwritable.
+    [[nodiscard]] Result<bool> name(const std::filesystem::path& file);
+
+private:
+    std::filesystem::path m_file;
+};
+
+/// Makes an empty logbook and gives it this name, so that no half-made one ever has it; false: something else has the
+/// name by now. A `mirrorOf` that is not empty marks it as the mirror of that logbook.
+[[nodiscard]] Result<bool> makeLogbook(const std::filesystem::path& file, FileKind kind, const std::string& workplace,
+                                       Instant now, const std::string& mirrorOf = {});
 /// What a file says of itself.
 struct FileFacts {
     FileKind kind{};

@@ -14,6 +14,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr int kLooks = 20;    // at a folder in which others begin mirrors at the same moment
 constexpr int kStretch = 50;  // seals a transaction, about 5 MB
 
 std::string stemOf(const fs::path& logbook) { return logbook.stem().string() + "-mirror"; }
@@ -202,8 +203,9 @@ std::vector<fs::path> namedLikeMirrors(const fs::path& folder, const fs::path& l
     return files;
 }
 
-/// Brings up to date what is in use, or begins one where everything there was seen to be of no use.
-Result<Done> bringUpOne(const Source& source, const fs::path& logbook, const fs::path& folder, Instant now,
+/// Brings up to date what is in use, or begins one where everything there was seen to be of no use. False: somebody
+/// else has begun one under that name in the meantime.
+Result<bool> bringUpOne(const Source& source, const fs::path& logbook, const fs::path& folder, Instant now,
                         MirrorState& state)
 {
     const std::uint64_t count = state.behind;
@@ -215,7 +217,7 @@ Result<Done> bringUpOne(const Source& source, const fs::path& logbook, const fs:
         const auto end = bringUp(source, file, ours);
         if (end || (ours && !staysInTheWay(end.error()))) {
             toState(state, end, file, count);
-            return Done{};
+            return true;
         }
         if (staysInTheWay(end.error())) {
             // That another PC mirrors here as well is the least that there is to say.
@@ -228,8 +230,13 @@ Result<Done> bringUpOne(const Source& source, const fs::path& logbook, const fs:
     }
     if (unknown) {
         toState(state, *std::move(unknown), unknownFile, count);
-        return Done{};
+        return true;
     }
+    const fs::path first = folder / (stemOf(logbook) + ".logbook");
+    const fs::path file = files.empty() ? first : freeDated(folder, stemOf(logbook), now);
+    const auto made = makeLogbook(file, source.facts.kind, source.facts.workplace, now, source.facts.workplace);
+    if (!made) return ofTheMirror(made.error(), file);
+    if (!*made) return false;
     if (ofNoUse) {
         if (ofNoUse->code.rfind("mirror.", 0) != 0) {
             ofNoUse->remedy = "It was left as it is, and another mirror was begun beside it.";
@@ -237,12 +244,8 @@ Result<Done> bringUpOne(const Source& source, const fs::path& logbook, const fs:
         }
         state.findings.push_back(*std::move(ofNoUse));
     }
-    const fs::path first = folder / (stemOf(logbook) + ".logbook");
-    const fs::path file = files.empty() ? first : freeDated(folder, stemOf(logbook), now);
-    const auto made = makeLogbook(file, source.facts.kind, source.facts.workplace, source.facts.workplace);
-    if (!made) return ofTheMirror(made.error(), file);
     toState(state, bringUp(source, file, ours), file, count);
-    return Done{};
+    return true;
 }
 
 }  // namespace
@@ -289,7 +292,17 @@ MirrorState mirrorTo(const fs::path& logbook, const fs::path& folder, Instant no
             if (place->severity == Severity::Stop) return *place;
             state.findings.push_back(*std::move(place));
         }
-        return bringUpOne({**db, factsOf(**db), giveUp}, logbook, folder, now, state);
+        // Each time that somebody was faster there is one mirror more to be seen.
+        const Source source{**db, factsOf(**db), giveUp};
+        for (int look = 0; look < kLooks; ++look, now.utcMs += 1000) {
+            const auto brought = bringUpOne(source, logbook, folder, now, state);
+            if (!brought) return brought.error();
+            if (*brought) return Done{};
+        }
+        return refuse(
+            "logbook.busy", folder.string(),
+            {"Others begin mirrors in %1 all the time, and none could be begun for this logbook.", {folder.string()}},
+            "It is tried again at the next seal; else choose another folder.");
     });
     if (!done) state.findings.push_back(warn(done.error()));
     return state;

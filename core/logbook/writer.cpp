@@ -72,7 +72,7 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
     auto pen = Pen::take(file, options.holder);
     if (!pen) return pen.error();
     if (!isThere(file)) {
-        const auto made = makeLogbook(file, kind, ids.next());
+        const auto made = makeLogbook(file, kind, ids.next(), clock.now());
         if (!made) return made.error();
     }
     auto db = openLogbook(file, Access::Write, kind, true);

@@ -34,10 +34,10 @@ struct Keeping : Press {
     }
     [[nodiscard]] seal::Anchor end() const { return writer->reader().anchor().value(); }
     /// The same shop as a PC of its own has it: every test PC is else given the same id.
-    void asAnotherPc()
+    void asAnotherPc(const std::string& id = "pc-other")
     {
         writer.reset();
-        tamper(file(), "UPDATE file_facts SET value = 'pc-other' WHERE name = 'workplace'");
+        tamper(file(), "UPDATE file_facts SET value = '" + id + "' WHERE name = 'workplace'");
         reopen();
     }
     /// How the mirror stands once it has come to rest.

@@ -276,6 +276,21 @@ TEST_CASE("what lay there and is of another logbook, or of a rewritten one, is t
     CHECK(has(mirrored->findings, "restore.other_logbook"));
 }
 
+TEST_CASE("what lay there and cannot be read is kept, and that nobody knows what it held is said")
+{
+    Keeping shop;
+    const fs::path copy = shop.copied().file;
+    shop.writer.reset();
+    put(shop.file(), "what a disk gave back");
+    const auto restored = restoreFrom(copy, shop.file(), shop.clock.now());
+    REQUIRE(restored);
+    CHECK(warnings(restored->findings) == Codes{"restore.aside_unreadable"});
+    CHECK(restored->findings.front().subject == restored->setAside.string());
+    CHECK_FALSE(restored->asideEnd);
+    CHECK(readFile(restored->setAside).value() == "what a disk gave back");
+    isInOrder(shop.file(), restored->end);
+}
+
 TEST_CASE("a practice logbook does not take the shop's place, nor the shop's that of a practice logbook")
 {
     Keeping shop;

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <fcntl.h>
+#include <sys/stat.h>
+
 #include <chrono>
 
 #include "tests/core/logbook/logbook_fixture.h"
@@ -27,18 +30,28 @@ TEST_CASE("a missing logbook is made with its folder and opens again with the sa
     CHECK(sqlite(file, "PRAGMA application_id").out == std::to_string(0x54415554));
     CHECK(sqlite(file, "PRAGMA user_version").out == std::to_string(kSchema));
     CHECK(sqlite(file, "PRAGMA journal_mode").out == "delete");
-    CHECK_FALSE(fs::exists(file.string() + ".new"));
+    for (const auto& there : fs::directory_iterator(file.parent_path()))
+        CHECK(there.path().filename().string().rfind("shop.logbook", 0) == 0);
 }
 
-TEST_CASE("what a killed program left of a logbook never begun is cleared away")
+TEST_CASE("what a killed program left of a logbook never begun is in nobody's way, and is cleared away after a day")
 {
     Shop shop;
     shop.writer.reset();
-    fs::rename(shop.file(), shop.file().string() + ".new");
+    const fs::path old = shop.folder / ".shop-000000000000.part", young = shop.folder / ".shop-000000000001.part";
+    const auto age = [&](const fs::path& file, std::int64_t seconds) {
+        const timespec time{shop.clock.now().utcMs / 1000 - seconds, 0}, both[] = {time, time};
+        REQUIRE(::utimensat(AT_FDCWD, file.c_str(), both, 0) == 0);
+    };
+    fs::rename(shop.file(), old);
+    fs::copy_file(old, young);
+    age(old, 2 * 24 * 3600);
+    age(young, 3600);
     shop.reopen();
     shop.enrol();
     CHECK(shop.writer->reader().anchor()->count == 2);
-    CHECK_FALSE(fs::exists(shop.file().string() + ".new"));
+    CHECK_FALSE(fs::exists(old));
+    CHECK(fs::exists(young));
 }
 
 TEST_CASE("people are enrolled by a supervisor, the first one by themselves, and sign in with their own PIN")
