@@ -207,6 +207,14 @@ std::optional<Quantity> KeyReader::quantity(std::string_view key, std::span<cons
     return value == nullptr ? std::nullopt : read(*value, key, kinds, sane);
 }
 
+std::optional<Quantity> KeyReader::factor(std::string_view key, Sane sane)
+{
+    constexpr std::array kEither{Kind::Count, Kind::Share};
+    std::optional<Quantity> q = quantity(key, kEither, sane);
+    if (q && q->kind() == Kind::Share) q = Quantity(q->si(), Kind::Count, {}, q->entered());
+    return q;
+}
+
 std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key, std::span<const Kind> kinds,
                                         std::optional<Sane> sane)
 {
@@ -216,6 +224,9 @@ std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key,
         written = *text;
     } else if (bare) {
         written = shortest(*bare);
+    } else if (kinds.front() == Kind::Count) {
+        wrongType(key, value, "Write a number, without a unit.");
+        return std::nullopt;
     } else {
         wrongType(key, value,
                   {"Write %1 as a text with its unit, like \"%2\".",
@@ -227,8 +238,7 @@ std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key,
     const bool alone = kinds.size() == 1 && kinds.front() == Kind::Share;
     std::optional<Finding> why;
     for (const Kind kind : kinds) {
-        // A count is written without quotes.
-        const Bare may = alone || (kind == Kind::Count && bare) ? Bare::Accept : Bare::Refuse;
+        const Bare may = alone || kind == Kind::Count ? Bare::Accept : Bare::Refuse;
         const Result<Quantity> q = parseQuantity(written, kind, may);
         if (q) return believable(*q, value, key, sane.value_or(saneSetting(kind))) ? std::optional(*q) : std::nullopt;
         if (!why || (why->code == "quantity.wrong_kind" && q.error().code != "quantity.wrong_kind")) why = q.error();

@@ -83,6 +83,9 @@ public:
     /// A quantity of one of these kinds; which one the unit tells.
     [[nodiscard]] std::optional<Quantity> quantity(std::string_view key, std::span<const Kind> kinds,
                                                    std::optional<Sane> sane);
+    /// Something counted, or so many times something else: a number, or a share of one ("150 %" is 1.5). Nothing else
+    /// can be meant, so it may stand between quotes as well.
+    [[nodiscard]] std::optional<Quantity> factor(std::string_view key, Sane sane);
     [[nodiscard]] std::vector<std::string> texts(std::string_view key);
     /// A point: a list of two lengths; either may come back missing.
     [[nodiscard]] std::pair<Maybe<Kind::Length>, Maybe<Kind::Length>> point(std::string_view key, Sane sane);

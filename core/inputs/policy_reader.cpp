@@ -37,8 +37,8 @@ void readPolicy(KeyReader keys, Press& press)
     for (const PolicyRow& row : policyRows()) {
         const Sane sane{row.least, row.most, row.least == 0};
         if (row.kind == Kind::Count) {
-            if (const std::optional<double> n = keys.number(row.name, sane))
-                press.policy.emplace_back(row.name, Quantity(*n, Kind::Count));
+            if (std::optional<Quantity> n = keys.factor(row.name, sane))
+                press.policy.emplace_back(row.name, *std::move(n));
             continue;
         }
         const Kind kinds[] = {row.kind};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <deque>
 #include <map>
 #include <memory>
@@ -206,8 +207,17 @@ private:
 void explain(Target& target);
 /// Whether an id fits a pattern like "tension.{zone}.total".
 [[nodiscard]] bool fitsPattern(std::string_view pattern, std::string_view id);
-/// The pattern of every id that this program can compute.
-[[nodiscard]] std::span<const char* const> knownPatterns();
+/// What limits in a press's own profile may do to the window of a target: take its place; or only narrow it, since it
+/// protects people, press, web or joint, or follows from a plate or a measured stop; or nothing, because it comes from
+/// the tension per width, and through it from job, material and tables, or because the target is never judged.
+enum class OwnLimits : std::uint8_t { Replace, OnlyNarrow, ByTension, NotJudged };
+/// The pattern of an id that this program can compute.
+struct KnownId {
+    std::string_view pattern;
+    OwnLimits limits = OwnLimits::Replace;
+};
+[[nodiscard]] std::span<const KnownId> knownIds();
+[[nodiscard]] OwnLimits ownLimitsOf(std::string_view id);
 
 // The families, in the order in which they need each other.
 void stateRoll(Book& book);

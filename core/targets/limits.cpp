@@ -2,7 +2,6 @@
 #include "core/targets/limits.h"
 
 #include <algorithm>
-#include <array>
 #include <vector>
 
 #include "core/inputs/key_reader.h"
@@ -12,42 +11,6 @@ namespace taut::targets {
 
 namespace {
 
-using Patterns = std::span<const char* const>;
-
-bool isAmong(Patterns patterns, std::string_view id)
-{
-    return std::any_of(patterns.begin(), patterns.end(), [&](const char* p) { return fitsPattern(p, id); });
-}
-
-constexpr std::array kOnlyNarrow{"guide.{guide}.edge_strain",
-                                 "lift.load",
-                                 "mandrel.air",
-                                 "mandrel.{rewind}.air",
-                                 "roll.diameter",
-                                 "roll.mass",
-                                 "splice.margin",
-                                 "splice.transient_margin",
-                                 "start.{rewind}.tension",
-                                 "stop.diameter",
-                                 "stop.distance",
-                                 "stop.emergency_time",
-                                 "stop.emergency_time_at_speed",
-                                 "stop.unwind.hold_torque",
-                                 "stop.{rewind}.core_tension",
-                                 "stop.{rewind}.tension",
-                                 "tension.{zone}.ceiling",
-                                 "tension.{zone}.diameter",
-                                 "tension.{zone}.left_alone",
-                                 "tension.{zone}.slip_power",
-                                 "tension.{zone}.strain",
-                                 "thread.{rewind}.core_hold",
-                                 "thread.{rewind}.wraps",
-                                 "traction.least",
-                                 "traction.{roller}.ratio"};
-/// Windows that come from the tension per width, and through it from job, material and tables.
-constexpr std::array kByTension{"tension.{zone}.setting", "tension.{zone}.total", "tension.{zone}.torque"};
-/// What is never judged, whoever sets limits.
-constexpr std::array kNotJudged{"lift.pressure"};
 /// The part of an id that stands for an instance in a pattern; "" where the pattern has none.
 std::string instanceIn(std::string_view pattern, std::string_view id, std::string& of)
 {
@@ -81,7 +44,7 @@ std::vector<std::string> instancesOf(const inputs::Press& press, const std::stri
 std::vector<std::string> idsOf(const inputs::Press& press)
 {
     std::vector<std::string> ids;
-    for (const std::string_view pattern : knownPatterns()) {
+    for (const auto& [pattern, limits] : knownIds()) {
         const std::size_t open = pattern.find('{');
         if (open == std::string_view::npos) {
             ids.emplace_back(pattern);
@@ -97,7 +60,7 @@ std::vector<std::string> idsOf(const inputs::Press& press)
 /// Whether some pattern fits and this press has the instance, or does not tell.
 bool canHave(const inputs::Press& press, std::string_view id)
 {
-    for (const std::string_view pattern : knownPatterns()) {
+    for (const auto& [pattern, limits] : knownIds()) {
         if (!fitsPattern(pattern, id)) continue;
         std::string of;
         const std::string instance = instanceIn(pattern, id, of);
@@ -131,11 +94,11 @@ std::optional<Finding> whyNever(const inputs::Press& press, const std::string& i
                     near.empty() ? Text("Take them out, or name a target as \"tautweb targets\" lists it.")
                                  : Text("Was %1 meant? Else take them out.", {near}));
     }
-    if (isAmong(kNotJudged, id))
+    if (ownLimitsOf(id) == OwnLimits::NotJudged)
         return said("not_judged", Severity::Warn, id,
                     Text("Limits are set for %1, which is never judged: it proves nothing.", {id}), "Take them out.");
     const bool perWidth = fitsPattern("tension.{zone}.per_width", id) && !isWaste(press, id);
-    if (perWidth || isAmong(kByTension, id))
+    if (perWidth || ownLimitsOf(id) == OwnLimits::ByTension)
         return said("by_tension", Severity::Warn, id,
                     Text("Limits are set for %1, whose window comes from the range of tension of job, material or "
                          "table: they do not hold.",
@@ -179,7 +142,7 @@ void aimInside(Target& target, Ready& ready)
 
 }  // namespace
 
-bool onlyNarrows(std::string_view id) { return isAmong(kOnlyNarrow, id); }
+bool onlyNarrows(std::string_view id) { return ownLimitsOf(id) == OwnLimits::OnlyNarrow; }
 
 Findings checkLimits(const inputs::Press& press)
 {

@@ -53,6 +53,26 @@ TEST_CASE("a row of a press's policy is read as typed")
     }
 }
 
+TEST_CASE("a row that is a factor is a number or a share of one, and nothing else")
+{
+    for (const char* five : {"5", "5.0", "\"5\"", "\"500 %\""}) {
+        CAPTURE(five);
+        Findings notes;
+        const Press press = pressWith(std::string("splice_factor = ") + five + "\n", notes);
+        CHECK(notes.empty());
+        REQUIRE(press.policy.size() == 1);
+        CHECK(press.policy[0].second.kind() == Kind::Count);
+        CHECK(press.policy[0].second.si() == Approx(5));
+    }
+    for (const char* wrong : {"\"5 mm\"", "true", "\"50 %\"", "\"-500 %\""}) {
+        CAPTURE(wrong);
+        Findings notes;
+        CHECK(pressWith(std::string("splice_factor = ") + wrong + "\n", notes).policy.empty());
+        REQUIRE(notes.size() == 1);
+        CHECK_FALSE(notes[0].remedy.empty());
+    }
+}
+
 TEST_CASE("a bad policy row is refused with what to do, and the usual value holds")
 {
     const struct {
