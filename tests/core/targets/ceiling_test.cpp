@@ -11,9 +11,7 @@
 
 // Windows and aims where a ceiling, a missing end of a zone or a long inch decides.
 using namespace taut;
-using demo::noted;
-using demo::ready;
-using demo::si;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {

@@ -8,8 +8,7 @@
 #include "tests/core/targets/stated.h"
 
 using namespace taut;
-using demo::ready;
-using demo::si;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {

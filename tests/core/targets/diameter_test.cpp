@@ -11,9 +11,7 @@
 
 // Diameters that cannot be, and a reserve that is none.
 using namespace taut;
-using demo::noted;
-using demo::ready;
-using demo::si;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {
@@ -76,11 +74,9 @@ TEST_CASE("of a roll that is nearly used up nobody plans more of its like")
     // 150 mm of a roll of 1360 m are 66 m, of which the reserve takes all but a few; 200 mm are 166 m.
     const Targets t = measured("north", "quince-jelly", "R0041", 200);
     for (const char* id : {"job.rolls", "job.splices"}) {
-        const auto* no = std::get_if<targets::Cannot>(&t.find(id)->state);
         INFO(id);
-        REQUIRE(no != nullptr);
-        CHECK(no->never());
-        CHECK(no->why.code == "job.roll_remnant");
+        CHECK(cannot(t, id).never());
+        CHECK(cannot(t, id).why.code == "job.roll_remnant");
     }
     for (const Finding& f : t.findings)
         if (f.code == "job.roll_too_short") CHECK(f.remedy.source.find("nearly used up") != std::string::npos);

@@ -11,8 +11,7 @@
 #include "tests/core/targets/stated.h"
 
 using namespace taut;
-using demo::ready;
-using demo::si;
+using namespace demo::stated;
 using targets::Ready;
 using targets::Targets;
 
@@ -92,10 +91,9 @@ TEST_CASE("what is missing or cannot be says what it is for or what to do, and w
     CHECK(needs->source.find("S80") != std::string::npos);
     CHECK(needs->advice.source.size() > 10);
     const Targets heavy = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0042"));
-    const auto* cannot = std::get_if<targets::Cannot>(&heavy.find("lift.load")->state);
-    REQUIRE(cannot != nullptr);
-    CHECK(cannot->advice == cannot->why.remedy);
-    CHECK_FALSE(cannot->source.empty());
+    const targets::Cannot& no = cannot(heavy, "lift.load");
+    CHECK(no.advice == no.why.remedy);
+    CHECK_FALSE(no.source.empty());
     // Also with nothing known at all.
     for (const targets::Target& target : targets::computeTargets(inputs::Inputs{}).all)
         if (const auto* open = std::get_if<targets::Needs>(&target.state)) {

@@ -9,10 +9,7 @@
 
 // What a guide can do for this web, and what this roll takes of it.
 using namespace taut;
-using demo::noted;
-using demo::ready;
-using demo::si;
-using demo::withPress;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {

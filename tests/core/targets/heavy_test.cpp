@@ -9,27 +9,8 @@
 
 // What a press cannot carry or wind is said, whatever else its profile tells.
 using namespace taut;
-using demo::finding;
-using demo::noted;
-using demo::ready;
-using demo::si;
-using demo::withPress;
-using demo::zone;
+using namespace demo::stated;
 using targets::Targets;
-
-namespace {
-
-const targets::Cannot& cannot(const Targets& t, const std::string& id)
-{
-    const targets::Target* target = t.find(id);
-    INFO(id);
-    REQUIRE(target != nullptr);
-    const auto* no = std::get_if<targets::Cannot>(&target->state);
-    REQUIRE(no != nullptr);
-    return *no;
-}
-
-}  // namespace
 
 TEST_CASE("a roll heavier than the unwind takes stops, whatever its lift is rated for and whether there is one")
 {

@@ -11,11 +11,7 @@
 
 // What is aimed at can be set, and what is advised changes something.
 using namespace taut;
-using demo::finding;
-using demo::noted;
-using demo::ready;
-using demo::si;
-using demo::zone;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {
@@ -33,7 +29,6 @@ Targets with(const char* press, const char* job, const char* roll, Changing chan
     in.job = std::make_shared<const inputs::Job>(std::move(j));
     return targets::computeTargets(in);
 }
-bool contains(const Text& text, const char* part) { return text.source.find(part) != std::string::npos; }
 bool isInside(const Targets& t, const std::string& id)
 {
     const targets::Window& window = ready(t, id).window;

@@ -2,17 +2,17 @@
 #include "core/targets/limits.h"
 
 #include <catch2/catch.hpp>
+#include <map>
+#include <set>
 
+#include "core/targets/book.h"
+#include "core/units/format.h"
 #include "tests/core/targets/demo_inputs.h"
 #include "tests/core/targets/stated.h"
 
 // A shop's own windows: they narrow what protects people and web, and never widen it.
 using namespace taut;
-using demo::finding;
-using demo::noted;
-using demo::ready;
-using demo::si;
-using demo::withPress;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {
@@ -27,6 +27,43 @@ Targets limited(const std::string& id, Range range)
         std::erase_if(p.limits, [&](const auto& one) { return one.first == id; });
         p.limits.emplace_back(id, std::move(range));
     });
+}
+
+/// The north press with this line of limits in place of its own, as its file would have it.
+inputs::Press withLimits(const std::string& line, Findings& notes)
+{
+    std::string toml = demo::text("presses/north.toml");
+    const std::size_t from = toml.find("[limits]"), to = toml.find("[labels]");
+    REQUIRE(from < to);
+    toml.replace(from, to - from, "[limits]\n" + line + "\n\n");
+    auto press = inputs::readPress(toml, "north.toml", notes);
+    REQUIRE(press);
+    return *std::move(press);
+}
+
+/// The ids of all that demo presses, jobs and rolls give, and of what a press gives whose profile tells more.
+std::map<std::string, Quantity> everyTarget()
+{
+    std::vector<Targets> all;
+    for (const demo::Case& c : demo::cases())
+        all.push_back(targets::computeTargets(demo::inputs(c.press, c.job, c.roll)));
+    inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    inputs::Press press = *in.press;
+    const Entry<Kind::Inertia> shaft(Quantity(0.2, Kind::Inertia, "kg m2"));
+    press.unwind->shaftInertia = press.rewinds.front().shaftInertia = shaft;
+    press.rampUp.value = Quantity(15, Kind::Time, "s");
+    press.stations.front().undercut = Entry<Kind::Length>(Quantity(0.00208, Kind::Length, "mm"));
+    inputs::Job job = *in.job;
+    job.repeatWanted = Entry<Kind::Length>(Quantity(0.3048, Kind::Length, "mm"));
+    in.press = std::make_shared<const inputs::Press>(std::move(press));
+    in.job = std::make_shared<const inputs::Job>(std::move(job));
+    all.push_back(targets::computeTargets(in));
+    std::map<std::string, Quantity> every;
+    for (const Targets& t : all)
+        for (const targets::Target& target : t.all)
+            if (const Quantity* q = target.quantity(); q != nullptr || every.count(target.id) == 0)
+                every.insert_or_assign(target.id, q != nullptr ? *q : Quantity());
+    return every;
 }
 
 }  // namespace
@@ -83,17 +120,81 @@ TEST_CASE("limits that cannot hold are named: a slip, what is never judged, what
     for (const char* press : {"north", "south"}) CHECK(targets::checkLimits(*demo::press(press)).empty());
 }
 
-TEST_CASE("a limit that is so many times something is a bare number")
+TEST_CASE("a limit that is so many times something is a number, or a share of one")
 {
-    Findings notes;
-    const auto press = inputs::readPress(demo::text("presses/north.toml") + "\n", "north.toml", notes);
-    REQUIRE(press);
-    std::string toml = demo::text("presses/north.toml");
-    toml.insert(toml.find("[labels]"), "\"splice.margin\" = { low = 25 }\n");
-    const auto own = inputs::readPress(toml, "north.toml", notes);
-    REQUIRE(own);
-    CHECK(notes.empty());
-    CHECK(own->limits.back().second.low->si() == 25);
+    struct Written {
+        const char* limits;
+        double low, high;
+    };
+    for (const Written& one : {Written{"{ low = 5, high = 25 }", 5, 25},
+                               {"{ low = \"500 %\", high = \"2500 %\" }", 5, 25},
+                               {"{ low = 5, high = \"2500 %\" }", 5, 25},
+                               {"{ low = \"5\", high = \"25\" }", 5, 25},
+                               {"{ low = \"4,5\", high = 25.5 }", 4.5, 25.5}}) {
+        INFO(one.limits);
+        Findings notes;
+        const auto press = withLimits(std::string("\"splice.margin\" = ") + one.limits, notes);
+        CHECK(notes.empty());
+        const Range& range = press.limits.back().second;
+        REQUIRE(range.low);
+        REQUIRE(range.high);
+        for (const Quantity* end : {&*range.low, &*range.high}) CHECK(end->kind() == Kind::Count);
+        CHECK(range.low->si() == Approx(one.low));
+        CHECK(range.high->si() == Approx(one.high));
+        inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+        in.press = std::make_shared<const inputs::Press>(press);
+        const Targets t = targets::computeTargets(in);
+        CHECK_FALSE(noted(t, "limits.other_kind"));
+        CHECK(ready(t, "splice.margin").window.low->si() == Approx(one.low));
+    }
+    for (const char* wrong : {"{ low = \"3 mm\" }", "{ low = true }", "{ low = \"often\" }"}) {
+        INFO(wrong);
+        Findings notes;
+        (void)withLimits(std::string("\"splice.margin\" = ") + wrong, notes);
+        REQUIRE(notes.size() == 1);
+        CHECK(notes[0].severity == Severity::Stop);
+        CHECK_FALSE(notes[0].remedy.empty());
+    }
+}
+
+TEST_CASE("limits of every target can be written in the unit in which it is shown")
+{
+    std::size_t tried = 0;
+    for (const auto& [id, q] : everyTarget()) {
+        if (q == Quantity()) continue;  // a word, or yes or no
+        const Unit& unit = shownUnit(q, UnitSystem::Metric);
+        const std::string plain = q.kind() == Kind::Count ? "3" : "\"3 " + std::string(unit.symbol) + "\"";
+        const std::string line = "\"" + id + "\" = { high = " + plain + " }";
+        INFO(line);
+        Findings notes;
+        const auto press = withLimits(line, notes);
+        CHECK(notes.empty());
+        REQUIRE(press.limits.size() == 1);
+        CHECK(press.limits.front().second.high->kind() == q.kind());
+        CHECK(press.limits.front().second.high->si() == Approx(3 * unit.toSi));
+        ++tried;
+    }
+    CHECK(tried > 150);
+}
+
+TEST_CASE("what limits may do is said of each id that there is, and of whatever a demo press bears under it")
+{
+    const auto every = everyTarget();
+    std::set<std::string_view> patterns;
+    for (const targets::KnownId& one : targets::knownIds()) {
+        INFO(one.pattern);
+        CHECK(patterns.insert(one.pattern).second);
+        CHECK(targets::isKnownTarget(one.pattern));
+        CHECK(targets::ownLimitsOf(one.pattern) == one.limits);
+        std::size_t borne = 0;
+        for (const auto& [id, value] : every)
+            if (targets::fitsPattern(one.pattern, id)) {
+                INFO(id);
+                ++borne;
+                CHECK(targets::ownLimitsOf(id) >= one.limits);
+            }
+        CHECK(borne > 0);
+    }
 }
 
 TEST_CASE("where no formula gives a value, it is aimed at inside the shop's own window")

@@ -8,7 +8,7 @@
 
 // Where what lies across a roll or a web is no longer large but misread, and in what words and order trouble is told.
 using namespace taut;
-using demo::ready;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {

@@ -11,10 +11,7 @@
 
 // What stands on screen and paper beside a control: in the unit of its panel, and inside the window beside it.
 using namespace taut;
-using demo::ready;
-using demo::si;
-using demo::withPress;
-using demo::zone;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {

@@ -12,26 +12,12 @@
 
 // What a press cannot be set to is said before anybody starts: now, and at the diameter where it will be so.
 using namespace taut;
-using demo::finding;
-using demo::noted;
-using demo::ready;
-using demo::si;
-using demo::withPress;
-using demo::zone;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {
 
 double argument(const Finding& f, std::size_t i) { return std::get<Magnitude>(f.text.args.at(i)).si; }
-const Finding& why(const Targets& t, const std::string& id)
-{
-    const targets::Target* target = t.find(id);
-    REQUIRE(target != nullptr);
-    const auto* no = std::get_if<targets::Cannot>(&target->state);
-    INFO(id);
-    REQUIRE(no != nullptr);
-    return no->why;
-}
 Quantity bar(double value) { return {value * 1e5, Kind::Pressure, "bar"}; }
 Quantity percent(double value) { return {value / 100, Kind::Share, "%"}; }
 
@@ -52,7 +38,7 @@ TEST_CASE("a dancer whose brake would need more than all of it cannot be set")
     const Targets t = withPress("south", "cold-brew", "R0048", [](inputs::Press& p) {
         zone(p, "unwind").torquePerSetting = Quantity(0.05 * 100, zone(p, "unwind").torquePerSetting->kind(), "N m/%");
     });
-    const Finding& no = why(t, "tension.unwind.setting");
+    const Finding& no = cannot(t, "tension.unwind.setting").why;
     CHECK(no.code == "tension.unwind.out_of_range");
     CHECK(argument(no, 1) == Approx(si(t, "tension.unwind.torque") / 5 + 0.02));
     CHECK(argument(no, 1) > 1.4);
@@ -81,7 +67,7 @@ TEST_CASE("what a loop asks of its brake is followed to the core, and the diamet
     // Even at the full roll it would have to drive its brake below where that begins.
     const Targets never = withPress("south", "cold-brew", "R0048",
                                     [](inputs::Press& p) { zone(p, "unwind").actuatorRange.least = percent(30); });
-    CHECK(why(never, "tension.unwind.setting").code == "tension.unwind.out_of_range");
+    CHECK(cannot(never, "tension.unwind.setting").why.code == "tension.unwind.out_of_range");
 }
 
 TEST_CASE("no more can be set than a load cell shows")
@@ -98,7 +84,7 @@ TEST_CASE("no more can be set than a load cell shows")
     for (const char* setIn : {"%", "N"}) {
         INFO(setIn);
         const Targets t = cell(setIn, 20);
-        const Finding& no = why(t, "tension.unwind.setting");
+        const Finding& no = cannot(t, "tension.unwind.setting").why;
         CHECK(no.code == "tension.unwind.out_of_range");
         CHECK(no.remedy.source.find("load cell") != std::string::npos);
         CHECK(no.remedy.source.find("brake") == std::string::npos);
@@ -139,7 +125,7 @@ TEST_CASE("a brake that can be set lower than where it begins never leaves its r
 {
     const Targets t = withPress("north", "quince-jelly", "R0041",
                                 [](inputs::Press& p) { zone(p, "unwind").setting.least = bar(0.1); });
-    const Finding& never = why(t, "tension.unwind.floor_diameter");
+    const Finding& never = cannot(t, "tension.unwind.floor_diameter").why;
     CHECK(never.severity == Severity::Note);
     CHECK(never.text.source.find("never leaves its range") != std::string::npos);
     CHECK_FALSE(noted(t, "tension.unwind.leaves_range"));
@@ -150,26 +136,27 @@ TEST_CASE("each kind of control is helped in its own way")
     const Targets dancer = withPress("south", "cold-brew", "R0048", [](inputs::Press& p) {
         zone(p, "unwind").setting.most = Quantity(20000, Kind::Pressure, "psi");
     });
-    CHECK(why(dancer, "tension.unwind.setting").remedy.source.find("dancer") != std::string::npos);
+    CHECK(cannot(dancer, "tension.unwind.setting").why.remedy.source.find("dancer") != std::string::npos);
     const Targets brake = withPress("north", "quince-jelly", "R0041",
                                     [](inputs::Press& p) { zone(p, "unwind").setting.most = bar(0.5); });
-    CHECK(why(brake, "tension.unwind.setting").remedy.source.find("a roll of at most %1 across") != std::string::npos);
+    CHECK(cannot(brake, "tension.unwind.setting").why.remedy.source.find("a roll of at most %1 across") !=
+          std::string::npos);
     const Targets clutch = withPress("north", "quince-jelly", "R0041",
                                      [](inputs::Press& p) { zone(p, "rewind").setting.least = bar(0.6); });
     // The shaft takes 75 to 78 mm and no larger core.
-    CHECK(why(clutch, "tension.rewind.setting").remedy.source == "Take part of the clutch out of use.");
+    CHECK(cannot(clutch, "tension.rewind.setting").why.remedy.source == "Take part of the clutch out of use.");
     const Targets wide = withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) {
         zone(p, "rewind").setting.least = bar(0.6);
         p.rewinds.front().mandrel.gripsMost = Entry<Kind::Length>(Quantity(0.153, Kind::Length, "mm"));
     });
-    CHECK(why(wide, "tension.rewind.setting").remedy.source.find("larger core") != std::string::npos);
+    CHECK(cannot(wide, "tension.rewind.setting").why.remedy.source.find("larger core") != std::string::npos);
 }
 
 TEST_CASE("a draw that nothing comes before says so, and one listed before its neighbour finds it by where it begins")
 {
     const Targets first =
         withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) { p.zones.erase(p.zones.begin()); });
-    CHECK(why(first, "tension.print.setting").code == "tension.print.draw_first");
+    CHECK(cannot(first, "tension.print.setting").why.code == "tension.print.draw_first");
     const Targets swapped =
         withPress("north", "quince-jelly", "R0041", [](inputs::Press& p) { std::swap(p.zones[0], p.zones[1]); });
     REQUIRE(swapped.find("tension.print.setting") != nullptr);
@@ -191,7 +178,7 @@ TEST_CASE("a brake that cannot be turned down far enough says where the roll has
     CHECK(argument(too, 4) == Approx(2 * 15 / 0.1022));
     CHECK(std::get<Magnitude>(too.remedy.args.at(0)).si == Approx(2 * 15 / 72.6));
     CHECK_FALSE(noted(t, "tension.unwind.leaves_range"));
-    CHECK(why(t, "tension.unwind.change_diameter").severity != Severity::Note);
+    CHECK(cannot(t, "tension.unwind.change_diameter").why.severity != Severity::Note);
     // What is listed can be set, and the tension beside it is what it gives.
     const targets::Schedule* schedule = t.schedule("tension.unwind.schedule");
     REQUIRE(schedule != nullptr);
@@ -226,7 +213,7 @@ TEST_CASE("what cannot be set on the way of a finished roll is not listed, nor a
     // A finished roll that is all core: said in words of the crew, wherever it would be reckoned with.
     const Targets none = wound(0.1);
     for (const char* id : {"tension.rewind.finished", "traction.rewind.film", "stop.rewind.tension"})
-        CHECK(why(none, id).code == "tension.rewind.finished_below_core");
+        CHECK(cannot(none, id).why.code == "tension.rewind.finished_below_core");
     CHECK(sentence(finding(none, "input.finished_roll_below_core")).find("102.2 mm outside") != std::string::npos);
 }
 

@@ -9,9 +9,7 @@
 #include "tests/core/targets/stated.h"
 
 using namespace taut;
-using demo::noted;
-using demo::ready;
-using demo::si;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {
@@ -31,13 +29,6 @@ inputs::Inputs withRoll(Change change)
 Entry<Kind::Length> metres(double si) { return Entry<Kind::Length>(Length::si(si), "m"); }
 Entry<Kind::Mass> kilograms(double si) { return Entry<Kind::Mass>(Mass::si(si), "kg"); }
 
-const Finding& finding(const Targets& t, const std::string& code)
-{
-    const auto at = std::find_if(t.findings.begin(), t.findings.end(), [&](const auto& f) { return f.code == code; });
-    INFO(code);
-    REQUIRE(at != t.findings.end());
-    return *at;
-}
 std::string answer(const Targets& t, const std::string& id) { return std::get<std::string>(ready(t, id).value); }
 
 }  // namespace
@@ -105,9 +96,7 @@ TEST_CASE("a roll that is all outer wraps and reserve cannot be run, and says so
     const Targets t = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"), Length::si(0.14));
     for (const char* id : {"roll.usable", "roll.run_time", "job.covered", "job.enough", "job.rolls", "job.splices"}) {
         INFO(id);
-        const auto* cannot = std::get_if<targets::Cannot>(&t.find(id)->state);
-        REQUIRE(cannot != nullptr);
-        CHECK(cannot->why.code == "roll.nothing_usable");
+        CHECK(cannot(t, id).why.code == "roll.nothing_usable");
     }
     CHECK(std::count_if(t.findings.begin(), t.findings.end(),
                         [](const Finding& f) { return f.code == "roll.nothing_usable"; }) == 1);

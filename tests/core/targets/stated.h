@@ -11,6 +11,7 @@
 
 // What a set of targets states, for tests: a missing target or one without a value fails the test by name.
 namespace demo {
+inline namespace stated {
 
 inline const taut::targets::Ready& ready(const taut::targets::Targets& t, const std::string& id)
 {
@@ -20,6 +21,15 @@ inline const taut::targets::Ready& ready(const taut::targets::Targets& t, const 
     REQUIRE(target->ready() != nullptr);
     return *target->ready();
 }
+inline const taut::targets::Cannot& cannot(const taut::targets::Targets& t, const std::string& id)
+{
+    const taut::targets::Target* target = t.find(id);
+    INFO(id);
+    REQUIRE(target != nullptr);
+    const auto* no = std::get_if<taut::targets::Cannot>(&target->state);
+    REQUIRE(no != nullptr);
+    return *no;
+}
 inline double si(const taut::targets::Targets& t, const std::string& id)
 {
     return std::get<taut::Quantity>(ready(t, id).value).si();
@@ -28,6 +38,8 @@ inline bool noted(const taut::targets::Targets& t, const std::string& code)
 {
     return std::any_of(t.findings.begin(), t.findings.end(), [&](const auto& f) { return f.code == code; });
 }
+
+inline bool contains(const taut::Text& text, const char* part) { return text.source.find(part) != std::string::npos; }
 
 /// The targets of a demo combination whose press was changed.
 template <class Change>
@@ -54,4 +66,5 @@ inline taut::inputs::Zone& zone(taut::inputs::Press& press, const std::string& i
     return press.zones.front();
 }
 
+}  // namespace stated
 }  // namespace demo

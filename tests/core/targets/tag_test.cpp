@@ -9,9 +9,7 @@
 
 // What a tag and a label count for: all that nobody entered, until something was taken off the roll.
 using namespace taut;
-using demo::noted;
-using demo::ready;
-using demo::si;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {

@@ -11,8 +11,10 @@
 #include "core/targets/target_json.h"
 #include "core/units/plain.h"
 #include "tests/core/targets/demo_inputs.h"
+#include "tests/core/targets/stated.h"
 
 using namespace taut;
+using namespace demo::stated;
 using targets::Targets;
 
 namespace {
@@ -22,15 +24,6 @@ std::string stateOf(const Targets& t, const std::string& id)
     const targets::Target* target = t.find(id);
     if (target == nullptr) return "absent";
     return target->ready() ? "ready" : std::holds_alternative<targets::Needs>(target->state) ? "needs" : "cannot";
-}
-
-double si(const Targets& t, const std::string& id)
-{
-    const targets::Target* target = t.find(id);
-    REQUIRE(target != nullptr);
-    INFO(id << " is " << stateOf(t, id));
-    REQUIRE(target->quantity() != nullptr);
-    return target->quantity()->si();
 }
 
 }  // namespace

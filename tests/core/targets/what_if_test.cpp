@@ -6,21 +6,14 @@
 
 #include "core/targets/what_if.h"
 #include "tests/core/targets/demo_inputs.h"
+#include "tests/core/targets/stated.h"
 
 using namespace taut;
+using namespace demo::stated;
 using targets::Targets;
 using targets::WhatIf;
 
 namespace {
-
-double si(const Targets& t, const char* id)
-{
-    const targets::Target* target = t.find(id);
-    INFO(id);
-    REQUIRE(target != nullptr);
-    REQUIRE(target->quantity() != nullptr);
-    return target->quantity()->si();
-}
 
 Entry<Kind::Length> mm(double value) { return Entry<Kind::Length>(Length::si(value / 1000), "mm"); }
 

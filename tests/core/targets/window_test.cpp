@@ -10,9 +10,7 @@
 
 // Whose word a window of tension is: each end by the rule that gave it, every cut said.
 using namespace taut;
-using demo::noted;
-using demo::ready;
-using demo::si;
+using namespace demo::stated;
 using targets::Rule;
 using targets::Targets;
 using targets::Window;
