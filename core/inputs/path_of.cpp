@@ -189,6 +189,18 @@ Result<physics::WebPath> fixedStretch(const Press& press, std::string_view from,
     return needs("press.web.roller." + std::string(to));
 }
 
+std::string neighbourOf(const Press& press, std::string_view roller, bool before)
+{
+    std::string last;
+    for (const Roller& r : press.rollers) {
+        if (!isMain(r)) continue;
+        if (before && r.id == roller) return last;
+        if (!before && last == roller) return r.id;
+        last = r.id;
+    }
+    return {};
+}
+
 Result<std::vector<NamedPath>> pathsOf(const Press& press, std::optional<Length> rollDiameter, Feed feed,
                                        std::optional<Winding> finished)
 {

@@ -34,6 +34,8 @@ struct NamedPath {
 /// The stretch of the main path from one roller to a later one, drawn by itself: what is missing or impossible
 /// elsewhere on the path does not take it down. Both, and all between, stand in fixed places: no unwind, no rewind.
 [[nodiscard]] Result<physics::WebPath> fixedStretch(const Press& press, std::string_view from, std::string_view to);
+/// The roller before or behind one on the main path, "" where there is none.
+[[nodiscard]] std::string neighbourOf(const Press& press, std::string_view roller, bool before);
 /// "main" first, then the others in the order of the file; empty without rollers.
 [[nodiscard]] std::vector<std::string> pathNames(const Press& press);
 /// The core that this rewind takes by its grips: the usual one among them, else the middle; its outside with two walls.

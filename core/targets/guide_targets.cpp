@@ -19,19 +19,6 @@ Term fixedStretch(const Book& book, const std::string& from, const std::string& 
     return lack({book.target("thread.main.length")});
 }
 
-/// The roller before or behind one on the main path, "" where there is none.
-std::string neighbour(const Book& book, const std::string& roller, bool before)
-{
-    std::string last;
-    for (const inputs::Roller& r : book.press().rollers) {
-        if (!r.path.empty() && r.path != "main") continue;
-        if (before && r.id == roller) return last;
-        if (!before && last == roller) return r.id;
-        last = r.id;
-    }
-    return {};
-}
-
 Term spanBefore(const Book& book, const std::string& roller)
 {
     if (const physics::WebPath* path = book.mainPath()) {
@@ -41,7 +28,7 @@ Term spanBefore(const Book& book, const std::string& roller)
     }
     if (book.press().lengths && book.press().lengths->guideEntry)
         return term(book.press().lengths->guideEntry, "press.lengths.guide_entry");
-    return fixedStretch(book, neighbour(book, roller, true), roller);
+    return fixedStretch(book, inputs::neighbourOf(book.press(), roller, true), roller);
 }
 
 /// Of the zone in which a guide stands: the unwind's.
@@ -114,7 +101,7 @@ Term exitSpan(const Book& book, const inputs::Guide& guide)
     }
     if (book.press().lengths && book.press().lengths->guideExit)
         return term(book.press().lengths->guideExit, "press.lengths.guide_exit");
-    return fixedStretch(book, guide.rollers.back(), neighbour(book, guide.rollers.back(), false));
+    return fixedStretch(book, guide.rollers.back(), inputs::neighbourOf(book.press(), guide.rollers.back(), false));
 }
 
 /// Where along the web the sensor of a displacement or steering guide stands; an unwind's or rewind's goes by its

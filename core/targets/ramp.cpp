@@ -27,14 +27,6 @@ std::optional<double> answer(const char* formulaId, std::initializer_list<double
     return std::isfinite(value) ? std::optional(value) : std::nullopt;
 }
 
-/// Beyond what the control can be set to; what was moved to an end of it stands on it.
-bool outOfRange(const inputs::Setting& range, double setting)
-{
-    constexpr double kEqual = 1e-9;
-    return (range.least && setting < range.least->si() * (1 - kEqual)) ||
-           (range.most && setting > range.most->si() * (1 + kEqual));
-}
-
 }  // namespace
 
 std::optional<double> taperedTension(const Ramp& ramp, double diameter)
@@ -61,9 +53,8 @@ std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter)
     if (!setting) return std::nullopt;
     point.setting = Quantity(*setting, ramp.zone.zeroSetting->kind(), ramp.settingUnit);
     // What cannot be set stands at the end of its range, and the web gets what that makes of it.
-    const inputs::Setting range = settingRange(ramp.zone, point.setting->kind());
-    const std::optional<Quantity>& end = range.least && *setting < range.least->si() ? range.least : range.most;
-    if (!end || !outOfRange(range, *setting)) return point;
+    const std::optional<Quantity> end = endBeyond(settingRange(ramp.zone, point.setting->kind()), *setting);
+    if (!end) return point;
     const std::optional<double> held =
         answer("B5.tension", {diameter, ramp.zone.torquePerSetting->si(), ramp.zone.zeroSetting->si(), end->si()});
     if (!held) return point;
@@ -146,15 +137,16 @@ struct Bounds {
 
 }  // namespace
 
-std::optional<double> lowestTension(const Ramp& ramp, double diameter)
+std::optional<Force> lowestTension(const Ramp& ramp, Length diameter)
 {
-    return ramp.low ? std::optional(Bounds(ramp).lowest(diameter)) : std::nullopt;
+    return ramp.low ? std::optional(Force::si(Bounds(ramp).lowest(diameter.si()))) : std::nullopt;
 }
 
-std::optional<double> leavesAt(const Ramp& ramp)
+std::optional<Length> leavesAt(const Ramp& ramp)
 {
     if (!hasWindow(ramp)) return std::nullopt;
-    return Bounds(ramp).firstOutside(torqueAt(ramp, ramp.start), ramp.start);
+    const std::optional<double> at = Bounds(ramp).firstOutside(torqueAt(ramp, ramp.start), ramp.start);
+    return at ? std::optional(Length::si(*at)) : std::nullopt;
 }
 
 namespace {

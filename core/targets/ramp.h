@@ -35,9 +35,9 @@ struct RampPoint {
 /// gives.
 [[nodiscard]] std::optional<RampPoint> pointAt(const Ramp& ramp, double diameter);
 
-/// The least that the web tension may fall to at a diameter, N: where its window begins. Where the taper itself leads
+/// The least that the web tension may fall to at a diameter: where its window begins. Where the taper itself leads
 /// below that, what is wanted is no longer inside, and the tension may lie as far under the taper as it may swing.
-[[nodiscard]] std::optional<double> lowestTension(const Ramp& ramp, double diameter);
+[[nodiscard]] std::optional<Force> lowestTension(const Ramp& ramp, Length diameter);
 
 /// Where an open loop has to be set again, and to what torque: where the tension, left alone since the last time,
 /// reaches an end of its window. It is set to what the taper wants there, but by no smaller step than the gauge can
@@ -59,7 +59,7 @@ struct Changes {
 [[nodiscard]] Changes changesOf(const Ramp& ramp);
 /// The diameter at which the tension leaves its window when the torque stays what it is at the start; nullopt when the
 /// roll is done before, or no window is known.
-[[nodiscard]] std::optional<double> leavesAt(const Ramp& ramp);
+[[nodiscard]] std::optional<Length> leavesAt(const Ramp& ramp);
 
 /// What the zone's actuator has to be set to for the ramp's tension at a diameter (B5), whoever sets it: the operator
 /// or the loop. SI; nullopt where the profile does not say its torque.

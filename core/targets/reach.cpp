@@ -137,14 +137,6 @@ inputs::Setting actuatorRange(const inputs::Zone& zone)
     return range;
 }
 
-std::optional<Quantity> beyond(const inputs::Setting& range, double value)
-{
-    constexpr double kEqual = 1e-9;  // a setting that was moved to the limit stands on it
-    if (range.most && value > range.most->si() * (1 + kEqual)) return range.most;
-    if (range.least && value < range.least->si() * (1 - kEqual)) return range.least;
-    return std::nullopt;
-}
-
 /// What a loop asks of its brake or drive at the diameter now, over the tension window.
 void checkActuatorNow(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const Ramp& ramp,
                       Stated& setting)
@@ -157,10 +149,10 @@ void checkActuatorNow(Book& book, const inputs::Zone& zone, const SettingTerms& 
     const std::optional<double> now = atTension(terms.middle.value->si());
     const inputs::Setting range = actuatorRange(zone);
     if (!now) return;
-    const std::optional<Quantity> end = beyond(range, *now);
+    const std::optional<Quantity> end = endBeyond(range, *now);
     if (!end) return;
     const bool tooHigh = range.most && *now > range.most->si();
-    const bool never = beyond(range, atTension(tooHigh ? ramp.low : ramp.high).value_or(*now)).has_value();
+    const bool never = endBeyond(range, atTension(tooHigh ? ramp.low : ramp.high).value_or(*now)).has_value();
     const Kind kind = zone.zeroSetting->kind();
     const Text text(tooHigh ? "%1: for the middle of the window the loop would have to drive its brake or drive "
                               "to %2; it ends at %3."
@@ -211,10 +203,10 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
 {
     const auto figure = [&](double d) { return figureOf(ramp, d); };
     const std::optional<double> first = figure(ramp.start), last = figure(ramp.end);
-    if (!first || beyond(range, *first)) return;  // that is said of the setting itself
+    if (!first || endBeyond(range, *first)) return;  // that is said of the setting itself
     // Torque goes one way with the diameter, and tension with its taper; torque under a linear taper may turn.
     const bool turns = !ramp.unwinding && ramp.zone.taper == inputs::TaperShape::Linear;
-    if (!turns && last && !beyond(range, *last)) return;
+    if (!turns && last && !endBeyond(range, *last)) return;
     const std::vector<Crossing> all = crossings(ramp, range, figure);
     if (all.empty()) return;
     // The one that the roll comes to first.
@@ -232,7 +224,7 @@ void checkWay(Book& book, const inputs::Zone& zone, const Ramp& ramp, const inpu
         there.total = *other;
         const auto otherFigure = [&](double d) { return figureOf(there, d); };
         const std::optional<double> begins = otherFigure(there.start);
-        trouble.windowHelps = begins && !beyond(range, *begins) && crossings(there, range, otherFigure).empty();
+        trouble.windowHelps = begins && !endBeyond(range, *begins) && crossings(there, range, otherFigure).empty();
     }
     static constexpr const char* kTexts[2][2][2] = {
         {{"%1: above a diameter of %2 it would have to be set to more than %3, where it ends; %4 at %5.",
@@ -316,7 +308,7 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingB
         source = Text("the window of the tension, through the same formula, to where this control ends");
     }
     setting.window(lowest, highest, rules, source);
-    if (band.middle.known() && beyond(range, band.middle.value->si()) &&
+    if (band.middle.known() && endBeyond(range, band.middle.value->si()) &&
         format(band.middle.value->in(value.unit()), book.press().units) != format(value, book.press().units))
         book.note(Finding{
             "tension." + zone.id + ".edge_of_range", Severity::Warn, "press.zone." + zone.id,
@@ -325,7 +317,7 @@ void bound(Book& book, const inputs::Zone& zone, Stated& setting, const SettingB
             Text("Set it to what is shown, and no further out in the window shown.")});
 }
 
-std::optional<double> heldTension(const Book& book, const inputs::Zone& zone, const SettingTerms& terms)
+std::optional<Force> heldTension(const Book& book, const inputs::Zone& zone, const SettingTerms& terms)
 {
     constexpr double kInside = 1e-12;  // so that arithmetic does not put what was moved to a limit beyond it
     if (!terms.middle.known() || !terms.low.known() || !terms.high.known()) return std::nullopt;
@@ -349,7 +341,7 @@ std::optional<double> heldTension(const Book& book, const inputs::Zone& zone, co
         if (range.most) most = std::min(most, each * (range.most->si() - zero));
     }
     if (least > most || (middle >= least && middle <= most)) return std::nullopt;
-    return middle < least ? std::min(least * (1 + kInside), most) : std::max(most * (1 - kInside), least);
+    return Force::si(middle < least ? std::min(least * (1 + kInside), most) : std::max(most * (1 - kInside), least));
 }
 
 void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms, Stated& setting,

@@ -26,7 +26,7 @@ void bound(Book& book, const inputs::Zone& zone, const SettingTerms& terms, cons
 
 /// The web tension nearest to the middle of its window that this control can be set to and its brake or drive can hold
 /// at the diameter now; nullopt where the middle can be, or nothing of the window.
-[[nodiscard]] std::optional<double> heldTension(const Book& book, const inputs::Zone& zone, const SettingTerms& terms);
+[[nodiscard]] std::optional<Force> heldTension(const Book& book, const inputs::Zone& zone, const SettingTerms& terms);
 
 /// Says at what diameter a setting, or what a loop asks of its brake, will leave its range, and what to do. A loop
 /// whose brake cannot hold the tension even now cannot be set.

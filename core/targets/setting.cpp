@@ -177,19 +177,21 @@ const inputs::Zone* zoneBefore(const inputs::Press& press, const inputs::Zone& z
     return before;
 }
 
+/// What two values that are the same may differ by at an end of what can be set, which may lie below nought or on it.
+double hairAt(const Quantity& end)
+{
+    constexpr double kHair = 1e-9, kLeastScale = 1e-3;
+    return kHair * std::max(std::abs(end.si()), kLeastScale);
+}
+
 /// The end of what can be set that lies nearest to a value beyond it, a hair inside, since a value that stands on a
 /// limit is no aim (aim.h) and this one is; nullopt for one that can be set.
 std::optional<Quantity> nearestEnd(const inputs::Setting& range, const Term& wanted)
 {
-    constexpr double kEqual = 1e-12;
-    const auto inside = [](const Quantity& end, double way) {
-        constexpr double kHair = 1e-9, kLeastScale = 1e-3;
-        return Quantity(end.si() + way * kHair * std::max(std::abs(end.si()), kLeastScale), end.kind(), end.unit());
-    };
-    if (!wanted.known()) return std::nullopt;
-    if (range.least && wanted.value->si() < range.least->si() - kEqual) return inside(*range.least, 1);
-    if (range.most && wanted.value->si() > range.most->si() + kEqual) return inside(*range.most, -1);
-    return std::nullopt;
+    const std::optional<Quantity> end = wanted.known() ? endBeyond(range, wanted.value->si()) : std::nullopt;
+    if (!end) return std::nullopt;
+    const double way = wanted.value->si() < end->si() ? 1 : -1;
+    return Quantity(end->si() + way * hairAt(*end), end->kind(), end->unit());
 }
 
 /// Whether of what can be set no draw is sure to be inside: the window that is left is less than twice how well it is
@@ -262,6 +264,13 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
 }
 
 }  // namespace
+
+std::optional<Quantity> endBeyond(const inputs::Setting& range, double si)
+{
+    if (range.most && si > range.most->si() + hairAt(*range.most)) return range.most;
+    if (range.least && si < range.least->si() - hairAt(*range.least)) return range.least;
+    return std::nullopt;
+}
 
 std::string panelForce(const Book& book, const inputs::LoadCell& cell)
 {

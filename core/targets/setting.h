@@ -20,6 +20,9 @@ struct SettingRelation {
     /// What another tension would be set to.
     [[nodiscard]] Term at(const Term& tension) const;
 };
+/// The end of what can be set or shown that a value lies beyond; nullopt for one that can be, and for one that
+/// arithmetic alone has put beside the end on which it stands.
+[[nodiscard]] std::optional<Quantity> endBeyond(const inputs::Setting& range, double si);
 /// The zone's own means; nullopt for a draw, and where the profile does not say what is set.
 [[nodiscard]] std::optional<SettingRelation> relationOf(const Book& book, const inputs::Zone& zone, const Term& tension,
                                                         const Term& diameter);

@@ -52,7 +52,7 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const Text changeName = unwinding ? Text("%1: diameter at which the setting must have been lowered", {name})
                                       : Text("%1: diameter at which the setting must have been raised", {name});
     const std::optional<Ramp> ramp = courseOf(book, zone, terms, "");
-    const std::optional<double> leaves = ramp ? leavesAt(*ramp) : std::nullopt;
+    const std::optional<Length> leaves = ramp ? leavesAt(*ramp) : std::nullopt;
     Term outside = unwinding ? terms.high : terms.low;
     if (ramp && outside.known() && setting.known() && !leaves) {
         book.lacking(id + "change_diameter", changeName, Shape::Quantity,
@@ -68,7 +68,7 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     const std::optional<Quantity> least =
         setting.known() ? settingRange(zone, setting.value->kind()).least : std::nullopt;
     if (unwinding && leaves && least && setting.value->si() <= least->si() * (1 + 1e-9)) {
-        const Magnitude at{*leaves, Kind::Length, us ? "in" : "mm"};
+        const Magnitude at{leaves->si(), Kind::Length, us ? "in" : "mm"};
         book.lacking(id + "change_diameter", changeName, Shape::Quantity,
                      impossible(Finding{id + "change_diameter", Severity::Warn, "press.zone." + zone.id,
                                         Text("%1: the setting stands at %2 already, the least that can be set, and "
@@ -80,8 +80,8 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     }
     // Where the taper ends below the window, what it may fall to there instead.
     if (leaves && !unwinding && outside.known())
-        if (const double lowest = lowestTension(*ramp, *leaves).value_or(0); lowest < outside.value->si()) {
-            outside.value = Quantity(lowest, Kind::Force, outside.value->unit());
+        if (const auto lowest = lowestTension(*ramp, *leaves); lowest && lowest->si() < outside.value->si()) {
+            outside.value = Quantity(lowest->si(), Kind::Force, outside.value->unit());
             outside.from += ", under the taper";
         }
     book.formula(id + "change_diameter", changeName, "B5.diameter",

@@ -170,17 +170,18 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
     const Arguments ends{{"low", called(choice.low, "lowest tension per width")},
                          {"high", called(choice.high, "highest tension per width")}};
     // The middle of the window, unless that cannot be set: then the nearest that can, and all else follows from it.
-    const std::optional<double> held = heldTension(book, zone, terms);
+    const std::optional<Force> held = heldTension(book, zone, terms);
     Arguments nearest = ends;
     if (held) {
-        nearest.emplace_back("T",
-                             called(known(Quantity(*held, Kind::Force, us ? "lbf" : "N"), zoneKey(zone, "setting")),
-                                    "nearest web tension that can be set"));
+        nearest.emplace_back(
+            "T", called(known(Quantity(held->si(), Kind::Force, us ? "lbf" : "N"), zoneKey(zone, "setting")),
+                        "nearest web tension that can be set"));
         nearest.emplace_back("w", called(width, "width"));
     }
     Stated perWidth =
         held ? book.value(id + "per_width", perWidthName, "rule",
-                          known(Quantity(*held / width.value->si(), Kind::ForcePerWidth), ""), choice.sourceId, nearest)
+                          known(Quantity(held->si() / width.value->si(), Kind::ForcePerWidth), ""), choice.sourceId,
+                          nearest)
                    .symbols("Tw = T / w")
         : choice.how == "T2"
             ? book.formula(id + "per_width", perWidthName, "T2", {{"s", choice.stress}, {"t", book.caliper()}},
