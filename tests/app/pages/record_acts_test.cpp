@@ -2,8 +2,6 @@
 // What is said of a signed run in the window: accepted, sent back, corrected, made void; by mouse and by keyboard.
 #include <catch2/catch.hpp>
 
-#include <map>
-
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
@@ -30,13 +28,6 @@ constexpr const char* kDiameter = "threading.lift.diameter";
 constexpr const char* kPassphrase = "Passphrase, or badge";
 constexpr const char* kSaid = "What you say of it";
 constexpr const char* kWhyVoid = "Why it is void";
-
-QString passphraseOf(const std::string& id)
-{
-    const std::map<std::string, const char*> of{
-        {"p-1", "nine slow barges at dusk"}, {"p-3", "three gulls over the mill"}, {"p-5", "frost on the old bridge"}};
-    return QString::fromLatin1(of.at(id));
-}
 
 /// A short run that was given up and signed, and the history that shows it.
 struct Acts {
@@ -175,7 +166,7 @@ struct Acts {
         choose("What is wrong", kDiameter);
         type("What it should be", QStringLiteral("20.15 in"));
         type("Why it is corrected", QStringLiteral("read from the side"));
-        sign(passphraseOf("p-3"), "Sign the correction");
+        sign(passphraseOf(session, "p-3"), "Sign the correction");
     }
 };
 
@@ -190,7 +181,7 @@ TEST_CASE("a supervisor sends a run back, and nothing typed is lost when it is r
     a.press("Review");
     CHECK(a.page.focusWidget() == a.at<QComboBox>(kSaid));
     a.choose(kSaid, "sent_back");
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     CHECK(a.says("Sending a run back needs a reason."));
     CHECK(a.at<QComboBox>(kSaid)->currentData().toString() == QStringLiteral("sent_back"));
     CHECK(a.at<QLineEdit>(kPassphrase)->text().isEmpty());
@@ -201,7 +192,7 @@ TEST_CASE("a supervisor sends a run back, and nothing typed is lost when it is r
     CHECK(a.page.focusWidget() == a.at<QLineEdit>(kPassphrase));
     CHECK_FALSE(a.row().contains(QStringLiteral("sent back")));
 
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     CHECK(a.row().contains(QStringLiteral("sent back")));
     CHECK(a.said().contains(QStringLiteral("Run %1: sent back.").arg(a.run)));
     CHECK(a.listed("sent_back") == 1);
@@ -216,10 +207,10 @@ TEST_CASE("a supervisor accepts a run once, and may still send it back")
     Acts a(GENERATE(Hand::Mouse, Hand::Keys));
     a.comes("p-1");
     a.press("Review");
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     CHECK(a.says("\"What you say of it\" is still empty."));
     a.choose(kSaid, "accepted");
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     CHECK(a.row().contains(QStringLiteral("accepted by Matteo Quill")));
     CHECK(a.said().contains(QStringLiteral("Run %1: accepted by Matteo Quill.").arg(a.run)));
     CHECK(a.page.isAncestorOf(QApplication::focusWidget()));
@@ -228,11 +219,11 @@ TEST_CASE("a supervisor accepts a run once, and may still send it back")
     a.press("Review");
     a.choose(kSaid, "accepted");
     a.type("Remark", QStringLiteral("once more"));
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     CHECK(a.says("was reviewed by Matteo Quill, and nothing was added since"));
     CHECK(a.at<ProseField>("Remark")->text() == QStringLiteral("once more"));
     a.choose(kSaid, "sent_back");
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     CHECK(a.row().contains(QStringLiteral("sent back")));
 }
 
@@ -242,7 +233,7 @@ TEST_CASE("a step is corrected with what stood beside it, and the run is reviewe
     a.comes("p-1");
     a.press("Review");
     a.choose(kSaid, "accepted");
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     a.comes("p-3");
     CHECK(a.offered() == "Correct");
     CHECK(a.says("A supervisor reviews a run and makes it void."));
@@ -253,23 +244,23 @@ TEST_CASE("a step is corrected with what stood beside it, and the run is reviewe
     CHECK(steps->itemText(at).contains(QStringLiteral("stands: 20.05 in")));
     a.choose("What is wrong", kDiameter);
     a.type("What it should be", QStringLiteral("20 psi"));
-    a.sign(passphraseOf("p-3"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-3"), "Sign the correction");
     CHECK(a.says("\"Why it is corrected\" is still empty."));
     a.type("Why it is corrected", QStringLiteral("read from the side"));
-    a.sign(passphraseOf("p-3"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-3"), "Sign the correction");
     // A pressure is no diameter.
     CHECK(a.says("psi"));
     CHECK(a.row().contains(QStringLiteral("accepted by")));
     CHECK(a.at<ProseField>("Why it is corrected")->text() == QStringLiteral("read from the side"));
     CHECK(steps->currentIndex() == at);
     a.type("What it should be", QStringLiteral("20.05 in"));
-    a.sign(passphraseOf("p-3"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-3"), "Sign the correction");
     CHECK(a.says("This step says so already: 20.05 in."));
     a.type("What it should be", QStringLiteral("20.15 in"));
     a.sign(QStringLiteral("four gulls over the mill"), "Sign the correction");
     CHECK(a.says("does not open this person's key"));
     CHECK(a.at<QLineEdit>("What it should be")->text() == QStringLiteral("20.15 in"));
-    a.sign(passphraseOf("p-3"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-3"), "Sign the correction");
     CHECK(a.row().contains(QStringLiteral("corrected, to be reviewed")));
     CHECK(a.listed("wants_review") == 1);
     // What stands now is what it was corrected to.
@@ -284,16 +275,16 @@ TEST_CASE("a run is made void with a reason, and then nothing more is said of it
     Acts a(GENERATE(Hand::Mouse, Hand::Keys));
     a.comes("p-5");
     a.press("Make void");
-    a.sign(passphraseOf("p-5"), "Make it void");
+    a.sign(passphraseOf(a.session, "p-5"), "Make it void");
     CHECK(a.says("\"Why it is void\" is still empty."));
     a.type(kWhyVoid, QStringLiteral("."));
-    a.sign(passphraseOf("p-5"), "Make it void");
+    a.sign(passphraseOf(a.session, "p-5"), "Make it void");
     CHECK(a.says("Voiding a run needs a reason."));
     a.type(kWhyVoid, QStringLiteral("the wrong press"));
     a.sign(QStringLiteral("frost on the new bridge"), "Make it void");
     CHECK(a.says("does not open this person's key"));
     CHECK(a.at<ProseField>(kWhyVoid)->text() == QStringLiteral("the wrong press"));
-    a.sign(passphraseOf("p-5"), "Make it void");
+    a.sign(passphraseOf(a.session, "p-5"), "Make it void");
     CHECK(a.row().contains(QStringLiteral("VOID")));
     CHECK(a.listed("void") == 1);
     CHECK(a.listed("wants_review") == 0);
@@ -311,7 +302,7 @@ TEST_CASE("nobody judges their own run, and that is said before anything is type
     CHECK(a.said().contains(QStringLiteral("Matteo Quill had run %1 in hand or sealed it.").arg(a.run)));
     // Asked all the same, the record refuses it.
     QSignalSpy refused(&a.session, &Session::refused);
-    a.session.review(a.run, {true, {}}, passphraseOf("p-1"));
+    a.session.review(a.run, {true, {}}, passphraseOf(a.session, "p-1"));
     until([&] { return !a.session.busy(); }, "refused");
     REQUIRE(refused.size() == 1);
     CHECK(refused.at(0).at(0).value<Finding>().code == "gate.own_run");
@@ -325,13 +316,13 @@ TEST_CASE("whoever corrected a run does not accept it")
     a.comes("p-5");
     a.press("Correct");
     a.choose("What is wrong", "");
-    a.sign(passphraseOf("p-5"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-5"), "Sign the correction");
     CHECK(a.says("\"Why it is corrected\" is still empty."));
     a.type("Why it is corrected", QStringLiteral("to be complete"));
-    a.sign(passphraseOf("p-5"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-5"), "Sign the correction");
     CHECK(a.says("names no step and remarks nothing"));
     a.type("Remark", QStringLiteral("the roll went back to the store"));
-    a.sign(passphraseOf("p-5"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-5"), "Sign the correction");
     CHECK(a.row().contains(QStringLiteral("corrected, to be reviewed")));
     CHECK(a.offered() == "Correct, Make void");
     CHECK(a.says("has corrected run"));
@@ -348,9 +339,9 @@ TEST_CASE("whoever is out of service says nothing of a run any more, though stil
     for (const people::PersonRecord& one : a.session.people())
         if (one.id.value == "p-5") self = one;
     self.active = false;
-    a.session.changePerson(self, passphraseOf("p-5"));
+    a.session.changePerson(self, passphraseOf(a.session, "p-5"));
     until([&] { return !a.session.busy(); }, "out of service");
-    a.sign(passphraseOf("p-5"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-5"), "Sign the review");
     CHECK(a.says("does not open this person's key"));
     CHECK(a.at<ProseField>("Remark")->text() == QStringLiteral("looked through"));
     CHECK_FALSE(a.row().contains(QStringLiteral("accepted")));
@@ -374,7 +365,7 @@ TEST_CASE("half a correction waits for the person who locked the screen, and is 
     CHECK(a.at<QLineEdit>("What it should be")->text() == QStringLiteral("20.15 in"));
     CHECK(a.at<QLineEdit>(kPassphrase)->text().isEmpty());
     a.type("Why it is corrected", QStringLiteral("read from the side"));
-    a.sign(passphraseOf("p-3"), "Sign the correction");
+    a.sign(passphraseOf(a.session, "p-3"), "Sign the correction");
     CHECK(a.row().contains(QStringLiteral("corrected, to be reviewed")));
     a.press("Correct");
     a.type("Remark", QStringLiteral("half a"));
@@ -398,7 +389,7 @@ TEST_CASE("a list that shows runs to be reviewed gives up the one that was, and 
     a.comes("p-1");
     a.press("Review");
     a.choose(kSaid, "accepted");
-    a.sign(passphraseOf("p-1"), "Sign the review");
+    a.sign(passphraseOf(a.session, "p-1"), "Sign the review");
     CHECK(a.list()->count() == 0);
     CHECK(which->currentText() == QStringLiteral("To be reviewed: 0"));
     CHECK(a.said().contains(QStringLiteral("Run %1: accepted by Matteo Quill.").arg(a.run)));
