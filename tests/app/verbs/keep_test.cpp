@@ -225,7 +225,6 @@ TEST_CASE("a full disk is told as a full disk: the sentence names what was asked
         CHECK(says(ran.err, remedy));
         CHECK_FALSE(says(ran.err, "two programs"));
         CHECK_FALSE(says(ran.err, ".part"));
-        CHECK_FALSE(says(ran.err, ".new"));
         CHECK_FALSE(says(ran.err, "may write"));
     };
     clear(runInside({"demo", "--out", folder}), "Free some room");
