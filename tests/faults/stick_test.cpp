@@ -47,6 +47,7 @@ void* operator new(std::size_t size)
     if (void* got = std::malloc(size > 0 ? size : 1)) return got;
     throw std::bad_alloc();
 }
+void* operator new(std::size_t size, const std::nothrow_t&) noexcept { return std::malloc(size > 0 ? size : 1); }
 void operator delete(void* given) noexcept { std::free(given); }
 void operator delete(void* given, std::size_t) noexcept { std::free(given); }
 
