@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <map>
+#include <utility>
 
 #include "core/base/clock.h"
 #include "core/report/readings.h"
@@ -76,18 +78,27 @@ public:
         const std::int64_t stale = count(changed.stale.size());
         if (changed.what == "roll")
             return Told{"roll changed", {Text("now %1; steps to be done again: %2", {changed.sources.roll.id, stale})}};
-        return Told{"diameter measured", {Text("steps to be done again: %1", {stale})}};
+        if (!changed.presentDiameter) return Told{"diameter measured", {Text("steps to be done again: %1", {stale})}};
+        const Quantity now(*changed.presentDiameter, Kind::Length, m_run.began().units == UnitSystem::Us ? "in" : "mm");
+        return Told{"diameter measured", {Text("now %1; steps to be done again: %2", {now.magnitude(), stale})}};
     }
     std::optional<Told> operator()(const run::StopHeld& held)
     {
-        return Told{"stop held",
-                    {Text("by %1, %2", {held.holder, std::vector<Text>{run::stopSaid(m_run.plan(), held.where)}})}};
+        const Text where = run::stopSaid(m_run.plan(), held.where);
+        std::vector<Text>& mine = m_held[held.holder];
+        if (std::find(mine.begin(), mine.end(), where) == mine.end()) mine.push_back(where);
+        return Told{"stop held", {Text("by %1, %2", {held.holder, std::vector<Text>{where}})}};
     }
     std::optional<Told> operator()(const run::StopGivenUp& given)
     {
-        if (given.saidBy.empty() || given.saidByName == given.holder)
-            return Told{"stop given up", {Text("by %1", {given.holder})}};
-        return Told{"stop given up", {Text("of %1, by %2: %3", {given.holder, given.saidByName, given.reason})}};
+        const bool own = given.saidBy.empty() || given.saidByName == given.holder;
+        Told told{"stop given up", {}};
+        // One holder gives up everything that they hold.
+        if (std::vector<Text> where = std::exchange(m_held[given.holder], {}); !where.empty())
+            told.words.emplace_back("%1", std::vector<TextArg>{std::move(where)});
+        told.words.push_back(own ? Text("by %1", {given.holder})
+                                 : Text("of %1, by %2: %3", {given.holder, given.saidByName, given.reason}));
+        return told;
     }
     std::optional<Told> operator()(const run::Interrupted& stopped)
     {
@@ -160,6 +171,7 @@ private:
     }
     const run::Run& m_run;
     std::map<std::string, Said> m_said;
+    std::map<std::string, std::vector<Text>> m_held;  // by holder: where
 };
 
 constexpr std::int64_t kSetBackMs = 1000;  // less is a clock being kept right
@@ -249,6 +261,16 @@ std::vector<Text> hasteSaid(const run::Run& run)
                                               std::vector<Text>{told.words[1]}});
     }
     return all;
+}
+
+Text cutShortSaid(const run::Run& run, const procedure::StepId& step)
+{
+    const run::StepStanding standing = run.standing(step);
+    for (const run::Haste& haste : run::hasteOf(run))
+        if (haste.what == run::Haste::What::CutShort && haste.steps.front() == step && standing.answer &&
+            (haste.n == standing.n || haste.n == standing.since))
+            return howLong(haste);
+    return {};
 }
 
 std::optional<Table> historyTable(const run::Run& run)

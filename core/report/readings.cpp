@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/readings.h"
+#include "core/run/deviation.h"
 #include "core/run/words.h"
 
 namespace taut::report {
@@ -140,6 +141,14 @@ Table blankStepsTable(const Ground& ground)
     return table;
 }
 
+Text deviationsSaid(const run::Run& run)
+{
+    const auto [inForce, lapsed] = run::countAccepted(run);
+    const auto count = [](std::size_t n) { return static_cast<std::int64_t>(n); };
+    if (lapsed > 0) return {"%1 in force, %2 no longer in force", {count(inForce), count(lapsed)}};
+    return inForce == 0 ? Text() : Text("%1 in force", {count(inForce)});
+}
+
 std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run)
 {
     Table table;
@@ -147,23 +156,17 @@ std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run)
     table.size = Size::Small;
     table.columns = {{"what", Align::Left, 12},   {"read", Align::Right, 6},       {"window", Align::Left, 11},
                      {"reason", Align::Left, 18}, {"accepted by", Align::Left, 9}, {"at", Align::Left, 8}};
-    for (const run::Event& event : run.events()) {
-        const auto* deviated = std::get_if<run::Deviated>(&event.happening());
-        if (deviated == nullptr) continue;
+    for (const auto& [event, deviated, inForce] : run::acceptedIn(run)) {
         const Step* step = run.plan().find(deviated->step);
         const targets::Target* target = step == nullptr ? nullptr : ground.targets->find(step->target);
         Cell entered = cell(data(deviated->entered));
-        // Read again since, or taken back with a roll that was changed.
-        const run::StepStanding standing = run.standing(deviated->step);
-        const bool stands = standing.state == run::StepState::Deviated && standing.deviation &&
-                            standing.deviation->atMs == deviated->atMs;
-        entered.strong = stands;
+        entered.strong = inForce;
         table.rows.push_back(
             {step == nullptr ? cell(data(deviated->step.value)) : cell(nameOf(*step, target)), std::move(entered),
              windowCell(deviated->window),
-             cell(stands ? data(deviated->reason) : Text("No longer in force. %1", {deviated->reason})),
+             cell(inForce ? data(deviated->reason) : Text("No longer in force. %1", {deviated->reason})),
              cell(data(deviated->byName)),
-             cell(data(timeInRun(run, event.stamp().utcMs, event.stamp().offsetMinutes)))});
+             cell(data(timeInRun(run, event->stamp().utcMs, event->stamp().offsetMinutes)))});
     }
     if (table.rows.empty()) return std::nullopt;
     return table;

@@ -17,13 +17,17 @@ struct Settings {
 [[nodiscard]] Table stepsTable(const Ground& ground, const run::Run& run);
 /// Every step with room for a tick, a name and a time.
 [[nodiscard]] Table blankStepsTable(const Ground& ground);
-/// Readings outside that a supervisor accepted; nothing when there are none.
+/// "1 in force", "1 in force, 1 no longer in force"; empty when none was ever accepted (run/deviation.h counts).
+[[nodiscard]] Text deviationsSaid(const run::Run& run);
+/// Readings outside that a supervisor accepted, in force or not; nothing when there are none.
 [[nodiscard]] std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run);
 /// Every value that was read, also those that were read again or belong to a roll that was changed.
 [[nodiscard]] std::optional<Table> readingsTable(const run::Run& run);
 /// What a supervisor should look at in the times of the answers (run/pace.h), one sentence each: "watched too short:
 /// Every emergency stop is released: 2 s of 10 s".
 [[nodiscard]] std::vector<Text> hasteSaid(const run::Run& run);
+/// "2 s of 60 s" of a step whose answer that stands was given before its time was over; empty of any other.
+[[nodiscard]] Text cutShortSaid(const run::Run& run, const procedure::StepId& step);
 /// What changed under way, in order: rolls, corrections, stages done again, interruptions, hand-overs, held stops, and
 /// answers given too fast.
 [[nodiscard]] std::optional<Table> historyTable(const run::Run& run);

@@ -50,6 +50,8 @@ Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
     facts.pairs.emplace_back("Run", cell(data(run.id())));
     facts.pairs.emplace_back("Kind of run", cell(kindText(run.began().kind)));
     facts.pairs.emplace_back("Result", std::move(result));
+    if (Text deviations = deviationsSaid(run); !deviations.empty())
+        facts.pairs.emplace_back("Deviations", cell(std::move(deviations)));
     if (!present.empty()) facts.pairs.emplace_back("Record", Cell{present, Mark::None, true});
     const run::Stamp& begun = run.events().front().stamp();
     const run::Stamp& last = run.events().back().stamp();

@@ -16,6 +16,27 @@ Json deviationJson(const Deviated& deviation)
     return json.set("reason", deviation.reason).set("by", deviation.by).set("at", utcText(deviation.atMs));
 }
 
+std::vector<Accepted> acceptedIn(const Run& run)
+{
+    std::vector<Accepted> all;
+    for (const Event& event : run.events()) {
+        const auto* deviated = std::get_if<Deviated>(&event.happening());
+        if (deviated == nullptr) continue;
+        const bool stands = run.plan().find(deviated->step) != nullptr &&
+                            run.stateOf(deviated->step) == StepState::Deviated &&
+                            run.standing(deviated->step).n == event.stamp().n;
+        all.push_back({&event, deviated, stands});
+    }
+    return all;
+}
+
+AcceptedCount countAccepted(const Run& run)
+{
+    AcceptedCount count;
+    for (const Accepted& one : acceptedIn(run)) ++(one.inForce ? count.inForce : count.lapsed);
+    return count;
+}
+
 std::string deviationText(std::string_view run, const Json& deviation)
 {
     std::string text = "run=" + Json(run).dump() + '\n';

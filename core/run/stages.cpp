@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/run/decide.h"
+#include "core/run/deviation.h"
 #include "core/run/parts.h"
 #include "core/run/run.h"
 
@@ -68,12 +69,6 @@ std::optional<StepId> Run::next() const
     return lapsed && !closedBecause(*this, *lapsed) ? lapsed : first;
 }
 
-std::size_t Run::deviations() const
-{
-    const auto& steps = plan().steps;
-    return static_cast<std::size_t>(std::count_if(steps.begin(), steps.end(), [&](const procedure::Step& step) {
-        return stateOf(step.id) == StepState::Deviated;
-    }));
-}
+std::size_t Run::deviations() const { return countAccepted(*this).inForce; }
 
 }  // namespace taut::run
