@@ -104,7 +104,8 @@ void stateEnough(Book& book, const Term& need, const Term& lostAtSplice)
                            given("N", "web the job needs", *need.value, "target:job.web"),
                            given("u", "how well the two lengths are known",
                                  Quantity(band, Kind::Length, usable.value->unit()), "target:roll.usable uncertainty")};
-    const Text next = "Have the next roll and a splice ready.";
+    const Text next("%1 short: have the next roll stand by, and a splice ready.",
+                    {Magnitude{wanted - have, Kind::Length, need.value->unit()}});
     const Text perhaps =
         "It is enough by less than the roll's length is known to: have the next roll ready, and watch the diameter.";
     book.yesNo("job.covered", coveredName, covered, "definition", why)

@@ -69,6 +69,24 @@ Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presen
 
 namespace {
 
+double givenOf(const Ready& ready, std::string_view symbol)
+{
+    for (const Given& given : ready.because.given)
+        if (const auto* quantity = std::get_if<Quantity>(&given.value); quantity && given.symbol == symbol)
+            return quantity->si();
+    return 0;
+}
+
+/// Two noes are not the same where more is lacking by more than it is known to: what is needed (N), what there is (U),
+/// how well both are known (u).
+bool lacksMore(const Ready& before, const Ready& after)
+{
+    const auto* no = std::get_if<bool>(&after.value);
+    if (no == nullptr || *no || before.value != after.value) return false;
+    const auto lacking = [](const Ready& ready) { return givenOf(ready, "N") - givenOf(ready, "U"); };
+    return lacking(after) > lacking(before) + givenOf(before, "u");
+}
+
 /// What a reading is judged by: how it is explained may change without making an answer stale.
 bool sameToOperator(const Target& a, const Target& b)
 {
@@ -76,6 +94,7 @@ bool sameToOperator(const Target& a, const Target& b)
     const Ready* ra = a.ready();
     const Ready* rb = b.ready();
     if (ra == nullptr || rb == nullptr) return true;
+    if (lacksMore(*ra, *rb)) return false;
     return ra->value == rb->value && ra->window.low == rb->window.low && ra->window.high == rb->window.high;
 }
 

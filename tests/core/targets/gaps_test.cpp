@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/inputs/policy.h"
 #include "core/targets/target.h"
+#include "core/units/plain.h"
 #include "tests/core/targets/demo_inputs.h"
 #include "tests/core/targets/stated.h"
 
@@ -88,6 +90,17 @@ TEST_CASE("whether a roll is enough is said as surely as its length is known")
     }
     CHECK(withLength(need * 1.01 + lost).find("job.covered")->ready()->advice !=
           withLength(need * 1.03 + lost).find("job.covered")->ready()->advice);
+    // What is short is told by its figure, and it is another no where it grew by more than a label is known to.
+    const Targets shortRoll = withLength(need - 100 + lost);
+    CHECK(plain(ready(shortRoll, "job.covered").advice).rfind("100 m short: have the next roll stand by", 0) == 0);
+    const auto comesAgain = [&](const Targets& later) {
+        const std::vector<targets::TargetId> ids = targets::changed(shortRoll, later);
+        return std::find(ids.begin(), ids.end(), "job.covered") != ids.end();
+    };
+    CHECK_FALSE(comesAgain(withLength(need - 110 + lost)));
+    CHECK(comesAgain(withLength(need - 200 + lost)));
+    CHECK_FALSE(comesAgain(withLength(need - 50 + lost)));
+    CHECK(comesAgain(withLength(need * 1.03 + lost)));
 }
 
 TEST_CASE("the waste rewind's schedule ends where that rewind is full, not at the job's finished roll")
