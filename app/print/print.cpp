@@ -234,7 +234,7 @@ void choosePaper(QPagedPaintDevice& device, Paper paper)
     device.setPageMargins(kMargins, QPageLayout::Millimeter);
 }
 
-Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report)
+Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report, Pages which)
 {
     if (auto font = checkFont(); !font) return font.error();
     keepMargins(device);
@@ -262,7 +262,8 @@ Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& rep
     if (!painter.begin(&device)) return failed();
     painter.setRenderHint(QPainter::Antialiasing, true);
     const int count = static_cast<int>(pages.size());
-    for (int i = 0; i < count; ++i) {
+    const int drawn = which == Pages::First ? 1 : count;
+    for (int i = 0; i < drawn; ++i) {
         if (i > 0 && !device.newPage()) return failed();
         drawFrame(painter, type, frame, page, i + 1, count);
         for (const Placed& placed : pages[static_cast<std::size_t>(i)]) {
@@ -274,10 +275,10 @@ Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& rep
         }
     }
     if (!painter.end()) return failed();
-    return Printed{count, type.overflow()};
+    return Printed{drawn, type.overflow()};
 }
 
-Result<Printed> writePdf(const report::Report& report, const std::filesystem::path& file, Paper paper)
+Result<Printed> writePdf(const report::Report& report, const std::filesystem::path& file, Paper paper, Pages which)
 {
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -289,7 +290,7 @@ Result<Printed> writePdf(const report::Report& report, const std::filesystem::pa
         writer.setTitle(words(report.title, report.units));
         writer.setCreator(QStringLiteral("tautweb " TAUTWEB_VERSION));
         choosePaper(writer, paper);
-        auto done = paintReport(writer, report);
+        auto done = paintReport(writer, report, which);
         if (!done) return done;
         printed = std::move(*done);
     }

@@ -12,7 +12,10 @@ class QPagedPaintDevice;
 
 namespace taut::app::print {
 
+/// Sizes of paper that sheets come on.
 enum class Paper : std::uint8_t { A4, Letter };
+/// All of a sheet, or page 1 alone, to be taped up: its foot still says of how many.
+enum class Pages : std::uint8_t { All, First };
 
 /// What came out. `overflow` names everything that did not fit its place: empty on a good sheet, and tests say so.
 struct Printed {
@@ -23,10 +26,12 @@ struct Printed {
 /// Draws a report on paper, page by page: the device is a PDF or a printer, its page size is already chosen, by
 /// choosePaper or by a person in the print dialog; no margin is less than the sheet's own. Text is set in the program's
 /// one family; code font.missing when another one would come out.
-[[nodiscard]] Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report);
+[[nodiscard]] Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report,
+                                          Pages which = Pages::All);
 
 /// Writes a PDF, all of it or none. Codes font.missing, file.unwritable, print.failed.
-[[nodiscard]] Result<Printed> writePdf(const report::Report& report, const std::filesystem::path& file, Paper paper);
+[[nodiscard]] Result<Printed> writePdf(const report::Report& report, const std::filesystem::path& file, Paper paper,
+                                       Pages which = Pages::All);
 
 /// The paper of a shop where this press stands: Letter where it speaks inches and pounds, else A4.
 [[nodiscard]] Paper paperFor(const report::Report& report);

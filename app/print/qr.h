@@ -11,6 +11,7 @@ namespace taut::app::print {
 struct QrModules {
     std::size_t side = 0;
     std::vector<bool> dark;
+    /// Whether this module is dark, counted from the upper left.
     [[nodiscard]] bool at(std::size_t x, std::size_t y) const { return dark[y * side + x]; }
 };
 /// Error correction M: a sheet taped to a press gets ink on it. side 0 when the text is too long for a code.

@@ -39,6 +39,7 @@ void noted(const Console& console, const Findings& findings);
 
 /// {"format": 1}, to be filled.
 [[nodiscard]] Json answer();
+/// As every --json answer lists them.
 [[nodiscard]] Json findingsJson(const Findings& findings);
 /// One JSON object and a line feed.
 void print(const Console& console, const Json& json);

@@ -31,6 +31,7 @@ struct Circumstances {
     std::optional<Length> presentDiameter;
     bool webInPress = true;
 };
+/// From --diameter and --web-in-press. Codes: those of reading a quantity.
 [[nodiscard]] Result<Circumstances> circumstances(const Options& options);
 
 /// What a run or a blank sheet starts from: the four files and a procedure of the resources.

@@ -30,11 +30,15 @@ struct VerbSpec {
 /// What was said on the command line, checked against the verb's own list.
 class Options {
 public:
+    /// Whether an option was given.
     [[nodiscard]] bool has(std::string_view name) const;
     /// The last value given for an option, "" when it was not given.
     [[nodiscard]] std::string value(std::string_view name) const;
+    /// All values given for an option, in order.
     [[nodiscard]] std::vector<std::string> values(std::string_view name) const;
+    /// What is no option, in order.
     [[nodiscard]] const std::vector<std::string>& words() const { return m_words; }
+    /// Whether a program reads the answer.
     [[nodiscard]] bool json() const { return has("--json"); }
 
 private:

@@ -26,6 +26,7 @@ struct Told {
 /// between. The clock steps forward by what each entry took.
 class Storyteller {
 public:
+    /// Writes into this logbook, by this clock.
     Storyteller(logbook::Writer& writer, SteppedClock& clock, const std::filesystem::path& resources,
                 std::vector<DemoPerson> people);
 

@@ -12,7 +12,8 @@ namespace {
 
 void printHelp(std::ostream& out)
 {
-    out << "tautweb opens the window. With a verb it works without one:\n\n";
+    out << "tautweb [--demo] [--logbook FILE] opens the window. --demo: on a made-up shop with a logbook of its own;\n"
+           "--logbook: on this logbook. With a verb it works without a window:\n\n";
     std::vector<std::vector<std::string>> rows;
     for (const Verb& verb : allVerbs()) {
         const std::string called = "  tautweb " + std::string(verb.spec.name);

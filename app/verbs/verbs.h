@@ -21,6 +21,7 @@ struct Verb {
 
 /// All verbs, in the order of the help.
 [[nodiscard]] std::span<const Verb> allVerbs();
+/// nullptr when there is none of that name.
 [[nodiscard]] const Verb* findVerb(std::string_view name);
 
 /// The whole command line after the program's name: a verb, --help or --version. Never throws: what went wrong inside

@@ -11,7 +11,6 @@
 #include <QVBoxLayout>
 
 #include "app/pages/history/record_acts.h"
-#include "app/print/print.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"
@@ -78,6 +77,9 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_more = worded(tr("Older runs"), "quiet", this);
     m_back = worded(tr("Page back"), "quiet", this);
     m_on = worded(tr("Page on"), "quiet", this);
+    m_first = worded(tr("Page 1 alone"), "quiet", this);
+    m_first->setObjectName(QStringLiteral("firstPage"));
+    m_first->setCheckable(true);
     m_save = worded(tr("Save as PDF"), "", this);
     m_print = worded(tr("Print"), "", this);
     m_page = withRole(new QLabel(this), "soft");
@@ -114,6 +116,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     buttons->addWidget(m_page);
     buttons->addWidget(m_on);
     buttons->addStretch(1);
+    buttons->addWidget(m_first);
     buttons->addWidget(m_save);
     buttons->addWidget(m_print);
     paper->addLayout(buttons);
@@ -139,9 +142,14 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     connect(m_print, &QPushButton::clicked, this, &HistoryPage::printOnPaper);
     connect(m_back, &QPushButton::clicked, this, [this] { turn(-1); });
     connect(m_on, &QPushButton::clicked, this, [this] { turn(1); });
+    connect(m_first, &QPushButton::toggled, this, [this] {
+        m_preview->setCurrentPage(1);
+        m_preview->updatePreview();
+        settlePages();
+    });
     connect(m_preview, &QPrintPreviewWidget::previewChanged, this, &HistoryPage::settlePages);
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter* printer) {
-        if (m_report) static_cast<void>(print::paintReport(*printer, *m_report));
+        if (m_report) static_cast<void>(print::paintReport(*printer, *m_report, pages()));
     });
     connect(session, &Session::opened, this, &HistoryPage::refill);
     connect(session, &Session::openedToRead, this, &HistoryPage::refill);
@@ -166,7 +174,11 @@ void HistoryPage::say(const QString& sentence)
     m_said->setVisible(!sentence.isEmpty());
     m_save->setEnabled(m_report.has_value());
     m_print->setEnabled(m_report.has_value());
+    m_first->setEnabled(m_report.has_value());
 }
+
+/// What is shown, saved and printed.
+print::Pages HistoryPage::pages() const { return m_first->isChecked() ? print::Pages::First : print::Pages::All; }
 
 void HistoryPage::turn(int pages)
 {
@@ -284,7 +296,7 @@ void HistoryPage::savePdf()
         QString::fromStdString(m_report->runId + (m_report->draft.empty() ? ".pdf" : "-draft.pdf")),
         tr("PDF files (*.pdf)"));
     if (file.isEmpty()) return;
-    const auto printed = print::writePdf(*m_report, file.toStdString(), print::paperFor(*m_report));
+    const auto printed = print::writePdf(*m_report, file.toStdString(), print::paperFor(*m_report), pages());
     say(printed ? tr("Saved: %1").arg(dataText(file)) : words(printed.error(), UnitSystem::Metric));
 }
 
@@ -300,7 +312,7 @@ void HistoryPage::printOnPaper()
     print::choosePaper(printer, print::paperFor(*m_report));
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
-    const auto printed = print::paintReport(printer, *m_report);
+    const auto printed = print::paintReport(printer, *m_report, pages());
     say(printed ? tr("Sent to the printer.") : words(printed.error(), UnitSystem::Metric));
 }
 

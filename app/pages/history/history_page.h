@@ -12,6 +12,7 @@
 #include <QTimer>
 #include <QWidget>
 
+#include "app/print/print.h"
 #include "app/sessions/session.h"
 #include "core/report/report.h"
 
@@ -31,6 +32,7 @@ public:
     explicit HistoryPage(Session* session, QWidget* parent = nullptr);
     /// Asks the logbook again from the newest run on.
     void refill();
+    /// Shows this run's sheet; when it cannot be had, why.
     void open(const std::string& runId);
     /// The same, chosen in the list where it stands there.
     void showRun(const QString& runId);
@@ -48,13 +50,14 @@ private:
     void say(const QString& sentence);
     void turn(int pages);
     void settlePages();
+    [[nodiscard]] print::Pages pages() const;
     Session* m_session;
     QLineEdit* m_filter;
     PickList* m_which;
     RowList* m_list;
     QStackedWidget* m_right;
     RecordActs* m_acts;
-    QPushButton *m_more, *m_back, *m_on, *m_save, *m_print;
+    QPushButton *m_more, *m_back, *m_on, *m_first, *m_save, *m_print;
     QLabel *m_page, *m_said;
     QPrintPreviewWidget* m_preview;
     std::unique_ptr<QPrinter> m_printer;

@@ -26,6 +26,7 @@ public:
     [[nodiscard]] QWidget* panel() const { return m_frame; }
 
 signals:
+    /// Its panel wants the place of the sheet, or gives it back.
     void asking(bool asks);
 
 private:

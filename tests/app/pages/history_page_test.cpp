@@ -141,6 +141,19 @@ TEST_CASE("the sheet is saved as a PDF where it was asked for")
     CHECK(p.said().contains(QStringLiteral("kept.pdf")));
 }
 
+TEST_CASE("page 1 alone is shown, to be saved and printed like that, and the whole sheet again")
+{
+    Past p;
+    auto* preview = visible<QPrintPreviewWidget>(p.page);
+    REQUIRE(preview);
+    until([&] { return preview->pageCount() > 1; }, "the whole sheet is shown");
+    const int all = preview->pageCount();
+    QTest::mouseClick(p.button("Page 1 alone"), Qt::LeftButton);
+    until([&] { return preview->pageCount() == 1; }, "page 1 is shown");
+    QTest::mouseClick(p.button("Page 1 alone"), Qt::LeftButton);
+    until([&] { return preview->pageCount() == all; }, "the whole sheet is shown again");
+}
+
 TEST_CASE("without a printer the page says what to do instead")
 {
     if (!QPrinterInfo::availablePrinterNames().isEmpty())

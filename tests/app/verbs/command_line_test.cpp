@@ -20,6 +20,7 @@ TEST_CASE("every verb explains itself without a display or a home folder")
     const Ran help = runProgram({"--help"});
     CHECK(help.exit == 0);
     CHECK(help.err.empty());
+    for (const char* ofTheWindow : {"--demo", "--logbook FILE"}) CHECK(help.out.find(ofTheWindow) != std::string::npos);
     for (const verbs::Verb& verb : verbs::allVerbs()) {
         const std::string name(verb.spec.name);
         CHECK(help.out.find("tautweb " + name) != std::string::npos);

@@ -296,6 +296,13 @@ TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, wi
                         folder / "d.pdf"})
                 .exit == 0);
     CHECK(runTool("pdfinfo", {folder / "d.pdf"}).out.find("612 x 792") != std::string::npos);
+    // Page 1 alone is the page that stands first in the whole sheet, foot and all.
+    const Ran first =
+        runProgram({"sheet", shop().first, "--logbook", shop().file, "--first-page", "--out", folder / "first.pdf"});
+    CHECK(first.out.find("(1 page)") != std::string::npos);
+    CHECK(runTool("pdfinfo", {folder / "first.pdf"}).out.find("Pages:           1\n") != std::string::npos);
+    CHECK(runTool("pdftotext", {"-layout", folder / "first.pdf", "-"}).out ==
+          runTool("pdftotext", {"-layout", "-l", "1", folder / (shop().first + ".pdf"), "-"}).out);
     const Ran nowhere = runProgram({"sheet", shop().first, "--logbook", shop().file, "--out", "/proc/none/x.pdf"});
     CHECK(nowhere.exit == 4);
     // The run that was given up while a stop was held says so on its first page.
