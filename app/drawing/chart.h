@@ -21,7 +21,9 @@ struct ChartAxis {
     double from = 0, to = 1;    ///< in that unit
     double start = 0, end = 1;  ///< in the drawing
     std::vector<double> steps;  ///< in that unit, rising
+    /// A quantity in the unit of the axis.
     [[nodiscard]] double of(const Quantity& q) const { return q.si() / toSi; }
+    /// Where a value of the axis, or a quantity, lies on the paper.
     [[nodiscard]] double at(double value) const { return start + (value - from) / (to - from) * (end - start); }
     [[nodiscard]] double at(const Quantity& q) const { return at(of(q)); }
 };
@@ -31,6 +33,7 @@ struct ChartFrame {
     QRectF plot;
     double line = 0;  ///< height of a line of text
 };
+/// Axes and plot of a chart in a box; labels are measured in the look's font.
 [[nodiscard]] ChartFrame chartFrame(const QRectF& box, const report::Chart& chart, UnitSystem system, const Look& look);
 /// Round numbers across a range, about `wanted` steps apart: 1, 2, 2.5 or 5 times a power of ten.
 [[nodiscard]] std::vector<double> roundSteps(double from, double to, int wanted = 5);

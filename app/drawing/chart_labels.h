@@ -16,11 +16,13 @@ namespace taut::app {
 /// Finds room for the words inside a chart: each beside what it names, across as few lines and other words as can be.
 class ChartLabels {
 public:
+    /// Nothing is put outside these bounds.
     ChartLabels(QRectF bounds, Look look);
     /// Something that words had better not cover.
     void avoid(const QLineF& line);
     /// A line of the grid: better not, but rather than any other.
     void avoidGrid(const QLineF& line);
+    /// Room that is taken already.
     void avoid(const QRectF& rect);
     /// Words that belong to a point; `away` keeps them clear of its mark.
     void addBeside(const QString& text, QPointF point, double away, bool strong);
@@ -28,6 +30,7 @@ public:
     void addAlong(const QString& text, const std::vector<QPointF>& line);
     /// Draws what was added, in the order in which it was added.
     void paint(QPainter& painter) const;
+    /// Where labels were put so far.
     [[nodiscard]] std::vector<QRectF> places() const;
 
 private:

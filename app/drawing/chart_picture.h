@@ -17,7 +17,9 @@ struct ChartPicture {
     std::vector<report::Chart> charts;
     UnitSystem units{};
 };
+/// In pixels.
 [[nodiscard]] QSize pictureSize(const ChartPicture& picture);
+/// The charts one below the other, as a picture of that size.
 [[nodiscard]] QImage paintPicture(const ChartPicture& picture);
 /// The picture as the bytes of a PNG file.
 [[nodiscard]] QByteArray pngOf(const ChartPicture& picture);

@@ -45,17 +45,20 @@ struct ElevationView {
 struct ElevationScale {
     double perMetre = 1;
     QPointF origin;  ///< where (0, 0) of the press lies
+    /// A point of the press, in metres from the origin of its profile, on the paper.
     [[nodiscard]] QPointF at(double x, double y) const
     {
         return {origin.x() + x * perMetre, origin.y() - y * perMetre};
     }
     [[nodiscard]] QPointF at(Length x, Length y) const { return at(x.si(), y.si()); }
 };
+/// The largest scale at which the whole press and its names stand in the box.
 [[nodiscard]] ElevationScale elevationScale(const ElevationView& view, const QRectF& box, const Look& look);
 /// The web of one path as it is painted: arcs round the rollers, straight between them.
 [[nodiscard]] QPolygonF webLine(const physics::WebPath& path, const ElevationScale& scale);
 /// The height that the drawing takes at this width.
 [[nodiscard]] double elevationHeight(const ElevationView& view, double width, const Look& look);
+/// Draws the view into the box at that scale.
 void paintElevation(QPainter& painter, const QRectF& box, const ElevationView& view, const Look& look);
 
 /// "the web runs from left to right", for those who cannot see the drawing.

@@ -23,6 +23,7 @@ enum class MarkShape : std::uint8_t {
     Dot,          ///< recorded, nothing to judge
     TurnArrow     ///< to be done or said again
 };
+/// The shape of a state on a sheet, or of a step of a run.
 [[nodiscard]] MarkShape markOf(report::Mark mark);
 [[nodiscard]] MarkShape markOf(const run::StepStanding& standing);
 

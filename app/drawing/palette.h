@@ -20,6 +20,7 @@ struct Palette {
     QColor inside, near, outside;  ///< marks of a verdict, with a shape and a word
     bool dark = false;
 };
+/// The two palettes of the program.
 [[nodiscard]] const Palette& lightPalette();
 [[nodiscard]] const Palette& darkPalette();
 /// Black on white, for paper: no grey that a copier loses.
@@ -29,6 +30,7 @@ struct Palette {
 struct SignalColours {
     QColor ground, ink;
 };
+/// Ground and ink of a signal word; the same in light and dark.
 [[nodiscard]] SignalColours signalColours(procedure::SignalWord word);
 
 /// Contrast ratio of two colours, 1 to 21 (WCAG 2.2, relative luminance).

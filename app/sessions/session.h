@@ -45,30 +45,42 @@ public:
     /// Opens a logbook that cannot be written in, or that somebody else writes in, for looking: nobody signs in and
     /// nothing is entered, reader() shows what is there. Emits openedToRead or refused; opening it after all ends it.
     void openToRead();
+    /// For writing.
     [[nodiscard]] bool isOpen() const;
     /// Open for looking only.
     [[nodiscard]] bool onlyReads() const;
+    /// While something is asked of the disk.
     [[nodiscard]] bool busy() const;
+    /// Who is signed in; nullopt = nobody.
     [[nodiscard]] const std::optional<people::Actor>& actor() const;
     [[nodiscard]] const run::Run* run() const;  ///< the open run, or nullptr
     /// For lists; nullptr until open, for reading at least. Calls are short (see records::Reader) and allowed on the
     /// window's thread.
     [[nodiscard]] const records::Reader* reader() const;
+    /// Newest editions of "press", "job", "substrate" or "procedure".
     [[nodiscard]] std::vector<logbook::Definition> definitions(const char* what) const;
+    /// Ids of the runs that nobody has ended.
     [[nodiscard]] std::vector<std::string> openRuns() const;
     /// Presses out of use.
     [[nodiscard]] std::vector<records::Withdrawal> withdrawals() const;
     /// Everybody whom the logbook knows, and how their doors stand.
     [[nodiscard]] const std::vector<people::PersonRecord>& people() const;
+    /// Who has chosen, who was only invited, who is shut out.
     [[nodiscard]] const std::vector<logbook::DoorState>& doors() const;
+    /// With which it was made; the logbook is the one open now.
     [[nodiscard]] const Options& options() const { return m_options; }
 
+    /// Emits actorChanged, or refused with sign_in.refused, sign_in.wait or sign_in.shut.
     void signIn(const QString& personId, const QString& pin);
+    /// Locks the screen; a run stays open.
     void signOut();
+    /// Emits runChanged, or refused.
     void begin(const logbook::OpenRun::Beginning& beginning);
+    /// Takes an open run up again. Emits runChanged, or refused.
     void resume(const QString& runId);
     /// Interrupts the run, if it is theirs who leave, keeps it open on disk and shows the start page.
     void leaveRun();
+    /// By whoever is signed in. Emits runChanged once it is on disk, or refused.
     void perform(const run::Command& command);
     /// Commands that need a second person: signs them in first (their PIN never leaves this call).
     using WithSecond = std::function<run::Command(const people::Actor&)>;
@@ -79,6 +91,7 @@ public:
     /// Performs SignOff or Abandon and seals with the signature of whoever is signed in, whose passphrase it is:
     /// whoever walked up to an unlocked screen cannot sign for somebody else. Emits sealed.
     void finish(const run::Command& command, const QString& passphrase);
+    /// Takes a press out of use, or gives it back. Emits withdrawalsChanged, or refused.
     void withdraw(const QString& press, const QString& reason);
     void giveBack(const QString& press, const QString& done);
 
@@ -126,22 +139,35 @@ public:
     void takeIn(const std::vector<std::filesystem::path>& files);
 
 signals:
+    /// For writing, or not: isOpen() tells.
     void opened();
+    /// The history alone may be looked at.
     void openedToRead();
+    /// Something is asked of the disk, or all of it is done.
     void busyChanged(bool busy);
+    /// Somebody signed in or out.
     void actorChanged();
     void runChanged();  ///< began, resumed, event on disk, left
+    /// The open run ended; its number in the chain.
     void sealed(quint64 seq);
+    /// A press was taken out of use or given back.
     void withdrawalsChanged();
     void shopChanged();                        ///< people, their doors, or definitions
     void recordChanged(const QString& runId);  ///< a sealed run was reviewed, corrected or made void
+    /// The code is shown once, to be handed on.
     void invited(const QString& name, const QString& code);
+    /// The code is shown once, to be printed.
     void badgeMade(const QString& code);
+    /// badgeGone: an earlier badge no longer signs in.
     void secretsChanged(bool badgeGone);
+    /// How the mirror, or the weekly copies, stand.
     void mirrorChanged();
     void copiesChanged();
+    /// The copy was written and verified.
     void copied(const taut::logbook::Copied& copy);
+    /// What a copy holds, before it is restored.
     void weighed(const taut::app::Weighed& weighed);
+    /// The logbook was made anew of a copy.
     void restored(const taut::logbook::Restored& restored);
     void refused(const taut::Finding& finding);  ///< a sentence to show beside what was asked; nothing entered is lost
 

@@ -8,6 +8,7 @@ namespace taut::app {
 /// The pseudo language: every translation stands between ⟦ and ⟧, everything people named or typed too. Whatever a
 /// person then sees outside the brackets went past Text and tr(). For tests and for `--pseudo`.
 void setPseudo(bool on);
+/// Whether texts come longer and in brackets, for tests.
 [[nodiscard]] bool isPseudo();
 /// Text between the brackets while the pseudo language is on, else as it is.
 [[nodiscard]] QString pseudoWrapped(const QString& text);

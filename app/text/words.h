@@ -24,6 +24,7 @@ namespace taut::app {
 struct QuantityWords {
     QString number, unit;
 };
+/// Number and unit apart, for columns.
 [[nodiscard]] QuantityWords quantityWords(const Quantity& q, UnitSystem system, Rounding rounding = Rounding::Nearest);
 /// Both ends of a window, rounded inward and never past one another (showRange).
 [[nodiscard]] std::pair<QuantityWords, QuantityWords> rangeWords(const Quantity& low, const Quantity& high,
@@ -42,12 +43,14 @@ struct QuantityWords {
 
 /// Something that people named or typed: a press, a person, a remark. Never translated.
 [[nodiscard]] QString dataText(std::string_view utf8);
+/// Words that are data and are never translated.
 [[nodiscard]] QString dataText(const QString& text);
 
 /// "2026-11-25 06:41" where it happened, and "06:41".
 [[nodiscard]] QString momentText(qint64 utcMs, int offsetMinutes);
 /// The same in the time of this PC, for what is kept without the place's own.
 [[nodiscard]] QString momentHereText(qint64 utcMs);
+/// "07:41" where it happened.
 [[nodiscard]] QString clockText(qint64 utcMs, int offsetMinutes);
 
 }  // namespace taut::app

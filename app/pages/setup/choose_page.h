@@ -20,6 +20,7 @@ public:
     void askFirst();
     /// Of somebody who was enrolled and has chosen nothing yet.
     void askFor(const people::PersonRecord& person);
+    /// To the first field.
     void focusFirst();
 
 signals:

@@ -21,6 +21,7 @@ class LogbookCard : public QWidget {
 public:
     using Given = std::function<void(const QStringList&, const QString&)>;
     explicit LogbookCard(Session* session, QWidget* parent = nullptr);
+    /// Where whoever comes to it begins.
     [[nodiscard]] QWidget* first() const;
 
 signals:

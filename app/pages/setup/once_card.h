@@ -13,13 +13,16 @@ class OnceCard : public QWidget {
 
 public:
     explicit OnceCard(QWidget* parent = nullptr);
+    /// A first-use code, or a badge, shown this once.
     void showCode(const QString& name, const QString& code);
     void showBadge(const QString& name, const QString& code);
     /// Wipes it off the screen.
     void forget();
+    /// What ends it.
     [[nodiscard]] QWidget* first() const { return m_done; }
 
 signals:
+    /// It was taken down, and is forgotten here.
     void done();
 
 private:

@@ -30,6 +30,7 @@ public:
     [[nodiscard]] int idleMinutes() const;
 
 signals:
+    /// After so many the screen locks.
     void idleChosen(int minutes);
 
 protected:

@@ -30,10 +30,13 @@ public:
     void forgetLook();
     /// What was chosen, as far as targets need it; nullopt while a list is empty.
     [[nodiscard]] std::optional<run::Sources> sources() const;
+    /// Kind of run, web or empty, and the diameter that was typed.
     [[nodiscard]] run::BasisQuestion question() const;
+    /// The run that is continued; "" = none.
     [[nodiscard]] std::string parentRun() const;
     /// What is still to be said before a run can begin; nullopt when all is.
     [[nodiscard]] std::optional<QString> missing() const;
+    /// The chosen press; "" = none.
     [[nodiscard]] std::string pressId() const;
     /// What tries other values than the chosen ones; whoever owns the page says when it can.
     [[nodiscard]] QPushButton* tryButton() const { return m_try; }
@@ -41,7 +44,9 @@ public:
     [[nodiscard]] QWidget* first() const { return m_press; }
 
 signals:
+    /// Anything of it.
     void changed();
+    /// A file that was named cannot be used.
     void troubled(const taut::Finding& finding);
 
 protected:

@@ -24,6 +24,7 @@ class TargetList : public QWidget {
 
 public:
     explicit TargetList(QWidget* parent = nullptr);
+    /// By family, what is set on the press first.
     void show(const targets::Targets& targets, UnitSystem system);
     /// Nothing to show yet, and why.
     void showNothing(const QString& why);

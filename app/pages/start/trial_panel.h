@@ -43,6 +43,7 @@ public slots:
 
 signals:
     void left();  ///< back to the real roll
+    /// What was typed cannot be tried.
     void troubled(const taut::Finding& finding);
 
 protected:
