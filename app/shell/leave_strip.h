@@ -17,11 +17,13 @@ class LeaveStrip : public QWidget {
 
 public:
     explicit LeaveStrip(QWidget* parent = nullptr);
+    /// Says that this run stays open.
     void ask(const run::Run& run);
     /// Gives the focus back to what had it.
     void stay();
 
 signals:
+    /// All the same.
     void quit();
 
 protected:

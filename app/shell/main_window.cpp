@@ -24,6 +24,7 @@
 #include "app/shell/read_only_strip.h"
 #include "app/shell/screen_menu.h"
 #include "app/shell/sign_in_strip.h"
+#include "app/text/words.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/screen_keys.h"
 #include "app/widgets/theme.h"
@@ -43,6 +44,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_doors->setExclusive(true);
     m_signIn = new SignInStrip(m_session, this);
     m_refusal = new FindingStrip(this);
+    m_inBar = new FindingStrip(this);
+    m_inBar->standInRow();
     m_keeping = new FindingStrip(this, tr("Seen"));
     m_keeping->setObjectName(QStringLiteral("keeping"));
     connect(m_keeping, &FindingStrip::gone, this, &MainWindow::tellOfKeeping);
@@ -95,7 +98,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_keys = new ScreenKeys(this);
     top->addWidget(keys);
     top->addWidget(screenMenu(this));
-    top->addStretch(1);
+    top->addWidget(m_inBar, 1);
     top->addWidget(m_signIn);
     m_doors->button(kRunDoor)->setChecked(true);
 
@@ -111,8 +114,11 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     });
     connect(m_session, &Session::runChanged, m_leave, &QWidget::hide);
     connect(m_session, &Session::runChanged, this, &MainWindow::showRunDoor);
-    connect(m_session, &Session::runChanged, m_refusal, &FindingStrip::clear);
-    connect(m_session, &Session::actorChanged, m_refusal, &FindingStrip::clear);
+    for (const auto passed : {&Session::runChanged, &Session::actorChanged, &Session::opened})
+        connect(m_session, passed, this, &MainWindow::forgetRefusal);
+    connect(m_session, &Session::busyChanged, this, [this](bool busy) {
+        if (busy) forgetRefusal();  // something new is asked
+    });
     connect(m_session, &Session::refused, this, [this](const Finding& finding) {
         // The run page shows its own refusals beside the step they are about.
         if (!m_session->isOpen()) return;
@@ -120,7 +126,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
         if (m_pages->currentWidget() == m_choose) return;
         for (const AskPanel* panel : m_pages->currentWidget()->findChildren<AskPanel*>())
             if (panel->isVisible() && m_pages->currentWidget() != m_run) return;
-        if (m_pages->currentWidget() != m_run || !m_session->actor()) m_refusal->say(finding, UnitSystem::Metric);
+        if (m_pages->currentWidget() != m_run || !m_session->actor()) sayRefusal(finding);
     });
     connect(m_session, &Session::sealed, this, [this](quint64) {
         choose(kHistoryDoor);
@@ -131,7 +137,6 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
         m_history->showRun(run);
     });
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
-    connect(m_session, &Session::opened, m_refusal, &FindingStrip::clear);
     takeOverWhenFree();
     offerLogbooks();
     letPeopleChoose();
@@ -148,6 +153,23 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
 }
 
 MainWindow::~MainWindow() = default;
+
+/// In the bar at the top, beside the PIN, it moves nothing and covers nothing; whoever signs in knows by the first
+/// sentence what to do. Only where large type leaves no room for it there it takes some of the page's.
+void MainWindow::sayRefusal(const Finding& finding)
+{
+    forgetRefusal();
+    const UnitSystem system = UnitSystem::Metric;
+    const bool fits = m_inBar->fitsRow(words(finding, system)) ||
+                      (!m_session->actor() && m_inBar->fitsRow(words(finding.text, system)));
+    (fits ? m_inBar : m_refusal)->say(finding, system);
+}
+
+void MainWindow::forgetRefusal()
+{
+    m_inBar->clear();
+    m_refusal->clear();
+}
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {

@@ -11,6 +11,7 @@
 
 #include "app/sessions/session.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 
 namespace taut::app {
 
@@ -32,6 +33,7 @@ class MainWindow : public QWidget {
 public:
     explicit MainWindow(Session::Options options, QWidget* parent = nullptr);
     ~MainWindow() override;
+    /// Never null.
     [[nodiscard]] Session* session() { return m_session; }
     /// What locks the screen when nobody touches it.
     [[nodiscard]] QTimer* idleTimer() { return &m_idle; }
@@ -52,6 +54,8 @@ private:
     void leaveAlone(bool interrupts);
     void tellOfKeeping();
     void choose(int door);
+    void sayRefusal(const Finding& finding);
+    void forgetRefusal();
     Session* m_session;
     QButtonGroup* m_doors;
     QStackedWidget* m_pages;
@@ -65,7 +69,7 @@ private:
     NoLogbookPage* m_noLogbook;
     ReadOnlyStrip* m_readOnly;
     SignInStrip* m_signIn;
-    FindingStrip* m_refusal;
+    FindingStrip *m_inBar, *m_refusal;    // a refusal beside the PIN, or below where that has no room
     FindingStrip* m_keeping;              // what is the matter with the mirror, or with where the logbook lies
     std::set<std::string> m_keepingSeen;  // of which matters somebody knows
     std::string m_keepingSaid;            // the one that the strip tells

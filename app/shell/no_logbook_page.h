@@ -17,6 +17,7 @@ class NoLogbookPage : public QWidget {
 
 public:
     explicit NoLogbookPage(QWidget* parent = nullptr);
+    /// Why this file could not be opened, and what can be done.
     void show(const QString& file, const Finding& why);
 
 signals:

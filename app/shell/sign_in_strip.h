@@ -17,6 +17,7 @@ class SignInStrip : public QWidget {
 
 public:
     explicit SignInStrip(Session* session, QWidget* parent = nullptr);
+    /// Whoever comes types at once.
     void focusPin();
 
 signals:

@@ -175,10 +175,10 @@ QString makeSafeText(std::string_view word, UnitSystem system)
     return sentence.empty() ? dataText(word) : words(sentence, system);
 }
 
-QString whereText(std::string_view at)
+QString whereText(std::string_view at, bool ofItem)
 {
-    if (at.empty()) return {};
     const QString known = sayingOf(kPlaces, at);
+    if (at.empty() || (known.isEmpty() && !ofItem)) return {};
     return known.isEmpty() ? said(QT_TRANSLATE_NOOP("names", "At %1"))
                                  .arg(QString::fromUtf8(at.data(), static_cast<qsizetype>(at.size())))
                            : known;

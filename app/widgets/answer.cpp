@@ -19,6 +19,7 @@
 #include "app/widgets/held_stops.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
+#include "core/run/parts.h"
 
 namespace taut::app {
 
@@ -111,6 +112,9 @@ public:
         auto* button = worded(tr("&Enter the tag"), "main", foot());
         button->setObjectName(QStringLiteral("answer"));
         connect(button, &QPushButton::clicked, this, &ScanArea::enter);
+        connect(m_field, &QLineEdit::textChanged, this, [this](const QString& typed) {
+            if (!typed.trimmed().isEmpty()) emit mended();
+        });
         layout->addWidget(m_field, 1);
         layout->addWidget(button);
     }
@@ -161,6 +165,9 @@ public:
         auto* button = worded(tr("This person &holds the stop"), "main", foot());
         button->setObjectName(QStringLiteral("answer"));
         connect(button, &QPushButton::clicked, this, &HoldArea::enter);
+        connect(m_field, &QLineEdit::textChanged, this, [this](const QString& typed) {
+            if (!run::whyNoName(typed.toStdString(), {})) emit mended();
+        });
         row->addWidget(m_field, 1);
         row->addWidget(button);
         layout->addLayout(row);

@@ -44,6 +44,7 @@ struct StepContent {
     std::vector<run::HeldStop> held;
     std::vector<PersonChoice> people;
     QString staleBecause;  ///< which input changed under the answer
+    QString cutShort;      ///< "2 s of 60 s" when the answer that stands came before its time was over
     UnitSystem units{};
 };
 
@@ -68,10 +69,12 @@ public:
     virtual void addBeside(QPushButton* button);
 
 signals:
+    /// The step is answered, or a stop given up.
     void command(const taut::run::Command& command);
     void resized();                              ///< the foot needs another height
     void followed();                             ///< what stands in the foot follows what is typed
     void refused(const taut::Finding& finding);  ///< seen here, before asking: nothing entered is lost
+    void mended();                               ///< what stands there now is good, as far as can be seen here
 
 protected:
     explicit AnswerArea(QWidget* parent);

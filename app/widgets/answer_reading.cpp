@@ -74,13 +74,15 @@ public:
         updateGeometry();
         place();
     }
+    /// Something else says what it would: where its room is kept, that stays empty.
     void giveWay(bool gives)
     {
         m_givesWay = gives;
         place();
+        update();
     }
     /// After its words changed.
-    void place() { setVisible(!m_givesWay && (m_reserved || !text().isEmpty())); }
+    void place() { setVisible(m_reserved || (!m_givesWay && !text().isEmpty())); }
     [[nodiscard]] int heightForWidth(int width) const override
     {
         ensurePolished();
@@ -89,6 +91,12 @@ public:
         const QRect line(0, 0, std::max(width, 20), 10000);
         const int longest = fontMetrics().boundingRect(line, Qt::TextWordWrap, m_longest).height();
         return std::max({said, fontMetrics().lineSpacing(), longest});
+    }
+
+protected:
+    void paintEvent(QPaintEvent* event) override
+    {
+        if (!m_givesWay) QLabel::paintEvent(event);
     }
 
 private:
@@ -237,6 +245,7 @@ void ReadingArea::follow()
     m_hint->clear();
     if (m_ready && wanted) {
         std::optional<Quantity> now = reading();
+        const bool read = now.has_value();
         // What will be refused is not shown as if it had been taken.
         const auto never =
             now ? verdict::implausible(*now, m_content.target ? &*m_content.target : nullptr) : std::nullopt;
@@ -249,6 +258,7 @@ void ReadingArea::follow()
             if (const auto why = verdict::whyNear(*now, reads, m_ready->window))
                 m_hint->setText(nearHint(*why, m_content.units));
         }
+        if (read && !never) emit mended();
         // Until something is typed the bar shows what was read last.
         const std::optional<run::Answered>& last = m_content.standing.answer;
         const std::optional<Quantity> shown = now || !m_field->text().isEmpty() || !last ? now : last->value;
@@ -262,6 +272,8 @@ void ReadingArea::follow()
         }
     } else if (m_field->text().isEmpty()) {
         m_hint->setText(tr("Type the value with its unit."));
+    } else {
+        emit mended();
     }
     m_hint->place();
     emit followed();

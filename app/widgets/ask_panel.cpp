@@ -15,9 +15,11 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/prose_field.h"
 #include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
+#include "core/run/parts.h"
 
 namespace taut::app {
 
@@ -59,6 +61,7 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_layout->addWidget(m_scroll, 1);
+    m_layout->addWidget(m_finding);
     m_layout->addWidget(m_writing);
     m_layout->addWidget(m_foot);
     connect(m_accept, &QPushButton::clicked, this, &AskPanel::give);
@@ -77,18 +80,21 @@ QWidget* AskPanel::makeField(const Field& field)
     if (field.prose) {
         auto* prose = new ProseField(m_fieldsBox);
         prose->setPlaceholderText(field.hint);
+        connect(prose, &ProseField::textChanged, this, &AskPanel::forgive);
         made = prose;
     } else if (field.options.empty()) {
         auto* line = new QLineEdit(m_fieldsBox);
         line->setPlaceholderText(field.hint);
         line->setProperty(kSecret, field.secret);
         if (field.secret) line->setEchoMode(QLineEdit::Password);
+        connect(line, &QLineEdit::textChanged, this, &AskPanel::forgive);
         made = line;
     } else {
         auto* combo = new PickList(m_fieldsBox);
         for (const auto& [word, shown] : field.options) combo->addItem(shown, word);
         combo->setCurrentIndex(-1);
         combo->setPlaceholderText(tr("Choose"));
+        connect(combo, &QComboBox::currentIndexChanged, this, &AskPanel::forgive);
         made = combo;
     }
     made->setObjectName(QStringLiteral("value%1").arg(m_fields.size()));
@@ -130,6 +136,7 @@ void AskPanel::addSecret(QBoxLayout* who)
         named(m_pin, tr("PIN"));
     }
     auto* one = new QVBoxLayout;
+    connect(m_pin, &QLineEdit::textChanged, this, &AskPanel::forgive);
     const QString usual = signs ? tr("Passp&hrase, or scan the badge") : tr("P&IN");
     addLabelled(m_question.secretLabel.isEmpty() ? usual : m_question.secretLabel, m_pin, one);
     who->addLayout(one, 2);
@@ -141,14 +148,15 @@ void AskPanel::ask(const Question& question)
     m_accept->setText(question.accept);
     named(m_accept, question.accept);
     m_finding->clear();
-    m_finding->setParent(this);  // the fields that it stood among are about to go
+    m_blamed = nullptr;
     m_fields.clear();
     m_person = nullptr;
     m_pin = m_passphrase = nullptr;
     m_fieldsBox = new QWidget;
     auto* column = m_column = new QVBoxLayout(m_fieldsBox);
-    column->setContentsMargins(0, 6, 0, 6);
-    column->setSpacing(4);
+    // Close, so that a refusal has its room beside all of it on a small screen.
+    column->setContentsMargins(0, 2, 0, 2);
+    column->setSpacing(3);
     column->addWidget(wrapped(question.title, "head", m_fieldsBox));
     if (!question.text.isEmpty()) column->addWidget(wrapped(question.text, "", m_fieldsBox));
     bool secrets = false;
@@ -169,6 +177,7 @@ void AskPanel::ask(const Question& question)
             m_person->addItem(tr("%1, %2").arg(p.name, roleText(p.role)), p.id);
         m_person->setCurrentIndex(-1);
         m_person->setPlaceholderText(tr("Who?"));
+        connect(m_person, &QComboBox::currentIndexChanged, this, &AskPanel::forgive);
         auto* one = new QVBoxLayout;
         addLabelled(tr("P&erson"), m_person, one);
         who->addLayout(one, 3);
@@ -180,6 +189,7 @@ void AskPanel::ask(const Question& question)
     m_fieldsBox->show();
     tabsBefore(m_back, m_fieldsBox);
     placeWho();
+    keepRoom();
 }
 
 /// Person and secret side by side where both can be read, else one below the other.
@@ -194,6 +204,7 @@ void AskPanel::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     placeWho();
+    keepRoom();
 }
 
 QStringList AskPanel::typed() const
@@ -231,7 +242,7 @@ QWidget* AskPanel::blamedBy(const Finding& finding) const
     if (empty != nullptr && empty != m_pin) return empty;
     if (finding.code == "gate.no_reason")
         for (std::size_t i = m_fields.size(); i-- > 0;)
-            if (m_question.fields[i].prose) return m_fields[i];
+            if (m_question.fields[i].options.empty() && !m_question.fields[i].secret) return m_fields[i];
     if (m_pin != nullptr) return m_pin;
     return m_person != nullptr ? static_cast<QWidget*>(m_person) : first();
 }
@@ -240,21 +251,22 @@ void AskPanel::refuse(const Finding& finding, UnitSystem system)
 {
     // While it was being written nothing here could hold the focus; a wrong PIN is typed anew at once.
     QWidget* field = blamedBy(finding);
-    sayBelow(field, finding, system);
+    sayOf(field, finding, system);
     field->setFocus();
 }
 
-/// Below the whole panel it would lie under the fold of a small screen, or push what it is about off it.
-void AskPanel::sayBelow(QWidget* field, const Finding& finding, UnitSystem system)
+/// Above what gives it, in a room of its own: nothing moves under a finger, and no field is covered.
+void AskPanel::sayOf(QWidget* field, const Finding& finding, UnitSystem system)
 {
-    m_column->removeWidget(m_finding);
-    int at = m_column->indexOf(field);
-    if (at < 0) at = m_column->indexOf(m_who);
-    m_column->insertWidget(at < 0 ? m_column->count() - 1 : at + 1, m_finding);
+    m_blamed = field;
     m_finding->say(finding, system);
+    keepRoom();
+    // All of it, and not only where the cursor stands in it.
     const auto keepInSight = [this, kept = QPointer<QWidget>(field)] {
-        m_scroll->ensureWidgetVisible(m_finding, 0, 0);
-        if (kept) m_scroll->ensureWidgetVisible(kept, 0, 0);
+        if (!kept || !m_fieldsBox->isAncestorOf(kept)) return;
+        const QRect place(kept->mapTo(m_fieldsBox, QPoint(0, 0)), kept->size());
+        m_scroll->ensureVisible(place.left(), place.bottom() + 1, 0, 0);
+        m_scroll->ensureVisible(place.left(), place.top(), 0, 0);
     };
     // Once more when a scroll bar that came up has made the lines shorter.
     QTimer::singleShot(0, this, [this, keepInSight] {
@@ -263,9 +275,35 @@ void AskPanel::sayBelow(QWidget* field, const Finding& finding, UnitSystem syste
     });
 }
 
+/// The refusal's room is kept where all that is asked is in sight beside it, reasons on two lines if need be.
+void AskPanel::keepRoom()
+{
+    if (!m_fieldsBox) return;
+    m_finding->reserve(true);
+    m_layout->activate();
+    for (const bool low : {false, true, false}) {
+        for (QWidget* field : m_fields)
+            if (qobject_cast<ProseField*>(field))
+                field->setMaximumHeight(low ? field->minimumSizeHint().height() : QWIDGETSIZE_MAX);
+        m_column->activate();
+        if (m_column->totalHeightForWidth(m_scroll->width()) <= m_scroll->height()) return;
+    }
+    m_finding->reserve(false);
+}
+
+/// What is typed now is not what was refused.
+void AskPanel::forgive()
+{
+    const auto* field = qobject_cast<const QWidget*>(sender());
+    if (field != m_blamed || !m_finding->isVisibleTo(this)) return;
+    const QString value = m_pin == field ? m_pin->text() : valueOf(field);
+    const bool prose = qobject_cast<const ProseField*>(field) != nullptr;
+    if (prose ? run::saysSomething(value.toStdString()) : !value.isEmpty()) m_finding->clear();
+}
+
 void AskPanel::refuseField(std::size_t field, const Finding& finding, UnitSystem system)
 {
-    sayBelow(m_fields.at(field), finding, system);
+    sayOf(m_fields.at(field), finding, system);
     if (auto* line = qobject_cast<QLineEdit*>(m_fields.at(field))) {
         line->setFocus();
         line->selectAll();
@@ -298,11 +336,10 @@ void AskPanel::forgetPin()
 void AskPanel::want(QWidget* field, const QString& label)
 {
     QString plain = label;
-    sayBelow(field,
-             taut::refuse("ask.empty", {},
-                          Text("\"%1\" is still empty.", {plain.remove(QLatin1Char('&')).toStdString()}),
-                          "Fill it in, or go back."),
-             UnitSystem::Metric);
+    sayOf(field,
+          taut::refuse("ask.empty", {}, Text("\"%1\" is still empty.", {plain.remove(QLatin1Char('&')).toStdString()}),
+                       "Fill it in, or go back."),
+          UnitSystem::Metric);
     field->setFocus();
 }
 

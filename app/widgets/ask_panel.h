@@ -27,6 +27,7 @@ class AskPanel : public QWidget {
     Q_OBJECT
 
 public:
+    /// One thing to be typed or chosen.
     struct Field {
         QString label;
         std::vector<std::pair<QString, QString>> options;  ///< word, shown; none = a line to type
@@ -37,6 +38,7 @@ public:
     };
     /// A reason, a note, a remark.
     [[nodiscard]] static Field prose(const QString& label, bool required = true, const QString& hint = {});
+    /// Everything that is asked in one go.
     struct Question {
         QString title, text;
         std::vector<Field> fields;
@@ -49,12 +51,15 @@ public:
         QString secretLabel = {};  ///< beside the secret, "" = the usual words
     };
     explicit AskPanel(QWidget* parent = nullptr);
+    /// Begins anew, with nothing filled in.
     void ask(const Question& question);
     /// What stands in the fields so far, secrets left out; and it put there again.
     [[nodiscard]] QStringList typed() const;
     void setTyped(const QStringList& values);
+    /// Where whoever comes to it begins.
     [[nodiscard]] QWidget* first() const;
-    /// What is wrong is said right below the field that it is about, and stays in sight with it.
+    /// What is wrong is said above what gives it, in a room kept for it, the field that it is about in sight and with
+    /// the focus. It goes when that field has another value.
     void refuse(const Finding& finding, UnitSystem system);
     /// The same about one of the fields, which is typed anew.
     void refuseField(std::size_t field, const Finding& finding, UnitSystem system);
@@ -62,11 +67,13 @@ public:
     void takeFocus();
     /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
     void forgetPin();
+    /// While it is being written nothing can be touched.
     void setBusy(bool busy);
 
 signals:
     /// values: one for each field, in order.
     void given(const QStringList& values, const QString& personId, const QString& pin);
+    /// Back, or Esc.
     void cancelled();
 
 protected:
@@ -77,7 +84,9 @@ private:
     void give();
     /// Says what is still wanted and goes there.
     void want(QWidget* field, const QString& label);
-    void sayBelow(QWidget* field, const Finding& finding, UnitSystem system);
+    void sayOf(QWidget* field, const Finding& finding, UnitSystem system);
+    void keepRoom();
+    void forgive();
     [[nodiscard]] QWidget* blamedBy(const Finding& finding) const;
     [[nodiscard]] QWidget* wanted() const;
     QWidget* makeField(const Field& field);
@@ -96,6 +105,7 @@ private:
     QLineEdit* m_pin = nullptr;
     SecretLine* m_passphrase = nullptr;  // m_pin, when it is one
     FindingStrip* m_finding;
+    QWidget* m_blamed = nullptr;  // the field that it is about
     QLabel* m_writing;
     QWidget* m_foot;
     QPushButton *m_accept, *m_back;

@@ -260,9 +260,10 @@ void WordButton::paintEvent(QPaintEvent*)
     painter.setPen(ink);
     const bool left = role == QLatin1String("row");
     const int side = sidePadding() / 2;
-    painter.drawText(
-        rect().adjusted(side, 0, -side, 0),
-        Qt::TextWordWrap | Qt::TextShowMnemonic | Qt::AlignVCenter | (left ? Qt::AlignLeft : Qt::AlignHCenter), text());
+    painter.drawText(rect().adjusted(side, 0, -side, 0),
+                     Qt::TextWordWrap | Qt::TextShowMnemonic | Qt::AlignVCenter |
+                         (left ? Qt::AlignLeft : Qt::AlignHCenter),
+                     shownWords());
 }
 
 StatementBox::StatementBox(const QString& sentence, QWidget* parent) : QCheckBox(sentence, parent)
@@ -336,49 +337,6 @@ void SignalPanel::setCaution(procedure::SignalWord word, const QString& text)
     m_text->setText(text);
     setAccessibleName(signalText(word));
     setAccessibleDescription(text);
-}
-
-FindingStrip::FindingStrip(QWidget* parent, const QString& close) : QWidget(parent)
-{
-    m_head = wrapped({}, "strong", this);
-    m_text = wrapped({}, "", this);
-    m_close = worded(close.isEmpty() ? tr("&Understood") : close, "quiet", this);
-    auto* words = new QVBoxLayout;
-    words->setSpacing(2);
-    words->addWidget(m_head);
-    words->addWidget(m_text);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(16, 8, 8, 8);
-    layout->addLayout(words, 1);
-    layout->addWidget(m_close, 0, Qt::AlignVCenter);
-    connect(m_close, &QPushButton::clicked, this, [this] {
-        // Before it goes: the focus of something hidden falls to whatever comes next, and that may withdraw a press.
-        if (m_before && m_before->isVisible() && m_before->isEnabled()) m_before->setFocus();
-        emit understood();
-        clear();
-        emit gone();
-    });
-    hide();
-}
-
-void FindingStrip::say(const Finding& finding, UnitSystem system)
-{
-    if (QWidget* focus = window()->focusWidget(); focus != nullptr && !isAncestorOf(focus)) m_before = focus;
-    m_head->setText(words(finding.text, system));
-    m_text->setText(words(finding.remedy, system));
-    m_text->setVisible(!finding.remedy.empty());
-    setAccessibleName(words(finding, system));
-    show();
-}
-
-void FindingStrip::clear() { hide(); }
-
-void FindingStrip::paintEvent(QPaintEvent*)
-{
-    const Look look = currentLook();
-    QPainter painter(this);
-    painter.fillRect(rect(), look.palette.wash);
-    painter.fillRect(QRect(0, 0, 6, height()), look.palette.outside);
 }
 
 }  // namespace taut::app

@@ -5,11 +5,9 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPointer>
 #include <QPushButton>
 #include <QWidget>
 
-#include "core/base/finding.h"
 #include "core/procedure/procedure.h"
 #include "core/units/unit.h"
 
@@ -23,6 +21,7 @@ class OneLine : public QLabel {
 
 public:
     explicit OneLine(const char* role, QWidget* parent = nullptr);
+    /// Shows it, shortened where it must be.
     void say(const QString& text);
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -46,6 +45,8 @@ public:
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] int heightForWidth(int width) const override;
+    /// What stands on it now: its text, unless it has to say something else for a moment.
+    [[nodiscard]] virtual QString shownWords() const { return text(); }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -112,31 +113,6 @@ public:
 private:
     QWidget* m_word;
     QLabel* m_text;
-};
-
-/// A refusal: what is wrong, where, what to do. Stays until it was answered.
-class FindingStrip : public QWidget {
-    Q_OBJECT
-
-public:
-    /// close: the words of its button, where two may stand in one window; "" = the usual ones.
-    explicit FindingStrip(QWidget* parent = nullptr, const QString& close = {});
-    void say(const Finding& finding, UnitSystem system);
-    void clear();
-    [[nodiscard]] QString text() const { return m_text->text(); }
-
-signals:
-    void understood();  ///< it is about to go: whoever owns it takes the focus back
-    void gone();        ///< its room is free
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    QLabel* m_head;
-    QLabel* m_text;
-    QPushButton* m_close;
-    QPointer<QWidget> m_before;  // what had the focus when it came up
 };
 
 }  // namespace taut::app

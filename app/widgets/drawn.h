@@ -20,7 +20,9 @@ class TautLineWidget : public QWidget {
 
 public:
     explicit TautLineWidget(QWidget* parent = nullptr);
+    /// One for each stage.
     void setSpans(std::vector<TautSpan> spans);
+    /// As they were set.
     [[nodiscard]] const std::vector<TautSpan>& spans() const { return m_spans; }
     /// Where room is short only the shown stage is named; the buttons keep every name.
     void setWords(TautWords words);
@@ -29,6 +31,7 @@ public:
     [[nodiscard]] int heightForWidth(int width) const override;
 
 signals:
+    /// Counted from 0.
     void stageChosen(int stage);
 
 protected:
@@ -49,7 +52,9 @@ class LimitBarWidget : public QWidget {
 
 public:
     explicit LimitBarWidget(QWidget* parent = nullptr);
+    /// Shows this bar.
     void setBar(LimitBar bar);
+    /// As it was set.
     [[nodiscard]] const LimitBar& bar() const { return m_bar; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -68,7 +73,9 @@ class ElevationWidget : public QWidget {
 
 public:
     explicit ElevationWidget(QWidget* parent = nullptr);
+    /// Shows this view.
     void setView(ElevationView view);
+    /// As it was set.
     [[nodiscard]] const ElevationView& view() const { return m_view; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] int heightForWidth(int width) const override;
@@ -87,7 +94,9 @@ class ChartWidget : public QWidget {
 
 public:
     explicit ChartWidget(QWidget* parent = nullptr);
+    /// Shows this chart in these units.
     void setChart(report::Chart chart, UnitSystem system);
+    /// As it was set.
     [[nodiscard]] const report::Chart& chart() const { return m_chart; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
@@ -107,6 +116,7 @@ class MarkWidget : public QWidget {
 
 public:
     explicit MarkWidget(QWidget* parent = nullptr);
+    /// Shows this shape.
     void setMark(MarkShape shape);
     [[nodiscard]] QSize sizeHint() const override;
 

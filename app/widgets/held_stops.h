@@ -20,11 +20,13 @@ class HeldStops : public QWidget {
 
 public:
     explicit HeldStops(QWidget* parent = nullptr);
+    /// One row for each holder; nothing is seen when there is none.
     void show(const std::vector<run::HeldStop>& held);
     /// The first holder's button; nullptr when nobody holds one.
     [[nodiscard]] QPushButton* first() const { return m_first; }
 
 signals:
+    /// GiveUpStop of one holder.
     void command(const taut::run::Command& command);
 
 private:

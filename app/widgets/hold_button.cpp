@@ -14,7 +14,7 @@ namespace taut::app {
 
 namespace {
 
-constexpr int kTickMs = 40;
+constexpr int kTickMs = 40, kHintMs = 3000;
 
 }  // namespace
 
@@ -26,6 +26,9 @@ HoldButton::HoldButton(const QString& text, QWidget* parent) : WordButton(text, 
     setAccessibleDescription(tr("Hold for a moment, or press twice with assistive technology."));
     m_tick.setInterval(kTickMs);
     connect(&m_tick, &QTimer::timeout, this, &HoldButton::advance);
+    m_hint.setInterval(kHintMs);
+    m_hint.setSingleShot(true);
+    connect(&m_hint, &QTimer::timeout, this, [this] { update(); });
     connect(this, &QPushButton::clicked, this, [this] {
         // Only assistive technology gets here: finger and key are taken below.
         constexpr int kArmedMs = 5000;
@@ -39,9 +42,12 @@ double HoldButton::progress() const
     return m_tick.isActive() ? std::min(1.0, static_cast<double>(m_since.elapsed()) / kHoldMs) : 0;
 }
 
+QString HoldButton::shownWords() const { return m_hint.isActive() ? tr("Hold until the bar is full") : text(); }
+
 void HoldButton::begin()
 {
     if (!isEnabled() || m_tick.isActive()) return;
+    m_hint.stop();
     m_since.start();
     setDown(true);
     m_tick.start();
@@ -52,6 +58,13 @@ void HoldButton::cancel()
     m_tick.stop();
     setDown(false);
     update();
+}
+
+/// Whoever tapped it sees how it is answered instead; a finger that slid off did not mean it.
+void HoldButton::letGo()
+{
+    if (m_tick.isActive()) m_hint.start();
+    cancel();
 }
 
 void HoldButton::advance()
@@ -68,7 +81,7 @@ void HoldButton::mousePressEvent(QMouseEvent* event)
     if (event->button() == Qt::LeftButton) begin();
 }
 
-void HoldButton::mouseReleaseEvent(QMouseEvent*) { cancel(); }
+void HoldButton::mouseReleaseEvent(QMouseEvent*) { letGo(); }
 
 void HoldButton::mouseMoveEvent(QMouseEvent* event)
 {
@@ -89,7 +102,7 @@ void HoldButton::keyPressEvent(QKeyEvent* event)
 void HoldButton::keyReleaseEvent(QKeyEvent* event)
 {
     if (event->isAutoRepeat()) return;
-    cancel();
+    letGo();
 }
 
 void HoldButton::focusOutEvent(QFocusEvent* event)

@@ -16,9 +16,13 @@ class HoldButton : public WordButton {
 public:
     static constexpr int kHoldMs = 800;
     explicit HoldButton(const QString& text, QWidget* parent = nullptr);
+    /// How far it is held: 0 to 1.
     [[nodiscard]] double progress() const;
+    /// After a touch that was too short: for a moment, how it is held.
+    [[nodiscard]] QString shownWords() const override;
 
 signals:
+    /// Long enough.
     void held();
 
 protected:
@@ -33,8 +37,9 @@ protected:
 private:
     void begin();
     void cancel();
+    void letGo();
     void advance();
-    QTimer m_tick;
+    QTimer m_tick, m_hint;
     QElapsedTimer m_since;
     bool m_armed = false;
 };

@@ -13,7 +13,9 @@ class ProseField : public QPlainTextEdit {
 
 public:
     explicit ProseField(QWidget* parent = nullptr);
+    /// What was typed, without line ends.
     [[nodiscard]] QString text() const;
+    /// The same, put there.
     void setText(const QString& text);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

@@ -16,6 +16,7 @@
 
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/theme.h"
 #include "core/inputs/inputs.h"
 #include "core/units/parse.h"
@@ -120,6 +121,9 @@ QLineEdit* RollForm::addLine(QGridLayout* grid, int cell, const QString& label, 
     auto* line = new QLineEdit(m_typed);
     line->setPlaceholderText(hint);
     named(line, label);
+    connect(line, &QLineEdit::textEdited, this, [this] {
+        if (m_finding->isVisibleTo(this) && toml()) m_finding->clear();
+    });
     auto* text = new QLabel(label, m_typed);
     text->setBuddy(line);
     grid->addWidget(text, cell / 2 * 2, cell % 2);

@@ -34,18 +34,24 @@ class RollForm : public QWidget {
 
 public:
     explicit RollForm(QWidget* parent = nullptr);
+    /// Begins anew, with nothing chosen.
     void ask(const QString& title, const QString& text, std::vector<RollAtHand> rolls, UnitSystem system);
+    /// Says why this roll was not taken; what was typed stays.
     void refuse(const Finding& finding);
+    /// While it is being written nothing can be touched.
     void setBusy(bool busy);
     /// What using the chosen roll would do, said before anybody confirms it; "" for nothing to say.
     void sayEffect(const QString& sentence);
+    /// Where whoever comes to it begins.
     [[nodiscard]] QWidget* first() const;
     /// The text of the chosen or typed roll.
     [[nodiscard]] Result<std::string> toml() const;
 
 signals:
     void chosen(const std::string& rollToml);  ///< one of those at hand was picked, not confirmed yet
+    /// The roll's file, chosen or made of what was typed.
     void given(const std::string& rollToml);
+    /// Back, or Esc.
     void cancelled();
 
 protected:

@@ -13,12 +13,14 @@ class RowList : public QListWidget {
     Q_OBJECT
 
 public:
+    /// What one row shows.
     struct Row {
         QString id;  ///< what chosen() gives; "" for a headline, which cannot be chosen
         QString text, value, more;
         MarkShape mark = MarkShape::None;
     };
     explicit RowList(QWidget* parent = nullptr);
+    /// Below the last.
     void add(const Row& row);
     /// The id of the row that is chosen; "" when none is.
     [[nodiscard]] QString chosen() const;

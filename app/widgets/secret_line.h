@@ -14,6 +14,7 @@ public:
     explicit SecretLine(QWidget* parent = nullptr);
     /// The passphrase, or badge and PIN as people::badgeSecret; empty while something is still wanted.
     [[nodiscard]] QString secret();
+    /// What was typed, badge and all.
     void forget();
     /// What stands in the empty line where there is no room for a label.
     void setHint(const QString& hint);

@@ -17,6 +17,7 @@
 #include "app/text/words.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
 #include "core/run/words.h"
@@ -111,7 +112,8 @@ void StepCard::showWhere()
 {
     QStringList parts{m_content.place};
     if (m_namesStage) parts.prepend(m_content.stage);
-    if (const QString where = whereText(m_content.step.at); !where.isEmpty()) parts.append(where);
+    if (const QString where = whereText(m_content.step.at, !m_content.step.item.empty()); !where.isEmpty())
+        parts.append(where);
     m_where->setText(parts.join(QStringLiteral(" \u00B7 ")));
 }
 
@@ -128,6 +130,10 @@ void StepCard::showStanding()
     const run::StepStanding& s = m_content.standing;
     if (m_content.step.hands && m_content.step.kind != procedure::StepKind::Hold)
         addLine(tr("Hands go in here: only while a stop is held."), "strong");
+    // What the step takes for granted, and what the targets say is not so.
+    if (const targets::Ready* ready = m_content.target ? m_content.target->ready() : nullptr)
+        if (const bool* yes = std::get_if<bool>(&ready->value); yes && !*yes)
+            addLine(words(ready->advice, m_content.units), "strong");
     if (s.state == run::StepState::Stale)
         addLine(m_content.staleBecause.isEmpty()
                     ? tr("An input changed after this was answered. Answer it again.")
@@ -160,6 +166,8 @@ void StepCard::showStanding()
         if (hold && !stillHeld) said += QLatin1Char(' ') + tr("It has been given up since.");
         if (s.answer->value) said += QLatin1Char(' ') + verdictSaid(*s.answer, m_content.units);
         addLine(said, "");
+        if (!m_content.cutShort.isEmpty())
+            addLine(tr("Answered before its time was over: %1. The sheet says so.").arg(m_content.cutShort), "strong");
     }
 }
 
@@ -242,6 +250,7 @@ void StepCard::showAnswer()
                 });
         },
         Qt::QueuedConnection);
+    connect(m_area, &AnswerArea::mended, this, &StepCard::forgive);
     connect(m_area, &AnswerArea::followed, this, &StepCard::followFoot, Qt::QueuedConnection);
     const bool deviable = m_content.standing.state == run::StepState::Outside && m_content.step.waivable &&
                           m_content.step.kind == procedure::StepKind::Reading;
@@ -261,6 +270,7 @@ void StepCard::askSupervisor(bool ask)
     if (!m_pinned && ask) pinFoot(true);
     static_cast<QVBoxLayout*>(layout())->setStretchFactor(m_foot, ask ? 1 : 0);
     if (!ask) return;
+    m_finding->reserve(false);  // the panel has a room of its own
     // Opened again for the same answer it still holds the reason that was typed.
     if (m_supervisorAsked == m_content.standing.n) return m_supervisor->takeFocus();
     m_supervisorAsked = m_content.standing.n;
@@ -303,11 +313,22 @@ void StepCard::refuse(const Finding& finding)
     if (m_supervisor->isVisibleTo(this)) return m_supervisor->refuse(finding, m_content.units);
     m_finding->say(finding, m_content.units);
     if (m_area) m_area->setRefused(true);
+    // In the room that was kept for it nothing moves.
+    if (m_finding->isReserved() && m_finding->wantedHeight(width() - 40) <= m_finding->minimumHeight()) return;
     refit();
     // What is to be put right is seen beside what is wrong with it.
     QTimer::singleShot(0, this, [this] {
         if (!m_pinned && m_area && m_area->field()) m_scroll->ensureWidgetVisible(m_area->field());
     });
+}
+
+/// What is typed now is not what was refused.
+void StepCard::forgive()
+{
+    if (!m_finding->isVisibleTo(this)) return;
+    m_finding->clear();
+    if (m_area) m_area->setRefused(false);
+    if (!m_finding->isReserved()) refit();
 }
 
 void StepCard::focusAnswer()

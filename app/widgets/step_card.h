@@ -25,7 +25,9 @@ class StepCard : public QWidget {
 
 public:
     explicit StepCard(QWidget* parent = nullptr);
+    /// Shows a step; the same one shown anew keeps what was typed.
     void show(const StepContent& content);
+    /// As it was shown last.
     [[nodiscard]] const StepContent& content() const { return m_content; }
     /// The card names the stage where the taut line, which does, is not seen.
     void setNamesStage(bool names);
@@ -39,11 +41,15 @@ public:
     void refuse(const Finding& finding);
     /// Keys that the page did not use: Enter answers, digits go to the field. True when taken.
     bool takeKey(QKeyEvent* event);
+    /// To what the step is answered with.
     void focusAnswer();
+    /// What answers it; nullptr while it is closed.
     [[nodiscard]] AnswerArea* area() const { return m_area; }
 
 signals:
+    /// The step is answered, or a stop given up.
     void command(const taut::run::Command& command);
+    /// A deviation, to be signed by this supervisor.
     void commandSigned(const QString& personId, const QString& passphrase, const taut::app::WithSigner& make);
     void firstWanted();  ///< this step is closed: show the one that comes first
 
@@ -64,11 +70,13 @@ private:
     void pinFoot(bool pinned);
     void followFoot();
     [[nodiscard]] int footWanted() const;
+    [[nodiscard]] bool footFits() const;
     void fitSay();
     [[nodiscard]] bool seenWhole() const;
     void refit();
     void share(bool places);
     void showWrong();
+    void forgive();
     StepContent m_content;
     QLabel *m_where, *m_number, *m_say, *m_writing;
     SignalPanel* m_caution;

@@ -14,6 +14,7 @@
 
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 
@@ -109,16 +110,20 @@ void StepCard::build()
 /// What answers stays at the lower edge, unless that would leave no room for what is asked: then it scrolls with it.
 void StepCard::placeFoot()
 {
-    constexpr int kLeastBody = 150, kRead = 90;  // whoever was refused has read the step
     if (m_supervisor->isVisibleTo(this)) return;
-    const int wanted = m_footHeight = footWanted();
+    m_footHeight = footWanted();
+    pinFoot(footFits());
+}
+
+bool StepCard::footFits() const
+{
+    constexpr int kLeastBody = 150, kRead = 90;  // whoever was refused has read the step
     const bool refused = m_finding->isVisibleTo(this);
-    const int said = refused ? m_finding->heightForWidth(width() - 40) : 0;
     // What stands above and between keeps its height too, with large type in a low window most of all.
     const int head = m_where->heightForWidth(width() - 46 - m_number->sizeHint().width());
     const int around = 16 + 3 * layout()->spacing() + std::max(head, m_number->sizeHint().height());
-    const int left = height() - wanted - said;
-    pinFoot(left >= (refused ? kRead : kLeastBody) && left >= around + m_scroll->minimumHeight());
+    const int left = height() - footWanted() - m_finding->wantedHeight(width() - 40);
+    return left >= (refused ? kRead : kLeastBody) && left >= around + m_scroll->minimumHeight();
 }
 
 int StepCard::footWanted() const
@@ -226,12 +231,19 @@ void StepCard::share(bool places)
 {
     if (m_refitting) return;
     m_refitting = true;
-    // The room of a hint that may come is given to what is asked, where that would not be seen whole otherwise.
-    for (const bool reserved : {true, false}) {
-        if (m_area) m_area->reserveHint(reserved);
+    // The room of what may come, a refusal and a hint, is given to what is asked where that would not be seen whole
+    // otherwise: first that of the refusal.
+    constexpr struct {
+        bool refusal, hint;
+    } kRooms[] = {{true, true}, {false, true}, {false, false}};
+    const bool typed = m_area && m_area->field() && !m_supervisor->isVisibleTo(this);
+    for (const auto& [refusal, hint] : kRooms) {
+        m_finding->reserve(refusal && typed);
+        if (m_area) m_area->reserveHint(hint);
+        if (refusal && (!typed || !footFits())) continue;
         if (places) placeFoot();
         fitSay();
-        if (!m_area || seenWhole()) break;
+        if (seenWhole() && (m_pinned || !refusal)) break;
     }
     m_refitting = false;
 }

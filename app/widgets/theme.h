@@ -15,6 +15,7 @@ struct ThemeChoice {
 };
 /// Sets palette, font and style sheet of the whole application; may be called again at any time.
 void applyTheme(const ThemeChoice& choice);
+/// As it was applied last.
 [[nodiscard]] const ThemeChoice& themeChoice();
 
 /// What the drawings of widgets use now.
@@ -27,6 +28,7 @@ void applyTheme(const ThemeChoice& choice);
 struct Sizes {
     int control, answer, vital, row, gap;
 };
+/// In pixels of this screen, for the type chosen.
 [[nodiscard]] Sizes sizes();
 
 /// Roles that the style sheet knows; set before the widget is shown.

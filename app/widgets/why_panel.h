@@ -22,6 +22,7 @@ public:
     /// among: the set that it belongs to, by which the targets that it was made of are called by their names.
     void show(const procedure::Step& step, const std::optional<targets::Target>& target, const targets::Targets& among,
               UnitSystem system);
+    /// The same of a target alone.
     void show(const targets::Target& target, const targets::Targets& among, UnitSystem system);
     /// One sentence instead.
     void say(const QString& sentence);

@@ -15,8 +15,10 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/prose_field.h"
 #include "app/widgets/theme.h"
+#include "core/run/parts.h"
 
 namespace taut::app {
 
@@ -260,6 +262,9 @@ WithdrawnCard::WithdrawnCard(QWidget* parent) : PhaseCard(parent)
             emit giveBack(done);
     });
     connect(m_done, &ProseField::entered, m_give, &QPushButton::click);
+    connect(m_done, &ProseField::textChanged, m_finding, [this] {
+        if (run::saysSomething(m_done->text().toStdString())) m_finding->clear();
+    });
 }
 
 void WithdrawnCard::show(const run::Run& run, const PersonChoice& actor)

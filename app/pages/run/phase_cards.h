@@ -34,14 +34,19 @@ class MakeSafeCard : public PhaseCard {
 
 public:
     explicit MakeSafeCard(QWidget* parent = nullptr);
+    /// Fills the card for whoever is at the screen.
     void show(const run::Run& run, const PersonChoice& actor);
     /// False when somebody else has come to the screen since it was shown: what was ticked is not theirs.
     [[nodiscard]] bool isFor(const PersonChoice& actor) const;
+    /// While it is being written nothing can be touched.
     void setBusy(bool busy);
+    /// Says why it was not taken.
     void refuse(const Finding& finding);
+    /// Where whoever comes to the card begins.
     [[nodiscard]] QWidget* first() const;
 
 signals:
+    /// Resume, with the four sentences.
     void command(const taut::run::Command& command);
 
 private:
@@ -61,12 +66,17 @@ class OtherHandsCard : public PhaseCard {
 
 public:
     explicit OtherHandsCard(QWidget* parent = nullptr);
+    /// Fills the card for whoever is at the screen.
     void show(const run::Run& run, const PersonChoice& actor);
+    /// While it is being written nothing can be touched.
     void setBusy(bool busy);
+    /// Says why it was not taken.
     void refuse(const Finding& finding);
+    /// Where whoever comes to the card begins.
     [[nodiscard]] QWidget* first() const;
 
 signals:
+    /// By whoever is signed in.
     void takeOver();
 
 private:
@@ -82,14 +92,18 @@ class WithdrawnCard : public PhaseCard {
 
 public:
     explicit WithdrawnCard(QWidget* parent = nullptr);
+    /// Fills the card for whoever is at the screen.
     void show(const run::Run& run, const PersonChoice& actor);
+    /// While it is being written nothing can be touched.
     void setBusy(bool busy);
+    /// Says why it was not taken.
     void refuse(const Finding& finding);
     void forgetTyped();  ///< somebody else came to the screen
     /// Where whoever may give it back begins; the card itself for everybody else.
     [[nodiscard]] QWidget* first();
 
 signals:
+    /// With what was put right.
     void giveBack(const QString& done);
 
 private:

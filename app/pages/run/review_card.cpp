@@ -18,9 +18,11 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/held_stops.h"
 #include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
+#include "core/report/readings.h"
 #include "core/run/attention.h"
 #include "core/run/pace.h"
 #include "core/run/words.h"
@@ -156,6 +158,7 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
                         "small", this);
     layout->addWidget(m_meaning);
     connect(m_sign, &QPushButton::clicked, this, &ReviewCard::give);
+    connect(m_passphrase, &QLineEdit::textEdited, m_finding, &FindingStrip::clear);
     connect(m_table, &QTableWidget::cellActivated, this, [this](int row, int) {
         if (const QTableWidgetItem* item = m_table->item(row, 0)) emit stepChosen(item->data(kStepRole).toString());
     });
@@ -190,10 +193,10 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
         m_summary->setText(tr("A stop is still held: the run can be signed when whoever holds it has given it up."));
     else if (!may)
         m_summary->setText(tr("Whoever signs must be signed in, and their role must allow it."));
+    else if (const Text deviations = report::deviationsSaid(run); !deviations.empty())
+        m_summary->setText(tr("Nothing is open. Deviations: %1.").arg(words(deviations, m_system)));
     else
-        m_summary->setText(run.deviations() == 0
-                               ? tr("Nothing is open, and nothing deviates.")
-                               : tr("Nothing is open. Deviations accepted: %1.").arg(run.deviations()));
+        m_summary->setText(tr("Nothing is open, and nothing deviates."));
     // Whoever signs knows what whoever reviews will see.
     if (const std::size_t hasty = run::hasteOf(run).size(); running && hasty > 0)
         m_summary->setText(tr("%1 Answers given too fast, or before the time was over: %2. The sheet says which.")
@@ -214,7 +217,10 @@ void ReviewCard::fill(const run::Run& run)
         state->setData(kStepRole, QString::fromStdString(step.id.value));
         m_table->setItem(row, 0, state);
         m_table->setItem(row, 1, new QTableWidgetItem(words(step.say, m_system)));
-        m_table->setItem(row, 2, new QTableWidgetItem(answeredText(step, standing, m_system)));
+        QString answer = answeredText(step, standing, m_system);
+        if (const Text cut = report::cutShortSaid(run, step.id); !cut.empty())
+            answer += QLatin1Char('\n') + tr("before its time was over: %1").arg(words(cut, m_system));
+        m_table->setItem(row, 2, new QTableWidgetItem(answer.trimmed()));
         const QString by = standing.n == 0 ? QString()
                                            : tr("%1, %2").arg(QString::fromStdString(standing.byName),
                                                               clockText(standing.at, standing.offset));

@@ -24,15 +24,22 @@ class ReviewCard : public QWidget {
 
 public:
     explicit ReviewCard(QWidget* parent = nullptr);
+    /// Fills the card; only who may sign this run finds the button usable.
     void show(const run::Run& run, const PersonChoice& actor);
+    /// While it is being sealed nothing can be touched.
     void setBusy(bool busy);
     void forgetTyped();  ///< somebody else came to the screen
+    /// Says why it was not sealed; the passphrase is typed anew.
     void refuse(const Finding& finding);
+    /// Where whoever comes to the card begins.
     [[nodiscard]] QWidget* first() const;
 
 signals:
+    /// A held stop is given up.
     void command(const taut::run::Command& command);
+    /// SignOff with the remarks, and what it is signed with.
     void sign(const taut::run::Command& command, const QString& passphrase);
+    /// To be looked at on its own card.
     void stepChosen(const QString& stepId);
 
 protected:

@@ -48,6 +48,7 @@ struct ActRequest {
     std::optional<run::Command> finish;      ///< ends the run, with the passphrase that was given
     std::optional<std::string> withdrawFor;  ///< the press is withdrawn for this reason
 };
+/// Of an act that questionFor asks for. Codes: those of reading a quantity; act.not_asked of any other act.
 [[nodiscard]] Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::Step* step,
                                             const QStringList& values);
 /// The holder, or a supervisor in their place, says that their stop is given up.

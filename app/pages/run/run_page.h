@@ -19,9 +19,11 @@ class RunPage : public QWidget {
 
 public:
     explicit RunPage(Session* session, QWidget* parent = nullptr);
+    /// What the page shows.
     [[nodiscard]] RunView* view() const { return m_view; }
 
 signals:
+    /// Of this run, as it stands.
     void sheetWanted(const QString& runId);
 
 private:

@@ -9,6 +9,7 @@
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "core/report/readings.h"
 #include "core/run/answer.h"
 #include "core/run/change.h"
 #include "core/run/decide.h"
@@ -187,6 +188,7 @@ StepContent stepContentOf(const run::Run& run, const procedure::Step& step, cons
     content.holdStop = place.holdStop;
     content.held = heldShown(run);
     content.people = people;
+    content.cutShort = words(report::cutShortSaid(run, step.id), content.units);
     if (content.standing.state == run::StepState::Stale) content.staleBecause = staleBecauseOf(run, step.id);
     return content;
 }

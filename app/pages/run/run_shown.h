@@ -22,12 +22,15 @@ struct RunFiles {
     std::optional<inputs::Job> job;
     std::optional<inputs::Roll> roll;
     std::string substrateName;
+    /// False when the run has other files since.
     [[nodiscard]] bool isOf(const run::Run& run) const { return sources == run.sources(); }
 };
+/// Reads them; what cannot be read stays empty.
 [[nodiscard]] RunFiles filesOf(const run::Run& run);
 
 /// What changing to this roll would undo, said before anybody confirms it; or why it cannot be used.
 [[nodiscard]] QString effectOfRoll(const run::Run& run, const std::string& rollToml);
+/// Of the run's press.
 [[nodiscard]] UnitSystem unitsOf(const run::Run& run);
 /// True when somebody is signed in who is not the person in whose hands the run is.
 [[nodiscard]] bool isInOtherHands(const run::Run& run, const PersonChoice& actor);
@@ -35,6 +38,7 @@ struct RunFiles {
 [[nodiscard]] std::vector<run::HeldStop> heldShown(const run::Run& run);
 /// "Stops held: Ana (latch at the table)"; "" when none is.
 [[nodiscard]] QString stopsHeldText(const run::Run& run);
+/// One span for each stage, the shown one marked.
 [[nodiscard]] std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage);
 /// Press, job, roll, operator, kind of run and its id, in the order of a sheet's head.
 [[nodiscard]] QStringList headingOf(const run::Run& run, const RunFiles& files);

@@ -169,7 +169,6 @@ void RunView::refresh()
     const targets::Target* target = targetOfStep(*m_run, *current);
     m_why->show(*current, target ? std::optional(*target) : std::nullopt, m_run->targets(), unitsOf(*m_run));
     m_stops->setText(stopsHeldText(*m_run));
-    m_stops->setVisible(!m_run->heldStops().empty());
     m_elevation->setView(elevationOfRun(*m_run, m_files, current->at));
     settleActs();
     showCard();
@@ -193,6 +192,8 @@ void RunView::showCard()
         card = m_others;
     if (card == m_safe && (m_middle->currentWidget() != m_safe || !m_safe->isFor(m_actor)))
         m_safe->show(*m_run, m_actor);
+    // That card names them itself, where they are looked at.
+    m_stops->setVisible(!m_run->heldStops().empty() && card != m_safe);
     if (card == m_others) m_others->show(*m_run, m_actor);
     if (card == m_withdrawn) m_withdrawn->show(*m_run, m_actor);
     if (card == m_review) m_review->show(*m_run, m_actor);

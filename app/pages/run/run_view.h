@@ -43,26 +43,43 @@ public:
     explicit RunView(QWidget* parent = nullptr);
     ~RunView() override;
 
+    /// The run as it stands on disk; moves to the next step when what happened calls for it.
     void show(const run::Run& run);
+    /// Who is at the screen; an empty id = nobody, and nothing can be answered.
     void setActor(const PersonChoice& actor);
+    /// Who may be named, or asked for a PIN.
     void setPeople(std::vector<PersonChoice> people);
+    /// What "Change roll" offers.
     void setRollsAtHand(std::vector<RollAtHand> rolls);
+    /// While something is being written nothing can be touched.
     void setBusy(bool busy);
+    /// Says it where it was asked; what was entered stays.
     void refuse(const Finding& finding);
+    /// Whose card is open.
     [[nodiscard]] const procedure::StepId& shownStep() const { return m_step; }
+    /// Opens this step's card; one that is not in the plan changes nothing.
     void showStep(const procedure::StepId& step);
+    /// Opens the first open step of a stage, else its first.
     void showStage(int stage);
+    /// Asks what the act needs, or does it at once; nothing when it is not offered.
     void begin(RunAct act);
 
 signals:
+    /// To be performed by whoever is signed in.
     void command(const taut::run::Command& command);
     void sheetWanted(const QString& runId);  ///< to be looked at and printed as it stands
+    /// By them, with a second person who gives a PIN.
     void commandWith(const QString& personId, const QString& pin, const taut::app::WithSecond& make);
+    /// By them, with a second person who signs.
     void commandSigned(const QString& personId, const QString& passphrase, const taut::app::WithSigner& make);
+    /// Ends the run, sealed with the passphrase of whoever is signed in.
     void finish(const taut::run::Command& command, const QString& passphrase);
+    /// Takes the press out of use, for this reason.
     void withdraw(const QString& press, const QString& reason);
+    /// Back to use, with what was put right.
     void giveBack(const QString& press, const QString& done);
     void takeOver();  ///< by whoever is signed in
+    /// The page is left, the run kept open.
     void leave();
 
 protected:

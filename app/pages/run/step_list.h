@@ -13,9 +13,11 @@ class StepList : public QListWidget {
 
 public:
     explicit StepList(QWidget* parent = nullptr);
+    /// The places of the shown step's stage, the steps of its own place among them.
     void show(const run::Run& run, const procedure::StepId& current);
 
 signals:
+    /// By mouse or key.
     void stepChosen(const QString& stepId);
 
 protected:

@@ -15,6 +15,7 @@
 #include "app/shell/no_logbook_page.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/row_list.h"
 #include "core/base/file.h"
 #include "tests/app/pages/shop_window.h"

@@ -22,6 +22,7 @@
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/screen_menu.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/finding_strip.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -99,6 +100,15 @@ std::map<QString, int> altLetters(const QWidget& window)
     return letters;
 }
 
+/// Where everything stands that can be touched or typed into.
+std::map<const QWidget*, QRect> places(const QWidget& window)
+{
+    std::map<const QWidget*, QRect> all;
+    for (const QWidget* w : window.findChildren<QWidget*>())
+        if (w->isVisible() && w->focusPolicy() != Qt::NoFocus) all[w] = {w->mapTo(&window, QPoint(0, 0)), w->size()};
+    return all;
+}
+
 void noLetterTwice(const QWidget& window)
 {
     for (const auto& [letter, count] : altLetters(window)) {
@@ -139,9 +149,12 @@ TEST_CASE("the window opens on the start page with the cursor in the PIN")
 TEST_CASE("a wrong PIN signs nobody in, says so, and a right one takes the refusal away")
 {
     Window w;
+    const auto before = places(w.window);
     w.type("0000");
     until([&] { return w.refusal() != nullptr; }, "it is refused");
     CHECK_FALSE(w.session().actor());
+    CHECK(places(w.window) == before);
+    CHECK(w.refusal()->visibleRegion().boundingRect() == w.refusal()->rect());
     CHECK(called<QLineEdit>(w.window, "Your PIN")->text().isEmpty());
     CHECK(w.window.focusWidget() == called<QLineEdit>(w.window, "Your PIN"));
     w.type("4417");

@@ -21,6 +21,7 @@
 #include "app/text/pseudo.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
+#include "app/widgets/finding_strip.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/prose_field.h"
 #include "app/widgets/step_card.h"
