@@ -147,7 +147,7 @@ void checkWeb(const Inputs& inputs, Findings& out)
     const Press& press = *inputs.press;
     std::optional<Length> diameter;
     std::optional<Feed> feed = press.printFeed;
-    if (inputs.roll && inputs.roll->outerDiameter) diameter = inputs.roll->outerDiameter->measure();
+    if (inputs.roll) diameter = diameterAsItRuns(*inputs.roll, {});
     // With no roll named, the largest one that this unwind takes must clear every roller.
     if (!inputs.roll && press.unwind && press.unwind->largestDiameter)
         diameter = press.unwind->largestDiameter->measure();

@@ -15,7 +15,8 @@ bool enter(Maybe<K>& into, const Learnt& learnt)
 {
     const auto* value = std::get_if<Quantity>(&learnt);
     if (value == nullptr || value->kind() != K) return false;
-    if (!into || into->si() != value->si()) into = Entry<K>(*value);
+    // 33 cm and 330 mm are one width, whatever their last bits.
+    if (!into || std::abs(into->si() - value->si()) > 1e-12 * std::abs(into->si())) into = Entry<K>(*value);
     return true;
 }
 
@@ -57,6 +58,7 @@ bool fill(Roll& roll, std::string_view key, const Learnt& learnt)
 {
     if (key == "roll.width") return enter(roll.width, learnt);
     if (key == "roll.outer_diameter") return enter(roll.outerDiameter, learnt);
+    if (key == "roll.stripped_diameter") return enter(roll.strippedDiameter, learnt);
     if (key == "roll.core") return enter(roll.core, learnt);
     if (key == "roll.core_wall") return enter(roll.coreWall, learnt);
     if (key == "roll.core_mass") return enter(roll.coreMass, learnt);

@@ -14,8 +14,8 @@ namespace taut::inputs {
 /// What was learnt of a roll at the press: a value that was read, or a word that was chosen.
 using Learnt = std::variant<Quantity, std::string>;
 
-/// Enters it under a key of the roll's file ("roll.width", "roll.condition"). What is known already to the last digit
-/// stays as it was written. False, and nothing changed, when this entry is not told so: no such key, a quantity of
+/// Enters it under a key of the roll's file ("roll.width", "roll.condition"). What is known already stays as it was
+/// written. False, and nothing changed, when this entry is not told so: no such key, a quantity of
 /// another kind, a word that the file does not know.
 [[nodiscard]] bool fill(Roll& roll, std::string_view key, const Learnt& learnt);
 

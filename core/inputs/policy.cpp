@@ -9,7 +9,7 @@ namespace taut::inputs {
 namespace {
 
 // Every default names where it comes from; "policy" is ours. Sorted by name.
-constexpr std::array<PolicyRow, 58> kRows{{
+constexpr std::array<PolicyRow, 60> kRows{{
     {"air_drop_most", Kind::Pressure, 30000.0, "bar", 0, 300000.0, "fall of the air supply while nips close, at most",
      "policy"},
     {"air_shaft_least", Kind::Pressure, 550000.0, "bar", 100000.0, 1200000.0,
@@ -73,6 +73,9 @@ constexpr std::array<PolicyRow, 58> kRows{{
     {"outer_wraps", Kind::Count, 3, "", 0, 200, "outer wraps to take off", "common practice, no source"},
     {"printed_repeat", Kind::Share, 0.0005, "%", 1e-05, 0.01, "printed repeat over ten against the gear's, either way",
      "policy"},
+    {"proving_length", Kind::Length, 50, "m", 5, 2000, "web that the proving run at idle draws",
+     "common practice, no source"},
+    {"proving_speed", Kind::Share, 0.5, "%", 0.1, 1, "speed of the proving run, share of the job's", "policy"},
     {"register_centre", Kind::Share, 0.1, "%", 0.005, 0.5,
      "register adjuster from its mid mark at set-up, share of its reach either way", "policy"},
     {"room_time", Kind::Time, 86400.0, "h", 0, 2592000.0, "a roll in the press room before use",

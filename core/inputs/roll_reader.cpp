@@ -23,6 +23,7 @@ Result<Roll> readRoll(std::string_view toml, std::string_view file, Findings& no
     roll.substrate = keys.text("substrate");
     roll.width = keys.get<Kind::Length>("width", sane::kPressWidth);
     roll.outerDiameter = keys.get<Kind::Length>("outer_diameter", sane::kRollDiameter);
+    roll.strippedDiameter = keys.get<Kind::Length>("stripped_diameter", sane::kRollDiameter);
     roll.core = keys.get<Kind::Length>("core", sane::kCore);
     roll.coreWall = keys.get<Kind::Length>("core_wall", sane::kCoreWall);
     roll.coreMass = keys.get<Kind::Mass>("core_mass", sane::kMass);
@@ -60,6 +61,7 @@ std::string writeRoll(const Roll& roll)
     put(out, "substrate", roll.substrate);
     put(out, "width", roll.width);
     put(out, "outer_diameter", roll.outerDiameter);
+    put(out, "stripped_diameter", roll.strippedDiameter);
     put(out, "core", roll.core);
     put(out, "core_wall", roll.coreWall);
     put(out, "core_mass", roll.coreMass);

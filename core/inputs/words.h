@@ -51,7 +51,7 @@ inline constexpr std::array<std::string_view, 3> kDrawnWords{"outfeed", "rewind"
 inline constexpr std::array<std::string_view, 15> kFamilyWords{
     "paper", "board", "paper_label", "film_label", "pet",     "bopp",       "pp",         "pe",
     "nylon", "foil",  "thermal",     "vinyl",      "acetate", "cellophane", "polystyrene"};
-inline constexpr std::array<std::string_view, 4> kConditionWords{"clean", "dusty", "nicked", "crushed"};
+inline constexpr std::array<std::string_view, 5> kConditionWords{"clean", "cold", "dusty", "nicked", "crushed"};
 
 /// The controls of a press by role, and what each is called where its profile has no label for it. The setting of a
 /// zone is ZONE_setting.

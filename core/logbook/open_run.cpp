@@ -4,6 +4,7 @@
 #include <span>
 
 #include "core/logbook/open_runs.h"
+#include "core/people/meant.h"
 #include "core/records/texts.h"
 #include "core/run/held.h"
 #include "core/seal/words.h"
@@ -67,6 +68,38 @@ Result<std::vector<std::string>> newestTexts(SQLite::Database& db, std::string_v
     std::vector<std::string> texts;
     while (query.executeStep()) texts.push_back(query.getColumn(0).getString());
     return texts;
+}
+
+std::vector<std::string> namesIn(SQLite::Database& db)
+{
+    SQLite::Statement query(db, "SELECT name FROM person_rows WHERE active <> 0 ORDER BY name");
+    std::vector<std::string> names;
+    while (query.executeStep()) names.push_back(query.getColumn(0).getString());
+    return names;
+}
+
+/// Whose name a command gives for somebody who holds a stop; nullptr: it names nobody.
+std::string* holderIn(run::Command& command, const run::Run& run)
+{
+    if (auto* hold = std::get_if<run::HoldStop>(&command)) return &hold->holder;
+    auto* answer = std::get_if<run::Answer>(&command);
+    const procedure::Step* step = answer == nullptr ? nullptr : run.plan().find(answer->step);
+    return step != nullptr && step->kind == procedure::StepKind::Hold ? &answer->entered : nullptr;
+}
+
+/// Who holds a stop is called by the name that they are enrolled under, since by that name it is theirs alone. Nobody
+/// enrolled: a visitor, called as they were typed.
+std::optional<Finding> nameHolder(SQLite::Database& db, const run::Run& run, run::Command& command)
+{
+    std::string* holder = holderIn(command, run);
+    if (holder == nullptr) return std::nullopt;
+    const std::vector<std::string> meant = people::namesMeant(namesIn(db), *holder);
+    if (meant.size() > 1)
+        return refuse("gate.which_holder", run.id(),
+                      {"\"%1\" could be %2 or %3, and a held stop belongs to one person.", {*holder, meant[0], meant[1]}},
+                      "Say the whole name of whoever holds it.");
+    if (!meant.empty()) *holder = meant.front();
+    return std::nullopt;
 }
 
 bool hasEnded(const run::Run& run)
@@ -161,7 +194,9 @@ Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& 
             const auto enrolled = [&db](const std::string& name) { return findPersonNamed(db, name); };
             if (auto why = run::whyNotGivenUp(*given, actor, enrolled)) return *why;
         }
-        const auto event = run::decide(before, command, stamp(), actor);
+        run::Command named = command;
+        if (auto why = nameHolder(db, before, named)) return *why;
+        const auto event = run::decide(before, named, stamp(), actor);
         if (!event) return event.error();
         run::Run after = before.after(*event);
         appendEvent(db, after);

@@ -171,8 +171,10 @@ std::optional<Elevation> elevation(const Ground& ground)
         if (const targets::Ready* ready = target->ready())
             if (const auto* word = std::get_if<std::string>(&ready->value); word != nullptr && *word == "under")
                 feed = inputs::Feed::Under;
-    if (ground.inputs.roll && ground.inputs.roll->outerDiameter)
-        diameter = ground.inputs.roll->outerDiameter->measure();
+    // Whatever was measured stands in the targets.
+    if (const targets::Target* now = ground.targets->find("roll.diameter"); now && now->quantity())
+        diameter = now->quantity()->as<Kind::Length>();
+    if (ground.inputs.roll) diameter = inputs::diameterAsItRuns(*ground.inputs.roll, diameter);
     const std::optional<inputs::Winding> finished =
         ground.inputs.job ? ground.inputs.job->winding : std::optional<inputs::Winding>();
     auto paths = inputs::pathsOf(*ground.inputs.press, diameter, feed, finished);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/run/change.h"
 
+#include <algorithm>
+
 #include "core/inputs/fill.h"
 #include "core/run/decide.h"
 #include "core/run/parts.h"
@@ -11,14 +13,14 @@ namespace {
 
 using procedure::StepKind;
 
-constexpr std::string_view kOuterDiameter = "roll.outer_diameter";
+constexpr std::string_view kOuterDiameter = "roll.outer_diameter", kStrippedDiameter = "roll.stripped_diameter";
 
 /// "width" of "roll.width"; the measured diameter is the same input, whichever way it becomes known.
 std::string_view inputOf(const procedure::Step& step)
 {
     if (step.kind == StepKind::Scan) return "tag";
     const std::string_view key = step.fills.front();
-    return key == kOuterDiameter ? "diameter" : key.substr(key.find('.') + 1);
+    return key == kOuterDiameter || key == kStrippedDiameter ? "diameter" : key.substr(key.find('.') + 1);
 }
 
 void fillAll(inputs::Roll& roll, const procedure::Step& step, const Answered& answer)
@@ -31,6 +33,14 @@ void fillAll(inputs::Roll& roll, const procedure::Step& step, const Answered& an
     }
     const inputs::Learnt learnt = answer.value ? inputs::Learnt(*answer.value) : inputs::Learnt(answer.entered);
     for (const std::string& key : step.fills) (void)inputs::fill(roll, key, learnt);
+}
+
+/// Another diameter of the whole roll: what was left of it when it was stripped is not known any more.
+bool isMeasuredAnew(const procedure::Step& step, const inputs::Roll& before, const inputs::Roll& roll,
+                    std::optional<Length> presentBefore, std::optional<Length> present)
+{
+    return step.fills.front() == kOuterDiameter &&
+           (present != presentBefore || !(roll.outerDiameter == before.outerDiameter));
 }
 
 }  // namespace
@@ -57,6 +67,40 @@ std::optional<Finding> cannotWork(const targets::Targets& targets)
     return std::nullopt;
 }
 
+const procedure::Step* strippedBy(const Run& run)
+{
+    const std::vector<procedure::Step>& steps = run.plan().steps;
+    const auto found = std::find_if(steps.begin(), steps.end(), [&](const procedure::Step& step) {
+        const StepState state = run.stateOf(step.id);
+        return std::find(step.fills.begin(), step.fills.end(), kStrippedDiameter) != step.fills.end() &&
+               (state == StepState::Answered || state == StepState::Deviated);
+    });
+    return found == steps.end() ? nullptr : &*found;
+}
+
+std::optional<Finding> largerThanBefore(const Run& run, Length left)
+{
+    const targets::Target* target = run.targets().find("strip.diameter");
+    const targets::Ready* ready = target == nullptr ? nullptr : target->ready();
+    const std::optional<Quantity> most = ready == nullptr ? std::nullopt : ready->window.high;
+    if (!most || left.si() <= most->si()) return std::nullopt;
+    return refuse("gate.no_diameter", run.id(),
+                  Text("%1 is more than this roll was before, %2 at most: a roll only gets smaller.",
+                       {Magnitude{left.si(), Kind::Length, most->unit()}, most->magnitude()}),
+                  "Measure straight across the roll, not round it. If it is right, correct what was measured first.");
+}
+
+Result<InputsChanged> strippedTo(const Run& run, const Quantity& left)
+{
+    Sources sources = run.sources();
+    Findings notes;
+    auto roll = inputs::readRoll(sources.roll.text, sources.roll.id, notes);
+    if (!roll) return roll.error();
+    if (inputs::fill(*roll, kStrippedDiameter, left))
+        sources.roll = sourceOf(sources.roll.id, sources.roll.edition, inputs::writeRoll(*roll));
+    return changedInputs(run, sources, run.presentDiameter(), "diameter");
+}
+
 Result<std::shared_ptr<const InputsChanged>> filledBy(const Run& run, const procedure::Step& step,
                                                       const Answered& answer)
 {
@@ -72,6 +116,7 @@ Result<std::shared_ptr<const InputsChanged>> filledBy(const Run& run, const proc
         present = answer.value->as<Kind::Length>();
     else
         fillAll(roll, step, answer);
+    if (isMeasuredAnew(step, *before, roll, run.presentDiameter(), present)) roll.strippedDiameter.reset();
     if (roll == *before && present == run.presentDiameter()) return Filled();
     if (!(roll == *before)) sources.roll = sourceOf(sources.roll.id, sources.roll.edition, inputs::writeRoll(roll));
     auto change = changedInputs(run, sources, present, inputOf(step), &step.id);

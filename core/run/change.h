@@ -25,4 +25,11 @@ namespace taut::run {
 [[nodiscard]] Result<std::shared_ptr<const InputsChanged>> filledBy(const Run& run, const procedure::Step& step,
                                                                     const Answered& answer);
 
+/// The step whose standing answer says what was left of the roll when its outer wraps had come off; nullptr: none.
+[[nodiscard]] const procedure::Step* strippedBy(const Run& run);
+/// Why this cannot be what is left of the roll: it was smaller before. Code gate.no_diameter.
+[[nodiscard]] std::optional<Finding> largerThanBefore(const Run& run, Length left);
+/// Everything anew for a roll of which so much is left.
+[[nodiscard]] Result<InputsChanged> strippedTo(const Run& run, const Quantity& left);
+
 }  // namespace taut::run

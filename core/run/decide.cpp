@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/inputs/words.h"
 #include "core/run/answer.h"
 #include "core/run/change.h"
 #include "core/run/course.h"
@@ -242,11 +243,27 @@ struct Deciding {
         if (auto why = cannotWork(change->targets)) return *why;
         return Happening(*std::move(change));
     }
+    [[nodiscard]] Quantity spoken(Length length) const
+    {
+        return {length, Kind::Length, run.began().units == UnitSystem::Us ? "in" : "mm"};
+    }
     Outcome operator()(const MeasuredDiameter& c) const
     {
         if (!(c.diameter.si() > 0))
             return refuse("gate.no_diameter", run.id(), "A roll's diameter is larger than nothing.",
                           "Measure straight across the roll and type it with its unit.");
+        // On the shaft, this is what is left of it: what was lifted and hung stays as it was.
+        const Step* stripped = strippedBy(run);
+        const bool mounted = stripped != nullptr || run.conditions().contains("roll_mounted");
+        if (mounted)
+            if (auto why = largerThanBefore(run, c.diameter)) return *why;
+        if (stripped != nullptr)
+            return (*this)(Correct{stripped->id, inputs::asWritten(spoken(c.diameter)), "measured again"});
+        if (mounted) {
+            auto left = strippedTo(run, spoken(c.diameter));
+            if (!left) return left.error();
+            return Happening(*std::move(left));
+        }
         // What was measured is kept whatever follows: where the roll then cannot be lifted, its own steps say so.
         auto change = changedInputs(run, run.sources(), c.diameter, "diameter");
         if (!change) return change.error();

@@ -11,6 +11,7 @@
 #include "core/targets/target_json.h"
 #include "core/units/plain.h"
 #include "core/units/unit.h"
+#include "core/units/unit_json.h"
 
 namespace taut::run {
 
@@ -22,6 +23,11 @@ public:
     Members(const Json& json, std::string& wrong) : m_json(json), m_wrong(wrong) {}
 
     [[nodiscard]] std::string text(std::string_view key) const { return take(key, &Json::isString).text(); }
+    [[nodiscard]] std::string unit(const std::string& key) const
+    {
+        static_cast<void>(text(key));
+        return unitFrom(m_json, key);
+    }
     [[nodiscard]] double number(std::string_view key) const { return take(key, &Json::isNumber).number(); }
     [[nodiscard]] std::int64_t whole(std::string_view key) const { return take(key, &Json::isWhole).integer(); }
     [[nodiscard]] bool flag(std::string_view key) const { return take(key, &Json::isBool).boolean(); }
@@ -106,13 +112,13 @@ Quantity valueFrom(const Members& m, const std::string& entered)
     Kind kind{};
     if (!kindFromWord(m.text("kind"), kind)) m.wrong("kind");
     if (m.text("unit") != siUnit(kind).symbol) m.wrong("unit");
-    return {m.number("value"), kind, m.text("shown_unit"), entered};
+    return {m.number("value"), kind, m.unit("shown_unit"), entered};
 }
 
 targets::Window windowFrom(const Members& m, Kind kind)
 {
     targets::Window window;
-    const std::string unit = m.has("limits_unit") ? m.text("limits_unit") : std::string();
+    const std::string unit = m.has("limits_unit") ? m.unit("limits_unit") : std::string();
     if (const auto low = m.maybe("low")) window.low = Quantity(*low, kind, unit);
     if (const auto high = m.maybe("high")) window.high = Quantity(*high, kind, unit);
     window.rule = ruleFrom(m, "rule");

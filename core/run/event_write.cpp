@@ -6,6 +6,7 @@
 #include "core/targets/target_json.h"
 #include "core/units/plain.h"
 #include "core/units/unit.h"
+#include "core/units/unit_json.h"
 
 namespace taut::run {
 
@@ -50,13 +51,13 @@ void setBasis(Json& json, const Sources& sources, const std::vector<std::string>
 void setReading(Json& json, const Quantity& value, const targets::Window& window)
 {
     json.set("value", value.si()).set("unit", siUnit(value.kind()).symbol).set("kind", kindWord(value.kind()));
-    json.set("shown_unit", value.unit());
+    setUnit(json, "shown_unit", value.unit());
     json.set("low", window.low ? Json(window.low->si()) : Json());
     json.set("high", window.high ? Json(window.high->si()) : Json());
     json.set("rule", targets::ruleWord(window.rule));
     if (window.lowRule) json.set("low_rule", targets::ruleWord(*window.lowRule));
     const Quantity* limit = window.low ? &*window.low : window.high ? &*window.high : nullptr;
-    if (limit != nullptr) json.set("limits_unit", limit->unit());
+    if (limit != nullptr) setUnit(json, "limits_unit", limit->unit());
     if (!window.source.empty()) json.set("limits_from", textJson(window.source));
 }
 

@@ -2,6 +2,7 @@
 #include "core/run/pace.h"
 
 #include <algorithm>
+#include <set>
 
 namespace taut::run {
 
@@ -17,6 +18,11 @@ std::string_view placeOf(const StepId& id)
 {
     const std::string_view all = id.value;
     return all.substr(0, all.find('.', all.find('.') + 1));
+}
+
+std::int64_t inMs(double seconds)
+{
+    return static_cast<std::int64_t>(std::clamp(seconds, 0.0, kLongestWatchS) * 1000);
 }
 
 std::int64_t leastOf(const Step& step)
@@ -59,6 +65,7 @@ public:
     void operator()(const Began& e)
     {
         m_plan = &e.plan;
+        m_targets = &e.targets;
         m_ready = m_at;
     }
     void operator()(const InputsChanged& e)
@@ -107,9 +114,20 @@ private:
         all.tookMs = m_at - m_group->from;
         all.leastMs += leastOf(step);
         // To the second, as the card counts it down.
-        const auto watchMs = static_cast<std::int64_t>(std::clamp(step.waitSeconds, 0.0, kLongestWatchS) * 1000);
+        const std::int64_t watchMs = inMs(step.waitSeconds);
         if (all.tookMs + 500 < watchMs) m_found.push_back({Haste::What::CutShort, {step.id}, m_n, all.tookMs, watchMs});
+        const std::int64_t movesMs = inMs(reckonedSeconds(step));
+        if (static_cast<double>(all.tookMs) < kLeastOfMovement * static_cast<double>(movesMs))
+            m_found.push_back({Haste::What::CutShort, {step.id}, m_n, all.tookMs, movesMs});
         if (!doConfirm) closeGroup();
+    }
+    /// How long a movement takes by its target, where that is a time; nothing for all else.
+    [[nodiscard]] double reckonedSeconds(const Step& step) const
+    {
+        const targets::Target* target =
+            step.kind == procedure::StepKind::Motion && m_targets != nullptr ? m_targets->find(step.target) : nullptr;
+        const Quantity* time = target == nullptr ? nullptr : target->quantity();
+        return time != nullptr && time->kind() == Kind::Time ? time->si() : 0;
     }
     void closeGroup()
     {
@@ -140,10 +158,12 @@ private:
     void change(const InputsChanged& e)
     {
         m_plan = &e.plan;
+        m_targets = &e.targets;
         for (const StepId& id : e.stale) m_done.erase(id);
     }
 
-    const Plan* m_plan = nullptr;         // the one in force; the events keep it alive
+    const Plan* m_plan = nullptr;         // the ones in force; the events keep them alive
+    const targets::Targets* m_targets = nullptr;
     std::set<StepId> m_done;              // answered, and not to be done anew
     std::optional<std::int64_t> m_ready;  // since when what is open could be answered; nullopt: the clock was set
     std::int64_t m_at = 0;

@@ -25,11 +25,18 @@ bool among(const std::array<std::string_view, N>& names, std::string_view name)
 /// The names of what a run was made with and another was not: they stand in sentences and arguments.
 using OwnNames = std::vector<std::string>;
 
+void addNames(const Json& inputs, OwnNames& names)
+{
+    for (const char* input : {"job", "substrate", "roll"})
+        if (std::string id = inputs[input]["id"].text(); !id.empty()) names.push_back(std::move(id));
+}
+
+/// Of a run whose roll was changed, those of each: its first targets speak of the first one.
 OwnNames ownNames(const Json& body)
 {
     OwnNames names;
-    for (const char* input : {"job", "substrate", "roll"})
-        if (std::string id = body["inputs"][input]["id"].text(); !id.empty()) names.push_back(std::move(id));
+    addNames(body["inputs"], names);
+    for (const Json& event : body["events"].items()) addNames(event["inputs"], names);
     return names;
 }
 

@@ -39,9 +39,11 @@ Quantity finely(const Quantity& q, int finer)
     return finer == 0 ? q : q.in(unitIn(manner));
 }
 
-/// Whether a value stands on an end that a rule set: where a control ends by itself it can be set to that end.
+/// Whether a value stands on an end that a rule set: where a control ends by itself it can be set to that end, and
+/// nothing at all of a gap or a step is where it ends by itself.
 bool standsOnLimit(const Quantity& value, const Window& window)
 {
+    if (value.si() == 0 && window.low->si() == 0) return false;
     const auto on = [&](const Quantity& end, Rule rule) { return value.si() == end.si() && rule != Rule::Press; };
     return window.low->si() < window.high->si() &&
            (on(*window.low, window.lowRule.value_or(window.rule)) || on(*window.high, window.rule));

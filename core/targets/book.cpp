@@ -46,10 +46,7 @@ Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
       m_present(presentDiameter),
       m_leftOff(leftOff(*m_press, *m_job)),
       m_paths(pathsFor(*m_press,
-                       presentDiameter         ? presentDiameter
-                       : m_roll->outerDiameter ? std::optional(m_roll->outerDiameter->measure())
-                                               : std::nullopt,
-                       m_roll->winding, m_job->winding))
+                       inputs::diameterAsItRuns(*m_roll, presentDiameter), m_roll->winding, m_job->winding))
 {
     if (m_paths || m_paths.error().subject != "roll.outer_diameter") return;
     const Length some = m_press->unwind && m_press->unwind->largestDiameter
@@ -80,6 +77,12 @@ Term Book::givenDiameter() const
     if (m_present)
         return doubted(known(Quantity(*m_present, Kind::Length, unit), "measured:roll.diameter"), reading, "D");
     return doubted(term(m_roll->outerDiameter, "roll.outer_diameter"), reading, "D");
+}
+
+Term Book::runningDiameter() const
+{
+    if (m_impossibleDiameter || !m_roll->strippedDiameter) return diameter();
+    return doubted(term(m_roll->strippedDiameter, "roll.stripped_diameter"), row("diameter_reading").value->si(), "D");
 }
 
 namespace {

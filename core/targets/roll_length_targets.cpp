@@ -142,6 +142,17 @@ void stateWoundCaliper(Book& book)
                     "run a roll off by a counter, and enter the caliper that its length gives."));
 }
 
+/// Taking wraps off makes no roll larger; two readings of one roll lie within what is allowed between them.
+Stated onlySmaller(Book& book, Stated stripped, const Term& whole)
+{
+    stripped.most(book.mostAcross(nullptr));
+    if (!whole.known()) return stripped;
+    const Limit match = book.limit("diameter_match");
+    const Quantity& q = *whole.value;
+    return stripped.window({}, Quantity((1 + match.si()) * q.si(), Kind::Length, q.unit()), match.rule,
+                           Text("no larger than before; %1", {std::vector<Text>{match.source}}));
+}
+
 /// What comes off before the roll is run, and what is left of it above the reserve.
 void stateUsable(Book& book)
 {
@@ -167,11 +178,17 @@ void stateUsable(Book& book)
         book.note(why);
         book.lacking("strip.length", stripName, Shape::Quantity, impossible(why), "definition");
         book.lacking("strip.diameter", afterName, Shape::Quantity, impossible(why), "definition");
+    } else if (book.roll().strippedDiameter) {
+        const Term left = book.runningDiameter();
+        book.formula("strip.length", stripName, "R1", {{"D", across}, {"d", left}, {"t", book.caliper()}},
+                     lengthUnit(book))
+            .advice("By the diameters before and after: so much of the roll is gone.");
+        onlySmaller(book, book.value("strip.diameter", afterName, "stated", left, "the roll's data"), across)
+            .advice("As it was measured: brake, running time and what is enough for the job go by it.");
     } else {
         book.formula("strip.length", stripName, "R7.length", outer, lengthUnit(book))
             .advice("So many wraps are assumed; take off more until the web is clean and without nicks.");
-        book.formula("strip.diameter", afterName, "R7.diameter", outer, us ? "in" : "mm")
-            .most(book.mostAcross(nullptr));
+        onlySmaller(book, book.formula("strip.diameter", afterName, "R7.diameter", outer, us ? "in" : "mm"), across);
     }
 
     const Term length = book.target("roll.length"), strip = book.target("strip.length");

@@ -71,11 +71,19 @@ void stateMass(Book& book)
         return combine(
             {diameter}, from, [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length);
     };
+    Term unwound = combine(
+        {book.target("roll.mass"), core}, "target:roll.mass - core",
+        [](const std::vector<double>& v) { return std::max(0.0, v[0] - v[1]); }, Kind::Mass);
+    if (roll.strippedDiameter)
+        unwound = combine(
+            {unwound, book.diameter(), book.runningDiameter(), book.coreOuter()}, unwound.from + ", of what was left",
+            [](const std::vector<double>& v) {
+                return v[0] * (v[2] * v[2] - v[3] * v[3]) / (v[1] * v[1] - v[3] * v[3]);
+            },
+            Kind::Mass);
     book.formula("roll.inertia", "Inertia of the roll", "V4.roll",
-                 {{"m", combine(
-                            {book.target("roll.mass"), core}, "target:roll.mass - core",
-                            [](const std::vector<double>& v) { return std::max(0.0, v[0] - v[1]); }, Kind::Mass)},
-                  {"R", half(book.diameter(), "half of the diameter")},
+                 {{"m", unwound},
+                  {"R", half(book.runningDiameter(), "half of the diameter")},
                   {"r", half(book.coreOuter(), "half of the core's outside")},
                   {"mc", core},
                   {"b", half(term(roll.core, "roll.core"), "half of roll.core")}});

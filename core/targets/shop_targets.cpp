@@ -10,6 +10,27 @@ namespace taut::targets {
 
 namespace {
 
+/// A row in the press's units.
+Quantity said(const Limit& limit, bool us)
+{
+    if (!us || limit.rule == Rule::Press) return limit.value;
+    return limit.value.in(limit.value.kind() == Kind::Pressure ? "psi" : "in");
+}
+
+/// What should not be there at all, up to what the row allows.
+void stateFault(Book& book, const std::string& id, Text name, const char* rowName, Text advice)
+{
+    const Limit most = book.limit(rowName);
+    const bool us = book.press().units == UnitSystem::Us;
+    const Quantity high = said(most, us);
+    const Quantity nothing(0, high.kind(), high.unit());
+    const bool own = most.rule == Rule::Press;
+    book.value(id, std::move(name), "stated", known(nothing, (own ? "press.policy." : "policy:") + std::string(rowName)),
+               own ? "press profile" : "policy")
+        .window(nothing, high, most.rule, most.source)
+        .advice(std::move(advice));
+}
+
 /// A reading that no formula gives: the middle of a range that the press's plate or our policy says.
 void readingBetween(Book& book, const std::string& id, Text name, std::optional<Quantity> low,
                     std::optional<Quantity> high, Rule rule, Text source, Text advice, const std::string& from)
@@ -23,13 +44,6 @@ void readingBetween(Book& book, const std::string& id, Text name, std::optional<
                rule == Rule::Press ? "press profile" : "policy")
         .window(low, high, rule, std::move(source))
         .advice(std::move(advice));
-}
-
-/// A row in the press's units.
-Quantity said(const Limit& limit, bool us)
-{
-    if (!us || limit.rule == Rule::Press) return limit.value;
-    return limit.value.in(limit.value.kind() == Kind::Pressure ? "psi" : "in");
 }
 
 void shaftAir(Book& book, const std::string& id, const Text& name, const inputs::Mandrel& mandrel, bool us)
@@ -59,33 +73,23 @@ void stateShopReadings(Book& book)
                        said(book.limit("air_supply_most"), us), book.limit("air_supply_least").rule,
                        book.limit("air_supply_least").source,
                        "Low air lets brakes, nips and shafts go when you need them.", "policy:air_supply");
-    if (press.hasAir) {
-        const Limit drop = book.limit("air_drop_most");
-        readingBetween(book, "air.drop", "Fall of the air supply while nips close",
-                       Quantity(0, Kind::Pressure, us ? "psi" : "bar"), said(drop, us), drop.rule, drop.source,
-                       "Close the nips and watch the gauge: a supply that falls further feeds a leak or a choked line.",
-                       "policy:air_drop_most");
-    }
+    if (press.hasAir)
+        stateFault(book, "air.drop", "Fall of the air supply while nips close", "air_drop_most",
+                   "Close the nips and watch the gauge: a supply that falls further feeds a leak or a choked line.");
     if (press.unwind) shaftAir(book, "mandrel.air", "Air in the unwind shaft", press.unwind->mandrel, us);
     for (const inputs::Rewind& rewind : press.rewinds)
         shaftAir(book, "mandrel." + rewind.id + ".air", Text("%1: air in its shaft", {spokenName(press, rewind)}),
                  rewind.mandrel, us);
 
-    const Quantity nothing(0, Kind::Length, us ? "in" : "mm");
-    readingBetween(book, "splice.gap", "Gap between the butted edges", nothing, said(book.limit("splice_gap"), us),
-                   book.limit("splice_gap").rule, book.limit("splice_gap").source,
-                   "Touching, never over one another: an overlap strikes every nip.", "policy:splice_gap");
-    readingBetween(book, "splice.step", "Sideways step at the joint", nothing, said(book.limit("splice_step"), us),
-                   book.limit("splice_step").rule, book.limit("splice_step").source,
-                   "A step runs through the guide as a jump.", "policy:splice_step");
-    readingBetween(book, "splice.square", "Cut out of square across the web", nothing,
-                   said(book.limit("splice_square"), us), book.limit("splice_square").rule,
-                   book.limit("splice_square").source, "Measure it against the web's edge with a square.",
-                   "policy:splice_square");
-    const Limit overhang = book.limit("splice_overhang"), room = book.limit("room_time");
-    readingBetween(book, "splice.overhang", "Splice tape beyond the web's edge", nothing, said(overhang, us),
-                   overhang.rule, overhang.source, "Trim it flush: a tail sticks to the first roller it meets.",
-                   "policy:splice_overhang");
+    stateFault(book, "splice.gap", "Gap between the butted edges", "splice_gap",
+               "Touching, never over one another: an overlap strikes every nip.");
+    stateFault(book, "splice.step", "Sideways step at the joint", "splice_step",
+               "A step runs through the guide as a jump.");
+    stateFault(book, "splice.square", "Cut out of square across the web", "splice_square",
+               "Measure it against the web's edge with a square.");
+    stateFault(book, "splice.overhang", "Splice tape beyond the web's edge", "splice_overhang",
+               "Trim it flush: a tail sticks to the first roller it meets.");
+    const Limit room = book.limit("room_time");
     book.value("roll.room_time", "Time a roll should lie in the press room", "stated",
                known(room.value, "policy:room_time"), "common practice, no source")
         .window(room.value, {}, room.rule, room.source)

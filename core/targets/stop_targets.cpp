@@ -132,7 +132,7 @@ void stateAutomaticStop(Book& book)
 void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
 {
     const bool us = book.press().units == UnitSystem::Us;
-    const Term radius = halfOf(book.diameter(), "half of the diameter");
+    const Term radius = halfOf(book.runningDiameter(), "half of the diameter");
     const Term inertia =
         withShaft(book.target("roll.inertia"), book.press().unwind ? book.press().unwind->shaftInertia : std::nullopt,
                   "press.unwind.shaft_inertia");
@@ -243,6 +243,28 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
     const auto* atSpeed = scaled.ready() ? &std::get<Quantity>(scaled.ready()->value) : nullptr;
     if (atSpeed != nullptr) scaled.window({}, most(*atSpeed), late.rule, late.source);
     scaled.advice("The deceleration is the press's own: the time grows with the speed that it is stopped from.");
+
+    const Term share = called(book.row("proving_speed"), "share of the job's speed");
+    const Term job = called(book.speed(), "speed of the job");
+    book.value("stop.trial_speed", "Speed of the proving run", "rule",
+               combine(
+                   {job, share}, "", [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Speed),
+               "policy", {{"v", job}, {"k", share}})
+        .in(job.known() ? job.value->unit() : std::string())
+        .symbols("k v")
+        .advice("Reached step by step: slack, swings and wrinkles show on the way.");
+    Stated trial = book.formula("stop.trial_time", "Time to standstill after an emergency stop from the proving run",
+                                "V1.time",
+                                {{"v", book.target("stop.trial_speed")},
+                                 {"tr", reaction()},
+                                 {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
+                                "s");
+    if (trial.ready() != nullptr)
+        trial.window({}, most(std::get<Quantity>(trial.ready()->value)), late.rule, late.source)
+            .most(Quantity(inputs::sane::kStopTime.most, Kind::Time, "s"));
+    trial.advice(
+        "Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or shorter as "
+        "the speed is.");
 
     Stated time =
         book.value("stop.emergency_time",

@@ -75,7 +75,7 @@ Term zoneWidth(const Book& book, const inputs::Zone& zone)
 Term rollDiameterOf(const Book& book, const inputs::Zone& zone)
 {
     switch (endOf(book.press(), zone)) {
-    case ZoneEnd::Unwind: return book.diameter();
+    case ZoneEnd::Unwind: return book.runningDiameter();
     case ZoneEnd::Rewind:
     case ZoneEnd::Waste: {
         const inputs::Rewind* r = rewindOf(book.press(), zone);

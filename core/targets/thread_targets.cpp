@@ -17,7 +17,7 @@ Term pathLack(const Book& book)
 {
     const inputs::Press& press = book.press();
     if (press.rollers.empty()) return missing("press.web.roller");
-    if (!book.givenDiameter().known()) return missing("roll.outer_diameter");
+    if (!book.givenDiameter().known() && !book.roll().strippedDiameter) return missing("roll.outer_diameter");
     const Finding& why = book.paths().error();
     // A missing coordinate is a key to fill in; an impossible lay-out is a contradiction.
     if (why.code == "press.web.needs") return missing(why.subject);
@@ -214,6 +214,15 @@ void stateThreading(Book& book, bool webInPress)
         .advice("Count on more: the splice is watched through every station.");
     book.formula("thread.crawl_time", "Time at crawl to draw it through", "V2.crawl",
                  {{"s", way}, {"v", term(press.crawl.value, "press.speeds.crawl")}}, "min");
+    const Term proving = called(book.row("proving_length"), "web drawn at idle"),
+               idle = called(term(press.idle.value, "press.speeds.idle"), "idle speed");
+    book.value("thread.proving_time", "Time of the proving run at idle", "rule",
+               combine(
+                   {proving, idle}, "", [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::Time),
+               "definition", {{"s", proving}, {"v", idle}})
+        .in("min")
+        .symbols("t = s / v")
+        .advice("So long everything runs together for the first time, slow enough to be stopped by eye.");
     for (const inputs::Rewind& rewind : press.rewinds) {
         stateWinding(book, rewind);
         const std::string key = "press.rewind." + rewind.id + ".";

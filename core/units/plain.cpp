@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/units/format.h"
+#include "core/units/unit_json.h"
 
 namespace taut {
 
@@ -61,7 +62,10 @@ Json argJson(const TextArg& arg)
         return all;
     }
     const auto& magnitude = std::get<Magnitude>(arg);
-    return Json::object().set("si", magnitude.si).set("kind", kindWord(magnitude.kind)).set("unit", magnitude.unit);
+    Json object = Json::object();
+    object.set("si", magnitude.si).set("kind", kindWord(magnitude.kind));
+    setUnit(object, "unit", magnitude.unit);
+    return object;
 }
 
 TextArg argFrom(const Json& json)
@@ -73,7 +77,7 @@ TextArg argFrom(const Json& json)
         for (const Json& text : json.items()) texts.push_back(textFrom(text));
         return texts;
     }
-    Magnitude magnitude{json["si"].number(), Kind::Count, json["unit"].text()};
+    Magnitude magnitude{json["si"].number(), Kind::Count, unitFrom(json, "unit")};
     static_cast<void>(kindFromWord(json["kind"].text(), magnitude.kind));
     return magnitude;
 }

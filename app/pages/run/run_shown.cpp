@@ -196,8 +196,8 @@ StepContent stepContentOf(const run::Run& run, const procedure::Step& step, cons
 ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const std::string& lit)
 {
     if (!files.press) return {};
-    std::optional<Length> diameter = run.presentDiameter();
-    if (!diameter && files.roll && files.roll->outerDiameter) diameter = files.roll->outerDiameter->measure();
+    const std::optional<Length> diameter =
+        files.roll ? inputs::diameterAsItRuns(*files.roll, run.presentDiameter()) : run.presentDiameter();
     ElevationView view = elevationOf(*files.press, diameter, feedOf(run),
                                      files.job ? files.job->winding : std::optional<inputs::Winding>());
     view.lit = lit;

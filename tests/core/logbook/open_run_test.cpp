@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <chrono>
 
+#include "core/units/plain.h"
 #include "tests/core/logbook/run_fixture.h"
 
 using namespace taut;
@@ -382,6 +383,30 @@ TEST_CASE("a held stop of somebody enrolled takes their own word or a supervisor
     const auto& given = std::get<run::StopGivenUp>(kept->happening());
     CHECK(given.saidBy == (himself ? "p-3" : "p-4"));
     CHECK(given.reason == (himself ? "" : "went home, I looked under the guards"));
+}
+
+TEST_CASE("whoever holds a stop is the enrolled person that was meant, however the name was typed")
+{
+    Press shop;
+    REQUIRE(shop.writer->addPerson(people::test::member("p-3", "Inga Vane", people::Role::Operator).enrolled,
+                                   *shop.signer("p-1")));
+    const people::Actor inka = shop.actor("p-2");
+    OpenRun open = shop.begin();
+    const auto heldAs = [&](const char* typed) {
+        must(open, run::HoldStop{typed, "latch"}, inka);
+        std::string name = open.run().heldStops().back().holder;
+        must(open, run::GiveUpStop{name}, inka);
+        return name;
+    };
+    for (const char* typed : {"Inka Thorsby", "inka  thorsby", " Inka T", "thor", "INK"}) {
+        INFO(typed);
+        CHECK(heldAs(typed) == "Inka Thorsby");
+    }
+    CHECK(heldAs("Inka the visitor") == "Inka the visitor");
+    const auto two = open.perform(run::HoldStop{"In", "latch"}, inka);
+    REQUIRE_FALSE(two);
+    CHECK(two.error().code == "gate.which_holder");
+    CHECK(plain(two.error().text).find("Inga Vane") != std::string::npos);
 }
 
 TEST_CASE(

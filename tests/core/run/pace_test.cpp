@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/run/course.h"
+#include "tests/core/run/demo_walk.h"
 #include "tests/core/run/small_press.h"
 
 // How long looking and saying takes at least is a proposal of our own, no source; the idea of flagging it is CHK-19.
@@ -170,6 +171,33 @@ TEST_CASE("a time to watch that no procedure has, in a record from outside, is r
     const auto all = hasteOf(walk.run());
     REQUIRE(all.size() == 1);
     CHECK(all[0].leastMs == 24 * 3'600'000);
+}
+
+TEST_CASE("a movement that takes minutes by its target and was said done in seconds is found")
+{
+    const StepId draw{"splice.through.draw"};
+    const Run before = demo::until(
+        Run::fold(std::vector<Event>{
+            demo::begun(demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
+        draw);
+    const double minutes = before.targets().find("thread.crawl_time")->quantity()->si() / 60;
+    REQUIRE(minutes > 1);
+    const auto found = [&](std::int64_t ms) {
+        std::vector<Haste> all;
+        auto stamp = before.events().back().stamp();
+        ++stamp.n;
+        stamp.utcMs += ms;
+        const auto event = decide(before, *demo::nextCommand(before), stamp, person("ana"));
+        REQUIRE(event);
+        for (const Haste& one : hasteOf(before.after(*event)))
+            if (one.what == Haste::What::CutShort && one.steps.front() == draw) all.push_back(one);
+        return all;
+    };
+    REQUIRE(found(2'000).size() == 1);
+    CHECK(found(2'000)[0].tookMs == 2'000);
+    CHECK(static_cast<double>(found(2'000)[0].leastMs) == Approx(minutes * 60'000).margin(1));
+    CHECK(found(static_cast<std::int64_t>(minutes * 29'000)).size() == 1);
+    CHECK(found(static_cast<std::int64_t>(minutes * 31'000)).empty());
 }
 
 TEST_CASE("a reading that was watched too short and is taken again is to be watched again")

@@ -49,7 +49,7 @@ TEST_CASE("after a web break a press threaded again is spliced, tensioned and pr
     for (const Row& row : rows) {
         INFO(row.press << (row.web ? " joined" : " empty"));
         const Run before =
-            demo::until(fresh(row.press, row.job, row.roll, row.web), StepId{"web_guide.proving.half_speed"});
+            demo::until(fresh(row.press, row.job, row.roll, row.web), StepId{"web_guide.at_speed.half_speed"});
         const Run run = demo::done(before, RepeatStage{"threading", "web_break"});
         CHECK(stillAnswered(before, run, "threading") == 0);
         CHECK(stillAnswered(before, run, "splice") == 0);

@@ -52,6 +52,18 @@ Run nearlyDone(const Sources& sources)
     return run;
 }
 
+const StepId kStrip{"threading.lead.strip"};
+
+Run untilStripped(const Sources& sources)
+{
+    return demo::until(Run::fold(std::vector<Event>{demo::begun(sources, {"full", true, std::nullopt})}), kStrip);
+}
+
+bool contains(const Steps& steps, const char* id)
+{
+    return std::find(steps.begin(), steps.end(), StepId{id}) != steps.end();
+}
+
 std::string replaced(std::string text, const std::string& from, const std::string& to)
 {
     const std::size_t at = text.find(from);
@@ -95,24 +107,101 @@ TEST_CASE("after a change of roll exactly the steps whose target differs or that
     }
 }
 
-TEST_CASE("a measured diameter makes stale what follows from it, and not what merely uses the roll")
+TEST_CASE("a diameter measured before the roll hangs makes stale what follows from it, and not what merely uses the roll")
 {
-    const Run run = nearlyDone(demo::sources("north", "quince-jelly", "R0041"));
+    const Run run = demo::until(
+        Run::fold(std::vector<Event>{
+            demo::begun(demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
+        {"threading.shaft.slide_on"});
     const Run after = demo::done(run, MeasuredDiameter{Length::si(0.42)});
+    Steps wanted;
+    for (const StepId& id : byTheRule(run, after, "diameter"))
+        if (run.stateOf(id) != StepState::Open) wanted.push_back(id);
     const Steps stale = stateIs(after, StepState::Stale);
-    CHECK(stale == byTheRule(run, after, "diameter"));
-    CHECK(std::find(stale.begin(), stale.end(), StepId{"tension.settings.setting/unwind"}) != stale.end());
-    CHECK(std::find(stale.begin(), stale.end(), StepId{"threading.lift.tag"}) == stale.end());
+    CHECK(stale == wanted);
+    CHECK(contains(stale, "threading.lift.lift_pressure"));
+    CHECK_FALSE(contains(stale, "threading.lift.tag"));
     CHECK(after.presentDiameter() == Length::si(0.42));
     CHECK(after.sources() == run.sources());
     CHECK(demo::done(run, MeasuredDiameter{Length::si(0.42)}).targets() == after.targets());
 }
 
+TEST_CASE("a diameter measured when the roll hangs stripped is what is left of it: it was lifted and hung as it was")
+{
+    for (const auto& sources :
+         {demo::sources("north", "quince-jelly", "R0041"), demo::sources("south", "cold-brew", "R0048")}) {
+        const Run run = nearlyDone(sources);
+        const Run after = demo::done(run, MeasuredDiameter{Length::si(0.42)});
+        Steps wanted;
+        for (const StepId& id : byTheRule(run, after, "diameter"))
+            if (run.stateOf(id) != StepState::Open && id != kStrip) wanted.push_back(id);
+        const Steps stale = stateIs(after, StepState::Stale);
+        CHECK(stale == wanted);
+        CHECK(stale.size() > 1);
+        for (const StepId& id : stale) CHECK(id.value.rfind("threading.", 0) != 0);
+        // It stands as another answer to the step that measured it first, with both figures.
+        const Answered& answer = *after.standing(kStrip).answer;
+        CHECK(answer.correction);
+        CHECK(answer.value->si() == Approx(0.42));
+        CHECK(after.stateOf(kStrip) == StepState::Answered);
+        CHECK(after.targets().find("strip.diameter")->quantity()->si() == Approx(0.42));
+        for (const char* same : {"lift.load", "lift.pressure", "roll.length", "roll.mass", "roll.diameter"}) {
+            INFO(same);
+            CHECK(after.targets().find(same)->state == run.targets().find(same)->state);
+        }
+        // Larger than it was is no reading of this roll.
+        const auto refused = decide(run, MeasuredDiameter{Length::si(0.7)}, {}, small::person("ana"));
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().code == "gate.no_diameter");
+    }
+}
+
+TEST_CASE("a roll that hangs is not lifted again because it was measured, nor is one on its shaft that no step strips")
+{
+    const auto unlifted = [](const Run& run, const StepId& until) {
+        const Run before = demo::until(run, until);
+        REQUIRE(before.conditions().contains("roll_mounted"));
+        const Run after = demo::done(before, MeasuredDiameter{Length::si(0.4)});
+        CHECK(after.stateOf({"threading.lift.lift_pressure"}) == StepState::Answered);
+        CHECK(after.stateOf({"threading.lift.lift_load"}) == StepState::Answered);
+        CHECK(after.targets().find("strip.diameter")->quantity()->si() == Approx(0.4));
+        CHECK(after.targets().find("tension.unwind.setting")->quantity()->si() <
+              before.targets().find("tension.unwind.setting")->quantity()->si());
+    };
+    const Sources sources = demo::sources("north", "quince-jelly", "R0041");
+    unlifted(Run::fold(std::vector<Event>{demo::begun(sources, {"full", true, std::nullopt})}), kStrip);
+    std::string stuck;
+    const Run parent =
+        demo::walked(Run::fold(std::vector<Event>{demo::begun(sources, {"full", true, std::nullopt})}), stuck);
+    unlifted(Run::fold(std::vector<Event>{demo::begun(sources, {"next_roll", true, std::nullopt}, &parent)}),
+             {"splice.table.join"});
+}
+
+TEST_CASE("what is left of a stripped roll sets brake, web and running time, and a whole roll measured anew ends it")
+{
+    const Run run = untilStripped(demo::sources("north", "quince-jelly", "R0041"));
+    const auto si = [](const Run& r, const char* id) { return r.targets().find(id)->quantity()->si(); };
+    const Run little = demo::done(run, Answer{kStrip, "498 mm", {}}), much = demo::done(run, Answer{kStrip, "400 mm", {}});
+    // 500 mm down to 400 mm on 140 um: pi (0.25 - 0.16) / (4 140e-6) = 504.9 m (R1).
+    CHECK(si(much, "strip.length") == Approx(504.9).margin(0.05));
+    CHECK(si(much, "roll.usable") == Approx(si(little, "roll.usable") - 504.9 + si(little, "strip.length")).margin(0.1));
+    CHECK(si(much, "tension.unwind.setting") < si(little, "tension.unwind.setting"));
+    CHECK(si(much, "roll.inertia") < 0.5 * si(little, "roll.inertia"));
+    CHECK(si(much, "roll.length") == si(little, "roll.length"));
+    // A reading that grew the roll stands outside, and sets nothing.
+    const Run grown = demo::done(run, Answer{kStrip, "600 mm", {}});
+    CHECK(grown.stateOf(kStrip) == StepState::Outside);
+    CHECK(si(grown, "tension.unwind.setting") == si(run, "tension.unwind.setting"));
+    const Run whole = demo::done(much, Correct{{"threading.lift.diameter"}, "495 mm", "measured badly"});
+    CHECK(si(whole, "tension.unwind.setting") > si(much, "tension.unwind.setting"));
+    CHECK(whole.stateOf(kStrip) == StepState::Stale);
+}
+
 TEST_CASE("the same roll again changes no target, so only the steps that use the roll are stale")
 {
-    const Run run = nearlyDone(demo::sources("north", "quince-jelly", "R0041"));
-    const Run after = demo::done(run, ChangeRoll{demo::rollText("R0041"), std::nullopt});
-    CHECK(targets::changed(run.targets(), after.targets()).empty());
+    const Run run = untilStripped(demo::sources("north", "quince-jelly", "R0041"));
+    const Run after = demo::done(run, ChangeRoll{run.sources().roll.text, std::nullopt});
+    CHECK(targets::changed(run.targets(), after.targets()) == std::vector<targets::TargetId>{});
     for (const StepId& id : stateIs(after, StepState::Stale)) {
         const auto& uses = after.plan().find(id)->uses;
         CHECK(std::find(uses.begin(), uses.end(), "roll") != uses.end());
@@ -151,7 +240,10 @@ TEST_CASE("a stale step that is answered again is judged against the new window"
 
 TEST_CASE("a roll that turns out too heavy for the lift closes its steps, and another roll opens them again")
 {
-    Run run = nearlyDone(demo::sources("north", "quince-jelly", "R0041"));
+    Run run = demo::until(
+        Run::fold(std::vector<Event>{
+            demo::begun(demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
+        {"threading.shaft.slide_on"});
     run = demo::done(run, MeasuredDiameter{Length::si(1.0)});
     const auto closed = closedBecause(run, {"threading.lift.lift_pressure"});
     REQUIRE(closed);
