@@ -83,8 +83,8 @@ TEST_CASE("the pseudo language brackets everything a person reads")
     for (const QString& shown :
          {words(finding, UnitSystem::Metric), quantityText(Quantity(139000, Kind::Pressure, "bar"), UnitSystem::Metric),
           rangeText(Quantity(1, Kind::Length), {}, UnitSystem::Metric), dataText(std::string_view("North press")),
-          stageStateText(run::StageState::InWork), roleText(people::Role::Supervisor), whereText("lift"),
-          whereText("table entry"), verdictText({verdict::Verdict::Near, false}), ruleText(targets::Rule::Policy),
+          stageStateText(run::StageState::InWork), roleText(people::Role::Supervisor), whereText("lift", false),
+          whereText("table entry", true), verdictText({verdict::Verdict::Near, false}), ruleText(targets::Rule::Policy),
           runKindText("full"), causeText("web_break"), momentText(1795585263000, 60)}) {
         CAPTURE(shown.toStdString());
         CHECK(outsideBrackets(shown).isEmpty());
