@@ -94,10 +94,11 @@ void checkCondition(const Roll& roll, Findings& out)
                            "The roll's edge is nicked: the web may tear there under tension.",
                            "Strip outer wraps until the edge is whole, and say how many."));
     else if (roll.condition == "cold")
-        out.push_back(warn("input.roll_condition", "roll.condition",
-                           "The roll is colder or damper than this room: it changes its length and its tension while it runs.",
-                           "Let it lie in the press room as long as the sheet says. If it has to run, watch tension and "
-                           "register, and set them again when it is warm."));
+        out.push_back(
+            warn("input.roll_condition", "roll.condition",
+                 "The roll is colder or damper than this room: it changes its length and its tension while it runs.",
+                 "Let it lie in the press room as long as the sheet says. If it has to run, watch tension and "
+                 "register, and set them again when it is warm."));
     else if (roll.condition == "dusty")
         out.push_back(note("input.roll_condition", "roll.condition", "The roll is dusty.",
                            "Strip outer wraps until the web is clean."));

@@ -95,9 +95,10 @@ std::optional<Finding> nameHolder(SQLite::Database& db, const run::Run& run, run
     if (holder == nullptr) return std::nullopt;
     const std::vector<std::string> meant = people::namesMeant(namesIn(db), *holder);
     if (meant.size() > 1)
-        return refuse("gate.which_holder", run.id(),
-                      {"\"%1\" could be %2 or %3, and a held stop belongs to one person.", {*holder, meant[0], meant[1]}},
-                      "Say the whole name of whoever holds it.");
+        return refuse(
+            "gate.which_holder", run.id(),
+            {"\"%1\" could be %2 or %3, and a held stop belongs to one person.", {*holder, meant[0], meant[1]}},
+            "Say the whole name of whoever holds it.");
     if (!meant.empty()) *holder = meant.front();
     return std::nullopt;
 }

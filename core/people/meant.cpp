@@ -26,7 +26,8 @@ Words wordsOf(std::string_view name)
 bool eachBegins(const Words& typed, const Words& name)
 {
     return std::all_of(typed.begin(), typed.end(), [&](const std::string& beginning) {
-        return std::any_of(name.begin(), name.end(), [&](const std::string& word) { return word.starts_with(beginning); });
+        return std::any_of(name.begin(), name.end(),
+                           [&](const std::string& word) { return word.starts_with(beginning); });
     });
 }
 

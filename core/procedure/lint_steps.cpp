@@ -16,9 +16,10 @@ const std::vector<std::string> kAt{"press", "disconnect", "panel",  "lift",     
                                    "guide", "stations",   "rewind", "splice_table"};
 const std::vector<std::string> kUses{"press", "job", "substrate", "roll", "diameter"};
 /// The entries of a roll's file that a reading, a choice and a scanned tag can fill.
-const std::vector<std::string> kRead{"roll.width",  "roll.outer_diameter", "roll.stripped_diameter", "roll.core",
-                                     "roll.core_wall", "roll.core_mass",      "roll.length",            "roll.mass",
-                                     "roll.splices",   "roll.off_centre"};
+const std::vector<std::string> kRead{"roll.width",     "roll.outer_diameter", "roll.stripped_diameter",
+                                     "roll.core",      "roll.core_wall",      "roll.core_mass",
+                                     "roll.length",    "roll.mass",           "roll.splices",
+                                     "roll.off_centre"};
 const std::vector<std::string> kChosen{"roll.winding", "roll.condition", "roll.opened"};
 const std::vector<std::string> kScanned{"roll.tag",    "roll.width",   "roll.core",
                                         "roll.length", "roll.winding", "roll.splices"};

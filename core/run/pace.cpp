@@ -20,10 +20,7 @@ std::string_view placeOf(const StepId& id)
     return all.substr(0, all.find('.', all.find('.') + 1));
 }
 
-std::int64_t inMs(double seconds)
-{
-    return static_cast<std::int64_t>(std::clamp(seconds, 0.0, kLongestWatchS) * 1000);
-}
+std::int64_t inMs(double seconds) { return static_cast<std::int64_t>(std::clamp(seconds, 0.0, kLongestWatchS) * 1000); }
 
 std::int64_t leastOf(const Step& step)
 {
@@ -162,7 +159,7 @@ private:
         for (const StepId& id : e.stale) m_done.erase(id);
     }
 
-    const Plan* m_plan = nullptr;         // the ones in force; the events keep them alive
+    const Plan* m_plan = nullptr;  // the ones in force; the events keep them alive
     const targets::Targets* m_targets = nullptr;
     std::set<StepId> m_done;              // answered, and not to be done anew
     std::optional<std::int64_t> m_ready;  // since when what is open could be answered; nullopt: the clock was set

@@ -45,8 +45,7 @@ Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
       m_roll(orEmpty(in.roll)),
       m_present(presentDiameter),
       m_leftOff(leftOff(*m_press, *m_job)),
-      m_paths(pathsFor(*m_press,
-                       inputs::diameterAsItRuns(*m_roll, presentDiameter), m_roll->winding, m_job->winding))
+      m_paths(pathsFor(*m_press, inputs::diameterAsItRuns(*m_roll, presentDiameter), m_roll->winding, m_job->winding))
 {
     if (m_paths || m_paths.error().subject != "roll.outer_diameter") return;
     const Length some = m_press->unwind && m_press->unwind->largestDiameter

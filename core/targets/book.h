@@ -121,8 +121,8 @@ public:
     [[nodiscard]] std::string provenance(std::string from) const;
 
     // Terms that several families use.
-    [[nodiscard]] Term diameter() const;       ///< of the roll now; impossible where that cannot be
-    [[nodiscard]] Term givenDiameter() const;  ///< the same as it was entered or measured
+    [[nodiscard]] Term diameter() const;         ///< of the roll now; impossible where that cannot be
+    [[nodiscard]] Term givenDiameter() const;    ///< the same as it was entered or measured
     [[nodiscard]] Term runningDiameter() const;  ///< stripped of its outer wraps where that was measured
     /// Where the web starts: core and two walls. A wall that nobody entered lies somewhere in a band (policy): the
     /// middle with its doubt, or the end on whose side a mistake does no harm.

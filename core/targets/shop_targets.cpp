@@ -25,7 +25,8 @@ void stateFault(Book& book, const std::string& id, Text name, const char* rowNam
     const Quantity high = said(most, us);
     const Quantity nothing(0, high.kind(), high.unit());
     const bool own = most.rule == Rule::Press;
-    book.value(id, std::move(name), "stated", known(nothing, (own ? "press.policy." : "policy:") + std::string(rowName)),
+    book.value(id, std::move(name), "stated",
+               known(nothing, (own ? "press.policy." : "policy:") + std::string(rowName)),
                own ? "press profile" : "policy")
         .window(nothing, high, most.rule, most.source)
         .advice(std::move(advice));

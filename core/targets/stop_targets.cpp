@@ -253,18 +253,18 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
         .in(job.known() ? job.value->unit() : std::string())
         .symbols("k v")
         .advice("Reached step by step: slack, swings and wrinkles show on the way.");
-    Stated trial = book.formula("stop.trial_time", "Time to standstill after an emergency stop from the proving run",
-                                "V1.time",
-                                {{"v", book.target("stop.trial_speed")},
-                                 {"tr", reaction()},
-                                 {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
-                                "s");
+    Stated trial =
+        book.formula("stop.trial_time", "Time to standstill after an emergency stop from the proving run", "V1.time",
+                     {{"v", book.target("stop.trial_speed")},
+                      {"tr", reaction()},
+                      {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
+                     "s");
     if (trial.ready() != nullptr)
         trial.window({}, most(std::get<Quantity>(trial.ready()->value)), late.rule, late.source)
             .most(Quantity(inputs::sane::kStopTime.most, Kind::Time, "s"));
-    trial.advice(
-        "Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or shorter as "
-        "the speed is.");
+    trial.advice("Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or "
+                 "shorter as "
+                 "the speed is.");
 
     Stated time =
         book.value("stop.emergency_time",

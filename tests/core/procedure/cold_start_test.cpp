@@ -232,7 +232,8 @@ TEST_CASE("labels are those of the press and what it has not is not asked")
     const Plan north = planOf({"resources/presses/north.toml", "quince-jelly", "R0041", "full", true});
     CHECK(plain(north.find({"power_up.switch_on.power"})->say).find("Q1") != std::string::npos);
     CHECK(plain(north.find({"tension.settings.setting/unwind"})->say).find("BRAKE") != std::string::npos);
-    CHECK(plain(north.find({"threading.unwind_free.hold"})->say).find("latching stop at the unwind") != std::string::npos);
+    CHECK(plain(north.find({"threading.unwind_free.hold"})->say).find("latching stop at the unwind") !=
+          std::string::npos);
     CHECK(north.find({"power_up.tests.reset"}) != nullptr);  // this press wakes stopped
     CHECK(north.find({"threading.shaft.mandrel_air"}) != nullptr);
     CHECK(north.find({"threading.lead.lead_web"}) == nullptr);

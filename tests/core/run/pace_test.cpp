@@ -176,10 +176,9 @@ TEST_CASE("a time to watch that no procedure has, in a record from outside, is r
 TEST_CASE("a movement that takes minutes by its target and was said done in seconds is found")
 {
     const StepId draw{"splice.through.draw"};
-    const Run before = demo::until(
-        Run::fold(std::vector<Event>{
-            demo::begun(demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
-        draw);
+    const Run before = demo::until(Run::fold(std::vector<Event>{demo::begun(
+                                       demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
+                                   draw);
     const double minutes = before.targets().find("thread.crawl_time")->quantity()->si() / 60;
     REQUIRE(minutes > 1);
     const auto found = [&](std::int64_t ms) {

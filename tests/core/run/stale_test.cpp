@@ -107,12 +107,12 @@ TEST_CASE("after a change of roll exactly the steps whose target differs or that
     }
 }
 
-TEST_CASE("a diameter measured before the roll hangs makes stale what follows from it, and not what merely uses the roll")
+TEST_CASE(
+    "a diameter measured before the roll hangs makes stale what follows from it, and not what merely uses the roll")
 {
-    const Run run = demo::until(
-        Run::fold(std::vector<Event>{
-            demo::begun(demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
-        {"threading.shaft.slide_on"});
+    const Run run = demo::until(Run::fold(std::vector<Event>{demo::begun(
+                                    demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
+                                {"threading.shaft.slide_on"});
     const Run after = demo::done(run, MeasuredDiameter{Length::si(0.42)});
     Steps wanted;
     for (const StepId& id : byTheRule(run, after, "diameter"))
@@ -181,10 +181,12 @@ TEST_CASE("what is left of a stripped roll sets brake, web and running time, and
 {
     const Run run = untilStripped(demo::sources("north", "quince-jelly", "R0041"));
     const auto si = [](const Run& r, const char* id) { return r.targets().find(id)->quantity()->si(); };
-    const Run little = demo::done(run, Answer{kStrip, "498 mm", {}}), much = demo::done(run, Answer{kStrip, "400 mm", {}});
+    const Run little = demo::done(run, Answer{kStrip, "498 mm", {}}),
+              much = demo::done(run, Answer{kStrip, "400 mm", {}});
     // 500 mm down to 400 mm on 140 um: pi (0.25 - 0.16) / (4 140e-6) = 504.9 m (R1).
     CHECK(si(much, "strip.length") == Approx(504.9).margin(0.05));
-    CHECK(si(much, "roll.usable") == Approx(si(little, "roll.usable") - 504.9 + si(little, "strip.length")).margin(0.1));
+    CHECK(si(much, "roll.usable") ==
+          Approx(si(little, "roll.usable") - 504.9 + si(little, "strip.length")).margin(0.1));
     CHECK(si(much, "tension.unwind.setting") < si(little, "tension.unwind.setting"));
     CHECK(si(much, "roll.inertia") < 0.5 * si(little, "roll.inertia"));
     CHECK(si(much, "roll.length") == si(little, "roll.length"));
@@ -240,10 +242,9 @@ TEST_CASE("a stale step that is answered again is judged against the new window"
 
 TEST_CASE("a roll that turns out too heavy for the lift closes its steps, and another roll opens them again")
 {
-    Run run = demo::until(
-        Run::fold(std::vector<Event>{
-            demo::begun(demo::sources("north", "quince-jelly", "R0041"), {"full", true, std::nullopt})}),
-        {"threading.shaft.slide_on"});
+    Run run = demo::until(Run::fold(std::vector<Event>{demo::begun(demo::sources("north", "quince-jelly", "R0041"),
+                                                                   {"full", true, std::nullopt})}),
+                          {"threading.shaft.slide_on"});
     run = demo::done(run, MeasuredDiameter{Length::si(1.0)});
     const auto closed = closedBecause(run, {"threading.lift.lift_pressure"});
     REQUIRE(closed);
