@@ -67,34 +67,36 @@ Term adapterMass(const inputs::Adapter* adapter)
                    : known(Quantity(0, Kind::Mass), "target:core.adapter");
 }
 
-/// A roll that the unwind is not made for, whatever lifts it; said once.
-std::optional<Finding> tooHeavyForUnwind(Book& book, const inputs::Adapter* adapter)
+/// Whose plate says what a roll and its adapter may weigh.
+enum class Carries : std::uint8_t { Unwind, Lift };
+
+/// A roll that with its adapter is more than that, said once; nullopt where it is not, or nobody knows.
+std::optional<Finding> tooHeavy(Book& book, Carries who, const inputs::Maybe<Kind::Mass>& most, const Term& extra)
 {
-    const inputs::Press& press = book.press();
-    const Term mass = book.target("roll.mass"), extra = adapterMass(adapter);
-    if (!press.unwind || !press.unwind->largestMass || !mass.known()) return std::nullopt;
-    const Quantity most = press.unwind->largestMass->quantity();
+    const Term mass = book.target("roll.mass");
+    if (!most || !mass.known()) return std::nullopt;
     const double hangs = mass.value->si() + (extra.known() ? extra.value->si() : 0);
-    if (hangs <= most.si()) return std::nullopt;
-    const Magnitude all{hangs, Kind::Mass, mass.value->unit()};
-    Finding why =
-        refuse("unwind.too_heavy", "roll." + book.roll().id,
-               hangs > mass.value->si()
-                   ? Text("With its adapter the roll weighs %1, this press takes %2.", {all, most.magnitude()})
-                   : Text("The roll weighs %1, this press takes %2.", {all, most.magnitude()}),
-               Text("Take a smaller roll. Do not hang this one here."));
+    if (hangs <= most->si()) return std::nullopt;
+    const std::vector<TextArg> figures{Magnitude{hangs, Kind::Mass, mass.value->unit()}, most->quantity().magnitude()};
+    const bool lift = who == Carries::Lift;
+    const char* text = hangs > mass.value->si() ? (lift ? "With its adapter the roll weighs %1, this lift carries %2."
+                                                        : "With its adapter the roll weighs %1, this press takes %2.")
+                                                : (lift ? "The roll weighs %1, this lift carries %2."
+                                                        : "The roll weighs %1, this press takes %2.");
+    Finding why = refuse(lift ? "lift.too_heavy" : "unwind.too_heavy", "roll." + book.roll().id, Text(text, figures),
+                         lift ? Text("Take a smaller roll. Do not lift this one here.")
+                              : Text("Take a smaller roll. Do not hang this one here."));
     book.note(why);
     return why;
 }
 
-void stateLift(Book& book, const inputs::Adapter* adapter, const std::optional<Finding>& tooHeavy)
+void stateLift(Book& book, const Term& extra, std::optional<Finding> unfit)
 {
     const inputs::Press& press = book.press();
     if (!press.unwind || !press.unwind->lift) return;
     const inputs::Lift& lift = *press.unwind->lift;
     const bool us = press.units == UnitSystem::Us;
     Term mass = book.target("roll.mass");
-    Term extra = adapterMass(adapter);
     Term carriage = term(lift.carriage, "press.unwind.lift.carriage");
     Term load = combine(
         {mass, extra, carriage}, "roll, adapter and carriage",
@@ -108,17 +110,10 @@ void stateLift(Book& book, const inputs::Adapter* adapter, const std::optional<F
     // What may be lifted is what the plate says, never what the pressure would allow.
     const inputs::Maybe<Kind::Mass>& rated = lift.rated ? lift.rated : press.unwind->largestMass;
     Term heavy;
-    if (tooHeavy) {
-        stated.cannot(*tooHeavy);
-        heavy = impossible(*tooHeavy);
-    } else if (mass.known() && rated && mass.value->si() + (extra.known() ? extra.value->si() : 0) > rated->si()) {
-        const Finding why = refuse(
-            "lift.too_heavy", "roll." + book.roll().id,
-            Text("The roll weighs %1, this press takes %2.", {mass.value->magnitude(), rated->quantity().magnitude()}),
-            Text("Take a smaller roll. Do not lift this one here."));
-        stated.cannot(why);
-        book.note(why);
-        heavy = impossible(why);
+    if (!unfit) unfit = tooHeavy(book, Carries::Lift, rated, extra);
+    if (unfit) {
+        stated.cannot(*unfit);
+        heavy = impossible(*unfit);
     } else if (rated) {
         const double carried = carriage.known() ? carriage.value->si() : 0;
         // What the lift may carry, and no roll heavier than the unwind takes.
@@ -182,8 +177,9 @@ void stateLift(Book& book, const inputs::Adapter* adapter, const std::optional<F
 
 void stateCoreAndLift(Book& book)
 {
-    const inputs::Adapter* adapter = stateAdapter(book);
-    stateLift(book, adapter, tooHeavyForUnwind(book, adapter));
+    const Term extra = adapterMass(stateAdapter(book));
+    const auto& unwind = book.press().unwind;
+    stateLift(book, extra, unwind ? tooHeavy(book, Carries::Unwind, unwind->largestMass, extra) : std::nullopt);
 }
 
 }  // namespace taut::targets

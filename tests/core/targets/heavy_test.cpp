@@ -48,6 +48,36 @@ TEST_CASE("a roll heavier than the unwind takes stops, whatever its lift is rate
     CHECK(finding(targets::computeTargets(in), "unwind.too_heavy").severity == Severity::Stop);
 }
 
+TEST_CASE("a roll that only with its adapter is too much for the lift says what hangs there, and what the lift carries")
+{
+    const auto hung = [](double weighs, double rated, bool adapter) {
+        inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+        inputs::Roll roll = *in.roll;
+        roll.mass = Entry<Kind::Mass>(Mass::si(weighs), "kg");
+        // On this core the unwind needs its adapter of 3.5 kg.
+        if (adapter) roll.core = Entry<Kind::Length>(Length::si(0.1524), "mm");
+        in.roll = std::make_shared<const inputs::Roll>(std::move(roll));
+        inputs::Press press = *in.press;
+        press.unwind->lift->rated = Entry<Kind::Mass>(Mass::si(rated), "kg");
+        in.press = std::make_shared<const inputs::Press>(std::move(press));
+        return targets::computeTargets(in);
+    };
+    for (const bool adapter : {true, false}) {
+        INFO(adapter);
+        const double hangs = adapter ? 98.5 : 95;
+        const Targets t = hung(95, hangs - 1, adapter);
+        const Finding& f = finding(t, "lift.too_heavy");
+        CHECK(f.severity == Severity::Stop);
+        CHECK(contains(f.text, "adapter") == adapter);
+        CHECK(contains(f.text, "this lift carries %2"));
+        CHECK(std::get<Magnitude>(f.text.args.at(0)).si == Approx(hangs));
+        CHECK(std::get<Magnitude>(f.text.args.at(1)).si == Approx(hangs - 1));
+        CHECK(cannot(t, "lift.load").why == f);
+        CHECK(cannot(t, "lift.pressure").why == f);
+        CHECK_FALSE(noted(hung(95, hangs + 1, adapter), "lift.too_heavy"));
+    }
+}
+
 TEST_CASE("a rewind without a lane carries no web: nothing is stated of it, and it is not the first to slip")
 {
     const auto lanes = [](int across) {
