@@ -174,6 +174,16 @@ struct Steps {
         if (bounds.below && wanted < clear && wanted >= *ramp.low * diameter / 2 && bounds.holds(clear, diameter))
             wanted = clear;
         if (std::abs(wanted - left) < resolution) wanted = left + std::copysign(resolution, wanted - left);
+        return settable(wanted, left);
+    }
+    /// Whether the end of what can be set keeps the torque out of its window, however fine the gauge.
+    [[nodiscard]] bool endsBefore(double left, double diameter) const
+    {
+        return !bounds.holds(settable(torqueAt(ramp, diameter), left), diameter);
+    }
+    /// The nearest that can be set; what is left alone can stay where it is.
+    [[nodiscard]] double settable(double wanted, double left) const
+    {
         return std::clamp(wanted, std::min(least, left), std::max(most, left));
     }
     /// From where on a torque is inside the window.
@@ -201,7 +211,7 @@ Changes changesOf(const Ramp& ramp)
         const std::optional<double> back = steps.inside(wanted, *leaves);
         if (!back || *back != *leaves) {
             const double to = back.value_or(ramp.end);
-            changes.outside.push_back({*leaves, to, 2 * left / to});
+            changes.outside.push_back({*leaves, to, 2 * left / to, steps.endsBefore(left, *leaves)});
         }
         if (!back || *back == ramp.end) break;
         if (changed) changes.all.push_back({*back, wanted});

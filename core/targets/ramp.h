@@ -52,6 +52,7 @@ struct Changes {
     struct Outside {
         double from = 0, to = 0;  ///< m
         double tension = 0;       ///< N, the farthest out
+        bool byEnd = false;       ///< however fine the gauge: what would be wanted lies beyond what can be set
     };
     std::vector<One> all;
     std::vector<Outside> outside;

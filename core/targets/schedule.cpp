@@ -49,15 +49,15 @@ std::vector<double> tapeDiameters(const Ramp& ramp)
     return round;
 }
 
-/// Every stretch on which the tension leaves its window all the same; of many the worst and the last.
+/// Every stretch on which the tension leaves its window for want of a finer gauge; of many the worst and the last. That
+/// a control ends before is said where its range is looked at.
 void sayOutside(Book& book, const Ramp& ramp, const Changes& changes)
 {
     constexpr std::size_t kMost = 5;
     const inputs::Zone& zone = ramp.zone;
     std::vector<Changes::Outside> all = changes.outside;
+    std::erase_if(all, [](const Changes::Outside& o) { return o.byEnd; });
     if (all.empty() || !zone.setting.uncertainty) return;
-    // A control that ends before says so itself.
-    if (all.size() == 1 && all.front().to == ramp.end && !rangeCrossings(ramp).empty()) return;
     const bool some = all.size() > kMost;
     if (some) {
         const Changes::Outside last = all.back();
@@ -85,7 +85,7 @@ void sayOutside(Book& book, const Ramp& ramp, const Changes& changes)
                    "between the changes listed; the worst stretches and the last, with the tension there: %3."
                  : "%1: the window wants smaller steps than the %2 that the gauge shows, so that the tension leaves it "
                    "between the changes listed, with the tension there: %3.",
-             {zone.name.empty() ? zone.id : zone.name, zone.setting.uncertainty->magnitude(), stretches}),
+             {inputs::spokenName(zone), zone.setting.uncertainty->magnitude(), stretches}),
         Text("Watch the web there, or use a finer gauge.")});
 }
 

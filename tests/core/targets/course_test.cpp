@@ -193,10 +193,17 @@ TEST_CASE("the last change goes to the end of what can be set, and what is left 
     // 24 x 0.15 / 26.27 N: from there on 0.30 bar is inside the window.
     const double low = ready(t, "tension.unwind.total").window.low->si();
     CHECK(changes->rows.back()[0].si() == Approx(24 * 0.15 / low).epsilon(1e-6));
+    // Where the last change was waited for stands with the gauge; what comes of the end itself, 24 x 0.15 N m at the
+    // core, does not: no gauge helps there. It is told of the range.
     const Finding& f = demo::finding(t, "tension.unwind.steps_too_fine");
-    const auto& last = std::get<std::vector<Text>>(f.text.args.at(2)).back();
-    CHECK(std::get<Magnitude>(last.args.at(1)).si == Approx(0.1016).margin(1e-6));
-    CHECK(std::get<Magnitude>(last.args.at(2)).si == Approx(24 * 0.15 / 0.1016).epsilon(1e-4));
+    const auto& stretches = std::get<std::vector<Text>>(f.text.args.at(2));
+    for (const Text& stretch : stretches)
+        CHECK(std::get<Magnitude>(stretch.args.at(1)).si >= changes->rows.back()[0].si() * (1 - 1e-9));
+    CHECK(std::get<Magnitude>(stretches.back().args.at(1)).si == Approx(changes->rows.back()[0].si()));
+    const Finding& end = demo::finding(t, "tension.unwind.least_too_much");
+    CHECK(std::get<Magnitude>(end.text.args.at(1)).si ==
+          Approx(24 * 0.15 / ready(t, "tension.unwind.total").window.high->si()));
+    CHECK(std::get<Magnitude>(end.text.args.at(4)).si == Approx(24 * 0.15 / 0.1016).epsilon(1e-4));
     // Nowhere between the changes listed it pulls as hard as it would at the core.
     double left = si(t, "tension.unwind.setting");
     for (const auto& row : changes->rows) {
