@@ -10,7 +10,6 @@
 #include "core/physics/formula.h"
 #include "core/targets/aim.h"
 #include "core/targets/coarse.h"
-#include "core/targets/limits.h"
 #include "core/units/format.h"
 
 namespace taut::targets {
@@ -276,6 +275,12 @@ Stated Book::yesNo(std::string id, Text name, bool value, std::string source, st
                 Ready{value, {}, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
 }
 
+bool Book::isLeftOff(const inputs::Zone& zone) const
+{
+    return std::any_of(m_leftOff.begin(), m_leftOff.end(),
+                       [&](const LeftOff& off) { return !off.zone.empty() && off.zone == zone.id; });
+}
+
 bool Book::isNoted(const Text& text) const
 {
     return std::any_of(m_targets.findings.begin(), m_targets.findings.end(),
@@ -350,17 +355,7 @@ void Book::finishReadings(Target& target)
 
 Targets Book::finish() &&
 {
-    // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
-    Findings wrong = checkLimits(*m_press);
-    for (const auto& [id, range] : m_press->limits) {
-        const auto named = std::find_if(wrong.begin(), wrong.end(),
-                                        [key = "press.limits." + id](const Finding& f) { return f.subject == key; });
-        if (named != wrong.end()) continue;
-        for (Entry& e : m_all)
-            if (e.target.id == id)
-                if (auto said = layLimits(e.target, range)) wrong.push_back(*std::move(said));
-    }
-    for (Finding& f : wrong) note(std::move(f));
+    layOwnLimits();
     for (Entry& e : m_all) finishReadings(e.target);
     m_byId.clear();  // its keys are about to be moved away
     std::vector<Target*> sorted;

@@ -6,7 +6,6 @@
 #include <map>
 #include <memory>
 #include <optional>
-#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -165,6 +164,8 @@ public:
     void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
     /// Why the roll's diameter cannot be: said by all that would follow from it.
     void blame(const Finding& diameter) { m_impossibleDiameter = diameter; }
+    /// Whether a zone carries no web of this job: its rewind has no lane to wind.
+    [[nodiscard]] bool isLeftOff(const inputs::Zone& zone) const;
     /// Whether a finding says just this.
     [[nodiscard]] bool isNoted(const Text& text) const;
     [[nodiscard]] bool hasSchedule(std::string_view id) const { return m_targets.schedule(id) != nullptr; }
@@ -177,6 +178,8 @@ public:
 
 private:
     Stated add(Target target, Doubt doubt = {});
+    /// Lays this press's own limits on its targets, and says what of them does not hold or is broken.
+    void layOwnLimits();
     /// What can be said of a reading only when its unit and window stand: doubt too small to show, a gauge too coarse.
     void finishReadings(Target& target);
     /// Of a window that is narrower than the last place that is usually shown.
@@ -206,19 +209,6 @@ private:
 /// Fills in what a family left unsaid: the relation in symbols, the sentence for an apprentice, and why nothing is
 /// judged.
 void explain(Target& target);
-/// Whether an id fits a pattern like "tension.{zone}.total".
-[[nodiscard]] bool fitsPattern(std::string_view pattern, std::string_view id);
-/// What limits in a press's own profile may do to the window of a target: take its place; or only narrow it, since it
-/// protects people, press, web or joint, or follows from a plate or a measured stop; or nothing, because it comes from
-/// the tension per width, and through it from job, material and tables, or because the target is never judged.
-enum class OwnLimits : std::uint8_t { Replace, OnlyNarrow, ByTension, NotJudged };
-/// The pattern of an id that this program can compute.
-struct KnownId {
-    std::string_view pattern;
-    OwnLimits limits = OwnLimits::Replace;
-};
-[[nodiscard]] std::span<const KnownId> knownIds();
-[[nodiscard]] OwnLimits ownLimitsOf(std::string_view id);
 
 // The families, in the order in which they need each other.
 void stateRoll(Book& book);

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "core/targets/book.h"
+#include "core/targets/known_ids.h"
 
 namespace taut::targets {
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/targets/known_ids.h"
+
 #include <algorithm>
 #include <array>
 
-#include "core/targets/book.h"
+#include "core/targets/target.h"
 
 namespace taut::targets {
 
@@ -10,28 +12,28 @@ namespace {
 
 // Every id that some press, job, substrate and roll can have; the middle of three parts is an instance where it says
 // {..}. A test holds this list against what computeTargets gives for the demo inputs. Beside an id stands what a
-// press's own limits may do to its window where that is not to take its place.
+// press's own limits may do to its window where that is not to take its place, and whether it is an aim.
 constexpr auto kIds = std::to_array<KnownId>({
-    {"air.drop"},
-    {"air.supply"},
-    {"align.centre"},
-    {"align.drive_edge"},
-    {"align.mark"},
-    {"align.operator_edge"},
+    {"air.drop", OwnLimits::Replace, Figure::Aim},
+    {"air.supply", OwnLimits::Replace, Figure::Aim},
+    {"align.centre", OwnLimits::Replace, Figure::Aim},
+    {"align.drive_edge", OwnLimits::Replace, Figure::Aim},
+    {"align.mark", OwnLimits::Replace, Figure::Aim},
+    {"align.operator_edge", OwnLimits::Replace, Figure::Aim},
     {"core.adapter"},
-    {"guide.{guide}.drive_sensor"},
+    {"guide.{guide}.drive_sensor", OwnLimits::Replace, Figure::Aim},
     {"guide.{guide}.edge_strain", OwnLimits::OnlyNarrow},
-    {"guide.{guide}.operator_sensor"},
+    {"guide.{guide}.operator_sensor", OwnLimits::Replace, Figure::Aim},
     {"guide.{guide}.reach"},
     {"guide.{guide}.response_time"},
-    {"guide.{guide}.rest"},
+    {"guide.{guide}.rest", OwnLimits::Replace, Figure::Aim},
     {"guide.{guide}.sensor_after"},
-    {"guide.{guide}.sensor_mid"},
+    {"guide.{guide}.sensor_mid", OwnLimits::Replace, Figure::Aim},
     {"guide.{guide}.slack_angle"},
-    {"guide.{guide}.spacing"},
+    {"guide.{guide}.spacing", OwnLimits::Replace, Figure::Aim},
     {"guide.{guide}.stroke_needed"},
     {"guide.{guide}.stroke_used"},
-    {"guide.{guide}.wander"},
+    {"guide.{guide}.wander", OwnLimits::Replace, Figure::Aim},
     {"ink.{station}.film"},
     {"ink.{station}.mass"},
     {"ink.{station}.plate_stretch"},
@@ -45,17 +47,17 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"job.web"},
     {"lift.load", OwnLimits::OnlyNarrow},
     {"lift.pressure", OwnLimits::NotJudged},
-    {"mandrel.air", OwnLimits::OnlyNarrow},
-    {"mandrel.{rewind}.air", OwnLimits::OnlyNarrow},
+    {"mandrel.air", OwnLimits::OnlyNarrow, Figure::Aim},
+    {"mandrel.{rewind}.air", OwnLimits::OnlyNarrow, Figure::Aim},
     {"motion.crawl_class"},
     {"motion.inch_class"},
-    {"register.colour"},
-    {"register.die"},
+    {"register.colour", OwnLimits::Replace, Figure::Aim},
+    {"register.die", OwnLimits::Replace, Figure::Aim},
     {"register.printed_repeat"},
     {"register.repeat_change"},
-    {"register.{station}.across"},
-    {"register.{station}.along"},
-    {"register.{station}.centre"},
+    {"register.{station}.across", OwnLimits::Replace, Figure::Aim},
+    {"register.{station}.along", OwnLimits::Replace, Figure::Aim},
+    {"register.{station}.centre", OwnLimits::Replace, Figure::Aim},
     {"register.{station}.undercut_error"},
     {"roll.caliper"},
     {"roll.diameter", OwnLimits::OnlyNarrow},
@@ -66,22 +68,22 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"roll.length_by_mass"},
     {"roll.lengths_apart"},
     {"roll.mass", OwnLimits::OnlyNarrow},
-    {"roll.room_time"},
+    {"roll.room_time", OwnLimits::Replace, Figure::Aim},
     {"roll.run_time"},
-    {"roll.treatment"},
+    {"roll.treatment", OwnLimits::Replace, Figure::Aim},
     {"roll.usable"},
     {"roll.web_mass"},
     {"roll.width"},
     {"roll.wraps"},
-    {"splice.gap"},
+    {"splice.gap", OwnLimits::Replace, Figure::Aim},
     {"splice.margin", OwnLimits::OnlyNarrow},
-    {"splice.overhang"},
-    {"splice.square"},
-    {"splice.step"},
+    {"splice.overhang", OwnLimits::Replace, Figure::Aim},
+    {"splice.square", OwnLimits::Replace, Figure::Aim},
+    {"splice.step", OwnLimits::Replace, Figure::Aim},
     {"splice.transient_margin", OwnLimits::OnlyNarrow},
     {"start.unwind.tension", OwnLimits::OnlyNarrow},
     {"start.{rewind}.tension", OwnLimits::OnlyNarrow},
-    {"stop.diameter", OwnLimits::OnlyNarrow},
+    {"stop.diameter", OwnLimits::OnlyNarrow, Figure::Aim},
     {"stop.distance", OwnLimits::OnlyNarrow},
     {"stop.emergency_time", OwnLimits::OnlyNarrow},
     {"stop.emergency_time_at_speed", OwnLimits::OnlyNarrow},
@@ -94,7 +96,7 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"strip.diameter", OwnLimits::OnlyNarrow},
     {"strip.length"},
     {"tension.plies"},
-    {"tension.{zone}.arm_swing"},
+    {"tension.{zone}.arm_swing", OwnLimits::Replace, Figure::Aim},
     {"tension.{zone}.ceiling", OwnLimits::OnlyNarrow},
     {"tension.{zone}.change_diameter"},
     {"tension.{zone}.diameter", OwnLimits::OnlyNarrow},
@@ -103,15 +105,15 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"tension.{zone}.floor_diameter"},
     {"tension.{zone}.left_alone", OwnLimits::OnlyNarrow},
     {"tension.{zone}.per_width"},
-    {"tension.{zone}.ramp_swing"},
-    {"tension.{zone}.rest"},
+    {"tension.{zone}.ramp_swing", OwnLimits::Replace, Figure::Aim},
+    {"tension.{zone}.rest", OwnLimits::Replace, Figure::Aim},
     {"tension.{zone}.setting", OwnLimits::ByTension},
     {"tension.{zone}.slip_power", OwnLimits::OnlyNarrow},
     {"tension.{zone}.strain", OwnLimits::OnlyNarrow},
-    {"tension.{zone}.swing"},
+    {"tension.{zone}.swing", OwnLimits::Replace, Figure::Aim},
     {"tension.{zone}.torque", OwnLimits::ByTension},
     {"tension.{zone}.total", OwnLimits::ByTension},
-    {"tension.{zone}.zero"},
+    {"tension.{zone}.zero", OwnLimits::Replace, Figure::Aim},
     {"thread.crawl_time"},
     {"thread.inches"},
     {"thread.proving_time"},
@@ -119,7 +121,7 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"thread.{path}.length"},
     {"thread.{rewind}.core_hold", OwnLimits::OnlyNarrow},
     {"thread.{rewind}.winding"},
-    {"thread.{rewind}.wraps", OwnLimits::OnlyNarrow},
+    {"thread.{rewind}.wraps", OwnLimits::OnlyNarrow, Figure::Aim},
     {"traction.air_film"},
     {"traction.first_to_slip"},
     {"traction.least", OwnLimits::OnlyNarrow},
@@ -150,6 +152,12 @@ std::span<const KnownId> knownIds() { return kIds; }
 bool isKnownTarget(std::string_view id)
 {
     return std::any_of(kIds.begin(), kIds.end(), [&](const KnownId& one) { return fitsPattern(one.pattern, id); });
+}
+
+bool isAim(std::string_view id)
+{
+    return std::any_of(kIds.begin(), kIds.end(),
+                       [&](const KnownId& one) { return one.figure == Figure::Aim && fitsPattern(one.pattern, id); });
 }
 
 OwnLimits ownLimitsOf(std::string_view id)

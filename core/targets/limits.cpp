@@ -2,10 +2,12 @@
 #include "core/targets/limits.h"
 
 #include <algorithm>
+#include <tuple>
 #include <vector>
 
 #include "core/inputs/key_reader.h"
 #include "core/targets/book.h"
+#include "core/targets/known_ids.h"
 
 namespace taut::targets {
 
@@ -44,7 +46,8 @@ std::vector<std::string> instancesOf(const inputs::Press& press, const std::stri
 std::vector<std::string> idsOf(const inputs::Press& press)
 {
     std::vector<std::string> ids;
-    for (const auto& [pattern, limits] : knownIds()) {
+    for (const KnownId& known : knownIds()) {
+        const std::string_view pattern = known.pattern;
         const std::size_t open = pattern.find('{');
         if (open == std::string_view::npos) {
             ids.emplace_back(pattern);
@@ -60,7 +63,8 @@ std::vector<std::string> idsOf(const inputs::Press& press)
 /// Whether some pattern fits and this press has the instance, or does not tell.
 bool canHave(const inputs::Press& press, std::string_view id)
 {
-    for (const auto& [pattern, limits] : knownIds()) {
+    for (const KnownId& known : knownIds()) {
+        const std::string_view pattern = known.pattern;
         if (!fitsPattern(pattern, id)) continue;
         std::string of;
         const std::string instance = instanceIn(pattern, id, of);
@@ -115,29 +119,75 @@ bool takeNarrower(std::optional<Quantity>& own, const std::optional<Quantity>& l
     return true;
 }
 
+/// A limit that is not said reaches beyond nothing.
 bool reachesBeyond(const Window& own, const Range& limits)
 {
-    return (own.low && (!limits.low || limits.low->si() < own.low->si())) ||
-           (own.high && (!limits.high || limits.high->si() > own.high->si()));
+    return (own.low && limits.low && limits.low->si() < own.low->si()) ||
+           (own.high && limits.high && limits.high->si() > own.high->si());
 }
 
 const Text kSource("limits of this press's profile");
 
-/// What a step aims at where no formula gives it: the middle of what is left, or its one end.
+/// What somebody sets or makes lies inside the limits: at the middle of what is left, or at its one end.
 void aimInside(Target& target, Ready& ready)
 {
     const Quantity value = std::get<Quantity>(ready.value);
-    const Range window{ready.window.low, ready.window.high};
-    if (window.contains(value.si()) || ready.because.formula != "stated" || ready.because.given.size() != 1 ||
-        ready.because.given.front().from.find("policy") == std::string::npos)
-        return;
-    const double aim = window.low && window.high ? (window.low->si() + window.high->si()) / 2
-                       : window.low              ? window.low->si()
-                                                 : window.high->si();
+    const auto& [low, high] = std::tie(ready.window.low, ready.window.high);
+    if (!isAim(target.id) || Range{low, high}.contains(value.si())) return;
+    const double aim = low && high ? (low->si() + high->si()) / 2 : low ? low->si() : high->si();
     ready.value = Quantity(aim, value.kind(), value.unit());
-    ready.because.given.front().value = ready.value;
-    ready.because.given.front().from = keyOf(target.id);
-    ready.because.source = "press profile";
+    ready.because = {"stated", "as entered", {{"x", target.name, ready.value, keyOf(target.id)}}, "press profile"};
+    ready.uncertainty.reset();
+}
+
+/// A figure that is as it is, and beyond what the shop has set for itself: one that is too heavy stops.
+std::optional<Finding> broken(const Target& target, const Range& limits)
+{
+    const Quantity& value = *target.quantity();
+    if (isAim(target.id) || limits.contains(value.si())) return std::nullopt;
+    const bool over = limits.high && value.si() > limits.high->si();
+    const bool lifted = over && (target.id == "lift.load" || target.id == "roll.mass");
+    return said(
+        "broken", lifted ? Severity::Stop : Severity::Warn, target.id,
+        Text(over ? "%1: %2 is over this press's own limit of %3." : "%1: %2 is under this press's own limit of %3.",
+             {std::vector<Text>{target.name}, value.magnitude(), (over ? limits.high : limits.low)->magnitude()}),
+        lifted ? Text("Take a smaller roll. Do not lift this one here.")
+               : Text("Change what it follows from, or have whoever set this limit look at it."));
+}
+
+/// The window of what may only be narrower, where the limits leave something of it.
+Findings narrow(Target& target, Window& own, const Range& limits)
+{
+    Findings out;
+    Window left = own;
+    const bool low = takeNarrower(left.low, limits.low, true), high = takeNarrower(left.high, limits.high, false);
+    const bool apart = left.low && left.high && left.low->si() > left.high->si();
+    // A limit that is wider than the window breaks nothing: what holds there is judged by its own rule.
+    if (auto why = broken(target, {low ? limits.low : std::nullopt, high ? limits.high : std::nullopt}))
+        out.push_back(*std::move(why));
+    const std::vector<TextArg> what{target.id, std::vector<Text>{own.source}};
+    if (apart && out.empty())
+        out.push_back(said("nothing_left", Severity::Warn, target.id,
+                           Text("The limits of %1 in this press's profile leave nothing of what else holds there: %2. "
+                                "They do not hold.",
+                                what),
+                           "Mend them, or the figure of the plate or the policy row."));
+    if (!apart && reachesBeyond(own, limits))
+        out.push_back(said("only_narrower", Severity::Warn, target.id,
+                           Text("The limits of %1 in this press's profile are wider than what else holds there: %2. "
+                                "Where somebody or something could be hurt they may only be narrower.",
+                                what),
+                           "Set narrower ones, or mend the figure of the plate or the policy row."));
+    if (apart || (!low && !high)) return out;
+    const Rule lowRule = low ? Rule::Press : own.lowRule.value_or(own.rule), highRule = high ? Rule::Press : own.rule;
+    left.rule = own.high || high ? highRule : lowRule;
+    left.lowRule.reset();
+    if (left.low && lowRule != left.rule) left.lowRule = lowRule;
+    left.source = own.source.empty() || !(own.low || own.high)
+                      ? kSource
+                      : Text("%1; narrower by %2", {std::vector<Text>{own.source}, std::vector<Text>{kSource}});
+    own = std::move(left);
+    return out;
 }
 
 }  // namespace
@@ -152,50 +202,53 @@ Findings checkLimits(const inputs::Press& press)
     return out;
 }
 
-std::optional<Finding> layLimits(Target& target, const Range& limits)
+Findings layLimits(Target& target, const Range& limits)
 {
     auto* ready = std::get_if<Ready>(&target.state);
     const Quantity* value = target.quantity();
-    if (ready == nullptr || value == nullptr) return std::nullopt;
+    if (ready == nullptr || value == nullptr) return {};
     const Quantity& some = limits.low ? *limits.low : *limits.high;
     if (some.kind() != value->kind())
-        return said("other_kind", Severity::Warn, target.id,
-                    Text("The limits of %1 are not of its kind: they do not hold.", {target.id}),
-                    "Mend their unit, or the name.");
+        return {said("other_kind", Severity::Warn, target.id,
+                     Text("The limits of %1 are not of its kind: they do not hold.", {target.id}),
+                     "Mend their unit, or the name.")};
     Window& own = ready->window;
     if (own.rule < Rule::Press)
-        return said("job_comes_first", Severity::Note, target.id,
-                    Text("The limits of %1 do not hold: its window comes from job or material.", {target.id}),
-                    "Nothing to do.");
-    if (!onlyNarrows(target.id)) {
+        return {said("job_comes_first", Severity::Note, target.id,
+                     Text("The limits of %1 do not hold: its window comes from job or material.", {target.id}),
+                     "Nothing to do.")};
+    Findings out;
+    const Window before = own;
+    if (onlyNarrows(target.id))
+        out = narrow(target, own, limits);
+    else
         own = Window{limits.low, limits.high, Rule::Press, kSource};
-    } else {
-        Window narrow = own;
-        const bool low = takeNarrower(narrow.low, limits.low, true),
-                   high = takeNarrower(narrow.high, limits.high, false);
-        const bool beyond = reachesBeyond(own, limits);
-        const bool apart = narrow.low && narrow.high && narrow.low->si() > narrow.high->si();
-        if (!apart && (low || high)) {
-            const Rule lowRule = low ? Rule::Press : own.lowRule.value_or(own.rule),
-                       highRule = high ? Rule::Press : own.rule;
-            narrow.rule = own.high || high ? highRule : lowRule;
-            narrow.lowRule.reset();
-            if (narrow.low && lowRule != narrow.rule) narrow.lowRule = lowRule;
-            narrow.source =
-                own.source.empty() || !(own.low || own.high)
-                    ? kSource
-                    : Text("%1; narrower by %2", {std::vector<Text>{own.source}, std::vector<Text>{kSource}});
-            own = std::move(narrow);
+    if (own != before) aimInside(target, *ready);
+    return out;
+}
+
+void Book::layOwnLimits()
+{
+    // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
+    Findings wrong = checkLimits(*m_press);
+    for (const auto& [id, range] : m_press->limits) {
+        const auto named = std::find_if(wrong.begin(), wrong.end(),
+                                        [key = "press.limits." + id](const Finding& f) { return f.subject == key; });
+        if (named != wrong.end()) continue;
+        for (Entry& e : m_all) {
+            if (e.target.id != id) continue;
+            for (Finding& f : layLimits(e.target, range)) wrong.push_back(std::move(f));
         }
-        if (beyond || apart)
-            return said("only_narrower", Severity::Warn, target.id,
-                        Text("The limits of %1 in this press's profile are wider than what else holds there: %2. Where "
-                             "somebody or something could be hurt they may only be narrower.",
-                             {target.id, std::vector<Text>{own.source}}),
-                        "Set narrower ones, or mend the figure of the plate or the policy row.");
     }
-    aimInside(target, *ready);
-    return std::nullopt;
+    for (Finding& f : wrong) {
+        // What must not be lifted is given no load and no pressure to lift it with.
+        if (f.severity == Severity::Stop)
+            for (Entry& e : m_all)
+                if ((e.target.id == "lift.load" || e.target.id == "lift.pressure") &&
+                    !std::holds_alternative<Cannot>(e.target.state))
+                    Stated(e.target, &e.doubt).cannot(f);
+        note(std::move(f));
+    }
 }
 
 }  // namespace taut::targets

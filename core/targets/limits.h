@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
 #include <string_view>
 
 #include "core/targets/target.h"
@@ -16,7 +15,9 @@ namespace taut::targets {
 /// is not judged or whose window comes from elsewhere. Subjects are dotted keys.
 [[nodiscard]] Findings checkLimits(const inputs::Press& press);
 
-/// Lays a shop's own limits on a target; what of them does not hold, or is outside, comes back.
-[[nodiscard]] std::optional<Finding> layLimits(Target& target, const Range& limits);
+/// Lays a shop's own limits on a target. What is set or made (isAim) and lies outside them is aimed at inside; what of
+/// them does not hold comes back, and where a figure that is as it is breaks one that may only be narrower. That is a
+/// stop for a weight.
+[[nodiscard]] Findings layLimits(Target& target, const Range& limits);
 
 }  // namespace taut::targets

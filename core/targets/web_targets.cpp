@@ -27,10 +27,9 @@ Term highestPerWidth(const Book& book)
 {
     Term highest = missing("press.zone");
     for (const inputs::Zone& zone : book.press().zones) {
-        if (endOf(book.press(), zone) == ZoneEnd::Waste) continue;
-        Term t = highestOf(book, "tension." + zone.id + ".per_width");
         // A rewind without a lane pulls at no joint.
-        if (t.cannot && t.cannot->severity == Severity::Note) continue;
+        if (endOf(book.press(), zone) == ZoneEnd::Waste || book.isLeftOff(zone)) continue;
+        const Term t = highestOf(book, "tension." + zone.id + ".per_width");
         if (!t.known()) return t;
         if (!highest.known() || t.value->si() > highest.value->si()) highest = t;
     }
@@ -45,11 +44,10 @@ Term worstInStop(const Book& book)
     for (const inputs::Zone& zone : book.press().zones) {
         const inputs::Rewind* rewind =
             endOf(book.press(), zone) == ZoneEnd::Rewind ? rewindOf(book.press(), zone) : nullptr;
-        if (rewind == nullptr) continue;
+        // A rewind without a lane winds nothing, and its stop pulls at no joint.
+        if (rewind == nullptr || book.isLeftOff(zone)) continue;
         const std::string stop = "stop." + rewind->id + ".", total = "tension." + zone.id + ".total";
         const Term set = book.target(total), top = highestOf(book, total), width = zoneWidth(book, zone);
-        // A rewind without a lane winds nothing, and its stop pulls at no joint.
-        if (width.cannot && width.cannot->severity == Severity::Note) continue;
         const bool pulls = zone.stopAction.empty() || zone.stopAction == "holds";
         const Term none = known(Quantity(0, Kind::Force), "");
         const auto perWidth = [&](const Term& pull, const Term& keeps, const std::string& id) {

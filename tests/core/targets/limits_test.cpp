@@ -5,7 +5,8 @@
 #include <map>
 #include <set>
 
-#include "core/targets/book.h"
+#include "core/targets/aim.h"
+#include "core/targets/known_ids.h"
 #include "core/units/format.h"
 #include "tests/core/targets/demo_inputs.h"
 #include "tests/core/targets/stated.h"
@@ -93,6 +94,29 @@ TEST_CASE("a shop's limits narrow the window of a splice, a stop or a clutch, an
     }
     CHECK(targets::onlyNarrows("stop.diameter"));
     CHECK_FALSE(targets::onlyNarrows("air.supply"));
+}
+
+TEST_CASE("one narrower end of a window that has two leaves the other, and is not told as wider")
+{
+    const targets::Window usual =
+        ready(targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041")), "mandrel.air").window;
+    REQUIRE((usual.low && usual.high));
+    for (const Range& one : {Range{bar(6.5), {}}, Range{{}, bar(6.5)}}) {
+        const Targets t = limited("mandrel.air", one);
+        const targets::Window& held = ready(t, "mandrel.air").window;
+        CHECK(held.low->si() == (one.low ? one.low : usual.low)->si());
+        CHECK(held.high->si() == (one.high ? one.high : usual.high)->si());
+        CHECK_FALSE(noted(t, "limits.only_narrower"));
+    }
+    // Wider at one end and narrower at the other: the sentence tells what stood before, the window keeps the narrower.
+    const Targets both = limited("mandrel.air", Range{bar(5), bar(6.5)});
+    CHECK(std::get<std::vector<Text>>(finding(both, "limits.only_narrower").text.args.at(1)).front() == usual.source);
+    CHECK(ready(both, "mandrel.air").window.low->si() == usual.low->si());
+    CHECK(ready(both, "mandrel.air").window.high->si() == 6.5e5);
+    const Targets apart = limited("mandrel.air", Range{bar(7.5), {}});
+    CHECK(noted(apart, "limits.nothing_left"));
+    CHECK_FALSE(noted(apart, "limits.only_narrower"));
+    CHECK(ready(apart, "mandrel.air").window == usual);
 }
 
 TEST_CASE("limits that cannot hold are named: a slip, what is never judged, what comes from elsewhere")
@@ -207,4 +231,92 @@ TEST_CASE("where no formula gives a value, it is aimed at inside the shop's own 
     CHECK(si(limited("air.supply", Range{bar(6.4), {}}), "air.supply") == Approx(6.4e5));
     // One that lies inside stays where it is.
     CHECK(si(limited("air.supply", Range{bar(5.8), bar(7)}), "air.supply") == Approx(6.25e5));
+}
+
+TEST_CASE("what somebody sets is aimed at inside the shop's narrower window, whatever it came from")
+{
+    const Quantity low(0.152, Kind::Length, "mm"), high(0.155, Kind::Length, "mm");
+    struct Narrowed {
+        const char* id;
+        Range limits;
+        double aim;
+    };
+    for (const Narrowed& one : {Narrowed{"mandrel.air", {bar(6.5), bar(6.8)}, 6.65e5},
+                                {"mandrel.air", {bar(6.5), {}}, 6.7e5},  // the plate ends at 6.9
+                                {"mandrel.rewind.air", {{}, bar(5.7)}, 5.6e5},
+                                {"stop.diameter", {low, high}, 0.1535},
+                                {"thread.rewind.wraps", {count(5), {}}, 5}}) {
+        INFO(one.id);
+        const Targets t = limited(one.id, one.limits);
+        CHECK(si(t, one.id) == Approx(one.aim));
+        const targets::Ready& r = ready(t, one.id);
+        CHECK(r.because.formula == "stated");
+        CHECK(r.because.given.front().from == std::string("press.limits.") + one.id);
+        for (const UnitSystem system : {UnitSystem::Metric, UnitSystem::Us})
+            CHECK(Range{r.window.low, r.window.high}.contains(std::get<Quantity>(targets::aimOf(r, system)).si()));
+        CHECK_FALSE(noted(t, "limits.broken"));
+    }
+}
+
+TEST_CASE("what a policy row states alone is somebody's aim, and no other figure follows from an aim")
+{
+    std::size_t aims = 0;
+    for (const demo::Case& c : demo::cases())
+        for (const targets::Target& target : targets::computeTargets(demo::inputs(c.press, c.job, c.roll)).all) {
+            const targets::Ready* r = target.ready();
+            if (r == nullptr || target.quantity() == nullptr) continue;
+            INFO(target.id);
+            for (const targets::Given& g : r->because.given)
+                if (g.from.rfind("target:", 0) == 0) CHECK_FALSE(targets::isAim(g.from.substr(7)));
+            if (r->because.formula != "stated" || r->because.given.size() != 1 ||
+                r->because.given.front().from.find("policy") == std::string::npos)
+                continue;
+            CHECK(targets::isAim(target.id));
+            ++aims;
+        }
+    CHECK(aims > 100);
+}
+
+TEST_CASE("a figure that breaks the shop's own narrower limit is told, and stays what it is")
+{
+    const Targets usual = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
+    const auto seconds = [](double s) { return Quantity(s, Kind::Time, "s"); };
+    for (const auto& [id, limits] : {std::pair{"splice.margin", Range{count(25), {}}},
+                                     {"stop.emergency_time_at_speed", Range{{}, seconds(2)}},
+                                     {"roll.diameter", Range{{}, Quantity(0.3, Kind::Length, "mm")}},
+                                     {"roll.mass", Range{Quantity(90, Kind::Mass, "kg"), {}}},
+                                     {"tension.rewind.strain", Range{{}, Quantity(0.0001, Kind::Share, "%")}}}) {
+        INFO(id);
+        const Quantity figure = std::get<Quantity>(ready(usual, id).value);
+        const Targets t = limited(id, limits);
+        CHECK(ready(t, id).value == ready(usual, id).value);
+        CHECK_FALSE(noted(t, "limits.nothing_left"));
+        const Finding& f = finding(t, "limits.broken");
+        CHECK(f.severity == Severity::Warn);
+        CHECK(std::get<Magnitude>(f.text.args.at(1)) == figure.magnitude());
+        CHECK(std::get<Magnitude>(f.text.args.at(2)) == (limits.low ? limits.low : limits.high)->magnitude());
+        CHECK_FALSE(f.remedy.empty());
+    }
+    CHECK_FALSE(noted(limited("splice.margin", Range{count(6), {}}), "limits.broken"));
+}
+
+TEST_CASE("a load over the shop's own limit stops, and no pressure is given to lift it with")
+{
+    // 69.6 kg of web, 0.9 kg of core, and 25 kg of carriage on the lift.
+    for (const auto& [id, most] : {std::pair{"lift.load", 90.0}, {"roll.mass", 60.0}}) {
+        INFO(id);
+        const Quantity limit(most, Kind::Mass, "kg");
+        const Targets t = limited(id, Range{{}, limit});
+        const Finding& f = finding(t, "limits.broken");
+        CHECK(f.severity == Severity::Stop);
+        CHECK(std::get<Magnitude>(f.text.args.at(2)) == limit.magnitude());
+        for (const char* lifts : {"lift.load", "lift.pressure"}) CHECK(cannot(t, lifts).why == f);
+        CHECK(t.find("roll.mass")->ready() != nullptr);
+    }
+    for (const auto& [id, most] : {std::pair{"lift.load", 96.0}, {"roll.mass", 71.0}}) {
+        INFO(id);
+        const Targets t = limited(id, Range{{}, Quantity(most, Kind::Mass, "kg")});
+        CHECK_FALSE(noted(t, "limits.broken"));
+        CHECK(t.find("lift.pressure")->ready() != nullptr);
+    }
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/inputs/inputs.h"
+#include "core/targets/book.h"
 #include "core/targets/target.h"
 #include "tests/core/targets/demo_inputs.h"
 #include "tests/core/targets/stated.h"
@@ -71,4 +72,27 @@ TEST_CASE("a laminate's splice on one face is refused aloud, and asked about whe
     const Targets film = taped("south", "cold-brew", "R0048", [](inputs::SpliceTape& s) { s.bothFaces.reset(); });
     CHECK(si(film, "splice.margin") ==
           si(demo::withPress("south", "cold-brew", "R0048", [](inputs::Press&) {}), "splice.margin"));
+}
+
+TEST_CASE("a tension that cannot be for another reason than a missing lane is not left out of the splice's margin")
+{
+    const inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+    // The other zones as they are; the unwind's pull is unknowable, and why is only a note.
+    const Targets all = targets::computeTargets(in);
+    const Finding note{"tension.unwind.some_note", Severity::Note, "press.zone.unwind", "It never comes to it.", ""};
+    const auto margin = [&](bool unknowable) {
+        targets::Book book(in, std::nullopt);
+        for (const inputs::Zone& zone : in.press->zones) {
+            const std::string id = "tension." + zone.id + ".per_width";
+            const targets::Target* own = all.find(id);
+            if (own == nullptr || own->quantity() == nullptr) continue;
+            const bool here = unknowable && zone.id == "unwind";
+            book.value(id, own->name, "stated",
+                       here ? targets::impossible(note) : targets::known(*own->quantity(), "test"), "test");
+        }
+        targets::stateSplice(book);
+        return std::move(book).finish();
+    };
+    CHECK(si(margin(false), "splice.margin") > 1);
+    CHECK(cannot(margin(true), "splice.margin").why == note);
 }
