@@ -142,13 +142,14 @@ void Session::resume(const QString& runId)
 void Session::leaveRun()
 {
     m_impl->post([](Impl::Alive& a) -> Impl::Outcome {
-        // Left on purpose is not a program that ended under the run: the record tells them apart.
+        Impl::Outcome outcome;
+        // Left on purpose is not a program that ended under the run: the record tells them apart. Where that cannot be
+        // written, nobody is kept on a page for it.
         if (a.run && a.actor && a.run->run().phase() == run::Phase::Running &&
             !run::inOtherHands(a.run->run(), a.actor->id()))
             if (auto done = a.run->perform(run::Interrupt{"left_page"}, *a.actor); !done)
-                return Impl::refusedWith(done.error());
+                outcome.refusal = done.error();
         a.run.reset();
-        Impl::Outcome outcome;
         outcome.runChanged = true;
         return outcome;
     });

@@ -275,6 +275,27 @@ void checkMeasured(const Inputs& inputs, Length present, Findings& out)
         (void)holdsMoreThanFull(inputs, Quantity(present, Kind::Length, unit), roll.core->si() + 2 * wall->si(), out);
 }
 
+void checkStripped(const Inputs& inputs, std::optional<Length> present, Findings& out)
+{
+    const Roll& roll = *inputs.roll;
+    if (!roll.strippedDiameter) return;
+    const double left = roll.strippedDiameter->si();
+    const double whole = present ? present->si() : roll.outerDiameter ? roll.outerDiameter->si() : 0;
+    const Quantity* wall = roll.core ? wallOf(inputs) : nullptr;
+    const double core = roll.core ? roll.core->si() + (wall == nullptr ? 0 : 2 * wall->si()) : 0;
+    const Magnitude& said = arg(roll.strippedDiameter);
+    if (whole > 0 && !present && left > (1 + kGrown) * whole)
+        out.push_back(refuse("input.stripped_larger", "roll.stripped_diameter",
+                             {"%1 is said to be left of a roll that was %2 across: a roll only gets smaller.",
+                              {said, like(roll.strippedDiameter->quantity(), whole)}},
+                             "Measure straight across the roll, not round it, and enter both anew."));
+    else if (left <= core)
+        out.push_back(refuse("input.stripped_below_core", "roll.stripped_diameter",
+                             {"%1 is said to be left of the roll, no more than its core, %2 outside.",
+                              {said, like(roll.strippedDiameter->quantity(), core)}},
+                             "Measure straight across what is left. Where nothing is, take another roll."));
+}
+
 bool blamesDiameter(const Finding& finding)
 {
     return finding.code == "input.diameter_below_core" || finding.code == "input.diameter_above_full" ||

@@ -94,12 +94,7 @@ void checkFinishedWinding(const Press& press, const Job& job, Findings& out)
         if (!wanted || rewind.winds.empty() ||
             std::find(rewind.winds.begin(), rewind.winds.end(), *wanted) != rewind.winds.end())
             continue;
-        out.push_back(
-            warn("input.finished_winding", "job.winding",
-                 {*job.winding == Winding::FaceIn ? "%1 winds the finished roll face out; the job asks for face in."
-                                                  : "%1 winds the finished roll face in; the job asks for face out.",
-                  {spokenName(press, rewind)}},
-                 "Rewind the finished rolls the other way afterwards, or ask the customer."));
+        out.push_back(cannotWindFinished(spokenName(press, rewind), *job.winding));
     }
 }
 
@@ -170,6 +165,15 @@ void checkWeb(const Inputs& inputs, Findings& out)
     }
 }
 
+Finding cannotWindFinished(const std::string& rewind, Winding wanted)
+{
+    return warn("input.finished_winding", "job.winding",
+                {wanted == Winding::FaceIn ? "%1 winds the finished roll face out; the job asks for face in."
+                                           : "%1 winds the finished roll face in; the job asks for face out.",
+                 {rewind}},
+                "Rewind the finished rolls the other way afterwards, or ask the customer.");
+}
+
 Findings crossCheck(const Inputs& inputs, std::optional<Length> presentDiameter)
 {
     Findings out;
@@ -178,6 +182,7 @@ Findings crossCheck(const Inputs& inputs, std::optional<Length> presentDiameter)
     checkCore(inputs, out);
     checkFrame(inputs, out);
     checkJob(inputs, out);
+    if (inputs.roll) checkStripped(inputs, presentDiameter, out);
     const auto impossible = [&out] { return std::any_of(out.begin(), out.end(), blamesDiameter); };
     if (!presentDiameter || !inputs.roll) {
         checkDiameter(inputs, out);

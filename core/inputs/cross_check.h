@@ -15,6 +15,8 @@ void checkCore(const Inputs& inputs, Findings& out);
 void checkDiameter(const Inputs& inputs, Findings& out);
 /// The diameter measured now, in place of the one in the roll's file: whether it can be, and the girth typed for it.
 void checkMeasured(const Inputs& inputs, Length present, Findings& out);
+/// What was left when the outer wraps had come off, against the whole roll and its core.
+void checkStripped(const Inputs& inputs, std::optional<Length> present, Findings& out);
 /// Whether a finding says that the roll's diameter cannot be: nothing that follows from it is worth stating.
 [[nodiscard]] bool blamesDiameter(const Finding& finding);
 /// What the press file says of frame, unwind and zones, against itself.

@@ -31,6 +31,8 @@ struct NamedPath {
 /// nullopt where the press's print side, the rewind's place or the wish is not known, and where turn bars may bring the
 /// face to the other side.
 [[nodiscard]] std::optional<Feed> windFor(const Press& press, const Rewind& rewind, std::optional<Winding> finished);
+/// What is said where a rewind of this name cannot wind the finished roll so. Code input.finished_winding.
+[[nodiscard]] Finding cannotWindFinished(const std::string& rewind, Winding wanted);
 /// The stretch of the main path from one roller to a later one, drawn by itself: what is missing or impossible
 /// elsewhere on the path does not take it down. Both, and all between, stand in fixed places: no unwind, no rewind.
 [[nodiscard]] Result<physics::WebPath> fixedStretch(const Press& press, std::string_view from, std::string_view to);

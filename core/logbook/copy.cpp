@@ -91,6 +91,11 @@ Finding notKept(const Finding& why, const fs::path& logbook, const fs::path& fol
                        {folder.string(), logbook.string()}},
                       "Free some room there, or choose a folder on another disk.");
     if (why.subject != unfinished.string()) return why;
+    if (why.code != "file.unwritable" && why.code != "logbook.folder_read_only" && why.code != "logbook.read_only")
+        return refuse(
+            why.code, folder.string(),
+            {"No copy of %1 could be made in %2: %3", {logbook.string(), folder.string(), std::vector<Text>{why.text}}},
+            why.remedy);
     return refuse(why.code, folder.string(),
                   {"No copy of %1 can be kept in %2: the folder takes no files, or not from this user.",
                    {logbook.string(), folder.string()}},
@@ -127,7 +132,8 @@ Result<Copied> copyTo(const fs::path& logbook, const fs::path& folder, Instant n
     // The mirror in the same folder is read as a whole at this chance.
     if (const fs::path mirror = mirrorIn(folder, logbook); !mirror.empty()) {
         auto wrong = wrongWith(mirror);
-        if (!wrong) copied.findings.push_back(wrong.error());
+        // That its own keeper is just at work on it is of the moment, and what is said here is read for a week.
+        if (!wrong && wrong.error().code != "logbook.busy") copied.findings.push_back(wrong.error());
         if (wrong && *wrong) copied.findings.push_back(**std::move(wrong));
     }
     return copied;

@@ -80,6 +80,12 @@ struct CopyKeeper::Shared {
             told.seals.reset();
             told.findings.clear();
         }
+        // What was moved away as it was asked is not asked for again.
+        std::erase_if(told.findings, [](const Finding& finding) {
+            const fs::path subject(finding.subject);
+            std::error_code unseen;
+            return subject.is_absolute() && !fs::exists(subject, unseen) && !unseen;
+        });
         told.newestMs = told.newest.empty() ? std::nullopt : dateIn(told.newest);
         return told;
     }

@@ -2,10 +2,14 @@
 #include "core/run/change.h"
 
 #include <algorithm>
+#include <cmath>
 
+#include "core/base/json.h"
 #include "core/inputs/fill.h"
 #include "core/run/decide.h"
 #include "core/run/parts.h"
+#include "core/units/parse.h"
+#include "core/units/unit.h"
 
 namespace taut::run {
 
@@ -88,6 +92,14 @@ std::optional<Finding> largerThanBefore(const Run& run, Length left)
                   Text("%1 is more than this roll was before, %2 at most: a roll only gets smaller.",
                        {Magnitude{left.si(), Kind::Length, most->unit()}, most->magnitude()}),
                   "Measure straight across the roll, not round it. If it is right, correct what was measured first.");
+}
+
+Quantity asTyped(const Run& run, Length length)
+{
+    const char* unit = run.began().units == UnitSystem::Us ? "in" : "mm";
+    const double value = std::round(length.si() / findUnit(Kind::Length, unit)->toSi * 1e9) / 1e9;
+    const auto typed = parseQuantity(shortest(value) + ' ' + unit, Kind::Length);
+    return typed ? *typed : Quantity(length, Kind::Length, unit);
 }
 
 Result<InputsChanged> strippedTo(const Run& run, const Quantity& left)

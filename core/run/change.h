@@ -29,6 +29,8 @@ namespace taut::run {
 [[nodiscard]] const procedure::Step* strippedBy(const Run& run);
 /// Why this cannot be what is left of the roll: it was smaller before. Code gate.no_diameter.
 [[nodiscard]] std::optional<Finding> largerThanBefore(const Run& run, Length left);
+/// A length as somebody of this run's press would have typed it.
+[[nodiscard]] Quantity asTyped(const Run& run, Length length);
 /// Everything anew for a roll of which so much is left.
 [[nodiscard]] Result<InputsChanged> strippedTo(const Run& run, const Quantity& left);
 

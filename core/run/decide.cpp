@@ -243,10 +243,6 @@ struct Deciding {
         if (auto why = cannotWork(change->targets)) return *why;
         return Happening(*std::move(change));
     }
-    [[nodiscard]] Quantity spoken(Length length) const
-    {
-        return {length, Kind::Length, run.began().units == UnitSystem::Us ? "in" : "mm"};
-    }
     Outcome operator()(const MeasuredDiameter& c) const
     {
         if (!(c.diameter.si() > 0))
@@ -258,9 +254,9 @@ struct Deciding {
         if (mounted)
             if (auto why = largerThanBefore(run, c.diameter)) return *why;
         if (stripped != nullptr)
-            return (*this)(Correct{stripped->id, inputs::asWritten(spoken(c.diameter)), "measured again"});
+            return (*this)(Correct{stripped->id, inputs::asWritten(asTyped(run, c.diameter)), "measured again"});
         if (mounted) {
-            auto left = strippedTo(run, spoken(c.diameter));
+            auto left = strippedTo(run, asTyped(run, c.diameter));
             if (!left) return left.error();
             return Happening(*std::move(left));
         }

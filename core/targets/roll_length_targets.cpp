@@ -149,8 +149,12 @@ Stated onlySmaller(Book& book, Stated stripped, const Term& whole)
     if (!whole.known()) return stripped;
     const Limit match = book.limit("diameter_match");
     const Quantity& q = *whole.value;
-    return stripped.window({}, Quantity((1 + match.si()) * q.si(), Kind::Length, q.unit()), match.rule,
-                           Text("no larger than before; %1", {std::vector<Text>{match.source}}));
+    const Term core = book.coreOuter(Book::Wall::Thinnest);
+    const std::optional<Quantity> least =
+        core.known() ? std::optional(Quantity(core.value->si(), Kind::Length, q.unit())) : std::nullopt;
+    return stripped.window(
+        least, Quantity((1 + match.si()) * q.si(), Kind::Length, q.unit()), match.rule,
+        Text("no larger than before, and more than the core; %1", {std::vector<Text>{match.source}}));
 }
 
 /// What comes off before the roll is run, and what is left of it above the reserve.
@@ -180,8 +184,22 @@ void stateUsable(Book& book)
         book.lacking("strip.diameter", afterName, Shape::Quantity, impossible(why), "definition");
     } else if (book.roll().strippedDiameter) {
         const Term left = book.runningDiameter();
-        book.formula("strip.length", stripName, "R1", {{"D", across}, {"d", left}, {"t", book.caliper()}},
-                     lengthUnit(book))
+        // By what is left of the area, so that a label that counts for the whole roll counts for what is left as well.
+        const Term core = book.coreOuter(), whole = book.target("roll.length");
+        book.value("strip.length", stripName, "rule",
+                   combine(
+                       {whole, across, left, core}, "",
+                       [](const std::vector<double>& v) {
+                           return v[0] * (v[1] * v[1] - v[2] * v[2]) / (v[1] * v[1] - v[3] * v[3]);
+                       },
+                       Kind::Length),
+                   "definition",
+                   {{"L", called(whole, "web on the roll")},
+                    {"D", called(across, "diameter before")},
+                    {"Ds", called(left, "diameter after")},
+                    {"d", called(core, "outside of the core")}})
+            .in(lengthUnit(book))
+            .symbols("s = L (D^2 - Ds^2) / (D^2 - d^2)")
             .advice("By the diameters before and after: so much of the roll is gone.");
         onlySmaller(book, book.value("strip.diameter", afterName, "stated", left, "the roll's data"), across)
             .advice("As it was measured: brake, running time and what is enough for the job go by it.");

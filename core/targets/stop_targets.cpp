@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <array>
 
 #include "core/inputs/sane.h"
@@ -246,23 +247,32 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
 
     const Term share = called(book.row("proving_speed"), "share of the job's speed");
     const Term job = called(book.speed(), "speed of the job");
-    book.value("stop.trial_speed", "Speed of the proving run", "rule",
-               combine(
-                   {job, share}, "", [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Speed),
-               "policy", {{"v", job}, {"k", share}})
-        .in(job.known() ? job.value->unit() : std::string())
-        .symbols("k v")
+    // No slower than the press idles, and no faster than it can.
+    const inputs::Press& press = book.press();
+    Arguments because{{"v", job}, {"k", share}};
+    if (press.idle.value) because.emplace_back("vi", called(term(press.idle.value, "press.speeds.idle"), "idle speed"));
+    if (press.largest.value)
+        because.emplace_back("vm", called(term(press.largest.value, "press.speeds.largest"), "largest speed"));
+    Term trial = combine(
+        {job, share}, "", [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Speed);
+    if (trial.known()) {
+        double v = trial.value->si();
+        if (press.largest.value) v = std::min(v, press.largest.value->si());
+        if (press.idle.value) v = std::max(v, press.idle.value->si());
+        trial.value = Quantity(v, Kind::Speed, job.value->unit());
+    }
+    book.value("stop.trial_speed", "Speed of the proving run", "rule", trial, "policy", because)
+        .symbols("k v, at least vi, at most vm")
         .advice("Reached step by step: slack, swings and wrinkles show on the way.");
-    Stated trial =
-        book.formula("stop.trial_time", "Time to standstill after an emergency stop from the proving run", "V1.time",
-                     {{"v", book.target("stop.trial_speed")},
-                      {"tr", reaction()},
-                      {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
-                     "s");
-    if (trial.ready() != nullptr)
-        trial.window({}, most(std::get<Quantity>(trial.ready()->value)), late.rule, late.source)
+    Stated timed = book.formula("stop.trial_time", "Time to standstill, emergency stop on trial", "V1.time",
+                                {{"v", book.target("stop.trial_speed")},
+                                 {"tr", reaction()},
+                                 {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
+                                "s");
+    if (timed.ready() != nullptr)
+        timed.window({}, most(std::get<Quantity>(timed.ready()->value)), late.rule, late.source)
             .most(Quantity(inputs::sane::kStopTime.most, Kind::Time, "s"));
-    trial.advice("Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or "
+    timed.advice("Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or "
                  "shorter as "
                  "the speed is.");
 

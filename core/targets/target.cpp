@@ -40,6 +40,22 @@ const Schedule* Targets::schedule(std::string_view id) const
     return it == schedules.end() ? nullptr : &*it;
 }
 
+namespace {
+
+/// A roll only gets smaller: one measured at least as large when its wraps had come off was not stripped, or was
+/// measured as a whole after that.
+inputs::Inputs withoutVainStrip(inputs::Inputs in, std::optional<Length> presentDiameter)
+{
+    if (!in.roll || !in.roll->strippedDiameter) return in;
+    inputs::Roll roll = *in.roll;
+    roll.strippedDiameter.reset();
+    const std::optional<Length> whole = inputs::diameterAsItRuns(roll, presentDiameter);
+    if (whole && in.roll->strippedDiameter->si() >= whole->si()) in.roll = std::make_shared<const inputs::Roll>(roll);
+    return in;
+}
+
+}  // namespace
+
 Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presentDiameter, bool webInPress)
 {
     // What the roll's file leaves open its own tag may say.
@@ -47,7 +63,7 @@ Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presen
     Findings found = inputs::crossCheck(in, presentDiameter);
     // A slip of the hand stops, and the roll's file counts until it is mended.
     if (presentDiameter && !inputs::isRollDiameter(*presentDiameter)) presentDiameter.reset();
-    Book book(in, presentDiameter);
+    Book book(withoutVainStrip(in, presentDiameter), presentDiameter);
     for (Finding& f : found) {
         if (inputs::blamesDiameter(f)) book.blame(f);
         book.note(std::move(f));

@@ -149,7 +149,8 @@ void stateWinding(Book& book, const inputs::Rewind& rewind)
     const inputs::Press& press = book.press();
     if (rewind.waste) return;
     const std::string id = "thread." + rewind.id + ".winding";
-    const Text name("How %1 winds", {rewind.roller.empty() ? rewind.id : rewind.roller});
+    const std::string& rewindName = spokenName(press, rewind);
+    const Text name("How %1 winds", {rewindName});
     const std::optional<inputs::Feed> wanted = inputs::windFor(press, rewind, book.job().winding);
     if (!wanted) {
         std::vector<std::string> lacks;
@@ -159,7 +160,7 @@ void stateWinding(Book& book, const inputs::Rewind& rewind)
         if (lacks.empty() && press.roller(rewind.roller) == nullptr)
             lacks.emplace_back("press.rewind." + rewind.id + ".roller");
         const Finding look{id, Severity::Note, "press.web",
-                           Text("Which way %1 must wind is not told by the rollers as they are drawn.", {rewind.id}),
+                           Text("Which way %1 must wind is not told by the rollers as they are drawn.", {rewindName}),
                            "Look which side of the web is printed where it arrives."};
         book.lacking(id, name, Shape::Word, lacks.empty() ? impossible(look) : Term{{}, {}, lacks, {}}, "geometry");
         return;
@@ -181,16 +182,13 @@ void stateWinding(Book& book, const inputs::Rewind& rewind)
     const bool can =
         rewind.winds.empty() || std::find(rewind.winds.begin(), rewind.winds.end(), *wanted) != rewind.winds.end();
     if (!can) {
-        word.cannot(Finding{"thread.cannot_wind", Severity::Warn, "job.winding",
-                            Text("%1 cannot wind the finished roll as the job wants it.", {rewind.id}),
-                            "Rewind the finished rolls the other way afterwards, or ask the customer."});
+        word.cannot(inputs::cannotWindFinished(rewindName, out ? inputs::Winding::FaceOut : inputs::Winding::FaceIn));
         return;
     }
     if (windsOtherThanFirst(book, rewind))
         book.note(Finding{"thread.winds_other_way", Severity::Warn, "job.winding",
                           Text("%1 has to wind %2 for this job, not as it does first.",
-                               {rewind.roller.empty() ? rewind.id : rewind.roller,
-                                std::vector<Text>{over ? Text("over") : Text("from underneath")}}),
+                               {rewindName, std::vector<Text>{over ? Text("over") : Text("from underneath")}}),
                           Text("Lead the web %1: %2.", {std::vector<Text>{wayOn(*wanted)}, std::vector<Text>{face}})});
 }
 

@@ -71,7 +71,9 @@ Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Wi
     const auto take = [&](const Judgement& j) {
         if (j.verdict > worst.verdict) worst = j;
     };
-    if (window.low) take(against(reading.si(), window.low->si(), uncertaintySi, -1));
+    // Of a gap that is nought nobody doubts that it is not less than nothing.
+    const double below = window.low && window.low->si() == 0 ? 0 : uncertaintySi;
+    if (window.low) take(against(reading.si(), window.low->si(), below, -1));
     if (window.high) take(against(reading.si(), window.high->si(), uncertaintySi, +1));
     return worst;
 }

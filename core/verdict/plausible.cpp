@@ -62,6 +62,10 @@ std::optional<Finding> implausible(const Quantity& reading, const targets::Targe
         return refuse("reading.below_zero", {}, Text("%1 is less than nothing: this cannot be.", {reading.magnitude()}),
                       "Read it again, and type it without a minus sign.");
 
+    if (reading.kind() == Kind::Time && reading.si() == 0 && value != nullptr && value->si() > 0)
+        return refuse("reading.no_time", {}, Text("%1 is no time: nothing happens at once.", {reading.magnitude()}),
+                      "Time it again, with its tenths.");
+
     if (value != nullptr && ready->most) {
         const double reach = ready->most->si() + (ready->instrument ? ready->instrument->si() : 0);
         if (reading.si() > reach)

@@ -135,6 +135,26 @@ TEST_CASE("a stop time is that of the speed it was measured at, and grows with t
     CHECK(ready(silent, "stop.emergency_time").advice != ready(t, "stop.emergency_time").advice);
 }
 
+TEST_CASE(
+    "a stop on trial is timed from the proving run's speed, no slower than idle and no faster than the press goes")
+{
+    const Targets t = targets::computeTargets(north());
+    // Half of 90 m/min, from which the deceleration of 60 m/min in 3 s takes 2.25 s (V1), and a fifth more.
+    CHECK(si(t, "stop.trial_speed") == Approx(0.75));
+    CHECK(si(t, "stop.trial_time") == Approx(2.25));
+    CHECK(ready(t, "stop.trial_time").window.high->si() == Approx(2.7));
+    const auto at = [](double jobSpeed) {
+        inputs::Inputs in = north();
+        inputs::Job job = *in.job;
+        job.speed = Entry<Kind::Speed>(Quantity(jobSpeed, Kind::Speed, "m/min"));
+        in.job = std::make_shared<const inputs::Job>(job);
+        return si(targets::computeTargets(in), "stop.trial_speed");
+    };
+    const inputs::Inputs in = north();
+    CHECK(at(0.1) == Approx(in.press->idle.value->si()));
+    CHECK(at(40) == Approx(in.press->largest.value->si()));
+}
+
 TEST_CASE("speeding up pulls the unwind tight and leaves the rewind loose, each against its limit")
 {
     const Targets none = targets::computeTargets(north());
