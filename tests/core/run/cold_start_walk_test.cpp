@@ -3,6 +3,7 @@
 
 #include "core/base/file.h"
 #include "core/run/decide.h"
+#include "core/targets/aim.h"
 #include "core/units/plain.h"
 #include "tests/core/run/small_press.h"
 
@@ -39,17 +40,15 @@ Sources sourcesOf(const Case& c)
     return s;
 }
 
-/// The middle of the target's window, its value where it has none; any length where the target is not known.
+/// What its card says to aim at; any length where the target is not known.
 std::string reading(const Run& run, const procedure::Step& step)
 {
     const targets::Target* target = run.targets().find(step.target);
-    const Quantity* value = target == nullptr ? nullptr : target->quantity();
-    if (value == nullptr) return "5 mm";
-    const targets::Window& window = target->ready()->window;
-    const double si = window.low && window.high ? (window.low->si() + window.high->si()) / 2 : value->si();
-    if (value->kind() == Kind::Count) return shortest(si);
-    if (value->kind() == Kind::Share) return shortest(si * 100) + " %";
-    return shortest(si) + ' ' + std::string(siUnit(value->kind()).symbol);
+    if (target == nullptr || target->quantity() == nullptr) return "5 mm";
+    const auto aim = std::get<Quantity>(targets::aimOf(*target->ready(), run.began().units));
+    if (aim.kind() == Kind::Count) return shortest(aim.si());
+    if (aim.kind() == Kind::Share) return shortest(aim.si() * 100) + " %";
+    return shortest(aim.si()) + ' ' + std::string(siUnit(aim.kind()).symbol);
 }
 
 std::string choice(const Run& run, const procedure::Step& step)
