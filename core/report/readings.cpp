@@ -50,6 +50,9 @@ bool followsFromJob(const targets::Targets& all, const targets::Target& target, 
     return false;
 }
 
+/// Width and diameter of the roll stand at the head of the sheet as they were measured; page one has no room for both.
+bool standsInTheHead(const Step& step) { return step.target == "roll.width" || step.target == "roll.diameter"; }
+
 Cell ruled() { return {Ruled{}, Mark::None, false}; }
 
 /// What was entered, as it was typed; a fact said is told by its mark alone.
@@ -94,7 +97,7 @@ Settings settingsOf(const Ground& ground, const run::Run* run)
                           {"read", Align::Right, 1},
                           {last, Align::Left, 1}};
     for (const Step& step : ground.plan->steps) {
-        if (step.kind != StepKind::Reading) continue;
+        if (step.kind != StepKind::Reading || standsInTheHead(step)) continue;
         const targets::Target* target = step.target.empty() ? nullptr : ground.targets->find(step.target);
         std::optional<run::StepStanding> standing;
         if (run != nullptr) standing = run->standing(step.id);
