@@ -150,8 +150,10 @@ LimitBarScale limitBarScale(const LimitBar& bar, const QRectF& box, const Look& 
         low = bar.low ? edge : edge - reach;
         high = bar.low ? edge + reach : edge;
     } else if (bar.reading || bar.aim) {
+        // Apart from the aim by as much as may be, even where that is nought: on it stands only what is equal to it.
         const double centre = bar.aim ? *bar.aim : *bar.reading;
-        const double reach = centre == 0 ? 1 : std::abs(centre) * 0.5;
+        double reach = std::max(std::abs(centre) * 0.5, std::abs(bar.reading.value_or(centre) - centre));
+        if (reach == 0) reach = 1;
         low = centre - reach;
         high = centre + reach;
     }

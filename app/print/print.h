@@ -16,6 +16,11 @@ namespace taut::app::print {
 enum class Paper : std::uint8_t { A4, Letter };
 /// All of a sheet, or page 1 alone, to be taped up: its foot still says of how many.
 enum class Pages : std::uint8_t { All, First };
+/// How the file's name ends where nobody says it: page 1 alone does not take the place of the whole sheet.
+[[nodiscard]] constexpr const char* endingOf(Pages pages) noexcept
+{
+    return pages == Pages::First ? "-page-1.pdf" : ".pdf";
+}
 
 /// What came out. `overflow` names everything that did not fit its place: empty on a good sheet, and tests say so.
 struct Printed {

@@ -106,6 +106,20 @@ double levelFor(const std::vector<Wish>& wishes, const std::vector<Column>& colu
     return low;
 }
 
+/// Where not even the longest words have room: the width above which columns must give way. Those of figures are the
+/// narrow ones and stay whole; a long word is broken before a number is.
+double ceilingFor(const std::vector<Wish>& wishes, double usable)
+{
+    double low = 0, high = usable;
+    for (int i = 0; i < 60; ++i) {
+        const double ceiling = (low + high) / 2;
+        double taken = 0;
+        for (const Wish& wish : wishes) taken += std::min(wish.least, ceiling);
+        (taken < usable ? low : high) = ceiling;
+    }
+    return low;
+}
+
 /// Columns as wide as their words; what is left over is shared out by weight.
 Grid gridOf(const Type& type, const report::Table& table, double width)
 {
@@ -118,7 +132,7 @@ Grid gridOf(const Type& type, const report::Table& table, double width)
         most += wishes[i].most;
         weights += table.columns[i].weight;
     }
-    const double level = levelFor(wishes, table.columns, usable);
+    const double level = levelFor(wishes, table.columns, usable), ceiling = ceilingFor(wishes, usable);
     Grid grid;
     double x = 0;
     for (std::size_t i = 0; i < wishes.size(); ++i) {
@@ -128,7 +142,7 @@ Grid gridOf(const Type& type, const report::Table& table, double width)
         else if (least < usable)
             column = widthAt(level, wishes[i], table.columns[i]);
         else
-            column = usable * wishes[i].least / least;
+            column = std::min(wishes[i].least, ceiling);
         grid.x.push_back(x);
         grid.width.push_back(column);
         x += column + gap;

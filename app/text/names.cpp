@@ -147,6 +147,7 @@ QString ruleText(targets::Rule rule)
     case targets::Rule::Table: return said(QT_TRANSLATE_NOOP("names", "a published table"));
     case targets::Rule::Policy: return said(QT_TRANSLATE_NOOP("names", "the policy of this shop"));
     case targets::Rule::None: return said(QT_TRANSLATE_NOOP("names", "no limits"));
+    case targets::Rule::Alarm: return said(QT_TRANSLATE_NOOP("names", "an alarm limit: within it nothing is proved"));
     }
     return {};
 }

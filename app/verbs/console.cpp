@@ -5,6 +5,7 @@
 #include <array>
 #include <ostream>
 
+#include "core/base/utf8.h"
 #include "core/units/plain.h"
 
 namespace taut::app::verbs {
@@ -97,11 +98,7 @@ Json findingsJson(const Findings& findings)
 
 void print(const Console& console, const Json& json) { console.out << json.dump() << '\n'; }
 
-std::size_t columnsOf(std::string_view text)
-{
-    return static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
-}
+std::size_t columnsOf(std::string_view text) { return charactersIn(text); }
 
 std::string table(const std::vector<std::vector<std::string>>& rows)
 {

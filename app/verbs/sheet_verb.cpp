@@ -125,10 +125,11 @@ Exit run(const Options& options, const Console& console)
         return changed ? Exit::NotInOrder : exit;
     }
     noted(console, notes);
-    const std::filesystem::path file = options.has("--out") ? std::filesystem::path(options.value("--out"))
-                                                            : std::filesystem::path(sheet->name + ".pdf");
-    const auto printed = print::writePdf(sheet->report, file, paper->value_or(print::paperFor(sheet->report)),
-                                         options.has("--first-page") ? print::Pages::First : print::Pages::All);
+    const print::Pages pages = options.has("--first-page") ? print::Pages::First : print::Pages::All;
+    const std::filesystem::path file = options.has("--out")
+                                           ? std::filesystem::path(options.value("--out"))
+                                           : std::filesystem::path(sheet->name + print::endingOf(pages));
+    const auto printed = print::writePdf(sheet->report, file, paper->value_or(print::paperFor(sheet->report)), pages);
     if (!printed) return refused(console, json, printed.error());
     if (json)
         print(console, answer().set("sheet", file.string()).set("pages", printed->pages));
@@ -151,7 +152,8 @@ Verb sheetVerb()
     spec.options.push_back({"--import", "FILE.json", "the sheet of an exported run, checked and for reading only"});
     spec.options.push_back(
         {"--anchor", "COUNT:LINK", "with --import: from the foot of a sheet; may be repeated", true});
-    spec.options.push_back({"--out", "FILE.pdf", "where to write it; else RUN.pdf (RUN-draft.pdf) in this folder"});
+    spec.options.push_back(
+        {"--out", "FILE.pdf", "where to write it; else RUN.pdf (RUN-draft.pdf, RUN-page-1.pdf) in this folder"});
     spec.options.push_back({"--first-page", "", "page 1 alone: the set-up, to tape to the press"});
     spec.options.push_back({"--paper", "a4|letter", "when not said: letter where the press speaks inches, else a4"});
     return {std::move(spec), run, true};

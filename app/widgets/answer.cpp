@@ -174,9 +174,7 @@ public:
     }
     void enter() override
     {
-        // Who typed only a first name is called as the record calls them.
-        m_field->setText(enrolledAs(m_content.people, m_field->text()));
-        answer(m_content, m_field->text());
+        answer(m_content, m_field->text().trimmed());  // whom that means is the record's to say
     }
     [[nodiscard]] QLineEdit* field() const override { return m_field; }
     [[nodiscard]] QWidget* first() const override { return m_field; }
@@ -187,21 +185,6 @@ private:
 };
 
 }  // namespace
-
-QString enrolledAs(const std::vector<PersonChoice>& people, const QString& typed)
-{
-    const QString name = typed.trimmed();
-    QStringList found;
-    for (const PersonChoice& person : people) {
-        if (person.name.compare(name, Qt::CaseInsensitive) == 0) return person.name;
-        for (const QString& word : person.name.split(QLatin1Char(' ')))
-            if (!name.isEmpty() && word.startsWith(name, Qt::CaseInsensitive)) {
-                found << person.name;
-                break;
-            }
-    }
-    return found.size() == 1 ? found.front() : name;
-}
 
 AnswerArea::AnswerArea(QWidget* parent) : QWidget(parent), m_foot(new QWidget(parent)) {}
 

@@ -24,8 +24,6 @@ struct PersonChoice {
     QString id, name;
     people::Role role{};
 };
-/// The name of the one person whose name, first or last, begins so; what was typed when there is none or more than one.
-[[nodiscard]] QString enrolledAs(const std::vector<PersonChoice>& people, const QString& typed);
 /// A command that needs a second person who has shown who they are; Session::performWith makes the Actor.
 using WithSecond = std::function<run::Command(const people::Actor&)>;
 /// A command that a second person signs; Session::performSigned opens their key.

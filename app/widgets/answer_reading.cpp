@@ -259,9 +259,11 @@ void ReadingArea::follow()
                 m_hint->setText(nearHint(*why, m_content.units));
         }
         if (read && !never) emit mended();
-        // Until something is typed the bar shows what was read last.
+        // Until something is typed the bar shows what was read last, where that still stands.
         const std::optional<run::Answered>& last = m_content.standing.answer;
-        const std::optional<Quantity> shown = now || !m_field->text().isEmpty() || !last ? now : last->value;
+        const run::StepState state = m_content.standing.state;
+        const bool stands = last && state != run::StepState::Open && state != run::StepState::Stale;
+        const std::optional<Quantity> shown = now || !m_field->text().isEmpty() || !stands ? now : last->value;
         const double u = shown ? verdict::uncertaintyOf(*shown, m_ready->instrument)
                                : (m_ready->instrument ? m_ready->instrument->si() : 0);
         m_bar->setBar(limitBarOf(m_ready->window, u, std::get<Quantity>(targets::aimOf(*m_ready, m_content.units)),

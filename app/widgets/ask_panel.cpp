@@ -65,7 +65,7 @@ AskPanel::AskPanel(QWidget* parent) : QWidget(parent)
     m_layout->addWidget(m_writing);
     m_layout->addWidget(m_foot);
     connect(m_accept, &QPushButton::clicked, this, &AskPanel::give);
-    connect(m_back, &QPushButton::clicked, this, &AskPanel::cancelled);
+    connect(m_back, &QPushButton::clicked, this, &AskPanel::back);
     connect(m_finding, &FindingStrip::understood, this, [this] { takeFocus(); });
 }
 
@@ -319,11 +319,7 @@ QWidget* AskPanel::wanted() const
     return m_pin;
 }
 
-void AskPanel::takeFocus()
-{
-    QWidget* field = wanted();
-    (field != nullptr ? field : first())->setFocus();
-}
+void AskPanel::takeFocus() { (wanted() != nullptr ? wanted() : first())->setFocus(); }
 
 void AskPanel::forgetPin()
 {
@@ -353,19 +349,22 @@ void AskPanel::setBusy(bool busy)
 void AskPanel::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_Escape) {
-        emit cancelled();
+        back();
     } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (event->isAutoRepeat())
-            event->accept();  // one touch of the key, one thing given
-        else if (m_back->hasFocus())
-            emit cancelled();
-        else
-            give();
+        // One touch of the key, one thing given.
+        if (!event->isAutoRepeat()) m_back->hasFocus() ? back() : give();
     } else {
         QWidget::keyPressEvent(event);
         return;
     }
     event->accept();
+}
+
+void AskPanel::back()
+{
+    // The panel may be shown again as it stands, and to somebody else.
+    forgetPin();
+    emit cancelled();
 }
 
 void AskPanel::give()

@@ -82,6 +82,7 @@ protected:
 
 private:
     void give();
+    void back();
     /// Says what is still wanted and goes there.
     void want(QWidget* field, const QString& label);
     void sayOf(QWidget* field, const Finding& finding, UnitSystem system);

@@ -15,6 +15,8 @@ namespace taut::app {
 namespace {
 
 constexpr int kTickMs = 40, kHintMs = 3000;
+// A screen that is far away repeats a held key as let go and pressed again, in two messages.
+constexpr int kRepeatMs = 60;
 
 }  // namespace
 
@@ -29,6 +31,9 @@ HoldButton::HoldButton(const QString& text, QWidget* parent) : WordButton(text, 
     m_hint.setInterval(kHintMs);
     m_hint.setSingleShot(true);
     connect(&m_hint, &QTimer::timeout, this, [this] { update(); });
+    m_release.setInterval(kRepeatMs);
+    m_release.setSingleShot(true);
+    connect(&m_release, &QTimer::timeout, this, &HoldButton::letGo);
     connect(this, &QPushButton::clicked, this, [this] {
         // Only assistive technology gets here: finger and key are taken below.
         constexpr int kArmedMs = 5000;
@@ -56,6 +61,7 @@ void HoldButton::begin()
 void HoldButton::cancel()
 {
     m_tick.stop();
+    m_release.stop();
     setDown(false);
     update();
 }
@@ -71,7 +77,7 @@ void HoldButton::advance()
 {
     // By the clock and not by ticks: on a busy PC they come late, and the finger would have to wait for them.
     update();
-    if (m_since.elapsed() < kHoldMs) return;
+    if (m_since.elapsed() < kHoldMs || m_release.isActive()) return;
     cancel();
     emit held();
 }
@@ -95,14 +101,14 @@ void HoldButton::keyPressEvent(QKeyEvent* event)
         QPushButton::keyPressEvent(event);
         return;
     }
+    m_release.stop();
     if (!event->isAutoRepeat()) begin();
     event->accept();
 }
 
 void HoldButton::keyReleaseEvent(QKeyEvent* event)
 {
-    if (event->isAutoRepeat()) return;
-    letGo();
+    if (!event->isAutoRepeat() && m_tick.isActive()) m_release.start();
 }
 
 void HoldButton::focusOutEvent(QFocusEvent* event)

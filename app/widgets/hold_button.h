@@ -39,7 +39,7 @@ private:
     void cancel();
     void letGo();
     void advance();
-    QTimer m_tick, m_hint;
+    QTimer m_tick, m_hint, m_release;
     QElapsedTimer m_since;
     bool m_armed = false;
 };

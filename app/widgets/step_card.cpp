@@ -139,6 +139,8 @@ void StepCard::showStanding()
                     ? tr("An input changed after this was answered. Answer it again.")
                     : tr("%1 changed after this was answered. Answer it again.").arg(m_content.staleBecause),
                 "strong");
+    if (s.state == run::StepState::Open && s.answer)
+        addLine(tr("Asked again because its stage is done again. Look, and answer anew."), "strong");
     if (s.state == run::StepState::Reconfirm)
         addLine(tr("Look and say it again: interrupted or handed over since."), "strong");
     if (s.state == run::StepState::NotApplicable)
@@ -243,11 +245,7 @@ void StepCard::showAnswer()
         [this] {
             refit();
             // Whoever opened the pad has read the step: the pad is seen whole, with what enters the value.
-            if (!m_pinned)
-                QTimer::singleShot(0, this, [this] {
-                    QScrollBar* bar = m_scroll->verticalScrollBar();
-                    bar->setValue(bar->maximum());
-                });
+            QTimer::singleShot(0, this, &StepCard::showAnswers);
         },
         Qt::QueuedConnection);
     connect(m_area, &AnswerArea::mended, this, &StepCard::forgive);
@@ -317,9 +315,7 @@ void StepCard::refuse(const Finding& finding)
     if (m_finding->isReserved() && m_finding->wantedHeight(width() - 40) <= m_finding->minimumHeight()) return;
     refit();
     // What is to be put right is seen beside what is wrong with it.
-    QTimer::singleShot(0, this, [this] {
-        if (!m_pinned && m_area && m_area->field()) m_scroll->ensureWidgetVisible(m_area->field());
-    });
+    QTimer::singleShot(0, this, &StepCard::showAnswers);
 }
 
 /// What is typed now is not what was refused.

@@ -66,6 +66,7 @@ private:
     void showOutside();
     void addLine(const QString& text, const char* role);
     void askSupervisor(bool ask);
+    void showAnswers();
     void placeFoot();
     void pinFoot(bool pinned);
     void followFoot();

@@ -30,6 +30,7 @@ void StepCard::build()
     head->addWidget(m_number, 0, Qt::AlignTop);
 
     auto* body = new QWidget;
+    body->setMinimumWidth(1);  // as wide as is seen: buttons wrap their words before anything lies under a scroll bar
     m_bodyLayout = new QVBoxLayout(body);
     m_bodyLayout->setContentsMargins(0, 0, 0, 0);
     m_bodyLayout->setSpacing(10);
@@ -113,6 +114,15 @@ void StepCard::placeFoot()
     if (m_supervisor->isVisibleTo(this)) return;
     m_footHeight = footWanted();
     pinFoot(footFits());
+}
+
+/// Where what answers scrolls with what is asked: all of it in sight, or at least where it is typed.
+void StepCard::showAnswers()
+{
+    if (m_pinned || !m_area) return;
+    QScrollBar* bar = m_scroll->verticalScrollBar();
+    bar->setValue(bar->maximum());
+    if (m_area->field()) m_scroll->ensureWidgetVisible(m_area->field());
 }
 
 bool StepCard::footFits() const

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/utf8.h"
 
+#include <algorithm>
+
 namespace taut {
 
 std::size_t utf8Step(std::string_view text) noexcept
@@ -32,6 +34,12 @@ std::size_t firstBadUtf8(std::string_view text) noexcept
         i += step;
     }
     return std::string_view::npos;
+}
+
+std::size_t charactersIn(std::string_view text) noexcept
+{
+    return static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
 
 std::string cleanUtf8(std::string_view text)

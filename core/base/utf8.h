@@ -12,6 +12,8 @@ namespace taut {
 [[nodiscard]] std::size_t utf8Step(std::string_view text) noexcept;
 /// Index of the first byte that is not UTF-8, npos when all is well.
 [[nodiscard]] std::size_t firstBadUtf8(std::string_view text) noexcept;
+/// How many characters there are in what is UTF-8.
+[[nodiscard]] std::size_t charactersIn(std::string_view text) noexcept;
 /// The text with each byte that is not UTF-8 replaced by U+FFFD, so that what is written can always be read again.
 [[nodiscard]] std::string cleanUtf8(std::string_view text);
 

@@ -9,7 +9,7 @@ namespace taut::inputs {
 namespace {
 
 // Every default names where it comes from; "policy" is ours. Sorted by name.
-constexpr std::array<PolicyRow, 60> kRows{{
+constexpr std::array<PolicyRow, 61> kRows{{
     {"air_drop_most", Kind::Pressure, 30000.0, "bar", 0, 300000.0, "fall of the air supply while nips close, at most",
      "policy"},
     {"air_shaft_least", Kind::Pressure, 550000.0, "bar", 100000.0, 1200000.0,
@@ -65,6 +65,8 @@ constexpr std::array<PolicyRow, 60> kRows{{
      "paper label stock without a maker's range, at most", "common practice, no source"},
     {"label_stock_paper_low", Kind::ForcePerWidth, 150, "N/mm", 10, 1000,
      "paper label stock without a maker's range, at least", "common practice, no source"},
+    {"lift_stuck", Kind::Share, 0.2, "%", 0.02, 1,
+     "lift pressure over the figure at which it should have moved, at most", "policy"},
     {"load_cell_zero", Kind::Share, 0.01, "%", 0.001, 0.1,
      "load cell with the web slack, share of its range either way", "policy"},
     {"mark", Kind::Length, 0.0005, "mm", 0.0001, 0.02, "centre mark on the lead edge, either way", "policy"},

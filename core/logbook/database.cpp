@@ -147,7 +147,13 @@ std::optional<Finding> recognise(SQLite::Database& db, const fs::path& file, Fil
     const std::int64_t id = numberOf(db, "PRAGMA application_id");
     const bool practice = id == std::int64_t{kPracticeApplicationId};
     if (id != std::int64_t{kApplicationId} && !practice) {
-        if (numberOf(db, "PRAGMA page_count") == 0) return notALogbook(file, "%1 is not a logbook: it is empty.");
+        if (numberOf(db, "PRAGMA page_count") == 0) {
+            Finding empty = notALogbook(file, "%1 is not a logbook: it is empty.");
+            empty.remedy =
+                "If it never held a run, since the program ended while it was being made, remove it and begin again. "
+                "If it did, restore it from the mirror or a copy. Nothing was changed.";
+            return empty;
+        }
         return notALogbook(file, "%1 is not a logbook: it is a database of another program.");
     }
     if (practice && kind == FileKind::Shop)

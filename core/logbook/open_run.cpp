@@ -99,7 +99,12 @@ std::optional<Finding> nameHolder(SQLite::Database& db, const run::Run& run, run
             "gate.which_holder", run.id(),
             {"\"%1\" could be %2 or %3, and a held stop belongs to one person.", {*holder, meant[0], meant[1]}},
             "Say the whole name of whoever holds it.");
-    if (!meant.empty()) *holder = meant.front();
+    if (meant.empty()) return std::nullopt;
+    if (!people::saysWhom(meant.front(), *holder))
+        return refuse("gate.which_holder", run.id(),
+                      {"\"%1\" is too little of a name: %2 is meant?", {*holder, meant.front()}},
+                      "Say three letters of the name at least; of a visitor, enough to tell them apart.");
+    *holder = meant.front();
     return std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "core/base/utf8.h"
 #include "core/inputs/fill.h"
 #include "core/procedure/keys.h"
 #include "core/procedure/lint.h"
@@ -23,12 +24,6 @@ const std::vector<std::string> kRead{"roll.width",     "roll.outer_diameter", "r
 const std::vector<std::string> kChosen{"roll.winding", "roll.condition", "roll.opened"};
 const std::vector<std::string> kScanned{"roll.tag",    "roll.width",   "roll.core",
                                         "roll.length", "roll.winding", "roll.splices"};
-
-std::size_t characters(std::string_view text)
-{
-    return static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
-}
 
 bool mentionsGloves(std::string text)
 {
@@ -196,7 +191,9 @@ private:
             const bool isTarget = piece.text == "target" && !m_step.target.empty();
             const bool isControl = piece.text == "control" && !m_step.control.empty();
             const bool isMark = piece.text == "register_mark" && m_step.control.rfind("register_", 0) == 0;
-            if (!isItem && !isTarget && !isControl && !isMark) badPlaceholder(piece.text);
+            // What is measured across the press is measured from one of its frames.
+            const bool isFrame = piece.text == "frame" && !m_step.target.empty();
+            if (!isItem && !isTarget && !isControl && !isMark && !isFrame) badPlaceholder(piece.text);
         }
     }
 
@@ -210,7 +207,7 @@ private:
 
     void length(const char* key, const std::string& words, std::size_t longest)
     {
-        const std::size_t n = characters(words);
+        const std::size_t n = charactersIn(words);
         if (n > longest)
             wrong("lint.text_too_long",
                   {"The text of %1 has %2 characters; %3 fit on a card.",
@@ -226,10 +223,10 @@ private:
 
     void badPlaceholder(const std::string& name)
     {
-        wrong(
-            "lint.placeholder", {"Nothing can be put in the place of {%1} here.", {name}},
-            "Use {target} where the step has a target, {control} where it has a control, {register_mark} where that is "
-            "a register adjuster, and the word of for_each.");
+        wrong("lint.placeholder", {"Nothing can be put in the place of {%1} here.", {name}},
+              "Use {target} where the step has a target, {control} where it has a control, {frame} where it reads a "
+              "target "
+              "across the press, {register_mark} where that is a register adjuster, and the word of for_each.");
     }
 
     void answers()

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/inputs/spoken.h"
 #include "core/procedure/lint.h"
 #include "core/procedure/placeholders.h"
 #include "core/targets/aim.h"
@@ -159,6 +160,7 @@ private:
             filling.emplace_back("target", spoken(target, m_press == nullptr ? UnitSystem::Metric : m_press->units));
         if (!step.control.empty()) filling.emplace_back("control", labelOf(step.control, at));
         filling.emplace_back("register_mark", registerMark());
+        filling.emplace_back("frame", std::vector<Text>{frame()});
         if (item != nullptr) filling.emplace_back(spec.forEach, item->name);
         step.say = filled(spec.say, filling);
         step.why = filled(spec.why, filling);
@@ -195,6 +197,12 @@ private:
         return place == nullptr ? std::string() : place->holdStop;
     }
 
+    /// The frame face from which this press's distances across it are measured.
+    [[nodiscard]] Text frame() const
+    {
+        if (m_press == nullptr || !m_press->measureFrom) return "frame from which this press is measured";
+        return inputs::spokenName(*m_press->measureFrom);
+    }
     /// How this press shows the middle of its register adjusters.
     [[nodiscard]] std::string registerMark() const
     {

@@ -6,6 +6,7 @@
 #include "core/base/clock.h"
 #include "core/report/readings.h"
 #include "core/run/pace.h"
+#include "core/run/parts.h"
 #include "core/run/words.h"
 
 namespace taut::report {
@@ -46,13 +47,17 @@ public:
     }
     std::optional<Told> operator()(const run::Answered& answered)
     {
+        const procedure::Step* step = m_run.plan().find(answered.step);
+        if (step != nullptr && step->kind == procedure::StepKind::Hold)
+            holds(answered.entered, run::stopSaid(m_run.plan(), run::placeOfStop(m_run.plan(), *step)));
         const bool outside = answered.judgement.verdict == verdict::Verdict::Outside;
         const Said before = std::exchange(m_said[answered.step.value], Said{answered.entered, outside});
         if (answered.correction)
-            return Told{"corrected",
-                        {name(answered.step),
-                         Text("from %1 to %2: %3", {said(answered.step, before.entered),
-                                                    said(answered.step, answered.entered), answered.reason})}};
+            return Told{
+                "corrected",
+                {name(answered.step),
+                 Text("from %1 to %2: %3", {said(answered.step, before.entered), said(answered.step, answered.entered),
+                                            std::vector<Text>{run::correctionSaid(answered.reason)}})}};
         if (outside) return Told{"read outside", {name(answered.step), said(answered.step, answered.entered).front()}};
         if (before.outside)
             return Told{"read again",
@@ -78,15 +83,19 @@ public:
         const std::int64_t stale = count(changed.stale.size());
         if (changed.what == "roll")
             return Told{"roll changed", {Text("now %1; steps to be done again: %2", {changed.sources.roll.id, stale})}};
-        if (!changed.presentDiameter) return Told{"diameter measured", {Text("steps to be done again: %1", {stale})}};
-        const Quantity now(*changed.presentDiameter, Kind::Length, m_run.began().units == UnitSystem::Us ? "in" : "mm");
+        // On its shaft it is what is left of the roll that was measured, and the roll says so.
+        Findings notes;
+        const run::Source& source = changed.sources.roll;
+        const auto roll = inputs::readRoll(source.text, source.id, notes);
+        const auto measured = roll ? inputs::diameterAsItRuns(*roll, changed.presentDiameter) : changed.presentDiameter;
+        if (!measured) return Told{"diameter measured", {Text("steps to be done again: %1", {stale})}};
+        const Quantity now(*measured, Kind::Length, m_run.began().units == UnitSystem::Us ? "in" : "mm");
         return Told{"diameter measured", {Text("now %1; steps to be done again: %2", {now.magnitude(), stale})}};
     }
     std::optional<Told> operator()(const run::StopHeld& held)
     {
         const Text where = run::stopSaid(m_run.plan(), held.where);
-        std::vector<Text>& mine = m_held[held.holder];
-        if (std::find(mine.begin(), mine.end(), where) == mine.end()) mine.push_back(where);
+        holds(held.holder, where);
         return Told{"stop held", {Text("by %1, %2", {held.holder, std::vector<Text>{where}})}};
     }
     std::optional<Told> operator()(const run::StopGivenUp& given)
@@ -153,6 +162,12 @@ public:
     }
 
 private:
+    /// Where somebody holds a stop, by a step or by an act, each place once.
+    void holds(const std::string& who, const Text& where)
+    {
+        std::vector<Text>& mine = m_held[who];
+        if (std::find(mine.begin(), mine.end(), where) == mine.end()) mine.push_back(where);
+    }
     struct Said {
         std::string entered;
         bool outside = false;

@@ -5,6 +5,7 @@
 
 #include "core/base/clock.h"
 #include "core/inputs/fill.h"
+#include "core/inputs/spoken.h"
 #include "core/run/words.h"
 #include "core/targets/aim.h"
 
@@ -150,14 +151,26 @@ std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground)
         name.strong = true;
         add("Roll", std::move(name));
         if (roll->width) add("Width", cell(roll->width->quantity()));
-        // What the targets below were reckoned with: a roll measured under way is no longer what its file says.
+        // What the targets below were reckoned with: a roll measured under way is no longer what its file says, and
+        // brake and running time go by what is left when its outer wraps are off.
+        std::optional<Quantity> across;
         if (const targets::Target* now = ground.targets->find("roll.diameter"); now && now->quantity())
-            add("Diameter", cell(*now->quantity()));
+            across = *now->quantity();
         else if (roll->outerDiameter)
-            add("Diameter", cell(roll->outerDiameter->quantity()));
+            across = roll->outerDiameter->quantity();
+        if (across && roll->strippedDiameter && roll->strippedDiameter->si() < across->si())
+            add("Diameter",
+                cell(Text("%1, stripped %2", {across->magnitude(), roll->strippedDiameter->quantity().magnitude()})));
+        else if (across)
+            add("Diameter", cell(*across));
         if (roll->core) add("Core", cell(roll->core->quantity()));
         add("Wound", cell(windingWord(roll->winding)));
         if (const targets::Target* feed = ground.targets->find("roll.feed")) add("Fed", valueCell(feed, ground.units));
+        const targets::Target* centre = ground.targets->find("align.centre");
+        if (press && press->measureFrom && centre && centre->quantity())
+            add("Roll centre",
+                cell(Text("%1 from the %2", {centre->quantity()->magnitude(),
+                                             std::vector<Text>{inputs::spokenName(*press->measureFrom)}})));
     }
     return pairs;
 }

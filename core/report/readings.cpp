@@ -50,17 +50,35 @@ bool followsFromJob(const targets::Targets& all, const targets::Target& target, 
     return false;
 }
 
-/// Width and diameter of the roll stand at the head of the sheet as they were measured; page one has no room for both.
-bool standsInTheHead(const Step& step) { return step.target == "roll.width" || step.target == "roll.diameter"; }
+/// Width and diameter of the roll stand at the head of a run's sheet as they were measured; page one has no room for
+/// both where they are as they should be.
+bool standsInTheHead(const Step& step, const std::optional<run::StepStanding>& standing)
+{
+    if (step.target != "roll.width" && step.target != "roll.diameter") return false;
+    using verdict::Verdict;
+    if (!standing || standing->state == run::StepState::Deviated || !standing->answer) return false;
+    const Verdict verdict = standing->answer->judgement.verdict;
+    return verdict == Verdict::Inside || verdict == Verdict::Recorded;
+}
 
 Cell ruled() { return {Ruled{}, Mark::None, false}; }
+
+/// What was typed for a reading, on one line: a number that is parted from its unit is another number.
+Cell typed(std::string entered)
+{
+    constexpr std::string_view kKept = "\u00A0";
+    for (std::size_t at = 0; (at = entered.find(' ', at)) != std::string::npos; at += kKept.size())
+        entered.replace(at, 1, kKept);
+    return cell(data(std::move(entered)));
+}
 
 /// What was entered, as it was typed; a fact said is told by its mark alone.
 Cell enteredCell(const Step& step, const run::StepStanding& standing)
 {
     if (!standing.answer) return {};
     if (step.kind == StepKind::Confirm || step.kind == StepKind::Call || step.kind == StepKind::Motion) return {};
-    Cell entered = cell(run::enteredSaid(&step, standing.answer->entered));
+    Cell entered = step.kind == StepKind::Reading ? typed(standing.answer->entered)
+                                                  : cell(run::enteredSaid(&step, standing.answer->entered));
     entered.strong = true;
     return entered;
 }
@@ -97,10 +115,11 @@ Settings settingsOf(const Ground& ground, const run::Run* run)
                           {"read", Align::Right, 1},
                           {last, Align::Left, 1}};
     for (const Step& step : ground.plan->steps) {
-        if (step.kind != StepKind::Reading || standsInTheHead(step)) continue;
+        if (step.kind != StepKind::Reading) continue;
         const targets::Target* target = step.target.empty() ? nullptr : ground.targets->find(step.target);
         std::optional<run::StepStanding> standing;
         if (run != nullptr) standing = run->standing(step.id);
+        if (standsInTheHead(step, standing)) continue;
         Cell value = valueCell(target, ground.units);
         value.strong = true;
         const targets::Window* window = windowOf(target, standing ? &*standing : nullptr);
@@ -162,7 +181,7 @@ std::optional<Table> deviationsTable(const Ground& ground, const run::Run& run)
     for (const auto& [event, deviated, inForce] : run::acceptedIn(run)) {
         const Step* step = run.plan().find(deviated->step);
         const targets::Target* target = step == nullptr ? nullptr : ground.targets->find(step->target);
-        Cell entered = cell(data(deviated->entered));
+        Cell entered = typed(deviated->entered);
         entered.strong = inForce;
         table.rows.push_back(
             {step == nullptr ? cell(data(deviated->step.value)) : cell(nameOf(*step, target)), std::move(entered),

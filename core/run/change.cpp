@@ -10,6 +10,7 @@
 #include "core/run/parts.h"
 #include "core/units/parse.h"
 #include "core/units/unit.h"
+#include "core/verdict/plausible.h"
 
 namespace taut::run {
 
@@ -80,6 +81,24 @@ const procedure::Step* strippedBy(const Run& run)
                (state == StepState::Answered || state == StepState::Deviated);
     });
     return found == steps.end() ? nullptr : &*found;
+}
+
+std::optional<Finding> noDiameter(const Run& run, Length across)
+{
+    constexpr const char* kMeasure = "Measure straight across the roll and type it with its unit.";
+    if (!(across.si() > 0))
+        return refuse("gate.no_diameter", run.id(), "A roll's diameter is larger than nothing.", kMeasure);
+    const Quantity measured = asTyped(run, across);
+    Findings notes;
+    const auto roll = inputs::readRoll(run.sources().roll.text, run.sources().roll.id, notes);
+    if (roll && roll->core && across.si() <= roll->core->si())
+        return refuse("gate.no_diameter", run.id(),
+                      Text("%1 is no more than this roll's core of %2.",
+                           {measured.magnitude(), roll->core->quantity().magnitude()}),
+                      kMeasure);
+    auto why = verdict::implausible(measured, run.targets().find("roll.diameter"));
+    if (why) why->subject = run.id();
+    return why;
 }
 
 std::optional<Finding> largerThanBefore(const Run& run, Length left)

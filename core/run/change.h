@@ -27,6 +27,9 @@ namespace taut::run {
 
 /// The step whose standing answer says what was left of the roll when its outer wraps had come off; nullptr: none.
 [[nodiscard]] const procedure::Step* strippedBy(const Run& run);
+/// Why nobody can have measured this across the run's roll: nothing, no more than its core, or far beyond what a press
+/// takes. Codes gate.no_diameter, and those of verdict/plausible.h.
+[[nodiscard]] std::optional<Finding> noDiameter(const Run& run, Length across);
 /// Why this cannot be what is left of the roll: it was smaller before. Code gate.no_diameter.
 [[nodiscard]] std::optional<Finding> largerThanBefore(const Run& run, Length left);
 /// A length as somebody of this run's press would have typed it.

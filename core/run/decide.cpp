@@ -245,16 +245,15 @@ struct Deciding {
     }
     Outcome operator()(const MeasuredDiameter& c) const
     {
-        if (!(c.diameter.si() > 0))
-            return refuse("gate.no_diameter", run.id(), "A roll's diameter is larger than nothing.",
-                          "Measure straight across the roll and type it with its unit.");
+        if (auto why = noDiameter(run, c.diameter)) return *why;
         // On the shaft, this is what is left of it: what was lifted and hung stays as it was.
         const Step* stripped = strippedBy(run);
         const bool mounted = stripped != nullptr || run.conditions().contains("roll_mounted");
         if (mounted)
             if (auto why = largerThanBefore(run, c.diameter)) return *why;
         if (stripped != nullptr)
-            return (*this)(Correct{stripped->id, inputs::asWritten(asTyped(run, c.diameter)), "measured again"});
+            return (*this)(
+                Correct{stripped->id, inputs::asWritten(asTyped(run, c.diameter)), std::string(kMeasuredAgain)});
         if (mounted) {
             auto left = strippedTo(run, asTyped(run, c.diameter));
             if (!left) return left.error();

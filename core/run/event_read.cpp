@@ -101,7 +101,7 @@ targets::Rule ruleFrom(const Members& m, const char* key)
 {
     using targets::Rule;
     const std::string word = m.text(key);
-    for (const Rule rule : {Rule::Job, Rule::Maker, Rule::Press, Rule::Table, Rule::Policy, Rule::None})
+    for (const Rule rule : {Rule::Job, Rule::Maker, Rule::Press, Rule::Table, Rule::Policy, Rule::None, Rule::Alarm})
         if (word == targets::ruleWord(rule)) return rule;
     m.wrong(key);
     return Rule::None;

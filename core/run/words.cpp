@@ -116,6 +116,11 @@ Text causeSaid(std::string_view cause)
     return cause == "other" ? Text("another cause") : Text("%1", {std::string(cause)});
 }
 
+Text correctionSaid(std::string_view reason)
+{
+    return reason == kMeasuredAgain ? Text("measured again") : Text("%1", {std::string(reason)});
+}
+
 Text interruptionSaid(std::string_view reason)
 {
     if (reason == "ended_without_sign_off") return "the program ended";

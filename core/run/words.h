@@ -26,6 +26,10 @@ namespace taut::run {
 [[nodiscard]] Text holderSaid(const procedure::Plan& plan, const std::string& holder, const std::string& where);
 /// Why a stage was done again ("web_break"): "web break". What is no known word is told as it stands.
 [[nodiscard]] Text causeSaid(std::string_view cause);
+/// Why an answer was corrected, in the words of whoever did it; kMeasuredAgain, where the press's own act did:
+/// "measured again".
+[[nodiscard]] Text correctionSaid(std::string_view reason);
+inline constexpr std::string_view kMeasuredAgain = "measured_again";
 /// What interrupted a run ("stop_by_other"): "somebody else stopped the press".
 [[nodiscard]] Text interruptionSaid(std::string_view reason);
 /// An answer as it is told: a choice in the words that its button shows, "yes" and "done" as words, a stop as held by

@@ -132,12 +132,15 @@ void stateLift(Book& book, const Term& extra, std::optional<Finding> unfit)
                                     {"eta", number(lift.efficiency, "press.unwind.lift.efficiency", Kind::Share)},
                                     {"i", number(lift.ratio, "press.unwind.lift.ratio", Kind::Share)}},
                                    lift.pressure.least ? lift.pressure.least->unit() : (us ? "psi" : "bar"));
-    // Recorded, not judged: a pressure proves nothing about what hangs on the lift.
+    // A pressure proves nothing about what hangs on the lift; but well above the figure something is stuck.
     if (const Ready* r = pressure.ready()) {
         const Quantity value = std::get<Quantity>(r->value);
+        const Limit over = book.limit("lift_stuck");
+        double stuck = value.si() * (1 + over.si());
+        if (lift.pressure.least) stuck = std::max(stuck, lift.pressure.least->si());
+        const Quantity alarm(stuck, Kind::Pressure, value.unit());
         pressure.instrument(lift.pressure.uncertainty).most(lift.pressure.most);
-        pressure.window({}, {}, Rule::None,
-                        "not judged: the pressure says when it should rise, not that the roll is held");
+        pressure.window({}, alarm, Rule::Alarm, over.source);
         if (lift.pressure.most && value.si() > lift.pressure.most->si()) {
             const Finding why = refuse("lift.pressure_out_of_range", "roll." + book.roll().id,
                                        Text("Lifting this roll would take %1; this lift ends at %2.",
@@ -161,14 +164,14 @@ void stateLift(Book& book, const Term& extra, std::optional<Finding> unfit)
                            "in slowly.")});
             pressure.advice(Text(
                 "Less than the %1 at which this lift's pressure begins: it moves as soon as air is on. Let the air "
-                "in slowly, beside the roll, never under it. If nothing has moved at %1, stop: something is "
+                "in slowly, beside the roll, never under it. If nothing has moved at %2, stop: something is "
                 "stuck.",
-                {lift.pressure.least->magnitude()}));
+                {lift.pressure.least->magnitude(), alarm.magnitude()}));
         } else {
             pressure.advice(
                 Text("Come up to it slowly from below, beside the roll, never under it. If nothing has moved at %1, "
                      "stop: something is stuck. Never raise the pressure with anybody near the roll.",
-                     {Magnitude{value.si() * 1.2, Kind::Pressure, value.unit()}}));
+                     {alarm.magnitude()}));
         }
     }
 }

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/inputs/path_of.h"
+#include "core/inputs/spoken.h"
 #include "core/targets/aim.h"
 #include "core/targets/book.h"
 
@@ -322,8 +323,10 @@ void stateAlignment(Book& book)
     book.value("align.centre", "Roll centre from the frame", "stated", centre, "press profile")
         .within(reach, reach, rule, source)
         .most(term(press.betweenFrames, "").value)
-        .advice(
-            "Measured from the frame face that this press measures from, after the roll is retained: that moves it.");
+        .advice(press.measureFrom
+                    ? Text("Measured from the inner face of the %1, after the roll is retained: that moves it.",
+                           {std::vector<Text>{inputs::spokenName(*press.measureFrom)}})
+                    : Text("Measured after the roll is retained: that moves it."));
     const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
     Term from = press.measureFrom ? Term{} : missing("press.measure_from");
     for (const bool operatorEdge : {true, false}) {

@@ -18,6 +18,7 @@ const char* ruleWord(Rule rule) noexcept
     case Rule::Table: return "table";
     case Rule::Policy: return "policy";
     case Rule::None: return "none";
+    case Rule::Alarm: return "alarm";
     }
     return "none";
 }

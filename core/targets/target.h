@@ -13,8 +13,9 @@ namespace taut::targets {
 
 using TargetId = std::string;  ///< "tension.unwind.setting": stable, used by procedure files, sheets, charts and verbs
 
-/// Which rule made a window; earlier ones win.
-enum class Rule : std::uint8_t { Job, Maker, Press, Table, Policy, None };
+/// Which rule made a window; of the first five earlier ones win. Alarm: beyond the limit work stops, and within it
+/// nothing is proved, so that a reading there is recorded and never called inside.
+enum class Rule : std::uint8_t { Job, Maker, Press, Table, Policy, None, Alarm };
 [[nodiscard]] const char* ruleWord(Rule rule) noexcept;
 
 /// The limits a reading is judged against, and who says so. Not rounded.

@@ -229,7 +229,7 @@ Window windowFrom(const Json& json, Kind kind, const std::string& unit)
     Window window;
     if (json["low"].isNumber()) window.low = Quantity(json["low"].number(), kind, unit);
     if (json["high"].isNumber()) window.high = Quantity(json["high"].number(), kind, unit);
-    for (const Rule rule : {Rule::Job, Rule::Maker, Rule::Press, Rule::Table, Rule::Policy, Rule::None}) {
+    for (const Rule rule : {Rule::Job, Rule::Maker, Rule::Press, Rule::Table, Rule::Policy, Rule::None, Rule::Alarm}) {
         if (json["rule"].text() == ruleWord(rule)) window.rule = rule;
         if (json["low_rule"].isString() && json["low_rule"].text() == ruleWord(rule)) window.lowRule = rule;
     }

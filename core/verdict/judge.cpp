@@ -75,6 +75,8 @@ Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Wi
     const double below = window.low && window.low->si() == 0 ? 0 : uncertaintySi;
     if (window.low) take(against(reading.si(), window.low->si(), below, -1));
     if (window.high) take(against(reading.si(), window.high->si(), uncertaintySi, +1));
+    // Short of an alarm nothing is proved.
+    if (window.rule == targets::Rule::Alarm && worst.verdict != Verdict::Outside) return {Verdict::Recorded, false};
     return worst;
 }
 

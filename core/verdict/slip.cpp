@@ -74,7 +74,7 @@ std::optional<Finding> likelySlip(const Quantity& typed, const targets::Window& 
             if (m.kind != typed.kind() || m.typed != unit->symbol) continue;
             const Unit* meant = findUnit(m.kind, m.meant);
             if (meant == nullptr || !fits(toSi(number, *meant), typed, window)) continue;
-            return hint(Text("The same number in %1 would fit.", {std::string(m.meant)}),
+            return hint(Text("The same number with \"%1\" as its unit would fit.", {std::string(m.meant)}),
                         Text("Look at which ring or unit was read, and type the value again."));
         }
     }

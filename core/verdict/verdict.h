@@ -10,7 +10,8 @@
 namespace taut::verdict {
 
 /// Inside: U or more away from both limits. Near: within the limits, less than U from one. Outside: beyond a limit.
-/// Missing: nothing read. Recorded: there is no window to judge against, the reading is kept as it is.
+/// Missing: nothing read. Recorded: there is no window to judge against, or only an alarm that was not reached; the
+/// reading is kept as it is.
 enum class Verdict : std::uint8_t { Inside, Near, Outside, Missing, Recorded };
 [[nodiscard]] const char* verdictWord(Verdict verdict) noexcept;
 [[nodiscard]] std::optional<Verdict> verdictFrom(std::string_view word) noexcept;

@@ -293,7 +293,7 @@ void HistoryPage::savePdf()
     if (!m_report) return;
     QString file = QFileDialog::getSaveFileName(
         this, tr("Save the sheet"),
-        QString::fromStdString(m_report->runId + (m_report->draft.empty() ? ".pdf" : "-draft.pdf")),
+        QString::fromStdString(m_report->runId + (m_report->draft.empty() ? "" : "-draft") + print::endingOf(pages())),
         tr("PDF files (*.pdf)"));
     if (file.isEmpty()) return;
     const auto printed = print::writePdf(*m_report, file.toStdString(), print::paperFor(*m_report), pages());

@@ -134,7 +134,11 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         q.text =
             Acts::tr("Every target that depends on the diameter is computed anew; answers that it touches are asked "
                      "again.");
-        q.fields = {{Acts::tr("Diameter of the roll, measured now"), {}, true, Acts::tr("With its unit: 480 mm")}};
+        q.fields = {{Acts::tr("Diameter of the roll, measured now"),
+                     {},
+                     true,
+                     unitsOf(run) == UnitSystem::Us ? Acts::tr("With its unit: 18 3/4 in")
+                                                    : Acts::tr("With its unit: 480 mm")}};
         q.accept = Acts::tr("Use this diameter");
         break;
     case RunAct::Withdraw:

@@ -317,11 +317,9 @@ void RunView::closePanel()
     showCard();
 }
 
-void RunView::answered(const QStringList& typed, const QString& person, const QString& pin)
+void RunView::answered(const QStringList& values, const QString& person, const QString& pin)
 {
     if (!m_act || !m_run) return;
-    QStringList values = typed;
-    if (*m_act == RunAct::HoldStop) values.front() = enrolledAs(m_people, values.front());
     const auto request = *m_act == RunAct::GiveUp ? giveUpRequest(std::get<3>(m_draft), values)
                                                   : requestFor(*m_act, *m_run, step(), values);
     if (!request) {

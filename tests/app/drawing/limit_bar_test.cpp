@@ -156,3 +156,20 @@ TEST_CASE("the lines of a chart are told apart without colour")
     CHECK(*std::min_element(gaps.begin(), gaps.end()) <= 2);
     CHECK(*std::max_element(gaps.begin(), gaps.end()) > 12);
 }
+
+TEST_CASE("without a window only what is equal to the aim stands on it, also where that is nought")
+{
+    for (const double aim : {0.0, 0.02}) {
+        for (const double off : {0.005, -0.0001, 0.3}) {
+            CAPTURE(aim, off);
+            LimitBar b;
+            b.aim = aim;
+            b.reading = aim + off;
+            const LimitBarScale scale = limitBarScale(b, kBox, kPaper);
+            const double apart = scale.x(*b.reading) - scale.x(*b.aim);
+            if (aim == 0 || std::abs(off) > aim) CHECK(std::abs(apart) > scale.track.width() / 5);
+            CHECK((apart > 0) == (off > 0));
+            CHECK_FALSE(scale.beyond(*b.reading));
+        }
+    }
+}

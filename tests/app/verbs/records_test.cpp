@@ -288,7 +288,11 @@ TEST_CASE("a sheet can be made of a run, blank of a run, and blank of inputs, wi
     CHECK(runProgram({"sheet", "--blank", "--press", "south", "--job", "J-2103", "--roll", "R0043", "--paper", "letter",
                       "--out", folder / "c.pdf"})
               .exit == 0);
-    CHECK(runTool("pdftotext", {folder / "b.pdf", "-"}).out.find("Blank set-up sheet") != std::string::npos);
+    const std::string blank = runTool("pdftotext", {folder / "b.pdf", "-"}).out;
+    CHECK(blank.find("Blank set-up sheet") != std::string::npos);
+    // Whoever works by paper sees from it what is outside.
+    for (const char* named : {"Outer diameter, measured", "Width of the web, measured"})
+        CHECK(blank.find(named) != std::string::npos);
     CHECK(runTool("pdfinfo", {folder / "c.pdf"}).out.find("612 x 792") != std::string::npos);
     // Nobody said a paper: it is that of the shop where the press stands.
     CHECK(runTool("pdfinfo", {folder / (shop().first + ".pdf")}).out.find("595 x 842") != std::string::npos);
@@ -359,4 +363,36 @@ TEST_CASE("inputs may be named by the ids that a logbook keeps")
     INFO(ran.err);
     CHECK(ran.exit == 0);
     CHECK(ran.out == runInside({"targets", "--press", "north", "--job", "J-2101", "--roll", "R0041", "--json"}).out);
+}
+
+TEST_CASE("a sheet tells the diameter that was measured on the shaft, and why the reading of the strip became another")
+{
+    Stage stage;
+    verbs::Answers answers = answersOf("clean");
+    const auto at = [&answers](const char* step) {
+        return std::find_if(answers.entries.begin(), answers.entries.end(),
+                            [&](const verbs::AnswerEntry& e) { return e.step == step; });
+    };
+    const auto measured = [](const char* diameter) {
+        verbs::AnswerEntry entry;
+        entry.act = "diameter";
+        entry.diameter = diameter;
+        return entry;
+    };
+    answers.entries.insert(at("threading.lead.strip"), measured("485 mm"));
+    at("threading.lead.strip")->entered = "484.5 mm";
+    answers.entries.insert(at("threading.lead.lead_edge"), measured("484 mm"));
+    const auto told = stage.tell(answers);
+    if (!told) FAIL(sentence(told.error()));
+    stage.writer.reset();
+    const std::string sheet = stage.folder / "s.pdf";
+    REQUIRE(runProgram({"sheet", told->runId, "--logbook", stage.folder / "demo.logbook", "--out", sheet}).exit == 0);
+    std::string text = runTool("pdftotext", {"-raw", sheet, "-"}).out;
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    CHECK(text.find("now 485 mm") != std::string::npos);
+    CHECK(text.find("from 484.5 mm to 484 mm: measured again") != std::string::npos);
+    CHECK(text.find("stripped 484 mm") != std::string::npos);
+    // Stops held by a step are given up where they were held, as those held by an act.
+    CHECK(text.find("stop given up") != std::string::npos);
+    CHECK(text.find("stop given up by ") == std::string::npos);
 }

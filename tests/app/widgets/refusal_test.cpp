@@ -6,13 +6,18 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QElapsedTimer>
+#include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QTest>
 
 #include "app/widgets/ask_panel.h"
+#include "app/widgets/drawn.h"
 #include "app/widgets/finding_strip.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/prose_field.h"
+#include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
 #include "tests/app/widgets/card_support.h"
 
@@ -182,10 +187,115 @@ TEST_CASE("whoever taps what is to be held is told how it is held, and holding i
     CHECK(button->shownWords() == QStringLiteral("Hold until the bar is full"));
     CHECK(button->size() == size);
     QTest::keyClick(button, Qt::Key_Space);
+    QTest::qWait(100);
     CHECK(button->shownWords() == QStringLiteral("Hold until the bar is full"));
     QTest::mousePress(button, Qt::LeftButton);
     CHECK(button->shownWords() == usual);
     QTest::qWait(HoldButton::kHoldMs + 200);
     QTest::mouseRelease(button, Qt::LeftButton);
     CHECK(button->shownWords() == usual);
+}
+
+TEST_CASE("a key that is held is held, also where its repeats come as let go and pressed again")
+{
+    Card c(stepOf(K::Confirm, true));
+    auto* button = child<HoldButton>(c.card, "answer");
+    REQUIRE(button);
+    int held = 0;
+    QObject::connect(button, &HoldButton::held, button, [&held] { ++held; });
+    const auto repeat = [button] {
+        QTest::keyRelease(button, Qt::Key_Space);
+        QTest::qWait(5);
+        QTest::keyPress(button, Qt::Key_Space);
+        QTest::qWait(25);
+    };
+    QTest::keyPress(button, Qt::Key_Space);
+    QElapsedTimer since;
+    since.start();
+    while (since.elapsed() < HoldButton::kHoldMs + 300) repeat();
+    QTest::keyRelease(button, Qt::Key_Space);
+    CHECK(held >= 1);
+    // Let go for good it is not held, however close to the end.
+    held = 0;
+    QTest::qWait(200);
+    QTest::keyPress(button, Qt::Key_Space);
+    QTest::qWait(HoldButton::kHoldMs - 200);
+    QTest::keyRelease(button, Qt::Key_Space);
+    QTest::qWait(500);
+    CHECK(held == 0);
+    CHECK(button->progress() == 0);
+}
+
+TEST_CASE("a supervisor who goes back leaves no secret in the field")
+{
+    AskPanel panel;
+    panel.resize(kColumn);
+    AskPanel::Question question;
+    question.title = QStringLiteral("Accept it");
+    question.fields = {AskPanel::prose(QStringLiteral("Reason"))};
+    question.secret = AskPanel::Question::Secret::Passphrase;
+    question.person = true;
+    question.people = {{QStringLiteral("p-1"), QStringLiteral("Jorun Haske"), people::Role::Supervisor}};
+    question.accept = QStringLiteral("Accept");
+    panel.ask(question);
+    panel.show();
+    auto* secret = panel.findChild<SecretLine*>();
+    REQUIRE(secret);
+    for (const bool byKey : {false, true}) {
+        QTest::keyClicks(secret, QStringLiteral("three quiet herons"));
+        REQUIRE_FALSE(secret->text().isEmpty());
+        if (byKey)
+            QTest::keyClick(&panel, Qt::Key_Escape);
+        else
+            QTest::mouseClick(panel.findChild<QPushButton*>(QStringLiteral("cancel")), Qt::LeftButton);
+        CHECK(secret->text().isEmpty());
+        CHECK(secret->secret().isEmpty());
+    }
+}
+
+TEST_CASE("a reading of a stage that is done again is asked anew, and its last value is not shown as if it stood")
+{
+    StepContent content = readingStep();
+    content.standing.state = run::StepState::Answered;
+    content.standing.answer = run::Answered{};
+    content.standing.answer->step = content.step.id;
+    content.standing.answer->entered = "1.4 bar";
+    content.standing.answer->value = Quantity(1.4e5, Kind::Pressure, "bar", "1.4 bar");
+    content.standing.n = 7;
+    const auto shown = [](const Card& card) {
+        return card.card.findChild<LimitBarWidget*>()->bar().reading.has_value();
+    };
+    CHECK(shown(Card(content)));
+    content.standing.state = run::StepState::Open;
+    const Card again(content);
+    CHECK_FALSE(shown(again));
+    bool said = false;
+    for (const auto* label : again.card.findChildren<QLabel*>())
+        said = said || label->text().startsWith(QStringLiteral("Asked again because its stage is done again"));
+    CHECK(said);
+}
+
+TEST_CASE("a refusal beside a reading that is outside leaves everything that answers in sight")
+{
+    StepContent content = outsideStep(4.5);
+    content.step.waivable = true;
+    content.step.vital = true;
+    content.step.say =
+        Text("At that speed a helper presses an emergency stop, from outside. Seconds until the last roller stands.");
+    content.step.signal = procedure::SignalWord::Warning;
+    content.step.caution = Text("Nobody reaches in, and nobody stands in line with the web, until all of it stands.");
+    content.step.tries = {Text("Time it again from the press of the button until the last roller stands"),
+                          Text("Was it at the speed that the step says, and not faster?"),
+                          Text("Longer again: withdraw the press, its brakes are worn")};
+    Card c(content);
+    c.refuse("\"\" is no value.", "Type the number with its unit.");
+    REQUIRE(c.strip());
+    for (const char* name : {"field", "askSupervisor", "answer"}) {
+        CAPTURE(name);
+        const auto* widget = child<QWidget>(c.card, name);
+        REQUIRE(widget);
+        CHECK(widget->visibleRegion().boundingRect() == widget->rect());
+    }
+    const auto* scroll = c.card.findChild<QScrollArea*>();
+    CHECK(scroll->widget()->width() <= scroll->viewport()->width());
 }

@@ -429,7 +429,7 @@ TEST_CASE("a reading outside that the usual slip would explain says which slip")
         for (const auto* label : s.card.findChildren<QLabel*>()) lines << label->text();
         return lines.join(QLatin1Char('\n')).replace(QChar::Nbsp, QLatin1Char(' '));
     };
-    CHECK(said(15).contains(QStringLiteral("The same number in psi would fit.")));
+    CHECK(said(15).contains(QStringLiteral("The same number with \"psi\" as its unit would fit.")));
     CHECK(said(12).contains(QStringLiteral("A tenth of it would fit.\nCheck the decimal point")));  // point forgotten
     CHECK_FALSE(said(2.4).contains(QStringLiteral("would fit")));                                   // merely too much
 }

@@ -63,6 +63,7 @@ const Spoil kSpoils[] = {
     {"lint.fills_too_much", "uses = [\"roll\"]", "fills = [\"roll.width\", \"roll.length\"]"},
     {"lint.unknown_word", "at = \"unwind\"", "at = \"unwind\"\nfills = [\"roll.condition\"]"},
     {"lint.placeholder", "say = \"{zone}: set {control} to {target}\"", "say = \"{register_mark}\""},
+    {"lint.placeholder", "say = \"{zone}: set {control} to {target}\"", "say = \"{frames}\""},
     {"lint.unknown_at", "at = \"unwind\"", "at = \"unwinder\""},
     {"lint.unknown_at", "at = \"splice_table\"", "at = \"table\""},
     {"lint.unknown_role", "control = \"run\"", "control = \"go\""},

@@ -30,7 +30,14 @@ struct Walk : run::mini::Walk {
 
 inline std::string wordsOf(const Cell& cell)
 {
-    if (const auto* text = std::get_if<Text>(&cell.value)) return plain(*text);
+    if (const auto* text = std::get_if<Text>(&cell.value)) {
+        // As it is printed and shown: what keeps a number beside its unit is a blank.
+        std::string words = plain(*text);
+        constexpr std::string_view kKept = "\u00A0";
+        for (std::size_t at = 0; (at = words.find(kKept, at)) != std::string::npos;)
+            words.replace(at, kKept.size(), " ");
+        return words;
+    }
     if (const auto* quantity = std::get_if<Quantity>(&cell.value)) return format(*quantity, UnitSystem::Metric);
     if (const auto* limits = std::get_if<Limits>(&cell.value))
         return (limits->low ? format(*limits->low, UnitSystem::Metric, Rounding::Up) : "") + ".." +

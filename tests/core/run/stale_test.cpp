@@ -322,3 +322,24 @@ TEST_CASE("a roll file that cannot be used changes nothing, and its refusal says
     CHECK_FALSE(decide(run, MeasuredDiameter{Length::si(0)}, {}, small::person("ana")));
     CHECK_FALSE(decide(run, MeasuredDiameter{Length::si(-0.4)}, {}, small::person("ana")));
 }
+
+TEST_CASE("a diameter that no roll of this core has, or no press takes, is refused before anything is reckoned with it")
+{
+    for (const bool us : {false, true}) {
+        const Run run =
+            us ? demo::until(Run::fold(std::vector<Event>{demo::begun(demo::sources("south", "cold-brew", "R0048"),
+                                                                      {"full", true, std::nullopt})}),
+                             {"threading.shaft.slide_on"})
+               : demo::until(Run::fold(std::vector<Event>{demo::begun(demo::sources("north", "quince-jelly", "R0041"),
+                                                                      {"full", true, std::nullopt})}),
+                             {"threading.shaft.slide_on"});
+        const auto refused = [&](double metres) {
+            const auto event = decide(run, MeasuredDiameter{Length::si(metres)}, Stamp{}, small::person("ana"));
+            return event ? std::string() : event.error().code;
+        };
+        CHECK(refused(0) == "gate.no_diameter");
+        CHECK(refused(0.0508) == "gate.no_diameter");  // 2 in, a core of three
+        CHECK(refused(12.7) == "reading.beyond_end");  // 500 in
+        CHECK(refused(0.42).empty());
+    }
+}

@@ -131,3 +131,17 @@ TEST_CASE("a class 1.6 gauge of 10 bar cannot judge a window of 0.2 bar")
     CHECK(tooCoarse(0.16e5, window(0.35e5, 0.55e5, Kind::Pressure)));
     CHECK_FALSE(tooCoarse(0.10e5, window(0.35e5, 0.55e5, Kind::Pressure)));
 }
+
+// Common practice, no source: a lift that has not moved well above the figure is stuck; the figure itself proves
+// nothing.
+TEST_CASE("short of an alarm a reading is recorded and never called inside, and beyond it it is outside")
+{
+    targets::Window alarm = window(std::nullopt, 120.0);
+    alarm.rule = targets::Rule::Alarm;
+    for (const double y : {0.0, 100.0, 119.5, 120.0}) {
+        INFO(y);
+        CHECK(judged(y, 1.0, alarm) == Judgement{Verdict::Recorded, false});
+    }
+    CHECK(judged(120.5, 1.0, alarm) == Judgement{Verdict::Outside, true});
+    CHECK(judged(150, 1.0, alarm) == Judgement{Verdict::Outside, false});
+}

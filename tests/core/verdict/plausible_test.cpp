@@ -77,7 +77,7 @@ TEST_CASE("a reading beyond the end of its control is refused with the slip it p
         {"6 bar", "", ""},
         {"3.1 bar", "", ""},
         {"20 bar", "reading.beyond_end", "A tenth of it would fit."},
-        {"29 bar", "reading.beyond_end", "The same number in psi would fit."},
+        {"29 bar", "reading.beyond_end", "The same number with \"psi\" as its unit would fit."},
         {"2000 bar", "reading.beyond_end", "A thousandth of it would fit."},
         {"7 bar", "reading.beyond_end", "the press's profile is wrong"},
         {"1000000000 psi", "reading.beyond_end", "the unit and the decimal mark"},
@@ -109,7 +109,7 @@ TEST_CASE("where nothing says how far a gauge goes, more than a press has is ref
     CHECK_FALSE(implausible(typed("15 bar", Kind::Pressure), &lift));
     const auto slip = implausible(typed("29 bar", Kind::Pressure), &lift);
     REQUIRE(slip);
-    CHECK(plain(slip->remedy).find("psi would fit") != std::string::npos);
+    CHECK(plain(slip->remedy).find("\"psi\" as its unit would fit") != std::string::npos);
     CHECK(codeOf(implausible(typed("1000000 m", Kind::Length), nullptr)) == "reading.beyond_belief");
 }
 
