@@ -225,7 +225,8 @@ std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key,
     } else if (bare) {
         written = shortest(*bare);
     } else if (kinds.front() == Kind::Count) {
-        wrongType(key, value, "Write a number, without a unit.");
+        wrongType(key, value,
+                  kinds.size() > 1 ? "Write a number, or a share like \"500 %\"." : "Write a number, without a unit.");
         return std::nullopt;
     } else {
         wrongType(key, value,

@@ -17,7 +17,7 @@ struct Roll {
     Maybe<Kind::Mass> coreMass, mass;
     Winding winding = Winding::Unknown;
     std::optional<int> splices;
-    std::string condition;             ///< clean dusty nicked crushed; "" = not said
+    std::string condition;             ///< clean dusty nicked crushed cold; "" = not said
     bool opened = false;               ///< part used: what the tag says of length and mass no longer holds
     std::vector<std::string> fromTag;  ///< keys that its tag filled (fill.h): they stand in no file
     friend bool operator==(const Roll&, const Roll&) = default;
