@@ -294,6 +294,12 @@ void checkStripped(const Inputs& inputs, std::optional<Length> present, Findings
                              {"%1 is said to be left of the roll, no more than its core, %2 outside.",
                               {said, like(roll.strippedDiameter->quantity(), core)}},
                              "Measure straight across what is left. Where nothing is, take another roll."));
+    else if (whole == 0 && inputs.press && inputs.press->unwind && inputs.press->unwind->largestDiameter &&
+             left > inputs.press->unwind->largestDiameter->si())
+        out.push_back(refuse(
+            "input.roll_too_large", "roll.stripped_diameter",
+            {"The roll is %1 across; the unwind takes %2 at most.", {said, arg(inputs.press->unwind->largestDiameter)}},
+            "Take a smaller roll, or have this one rewound into two."));
 }
 
 bool blamesDiameter(const Finding& finding)

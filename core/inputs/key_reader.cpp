@@ -249,6 +249,10 @@ std::optional<Quantity> KeyReader::read(const Toml& value, std::string_view key,
         for (const Kind kind : kinds) expected.emplace_back(kindName(kind));
         why->text = {"\"%1\" is not of a kind that can stand here; expected is one of: %2.", {written, expected}};
     }
+    if (kinds.size() > 2 && (why->code == "quantity.no_unit" || why->code == "quantity.unknown_unit")) {
+        why->text = {"\"%1\" has no unit that is read here.", {written}};
+        why->remedy = "Write the number with its unit.";
+    }
     if (why->remedy.empty()) why->remedy = kCheckUnit;
     m_notes->add(value.line, value.column, dotted(key), std::move(*why));
     return std::nullopt;

@@ -28,6 +28,9 @@ void readWeb(KeyReader& top, const Names& names, Press& press);
 /// The table [policy] of a press: rows of core/inputs/policy.h that this shop sets itself. An unknown row, one of
 /// another kind, one that cannot be believed and one that turns a window round are refused; then the usual value holds.
 void readPolicy(KeyReader keys, Press& press);
+/// The table [limits] of a press: windows of this shop by a target's id, each end of the kind that the target has.
+/// Where the id alone does not tell the kind, it is whatever the unit says.
+void readLimits(KeyReader keys, Press& press);
 /// A control's range: least, most, uncertainty, each of one of these kinds.
 [[nodiscard]] Setting readSetting(KeyReader& above, std::string_view key, std::span<const Kind> kinds);
 

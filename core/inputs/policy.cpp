@@ -72,7 +72,7 @@ constexpr std::array<PolicyRow, 61> kRows{{
     {"mark", Kind::Length, 0.0005, "mm", 0.0001, 0.02, "centre mark on the lead edge, either way", "policy"},
     {"mass_reading", Kind::Share, 0.01, "%", 0.0001, 0.1, "how well a roll is weighed", "policy"},
     {"modulus_tolerance", Kind::Share, 0.2, "%", 0, 1, "how well a modulus is known", "S27, S28"},
-    {"outer_wraps", Kind::Count, 3, "", 0, 200, "outer wraps to take off", "common practice, no source"},
+    {"outer_wraps", Kind::Count, 3, "", 0, 200, "outer wraps to take off", "common practice, no source", true},
     {"printed_repeat", Kind::Share, 0.0005, "%", 1e-05, 0.01, "printed repeat over ten against the gear's, either way",
      "policy"},
     {"proving_length", Kind::Length, 50, "m", 5, 2000, "web that the proving run at idle draws",

@@ -18,6 +18,7 @@ struct PolicyRow {
     double least{}, most{};   ///< what can be believed, SI; beyond it the row is refused
     std::string_view says;    ///< English: what it limits
     std::string_view source;  ///< where the default comes from
+    bool whole = false;       ///< counted one by one: half of one is a slip
 };
 
 /// All rows, sorted by name.

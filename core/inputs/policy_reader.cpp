@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 #include "core/inputs/parts.h"
@@ -37,8 +38,16 @@ void readPolicy(KeyReader keys, Press& press)
     for (const PolicyRow& row : policyRows()) {
         const Sane sane{row.least, row.most, row.least == 0};
         if (row.kind == Kind::Count) {
-            if (std::optional<Quantity> n = keys.factor(row.name, sane))
-                press.policy.emplace_back(row.name, *std::move(n));
+            std::optional<Quantity> n = keys.factor(row.name, sane);
+            // Turns that are counted as they come off: 3.5 is as likely a slip for 35.
+            if (n && row.whole && n->si() != std::round(n->si())) {
+                keys.complain(row.name, refuse("input.not_whole", {},
+                                               {"\"%1\" is not a whole number, and these are counted one by one.",
+                                                {n->entered()}},
+                                               "Write a whole number; the usual value holds until then."));
+                n.reset();
+            }
+            if (n) press.policy.emplace_back(row.name, *std::move(n));
             continue;
         }
         const Kind kinds[] = {row.kind};

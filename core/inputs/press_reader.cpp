@@ -206,41 +206,6 @@ void readPlaces(KeyReader& top, const Names& names, Press& press)
     }
 }
 
-/// Whether this target is something counted, or so many times something else.
-bool isCounted(std::string_view id)
-{
-    constexpr std::array<std::string_view, 10> kCounted{"core_hold", "inches",  "least", "margin",           "ratio",
-                                                        "rolls",     "splices", "teeth", "transient_margin", "wraps"};
-    return std::find(kCounted.begin(), kCounted.end(), id.substr(id.rfind('.') + 1)) != kCounted.end();
-}
-
-/// Windows of this shop: the kind is whatever the unit says, since a key may be any target's id.
-void readLimits(KeyReader keys, Press& press)
-{
-    constexpr std::array kUnited{
-        Kind::Pressure,        Kind::Length,         Kind::Force,          Kind::ForcePerWidth,
-        Kind::Share,           Kind::Speed,          Kind::Time,           Kind::Mass,
-        Kind::Angle,           Kind::Torque,         Kind::Power,          Kind::Current,
-        Kind::Grammage,        Kind::Density,        Kind::VolumePerArea,  Kind::Area,
-        Kind::AreaPerMass,     Kind::Frequency,      Kind::Inertia,        Kind::Acceleration,
-        Kind::Viscosity,       Kind::CountPerLength, Kind::TorquePerShare, Kind::TorquePerPressure,
-        Kind::TorquePerCurrent};
-    static_assert(kUnited.size() == kKindCount - 1);  // all but counts
-    for (const std::string& id : keys.keys()) {
-        std::optional<KeyReader> range = keys.table(id);
-        if (!range) continue;
-        const bool counted = isCounted(id);
-        const auto end = [&](std::string_view key) {
-            return counted ? range->factor(key, sane::kAny) : range->quantity(key, kUnited, sane::kAny);
-        };
-        Range limits{end("low"), end("high")};
-        checkOrder(*range, "low", limits.low, limits.high);
-        range->done();
-        if (limits.low || limits.high) press.limits.emplace_back(id, std::move(limits));
-    }
-    keys.done();
-}
-
 /// The ids of a list of tables.
 std::vector<std::string> idsOf(const Toml* list)
 {

@@ -68,7 +68,7 @@ Finding wrongKind(std::string_view text, Kind found, Kind expected, std::string_
 {
     return refuse("quantity.wrong_kind", {},
                   {"\"%1\" is %2; %3 is wanted: %4.", {quoted(text), said(found), said(expected), unitList(expected)}},
-                  nearUnit(written, expected).value_or("Write it in one of these units."));
+                  nearUnit(written, expected, Written::OtherKind).value_or("Write it in one of these units."));
 }
 
 Finding noUnit(std::string_view text, Kind expected)
@@ -187,7 +187,7 @@ Result<Quantity> parseQuantity(std::string_view text, Kind expected, Bare bare)
     return refuse("quantity.unknown_unit", {},
                   {"\"%1\" in \"%2\" is not a unit that is read here; %3 is wanted.",
                    {quoted(number->rest), quoted(typed), said(expected)}},
-                  nearUnit(written, expected).value_or(inOneOf(expected)));
+                  nearUnit(written, expected, Written::NoUnit).value_or(inOneOf(expected)));
 }
 
 Result<double> parseNumber(std::string_view text)

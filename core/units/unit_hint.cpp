@@ -179,7 +179,7 @@ std::string unitList(Kind kind)
     return list;
 }
 
-std::optional<Text> nearUnit(std::string_view written, Kind expected)
+std::optional<Text> nearUnit(std::string_view written, Kind expected, Written as)
 {
     const std::string name = bare(written);
     for (const Foreign& foreign : kForeign) {
@@ -192,6 +192,7 @@ std::optional<Text> nearUnit(std::string_view written, Kind expected)
     }
     for (const Unit& unit : unitsOf(expected))
         if (bare(unit.symbol) == name && unit.symbol != written) return Text{"Write %1.", {std::string(unit.symbol)}};
+    if (as == Written::OtherKind) return std::nullopt;
     for (const Unit& unit : unitsOf(expected))
         if (unit.symbol != written && nearMiss(name, unit.symbol))
             return Text{"If %1 is meant, write %1.", {std::string(unit.symbol)}};

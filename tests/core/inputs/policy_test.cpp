@@ -83,6 +83,8 @@ TEST_CASE("a bad policy row is refused with what to do, and the usual value hold
         {"centre_guided = \"1 m\"", "input.absurd", ""},
         {"centre_guided = \"-1 mm\"", "input.negative", ""},
         {"splice_factor = 1", "input.absurd", ""},
+        {"outer_wraps = 3.5", "input.not_whole", ""},
+        {"outer_wraps = \"350 %\"", "input.not_whole", ""},
         {"air_supply_least = \"7.5 bar\"", "input.order", ""},
         {"label_stock_film_low = \"0.3 N/mm\"", "input.order", ""},
     };
@@ -100,4 +102,20 @@ TEST_CASE("a bad policy row is refused with what to do, and the usual value hold
             CHECK(notes[0].remedy.args[0] == TextArg(std::string(c.remedy)));
         }
     }
+}
+
+TEST_CASE("a unit is offered in place of one of another kind only where it was meant")
+{
+    const auto remedyOf = [](const std::string& row) {
+        Findings notes;
+        (void)pressWith(row + "\n", notes);
+        REQUIRE(notes.size() == 1);
+        return notes[0].remedy;
+    };
+    // Nobody who writes minutes for a length means mil; a slip in what is no unit may be one.
+    CHECK(remedyOf("proving_length = \"2 min\"").args.empty());
+    CHECK(remedyOf("outer_wraps = \"2 mm\"").args.empty());
+    CHECK(remedyOf("centre_guided = \"60 mli\"").args == std::vector<TextArg>{std::string("mil")});
+    // Pounds of force are often written as pounds.
+    CHECK(remedyOf("label_stock_film_low = \"1 lb/in\"").args == std::vector<TextArg>{std::string("lbf/in")});
 }

@@ -247,7 +247,9 @@ TEST_CASE("names must be free of dots, unlike each other, and known where they a
          "lbf"},
         {"[unwind]\nfeeds = [\"over\", \"sideways\"]", "input.unknown_word", "over, under"},
         {"[unwind]\nadapters = { core = \"6 in\" }", "input.wrong_type", "[[unwind.adapters]]"},
-        {"[limits]\n\"air.supply\" = { low = \"5 bar\", high = \"7 mm\" }", "input.order", "both ends"},
+        {"[limits]\n\"tension.unwind.setting\" = { low = \"5 bar\", high = \"7 mm\" }", "input.order", "both ends"},
+        {"[limits]\n\"air.supply\" = { low = \"5 bar\", high = \"7 mm\" }", "quantity.wrong_kind",
+         "one of these units"},
     };
     for (const Row& row : rows) {
         CAPTURE(row.toml);
