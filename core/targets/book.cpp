@@ -83,6 +83,8 @@ Term Book::runningDiameter() const
     return doubted(term(m_roll->strippedDiameter, "roll.stripped_diameter"), row("diameter_reading").value->si(), "D");
 }
 
+Term Book::countedDiameter() const { return onlyLeft() ? runningDiameter() : diameter(); }
+
 namespace {
 
 Quantity farBeyond(const inputs::Maybe<Kind::Length>& largest, const inputs::Sane& any, UnitSystem units)
@@ -311,11 +313,17 @@ void Book::sayTooNarrow(const Target& target)
                 Text("A wider range entered with job or material helps.")});
 }
 
-std::optional<Quantity> Book::highEnd(std::string_view id) const
+Term Book::settled(std::string_view id)
+{
+    if (const auto found = m_byId.find(id); found != m_byId.end()) settle(*found->second);
+    return target(id);
+}
+
+const Window* Book::windowOf(std::string_view id) const
 {
     const auto found = m_byId.find(id);
     const Ready* ready = found == m_byId.end() ? nullptr : found->second->target.ready();
-    return ready == nullptr ? std::nullopt : ready->window.high;
+    return ready == nullptr ? nullptr : &ready->window;
 }
 
 void Book::finishReadings(Target& target)

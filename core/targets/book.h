@@ -116,6 +116,9 @@ public:
     [[nodiscard]] bool measuredDiameter() const { return m_present.has_value(); }
     /// Nothing was taken off the roll since its label was written, as far as anybody said.
     [[nodiscard]] bool untouched() const { return !m_roll->opened && !m_present; }
+    /// Of this roll only what was left of it was measured: what it was like as a whole, and with that what its label
+    /// and its weight speak of, nobody knows.
+    [[nodiscard]] bool onlyLeft() const { return m_roll->strippedDiameter && !m_roll->outerDiameter && !m_present; }
     /// Where an entry of the roll comes from: its key, or "roll.tag" where the tag filled it.
     [[nodiscard]] std::string provenance(std::string from) const;
 
@@ -123,6 +126,7 @@ public:
     [[nodiscard]] Term diameter() const;         ///< of the roll now; impossible where that cannot be
     [[nodiscard]] Term givenDiameter() const;    ///< the same as it was entered or measured
     [[nodiscard]] Term runningDiameter() const;  ///< stripped of its outer wraps where that was measured
+    [[nodiscard]] Term countedDiameter() const;  ///< round which its web is counted: the whole, or only what was left
     /// Where the web starts: core and two walls. A wall that nobody entered lies somewhere in a band (policy): the
     /// middle with its doubt, or the end on whose side a mistake does no harm.
     enum class Wall : std::uint8_t { Middle, Thinnest, Thickest };
@@ -172,14 +176,24 @@ public:
     void schedule(Schedule s) { m_targets.schedules.push_back(std::move(s)); }
     /// A target already stated, as a term; missing key "target:ID" when there is none (asserted by tests).
     [[nodiscard]] Term target(std::string_view id) const;
-    /// Where the window of a target already stated ends above; nullopt where it has no such end or is not ready.
-    [[nodiscard]] std::optional<Quantity> highEnd(std::string_view id) const;
+    /// The same for what others follow from though it may be aimed elsewhere (isAim): this press's own limits are laid
+    /// on it first.
+    [[nodiscard]] Term settled(std::string_view id);
+    /// The window of a target already stated; nullptr where it is not ready.
+    [[nodiscard]] const Window* windowOf(std::string_view id) const;
     [[nodiscard]] Targets finish() &&;
 
 private:
     Stated add(Target target, Doubt doubt = {});
     /// Lays this press's own limits on its targets, and says what of them does not hold or is broken.
     void layOwnLimits();
+    struct Entry {
+        Target target;
+        Doubt doubt;
+        bool settled = false;  ///< this press's own limits lie on it
+    };
+    /// Lays this press's own limits on one target, once.
+    void settle(Entry& entry);
     /// What can be said of a reading only when its unit and window stand: doubt too small to show, a gauge too coarse.
     void finishReadings(Target& target);
     /// Of a window that is narrower than the last place that is usually shown.
@@ -193,13 +207,10 @@ private:
     std::vector<LeftOff> m_leftOff;
     Result<std::vector<inputs::NamedPath>> m_paths;
     std::optional<std::vector<inputs::NamedPath>> m_someRoll;
-    struct Entry {
-        Target target;
-        Doubt doubt;
-    };
     std::deque<Entry> m_all;  ///< a deque, so that a Stated and the index stay good while others are added
-    std::unordered_map<std::string_view, const Entry*> m_byId;
-    Targets m_targets;  ///< schedules and findings; `all` is filled by finish
+    std::unordered_map<std::string_view, Entry*> m_byId;
+    Findings m_limitsSaid;  ///< what laying this press's own limits has found so far
+    Targets m_targets;      ///< schedules and findings; `all` is filled by finish
 };
 
 /// Evaluates a catalogue formula on terms; what they lack travels on.

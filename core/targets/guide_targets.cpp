@@ -327,6 +327,9 @@ void stateAlignment(Book& book)
                     ? Text("Measured from the inner face of the %1, after the roll is retained: that moves it.",
                            {std::vector<Text>{inputs::spokenName(*press.measureFrom)}})
                     : Text("Measured after the roll is retained: that moves it."));
+    // The edges lie where the roll's centre is aimed at, and as near.
+    centre = book.settled("align.centre");
+    const Window* aimed = book.windowOf("align.centre");
     const bool fromOperator = press.measureFrom.value_or(inputs::Side::Operator) == inputs::Side::Operator;
     Term from = press.measureFrom ? Term{} : missing("press.measure_from");
     for (const bool operatorEdge : {true, false}) {
@@ -335,9 +338,15 @@ void stateAlignment(Book& book)
             operatorEdge ? Text("Operator-side edge from the frame") : Text("Drive-side edge from the frame");
         const double side = operatorEdge == fromOperator ? -1 : 1;
         Term sideTerm = press.measureFrom ? known(Quantity(side, Kind::Count), "press.measure_from") : from;
-        book.formula(id, name, "G10.edge", {{"c", centre}, {"w", book.width()}, {"side", sideTerm}},
-                     centre.known() ? centre.value->unit() : "")
-            .within(reach, reach, rule, source);
+        Stated edge = book.formula(id, name, "G10.edge", {{"c", centre}, {"w", book.width()}, {"side", sideTerm}},
+                                   centre.known() ? centre.value->unit() : "");
+        if (edge.ready() == nullptr || aimed == nullptr) continue;
+        const Quantity& at = std::get<Quantity>(edge.ready()->value);
+        const auto moved = [&](const std::optional<Quantity>& end) -> std::optional<Quantity> {
+            if (!end) return std::nullopt;
+            return Quantity(at.si() + (end->si() - centre.value->si()), at.kind(), at.unit());
+        };
+        edge.window(moved(aimed->low), moved(aimed->high), aimed->rule, aimed->source);
     }
     const Limit mark = book.limit("mark");
     book.value("align.mark", "Centre mark from the web's edge", "rule",

@@ -24,7 +24,7 @@ constexpr double kRemnant = 0.25;
 bool isRemnant(const Book& book)
 {
     const Term left = book.target("roll.length");
-    if ((book.untouched() && !chooseLength(book).fullRoll) || !left.known()) return false;
+    if ((book.untouched() && !book.onlyLeft() && !chooseLength(book).fullRoll) || !left.known()) return false;
     const inputs::Roll& roll = book.roll();
     Term full = term(roll.length, "roll.length");
     if (!full.known() && book.measuredDiameter())

@@ -14,7 +14,7 @@ namespace {
 // {..}. A test holds this list against what computeTargets gives for the demo inputs. Beside an id stands what a
 // press's own limits may do to its window where that is not to take its place, and whether it is an aim.
 constexpr auto kIds = std::to_array<KnownId>({
-    {"air.drop", OwnLimits::Replace, Figure::Aim},
+    {"air.drop", OwnLimits::OnlyNarrow, Figure::Fault},
     {"air.supply", OwnLimits::Replace, Figure::Aim},
     {"align.centre", OwnLimits::Replace, Figure::Aim},
     {"align.drive_edge", OwnLimits::Replace, Figure::Aim},
@@ -75,11 +75,11 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"roll.web_mass"},
     {"roll.width"},
     {"roll.wraps"},
-    {"splice.gap", OwnLimits::Replace, Figure::Aim},
+    {"splice.gap", OwnLimits::OnlyNarrow, Figure::Aim},
     {"splice.margin", OwnLimits::OnlyNarrow},
-    {"splice.overhang", OwnLimits::Replace, Figure::Aim},
-    {"splice.square", OwnLimits::Replace, Figure::Aim},
-    {"splice.step", OwnLimits::Replace, Figure::Aim},
+    {"splice.overhang", OwnLimits::OnlyNarrow, Figure::Fault},
+    {"splice.square", OwnLimits::OnlyNarrow, Figure::Fault},
+    {"splice.step", OwnLimits::OnlyNarrow, Figure::Fault},
     {"splice.transient_margin", OwnLimits::OnlyNarrow},
     {"start.unwind.tension", OwnLimits::OnlyNarrow},
     {"start.{rewind}.tension", OwnLimits::OnlyNarrow},
@@ -87,7 +87,7 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"stop.distance", OwnLimits::OnlyNarrow},
     {"stop.emergency_time", OwnLimits::OnlyNarrow},
     {"stop.emergency_time_at_speed", OwnLimits::OnlyNarrow},
-    {"stop.trial_speed"},
+    {"stop.trial_speed", OwnLimits::Replace, Figure::Aim},
     {"stop.trial_time", OwnLimits::OnlyNarrow},
     {"stop.unwind.hold_torque", OwnLimits::OnlyNarrow},
     {"stop.unwind.tension", OwnLimits::OnlyNarrow},
@@ -116,7 +116,7 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"tension.{zone}.zero", OwnLimits::Replace, Figure::Aim},
     {"thread.crawl_time"},
     {"thread.inches"},
-    {"thread.proving_time"},
+    {"thread.proving_time", OwnLimits::Replace, Figure::Aim},
     {"thread.pull"},
     {"thread.{path}.length"},
     {"thread.{rewind}.core_hold", OwnLimits::OnlyNarrow},
@@ -157,7 +157,13 @@ bool isKnownTarget(std::string_view id)
 bool isAim(std::string_view id)
 {
     return std::any_of(kIds.begin(), kIds.end(),
-                       [&](const KnownId& one) { return one.figure == Figure::Aim && fitsPattern(one.pattern, id); });
+                       [&](const KnownId& one) { return one.figure != Figure::Fact && fitsPattern(one.pattern, id); });
+}
+
+bool hasNoSign(std::string_view id)
+{
+    return std::any_of(kIds.begin(), kIds.end(),
+                       [&](const KnownId& one) { return one.figure == Figure::Fault && fitsPattern(one.pattern, id); });
 }
 
 OwnLimits ownLimitsOf(std::string_view id)

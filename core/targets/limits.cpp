@@ -2,7 +2,9 @@
 #include "core/targets/limits.h"
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 #include "core/inputs/key_reader.h"
@@ -128,23 +130,27 @@ bool reachesBeyond(const Window& own, const Range& limits)
 
 const Text kSource("limits of this press's profile");
 
-/// What somebody sets or makes lies inside the limits: at the middle of what is left, or at its one end.
+/// What somebody sets or makes lies inside the limits: at the middle of what is left, or at its one end. Never beyond
+/// where the control itself ends.
 void aimInside(Target& target, Ready& ready)
 {
     const Quantity value = std::get<Quantity>(ready.value);
     const auto& [low, high] = std::tie(ready.window.low, ready.window.high);
-    if (!isAim(target.id) || Range{low, high}.contains(value.si())) return;
-    const double aim = low && high ? (low->si() + high->si()) / 2 : low ? low->si() : high->si();
+    if (Range{low, high}.contains(value.si())) return;
+    double aim = low && high ? (low->si() + high->si()) / 2 : low ? low->si() : high->si();
+    if (ready.most) aim = std::min(aim, ready.most->si());
+    if (!Range{low, high}.contains(aim)) return;
     ready.value = Quantity(aim, value.kind(), value.unit());
     ready.because = {"stated", "as entered", {{"x", target.name, ready.value, keyOf(target.id)}}, "press profile"};
     ready.uncertainty.reset();
 }
 
-/// A figure that is as it is, and beyond what the shop has set for itself: one that is too heavy stops.
+/// A figure that is as it is, or an aim that cannot be put inside, beyond what the shop has set for itself: one that is
+/// too heavy stops.
 std::optional<Finding> broken(const Target& target, const Range& limits)
 {
     const Quantity& value = *target.quantity();
-    if (isAim(target.id) || limits.contains(value.si())) return std::nullopt;
+    if (limits.contains(value.si())) return std::nullopt;
     const bool over = limits.high && value.si() > limits.high->si();
     const bool lifted = over && (target.id == "lift.load" || target.id == "roll.mass");
     return said(
@@ -163,8 +169,9 @@ Findings narrow(Target& target, Window& own, const Range& limits)
     const bool low = takeNarrower(left.low, limits.low, true), high = takeNarrower(left.high, limits.high, false);
     const bool apart = left.low && left.high && left.low->si() > left.high->si();
     // A limit that is wider than the window breaks nothing: what holds there is judged by its own rule.
-    if (auto why = broken(target, {low ? limits.low : std::nullopt, high ? limits.high : std::nullopt}))
-        out.push_back(*std::move(why));
+    if (!isAim(target.id))
+        if (auto why = broken(target, {low ? limits.low : std::nullopt, high ? limits.high : std::nullopt}))
+            out.push_back(*std::move(why));
     const std::vector<TextArg> what{target.id, std::vector<Text>{own.source}};
     if (apart && out.empty())
         out.push_back(said("nothing_left", Severity::Warn, target.id,
@@ -215,31 +222,39 @@ Findings layLimits(Target& target, const Range& limits)
     Window& own = ready->window;
     if (own.rule < Rule::Press)
         return {said("job_comes_first", Severity::Note, target.id,
-                     Text("The limits of %1 do not hold: its window comes from job or material.", {target.id}),
-                     "Nothing to do.")};
+                     Text("The limits of %1 in this press's profile do not hold: its window comes from job or "
+                          "material, %2.",
+                          {target.id, std::vector<Text>{own.source}}),
+                     "Enter with the job or the material what is to hold, and take them out here.")};
     Findings out;
     const Window before = own;
-    if (onlyNarrows(target.id))
+    if (onlyNarrows(target.id)) {
         out = narrow(target, own, limits);
-    else
+    } else {
         own = Window{limits.low, limits.high, Rule::Press, kSource};
-    if (own != before) aimInside(target, *ready);
+        if (!isAim(target.id))
+            if (auto why = broken(target, limits)) out.push_back(*std::move(why));
+    }
+    if (!isAim(target.id) || own == before) return out;
+    aimInside(target, *ready);
+    if (auto why = broken(target, {own.low, own.high})) out.push_back(*std::move(why));
     return out;
+}
+
+void Book::settle(Entry& entry)
+{
+    // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
+    if (std::exchange(entry.settled, true)) return;
+    for (const auto& [id, range] : m_press->limits)
+        if (id == entry.target.id && !whyNever(*m_press, id))
+            for (Finding& f : layLimits(entry.target, range)) m_limitsSaid.push_back(std::move(f));
 }
 
 void Book::layOwnLimits()
 {
-    // A shop's own limits come before our policy and the tables; those of the job and the maker come before them.
+    for (Entry& e : m_all) settle(e);
     Findings wrong = checkLimits(*m_press);
-    for (const auto& [id, range] : m_press->limits) {
-        const auto named = std::find_if(wrong.begin(), wrong.end(),
-                                        [key = "press.limits." + id](const Finding& f) { return f.subject == key; });
-        if (named != wrong.end()) continue;
-        for (Entry& e : m_all) {
-            if (e.target.id != id) continue;
-            for (Finding& f : layLimits(e.target, range)) wrong.push_back(std::move(f));
-        }
-    }
+    std::move(m_limitsSaid.begin(), m_limitsSaid.end(), std::back_inserter(wrong));
     for (Finding& f : wrong) {
         // What must not be lifted is given no load and no pressure to lift it with.
         if (f.severity == Severity::Stop)

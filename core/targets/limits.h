@@ -16,8 +16,7 @@ namespace taut::targets {
 [[nodiscard]] Findings checkLimits(const inputs::Press& press);
 
 /// Lays a shop's own limits on a target. What is set or made (isAim) and lies outside them is aimed at inside; what of
-/// them does not hold comes back, and where a figure that is as it is breaks one that may only be narrower. That is a
-/// stop for a weight.
+/// them does not hold comes back, and what lies outside them though they hold. That is a stop for a weight.
 [[nodiscard]] Findings layLimits(Target& target, const Range& limits);
 
 }  // namespace taut::targets

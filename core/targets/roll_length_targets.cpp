@@ -19,8 +19,11 @@ std::string lengthUnit(const Book& book) { return book.press().units == UnitSyst
 
 Arguments geometryOf(const Book& book)
 {
-    return {{"D", book.diameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}};
+    return {{"D", book.countedDiameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}};
 }
+
+/// Whether label and weight speak of the roll that is counted.
+bool isAsLabelled(const Book& book) { return book.untouched() && !book.onlyLeft(); }
 
 /// How far the material's caliper may lie off, and who says so.
 struct Tolerance {
@@ -75,7 +78,7 @@ void stateLengthsApart(Book& book, const LengthChoice& choice, const std::array<
     const Text name = "How far the lengths of this roll lie apart";
     if (lengths.size() < 2) {
         // Of a roll that something was taken off, only what it is now counts: there is nothing to compare.
-        if (!book.untouched()) return;
+        if (!isAsLabelled(book)) return;
         std::vector<Term> lacks;
         for (const std::size_t way : {std::size_t{0}, std::size_t{1}})
             if (!ways[way].known()) lacks.push_back(ways[way]);
@@ -118,7 +121,7 @@ void stateLengthsApart(Book& book, const LengthChoice& choice, const std::array<
 /// What the label's length makes of the caliper, against the material's.
 void stateWoundCaliper(Book& book)
 {
-    const Term label = book.untouched()
+    const Term label = isAsLabelled(book)
                            ? labelLength(book)
                            : impossible(Finding{"roll.caliper", Severity::Note, "roll." + book.roll().id,
                                                 "What a label says of the length is of the roll before anything was "
@@ -157,6 +160,14 @@ Stated onlySmaller(Book& book, Stated stripped, const Term& whole)
         Text("no larger than before, and more than the core; %1", {std::vector<Text>{match.source}}));
 }
 
+/// The first less all others.
+double lessAll(const std::vector<double>& v)
+{
+    double left = v.front();
+    for (std::size_t i = 1; i < v.size(); ++i) left -= v[i];
+    return left;
+}
+
 /// What comes off before the roll is run, and what is left of it above the reserve.
 void stateUsable(Book& book)
 {
@@ -164,7 +175,7 @@ void stateUsable(Book& book)
     const bool us = press.units == UnitSystem::Us;
     // Without a diameter, the one that the length makes does for a few outer wraps.
     Term across = book.diameter();
-    if (!across.known() && !across.cannot)
+    if (!across.known() && !across.cannot && !book.onlyLeft())
         if (Term made =
                 evaluated("R6", {{"d", book.coreOuter()}, {"t", book.caliper()}, {"L", book.target("roll.length")}},
                           "R6 of target:roll.length");
@@ -185,6 +196,7 @@ void stateUsable(Book& book)
     } else if (book.roll().strippedDiameter) {
         const Term left = book.runningDiameter();
         // By what is left of the area, so that a label that counts for the whole roll counts for what is left as well.
+        // What came off a roll of which only the rest was measured nobody knows.
         const Term core = book.coreOuter(), whole = book.target("roll.length");
         book.value("strip.length", stripName, "rule",
                    combine(
@@ -211,12 +223,21 @@ void stateUsable(Book& book)
 
     const Term length = book.target("roll.length"), strip = book.target("strip.length");
     const Term reserve = stopReserve(book);
-    const Term usable = combine(
-        {length, strip, reserve}, "", [](const std::vector<double>& v) { return v[0] - v[1] - v[2]; }, Kind::Length);
-    Stated stated = book.value("roll.usable", "Web of this roll that can be run", "rule", usable, "definition",
-                               {{"L", called(length, "web on the roll")},
-                                {"s", called(strip, "outer wraps taken off")},
-                                {"r", called(reserve, "reserve at which the automatic stop acts")}});
+    // Counted by what was left of it, nothing comes off any more.
+    std::vector<Term> parts{length};
+    Arguments because{{"L", called(length, "web on the roll")}};
+    if (!book.onlyLeft()) {
+        parts.push_back(strip);
+        because.emplace_back("s", called(strip, "outer wraps taken off"));
+    }
+    const Term stripped =
+        combine(parts, book.onlyLeft() ? "target:roll.length" : "target:roll.length - target:strip.length", lessAll,
+                Kind::Length);
+    parts.push_back(reserve);
+    because.emplace_back("r", called(reserve, "reserve at which the automatic stop acts"));
+    const Term usable = combine(parts, "", lessAll, Kind::Length);
+    Stated stated =
+        book.value("roll.usable", "Web of this roll that can be run", "rule", usable, "definition", because);
     stated.in(lengthUnit(book)).advice("What comes off outside and what stays on the core print nothing.");
     if (usable.known() && usable.value->si() <= 0) {
         const Finding why = refuse("roll.nothing_usable", "roll." + book.roll().id,
@@ -233,9 +254,6 @@ void stateUsable(Book& book)
         book.lacking("roll.run_time", runTime, Shape::Quantity, left);
         return;
     }
-    const Term stripped = combine(
-        {length, strip}, "target:roll.length - target:strip.length",
-        [](const std::vector<double>& v) { return v[0] - v[1]; }, Kind::Length);
     book.formula("roll.run_time", runTime, "R8", {{"L", stripped}, {"Lr", reserve}, {"v", book.speed()}}, "min")
         .advice("At job speed, the outer wraps off, until the automatic stop leaves its reserve.");
 }
@@ -250,10 +268,11 @@ LengthChoice chooseLength(const Book& book)
     const Term byDiameters = evaluated("R1", geometryOf(book), "");
     // A roll much smaller than its label makes it was opened, whether that was said or not: counting on the label runs
     // it out.
-    const bool label = roll.length && book.untouched();
+    const bool label = roll.length && isAsLabelled(book);
     const bool full = label && byDiameters.known() && roll.length->si() > (1 + kFullRoll) * byDiameters.value->si();
     if (label && !full) return {Way::Label, false};
-    const bool weighable = roll.mass && roll.coreMass && book.width().known() && book.grammage().known();
+    const bool weighable =
+        !book.onlyLeft() && roll.mass && roll.coreMass && book.width().known() && book.grammage().known();
     return {byDiameters.known() || !weighable ? Way::Diameters : Way::Mass, full};
 }
 
@@ -295,9 +314,9 @@ void stateRollLength(Book& book)
         break;
     }
     // A label counts of a roll that nobody opened; what was weighed, until the diameter was measured again.
-    const Term label = book.untouched() ? term(roll.length, "roll.length") : missing("roll.length");
-    stateLengthsApart(book, choice,
-                      {label, geometric.term(), book.measuredDiameter() ? missing("roll.mass") : massed.term()});
+    const Term label = isAsLabelled(book) ? term(roll.length, "roll.length") : missing("roll.length");
+    const bool weighedAsItWas = !book.measuredDiameter() && !book.onlyLeft();
+    stateLengthsApart(book, choice, {label, geometric.term(), weighedAsItWas ? massed.term() : missing("roll.mass")});
     stateWoundCaliper(book);
     stateUsable(book);
 }

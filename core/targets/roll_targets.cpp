@@ -66,7 +66,7 @@ void stateMass(Book& book)
         .in(unit)
         .advice(who);
     book.formula("roll.wraps", "Wraps on the roll", "R2",
-                 {{"D", book.diameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}});
+                 {{"D", book.countedDiameter()}, {"d", book.coreOuter()}, {"t", book.caliper()}});
     const auto half = [](const Term& diameter, const std::string& from) {
         return combine(
             {diameter}, from, [](const std::vector<double>& v) { return v[0] / 2; }, Kind::Length);
@@ -74,7 +74,15 @@ void stateMass(Book& book)
     Term unwound = combine(
         {book.target("roll.mass"), core}, "target:roll.mass - core",
         [](const std::vector<double>& v) { return std::max(0.0, v[0] - v[1]); }, Kind::Mass);
-    if (roll.strippedDiameter)
+    if (book.onlyLeft())
+        unwound = evaluated("R5",
+                            {{"D", book.runningDiameter()},
+                             {"d", book.coreOuter()},
+                             {"t", book.caliper()},
+                             {"w", book.width()},
+                             {"g", book.grammage()}},
+                            "R5 of roll.stripped_diameter");
+    else if (roll.strippedDiameter)
         unwound = combine(
             {unwound, book.diameter(), book.runningDiameter(), book.coreOuter()}, unwound.from + ", of what was left",
             [](const std::vector<double>& v) {
@@ -83,7 +91,8 @@ void stateMass(Book& book)
             Kind::Mass);
     book.formula("roll.inertia", "Inertia of the roll", "V4.roll",
                  {{"m", unwound},
-                  {"R", half(book.runningDiameter(), "half of the diameter")},
+                  {"R", half(book.runningDiameter(),
+                             roll.strippedDiameter ? "half of roll.stripped_diameter" : "half of the diameter")},
                   {"r", half(book.coreOuter(), "half of the core's outside")},
                   {"mc", core},
                   {"b", half(term(roll.core, "roll.core"), "half of roll.core")}});

@@ -30,6 +30,18 @@ Term over(const Book& book, const inputs::Sourced& time, const std::string& key)
         [](const std::vector<double>& v) { return v[0] / v[1]; }, Kind::Acceleration);
 }
 
+/// A stop of unknown speed is taken for one from job speed, by which a press that was timed from less stops sooner than
+/// it does.
+void sayJobSpeedTaken(Book& book, const inputs::Sourced& time, const std::string& key)
+{
+    if (!time.value || time.at || !book.speed().known()) return;
+    book.note(Finding{"stop.speed_not_said", Severity::Warn, key + ".at",
+                      Text("From what speed %1 was measured is not said: it is taken for that from the job's, %2.",
+                           {time.value->magnitude(), book.speed().value->magnitude()}),
+                      "Enter that speed beside it, as at. Measured from less, the press takes more web to stop than is "
+                      "reckoned."});
+}
+
 /// The roll and what turns with it, where the profile says that.
 Term withShaft(const Term& roll, const inputs::Maybe<Kind::Inertia>& shaft, const std::string& key)
 {
@@ -133,7 +145,8 @@ void stateAutomaticStop(Book& book)
 void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
 {
     const bool us = book.press().units == UnitSystem::Us;
-    const Term radius = halfOf(book.runningDiameter(), "half of the diameter");
+    const Term radius = halfOf(book.runningDiameter(), book.roll().strippedDiameter ? "half of roll.stripped_diameter"
+                                                                                    : "half of the diameter");
     const Term inertia =
         withShaft(book.target("roll.inertia"), book.press().unwind ? book.press().unwind->shaftInertia : std::nullopt,
                   "press.unwind.shaft_inertia");
@@ -255,17 +268,21 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
         because.emplace_back("vm", called(term(press.largest.value, "press.speeds.largest"), "largest speed"));
     Term trial = combine(
         {job, share}, "", [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Speed);
+    std::optional<Quantity> fastest;
     if (trial.known()) {
-        double v = trial.value->si();
-        if (press.largest.value) v = std::min(v, press.largest.value->si());
+        const double planned = job.value->si(), most = press.largest.value ? press.largest.value->si() : planned;
+        double v = std::min(trial.value->si(), most);
         if (press.idle.value) v = std::max(v, press.idle.value->si());
         trial.value = Quantity(v, Kind::Speed, job.value->unit());
+        // A shop's own limits may have it faster, up to the job's speed.
+        fastest = Quantity(std::max(v, std::min(planned, most)), Kind::Speed, trial.value->unit());
     }
     book.value("stop.trial_speed", "Speed of the proving run", "rule", trial, "policy", because)
         .symbols("k v, at least vi, at most vm")
+        .most(fastest)
         .advice("Reached step by step: slack, swings and wrinkles show on the way.");
     Stated timed = book.formula("stop.trial_time", "Time to standstill, emergency stop on trial", "V1.time",
-                                {{"v", book.target("stop.trial_speed")},
+                                {{"v", book.settled("stop.trial_speed")},
                                  {"tr", reaction()},
                                  {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
                                 "s");
@@ -322,6 +339,8 @@ void stateStops(Book& book)
                  little ? (us ? "in" : "mm") : (us ? "ft" : "m"))
         .advice("Web that still passes after a stop; not for placing guards or light curtains.");
     stateStopTime(book, emergency, emergencyKey, slowing);
+    sayJobSpeedTaken(book, press.stopTime, "press.speeds.stop_time");
+    sayJobSpeedTaken(book, press.emergencyStopTime, "press.speeds.emergency_stop_time");
     for (const inputs::Zone& zone : press.zones)
         if (endOf(press, zone) == ZoneEnd::Unwind) {
             stateUnwindStop(book, zone, slowing);

@@ -14,8 +14,8 @@ namespace {
 Term highestOf(const Book& book, const std::string& id)
 {
     Term t = book.target(id);
-    if (const std::optional<Quantity> top = t.known() ? book.highEnd(id) : std::nullopt) {
-        t.value = top;
+    if (const Window* window = book.windowOf(id); window != nullptr && window->high) {
+        t.value = window->high;
         t.from += " window.high";
         t.doubt.clear();
     }

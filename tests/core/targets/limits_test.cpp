@@ -8,6 +8,7 @@
 #include "core/targets/aim.h"
 #include "core/targets/known_ids.h"
 #include "core/units/format.h"
+#include "core/units/unit.h"
 #include "tests/core/targets/demo_inputs.h"
 #include "tests/core/targets/stated.h"
 
@@ -258,7 +259,7 @@ TEST_CASE("what somebody sets is aimed at inside the shop's narrower window, wha
     }
 }
 
-TEST_CASE("what a policy row states alone is somebody's aim, and no other figure follows from an aim")
+TEST_CASE("what a policy row states alone is somebody's aim")
 {
     std::size_t aims = 0;
     for (const demo::Case& c : demo::cases())
@@ -266,8 +267,6 @@ TEST_CASE("what a policy row states alone is somebody's aim, and no other figure
             const targets::Ready* r = target.ready();
             if (r == nullptr || target.quantity() == nullptr) continue;
             INFO(target.id);
-            for (const targets::Given& g : r->because.given)
-                if (g.from.rfind("target:", 0) == 0) CHECK_FALSE(targets::isAim(g.from.substr(7)));
             if (r->because.formula != "stated" || r->because.given.size() != 1 ||
                 r->because.given.front().from.find("policy") == std::string::npos)
                 continue;
@@ -319,4 +318,133 @@ TEST_CASE("a load over the shop's own limit stops, and no pressure is given to l
         CHECK_FALSE(noted(t, "limits.broken"));
         CHECK(t.find("lift.pressure")->ready() != nullptr);
     }
+}
+
+TEST_CASE("what follows from an aim follows from it as the shop's own limits leave it")
+{
+    const Targets usual = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
+    const auto mm = [](double v) { return Quantity(v / 1000, Kind::Length, "mm"); };
+    const auto speed = [](double v) { return Quantity(v / 60, Kind::Speed, "m/min"); };
+    const double centre = si(usual, "align.centre");
+    const Quantity low = mm(centre * 1000 + 2), high = mm(centre * 1000 + 4);
+    std::size_t followed = 0;
+    for (const auto& [id, limits] :
+         {std::pair{"align.centre", Range{low, high}}, {"stop.trial_speed", Range{{}, speed(30)}}}) {
+        const Targets t = limited(id, limits);
+        for (const targets::Target& target : t.all)
+            if (const targets::Ready* r = target.ready())
+                for (const targets::Given& g : r->because.given)
+                    if (g.from.rfind("target:", 0) == 0 && targets::isAim(g.from.substr(7))) {
+                        INFO(target.id);
+                        CHECK(std::get<Quantity>(g.value).si() == si(t, g.from.substr(7)));
+                        ++followed;
+                    }
+    }
+    CHECK(followed >= 4);
+    // The edges go with the centre, and lie as near.
+    const Targets moved = limited("align.centre", Range{low, high});
+    CHECK(si(moved, "align.centre") == Approx(centre + 0.003));
+    for (const char* edge : {"align.operator_edge", "align.drive_edge"}) {
+        INFO(edge);
+        CHECK(si(moved, edge) == Approx(si(usual, edge) + 0.003));
+        const targets::Window& w = ready(moved, edge).window;
+        CHECK(w.low->si() == Approx(si(moved, edge) - 0.001));
+        CHECK(w.high->si() == Approx(si(moved, edge) + 0.001));
+        CHECK(w.rule == targets::Rule::Press);
+    }
+    // From 30 m/min the deceleration of 60 m/min in 3 s takes 1.5 s (V1), and a fifth more.
+    const Targets slow = limited("stop.trial_speed", Range{{}, speed(30)});
+    CHECK(si(slow, "stop.trial_speed") == Approx(0.5));
+    CHECK(si(slow, "stop.trial_time") == Approx(1.5));
+    CHECK(ready(slow, "stop.trial_time").window.high->si() == Approx(1.8));
+    CHECK_FALSE(noted(slow, "limits.broken"));
+    CHECK(si(limited("stop.trial_speed", Range{speed(50), speed(60)}), "stop.trial_speed") == Approx(55.0 / 60));
+    // No trial goes faster than the job does: that these limits want it is told.
+    const Targets fast = limited("stop.trial_speed", Range{speed(120), {}});
+    CHECK(si(fast, "stop.trial_speed") == Approx(0.75));
+    CHECK(noted(fast, "limits.broken"));
+    CHECK(si(limited("thread.proving_time", Range{{}, Quantity(180, Kind::Time, "min")}), "thread.proving_time") ==
+          180);
+    CHECK(si(limited("thread.proving_time", Range{Quantity(600, Kind::Time, "min"), {}}), "thread.proving_time") ==
+          600);
+}
+
+TEST_CASE("a figure that lies outside limits that take its window's place is told too")
+{
+    const Quantity half(0.495, Kind::Length, "mm");
+    for (const auto& [id, limits] : {std::pair{"strip.diameter", Range{{}, half}},
+                                     {"stop.trial_time", Range{{}, Quantity(2, Kind::Time, "s")}},
+                                     {"roll.width", Range{Quantity(0.34, Kind::Length, "mm"), {}}},
+                                     {"job.length", Range{{}, Quantity(100, Kind::Length, "m")}}}) {
+        INFO(id);
+        const Targets usual = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
+        const Targets t = limited(id, limits);
+        CHECK(si(t, id) == si(usual, id));
+        if (ready(t, id).window.rule == targets::Rule::Press) CHECK(noted(t, "limits.broken"));
+    }
+    CHECK(noted(limited("job.length", Range{{}, Quantity(100, Kind::Length, "m")}), "limits.broken"));
+}
+
+TEST_CASE("limits of a splice's faults and of falling air only narrow, and the end that is not said stays")
+{
+    const Targets usual = targets::computeTargets(demo::inputs("north", "quince-jelly", "R0041"));
+    const auto mm = [](double v) { return Quantity(v / 1000, Kind::Length, "mm"); };
+    for (const char* id : {"splice.gap", "splice.step", "splice.square", "splice.overhang", "air.drop"}) {
+        INFO(id);
+        const bool air = std::string(id) == "air.drop";
+        const targets::Window& own = ready(usual, id).window;
+        const Targets wide = limited(id, Range{{}, air ? bar(3) : mm(50)});
+        CHECK(ready(wide, id).window == own);
+        CHECK(noted(wide, "limits.only_narrower"));
+    }
+    const Targets oneEnd = limited("splice.gap", Range{mm(0.2), {}});
+    CHECK(ready(oneEnd, "splice.gap").window.low->si() == Approx(0.0002));
+    CHECK(ready(oneEnd, "splice.gap").window.high->si() == ready(usual, "splice.gap").window.high->si());
+    CHECK(si(oneEnd, "splice.gap") == Approx(0.00035));
+    const Targets tight = limited("splice.step", Range{{}, mm(0.3)});
+    CHECK(ready(tight, "splice.step").window.low->si() == 0);
+    CHECK(ready(tight, "splice.step").window.high->si() == Approx(0.0003));
+    CHECK(si(tight, "splice.step") == 0);
+}
+
+TEST_CASE("limits are refused with the kind that the target has, and a plain number is a share where a share is wanted")
+{
+    for (const char* share : {"0.0005", "\"0.0005\"", "\"0.05 %\""}) {
+        INFO(share);
+        Findings notes;
+        const auto press = withLimits(std::string("\"tension.print.strain\" = { high = ") + share + " }", notes);
+        CHECK(notes.empty());
+        REQUIRE(press.limits.size() == 1);
+        CHECK(press.limits.front().second.high->kind() == Kind::Share);
+        CHECK(press.limits.front().second.high->si() == Approx(0.0005));
+    }
+    for (const auto& [line, wanted] : {std::pair{"\"stop.trial_time\" = { high = \"110 %\" }", Kind::Time},
+                                       {"\"guide.web.rest\" = { high = \"10 %\" }", Kind::Length},
+                                       {"\"tension.unwind.swing\" = { high = \"3 mm\" }", Kind::Share},
+                                       {"\"splice.gap\" = { high = 0.3 }", Kind::Length},
+                                       {"\"air.supply\" = { low = 5 }", Kind::Pressure}}) {
+        INFO(line);
+        Findings notes;
+        CHECK(withLimits(line, notes).limits.empty());
+        REQUIRE(notes.size() == 1);
+        CHECK(notes[0].severity == Severity::Stop);
+        bool named = false;
+        for (const TextArg& arg : notes[0].text.args)
+            if (const auto* text = std::get_if<std::vector<Text>>(&arg))
+                named = named || text->front() == kindName(wanted);
+        CHECK(named);
+    }
+    // Where no target tells, no kind is guessed.
+    Findings notes;
+    (void)withLimits("\"air.suply\" = { low = 5 }", notes);
+    REQUIRE(notes.size() == 1);
+    CHECK(notes[0].text.source.find("wanted") == std::string::npos);
+}
+
+TEST_CASE("limits that the material comes before are told with what comes before and what to do")
+{
+    const Targets t = limited("roll.lengths_apart", Range{{}, Quantity(0.03, Kind::Share, "%")});
+    const Finding& f = finding(t, "limits.job_comes_first");
+    CHECK(std::get<std::vector<Text>>(f.text.args.at(1)).front() == ready(t, "roll.lengths_apart").window.source);
+    CHECK_FALSE(contains(f.remedy, "Nothing to do"));
 }

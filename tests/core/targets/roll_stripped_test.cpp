@@ -59,3 +59,58 @@ TEST_CASE("what is said to be left is neither larger than the roll nor no more t
         CHECK(targets::computeTargets(stripped(sound)).find("strip.length")->ready() != nullptr);
     }
 }
+
+TEST_CASE("a roll of which only what was left was measured is reckoned from that, and what came off it is asked")
+{
+    // As one of which nothing is to come off, by the diameters: R0041 without tag, label and outer diameter.
+    const auto left = [](bool whole) {
+        inputs::Inputs in = demo::inputs("north", "quince-jelly", "R0041");
+        inputs::Roll roll = *in.roll;
+        roll.tag.clear();
+        roll.length.reset();
+        roll.outerDiameter =
+            whole ? std::optional(Entry<Kind::Length>(Quantity(0.49, Kind::Length, "mm"))) : std::nullopt;
+        if (!whole) roll.strippedDiameter = Entry<Kind::Length>(Quantity(0.49, Kind::Length, "mm"));
+        in.roll = std::make_shared<const inputs::Roll>(roll);
+        return in;
+    };
+    const Targets t = targets::computeTargets(left(false)), same = targets::computeTargets(left(true));
+    for (const char* id : {"roll.inertia", "stop.unwind.tension", "stop.unwind.hold_torque", "roll.length",
+                           "roll.length_by_diameter", "roll.wraps", "tension.unwind.setting"}) {
+        INFO(id);
+        CHECK(si(t, id) == Approx(si(same, id)).epsilon(1e-12));
+    }
+    // pi (0.49^2 - 0.1022^2) / (4 x 140 um) = 1288.4 m (R1), less the reserve of 60 m: nothing comes off any more.
+    const double length = std::numbers::pi * (0.49 * 0.49 - 0.1022 * 0.1022) / (4 * 140e-6);
+    CHECK(si(t, "roll.length") == Approx(length));
+    CHECK(si(t, "roll.usable") == Approx(length - 60));
+    CHECK(si(t, "roll.run_time") == Approx((length - 60) / 1.5));
+    CHECK(t.find("job.enough")->ready() != nullptr);
+    // What was lifted, and what came off, only the whole tells.
+    for (const char* id : {"strip.length", "roll.diameter", "roll.mass"}) {
+        INFO(id);
+        const auto* needs = std::get_if<targets::Needs>(&t.find(id)->state);
+        REQUIRE(needs != nullptr);
+        CHECK(needs->keys == std::vector<std::string>{"roll.outer_diameter"});
+    }
+    CHECK(si(t, "strip.diameter") == 0.49);
+}
+
+TEST_CASE("a label counts as length of the roll it was written for, not of what was left of it")
+{
+    inputs::Inputs in = stripped(0.49, 1360);
+    inputs::Roll roll = *in.roll;
+    roll.outerDiameter.reset();
+    in.roll = std::make_shared<const inputs::Roll>(roll);
+    const Targets t = targets::computeTargets(in);
+    CHECK(si(t, "roll.length") == Approx(si(t, "roll.length_by_diameter")));
+    CHECK(si(t, "roll.length") < 1300);
+    CHECK(t.find("roll.lengths_apart") == nullptr);
+    // No difference of a label and a diameter made of that label.
+    CHECK(t.find("strip.length")->ready() == nullptr);
+    // It hung on the lift as it was written.
+    CHECK(si(t, "roll.mass") > 1360 * 0.33 * in.substrate->grammage->si());
+    roll.strippedDiameter = Entry<Kind::Length>(Quantity(1.5, Kind::Length, "mm"));
+    in.roll = std::make_shared<const inputs::Roll>(roll);
+    CHECK(says(in, "input.roll_too_large"));
+}

@@ -133,6 +133,12 @@ TEST_CASE("a stop time is that of the speed it was measured at, and grows with t
     REQUIRE(needs != nullptr);
     CHECK(needs->keys == std::vector<std::string>{"press.speeds.stop_time.at"});
     CHECK(ready(silent, "stop.emergency_time").advice != ready(t, "stop.emergency_time").advice);
+    // That job speed was taken for it is said, with the key to enter.
+    const Finding& said = finding(silent, "stop.speed_not_said");
+    CHECK(said.severity == Severity::Warn);
+    CHECK(said.subject == "press.speeds.stop_time.at");
+    CHECK(std::get<Magnitude>(said.text.args.at(1)).si == 1.5);
+    CHECK_FALSE(noted(t, "stop.speed_not_said"));
 }
 
 TEST_CASE(
