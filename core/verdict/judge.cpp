@@ -71,8 +71,11 @@ Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Wi
     const auto take = [&](const Judgement& j) {
         if (j.verdict > worst.verdict) worst = j;
     };
-    // Of a gap that is nought nobody doubts that it is not less than nothing.
-    const double below = window.low && window.low->si() == 0 ? 0 : uncertaintySi;
+    // Of a gap that is nought nobody doubts that it is not less than nothing; and of what must not be there at all,
+    // that none was seen is all that can be seen.
+    const bool nothingLess = window.low && window.low->si() == 0;
+    if (nothingLess && window.high && window.high->si() == 0 && reading.si() == 0) return worst;
+    const double below = nothingLess ? 0 : uncertaintySi;
     if (window.low) take(against(reading.si(), window.low->si(), below, -1));
     if (window.high) take(against(reading.si(), window.high->si(), uncertaintySi, +1));
     // Short of an alarm nothing is proved.

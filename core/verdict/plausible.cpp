@@ -2,6 +2,7 @@
 #include "core/verdict/plausible.h"
 
 #include "core/inputs/sane.h"
+#include "core/targets/known_ids.h"
 #include "core/verdict/slip.h"
 
 namespace taut::verdict {
@@ -57,6 +58,12 @@ std::optional<Finding> implausible(const Quantity& reading, const targets::Targe
     const Ready* ready = target == nullptr ? nullptr : target->ready();
     const Quantity* value = target == nullptr ? nullptr : target->quantity();
     if (value != nullptr && value->kind() != reading.kind()) ready = nullptr, value = nullptr;
+
+    if (reading.si() < 0 && target != nullptr && value != nullptr && targets::hasNoSign(target->id))
+        return refuse("reading.no_sign", {},
+                      Text("%1 has a minus sign. %2: how much it is counts, whichever way, and that has no sign.",
+                           {reading.magnitude(), std::vector<Text>{target->name}}),
+                      "Type it without the minus sign.");
 
     if (reading.si() < 0 && !mayBeNegative(reading.kind(), ready, value))
         return refuse("reading.below_zero", {}, Text("%1 is less than nothing: this cannot be.", {reading.magnitude()}),

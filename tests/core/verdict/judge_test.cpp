@@ -145,3 +145,11 @@ TEST_CASE("short of an alarm a reading is recorded and never called inside, and 
     CHECK(judged(120.5, 1.0, alarm) == Judgement{Verdict::Outside, true});
     CHECK(judged(150, 1.0, alarm) == Judgement{Verdict::Outside, false});
 }
+
+TEST_CASE("of what must not be there at all, none seen is inside and the least seen is outside")
+{
+    const auto none = window(0.0, 0.0, Kind::Length);
+    CHECK(judge(Quantity(0, Kind::Length, "mm"), 0.0003, none).verdict == Verdict::Inside);
+    CHECK(judge(Quantity(0.0004, Kind::Length, "mm"), 0.0003, none).verdict == Verdict::Outside);
+    CHECK(judge(Quantity(-0.0004, Kind::Length, "mm"), 0.0003, none).verdict == Verdict::Outside);
+}

@@ -65,6 +65,22 @@ TEST_CASE("what cannot be less than nothing is refused below zero, what is measu
     CHECK(codeOf(implausible(typed("-1 mm", Kind::Length), nullptr)).empty());
 }
 
+TEST_CASE("a step to either side is said without a sign, a gap with it")
+{
+    targets::Target fault = target(Kind::Length, "0 mm", "0 mm", "0.5 mm");
+    for (const char* id : {"splice.step", "splice.square", "splice.overhang"}) {
+        INFO(id);
+        fault.id = id;
+        const auto found = implausible(typed("-0.2 mm", Kind::Length), &fault);
+        CHECK(codeOf(found) == "reading.no_sign");
+        CHECK_FALSE(found->remedy.empty());
+        CHECK_FALSE(implausible(typed("0.2 mm", Kind::Length), &fault));
+        CHECK_FALSE(implausible(typed("0 mm", Kind::Length), &fault));
+    }
+    fault.id = "splice.gap";  // less than none is an overlap
+    CHECK_FALSE(implausible(typed("-0.2 mm", Kind::Length), &fault));
+}
+
 TEST_CASE("a reading beyond the end of its control is refused with the slip it probably was")
 {
     const targets::Target lift = target(Kind::Pressure, "2 bar", "", "", "6 bar");
