@@ -26,6 +26,16 @@ Finding noSubstrate(const Source& source)
                   "Choose a substrate of the file, or write this one into it.");
 }
 
+std::vector<targets::TargetId> notAskedAgain(const procedure::Plan& full, const procedure::Plan& plan)
+{
+    std::vector<targets::TargetId> all;
+    for (const procedure::Step& step : full.steps) {
+        const bool lasts = step.validFor == procedure::ValidFor::Shift || step.validFor == procedure::ValidFor::Power;
+        if (lasts && !step.target.empty() && plan.find(step.id) == nullptr) all.emplace_back(step.target);
+    }
+    return all;
+}
+
 }  // namespace
 
 Source sourceOf(std::string id, int edition, std::string text)
@@ -65,6 +75,9 @@ Result<Basis> basisFor(const Sources& sources, const BasisQuestion& question)
     basis.facts = inputs::factsOf(basis.inputs, question.webInPress);
     basis.targets = targets::computeTargets(basis.inputs, question.presentDiameter, question.webInPress);
     basis.plan = procedure::planFor(*procedure, basis.inputs, basis.targets, basis.facts, question.kind);
+    if (question.kind != "full")
+        basis.restsOn =
+            notAskedAgain(procedure::planFor(*procedure, basis.inputs, basis.targets, basis.facts, "full"), basis.plan);
     return basis;
 }
 

@@ -32,6 +32,9 @@ struct Basis {
     std::vector<std::string> facts;
     targets::Targets targets;
     procedure::Plan plan;
+    /// Of a run that goes on from another one: the targets of what a full set-up answers for a shift or until power-off
+    /// and this kind of run does not ask. It rests on the answers of before, as long as these are the same.
+    std::vector<targets::TargetId> restsOn;
 };
 struct BasisQuestion {
     std::string kind = "full";  ///< kind of run: full next_roll re_web restart

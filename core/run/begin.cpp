@@ -61,6 +61,23 @@ std::vector<Carried> carriedBy(const Run& parent, const std::string& kind)
     return all;
 }
 
+/// What this run does not ask because it was answered before, for other figures than it would be now.
+std::optional<Finding> answeredForOthers(const Run& parent, const Basis& basis)
+{
+    const std::vector<targets::TargetId> differing = targets::changed(parent.targets(), basis.targets);
+    for (const targets::TargetId& id : basis.restsOn) {
+        if (std::find(differing.begin(), differing.end(), id) == differing.end()) continue;
+        const targets::Target* target = basis.targets.find(id);
+        const Text name = target != nullptr ? target->name : Text("%1", {id});
+        return refuse("gate.parent_differs", parent.id(),
+                      Text("The run that this one continues has answered this for other figures, and it would not be "
+                           "asked again: %1.",
+                           {std::vector<Text>{name}}),
+                      "Begin a full set-up, which asks it.");
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 Result<Event> begin(const Basis& basis, const Beginning& beginning, const Stamp& stamp, const people::Actor& actor)
@@ -90,6 +107,7 @@ Result<Event> begin(const Basis& basis, const Beginning& beginning, const Stamp&
         if (parent->sources().press.id != basis.sources.press.id)
             return refuse("gate.parent_press", parent->id(), "The run that this one continues was on another press.",
                           "Begin a full set-up on this press.");
+        if (auto why = answeredForOthers(*parent, basis)) return *why;
         began.parent = parent->id();
         began.carried = carriedBy(*parent, began.kind);
     }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <set>
 
@@ -130,6 +131,36 @@ TEST_CASE("a carried condition is given up when its stage is done again")
     REQUIRE(child.has("web_joined"));
     child.must(RepeatStage{"threading", "web_break"});
     CHECK_FALSE(child.has("web_joined"));
+}
+
+TEST_CASE("a run rests on no stop that was timed from another speed than its own, but on the one of its own")
+{
+    // The targets of the demo shop's next roll: what a full set-up timed for the shift it does not ask again.
+    const Sources from = demo::sources("north", "quince-jelly", "R0041");
+    const auto next = basisFor(from, {"next_roll", true, std::nullopt});
+    REQUIRE(next);
+    CHECK(std::count(next->restsOn.begin(), next->restsOn.end(), "stop.trial_time") == 1);
+    for (const std::string& id : next->restsOn) CHECK(next->targets.find(id) != nullptr);
+    CHECK(basisFor(from, {"full", true, std::nullopt})->restsOn.empty());
+
+    const Run full = Run::fold(std::vector<Event>{demo::begun(from, {"full", true, std::nullopt})});
+    Run ended = demo::done(full, Abandon{"job cancelled"});
+    Sources faster = from;
+    const std::string speed = "speed = \"90 m/min\"";
+    REQUIRE(faster.job.text.find(speed) != std::string::npos);
+    faster.job.text.replace(faster.job.text.find(speed), speed.size(), "speed = \"60 m/min\"");
+    for (const bool same : {true, false})
+        for (const char* kind : {"next_roll", "re_web", "restart", "full"}) {
+            INFO(kind << same);
+            const auto basis = basisFor(same ? from : faster, {kind, true, std::nullopt});
+            REQUIRE(basis);
+            const auto event =
+                begin(*basis, {"run-2", "pc-1", false, {kind, true, std::nullopt}, &ended}, {}, person("ana"));
+            REQUIRE(static_cast<bool>(event) == (same || std::string(kind) == "full"));
+            if (event) continue;
+            CHECK(event.error().code == "gate.parent_differs");
+            CHECK_FALSE(event.error().remedy.empty());
+        }
 }
 
 TEST_CASE("a run continues one that has ended, on the same press")
