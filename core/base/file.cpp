@@ -36,6 +36,22 @@ private:
     int m_fd;
 };
 
+/// Where a link leads, also when nothing is there yet; what is no link, or leads round in a ring, is itself.
+fs::path targetOf(const fs::path& path)
+{
+    constexpr int kMostLinks = 40;  // as the system follows
+    fs::path at = path;
+    std::error_code error;
+    for (int i = 0; i < kMostLinks; ++i) {
+        const fs::path next = fs::read_symlink(at, error);
+        if (error) return at;
+        at = at.parent_path() / next;
+    }
+    return path;
+}
+
+fs::path folderOf(const fs::path& file) { return file.has_parent_path() ? file.parent_path() : fs::path("."); }
+
 Finding unreadable(const fs::path& path, int error)
 {
     const std::string name = path.string();
@@ -58,7 +74,8 @@ Finding whyUnwritable(const fs::path& path, int error)
 {
     const std::string name = path.string();
     std::error_code none;
-    const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
+    const fs::path target = targetOf(path);
+    const fs::path folder = folderOf(target);
     if (error == ENOSPC || error == EDQUOT)
         return refuse("file.unwritable", name, {"There is no room left to write %1. Nothing was changed.", {name}},
                       "Free some room on this disk, or choose another disk, then try again.");
@@ -71,6 +88,11 @@ Finding whyUnwritable(const fs::path& path, int error)
         return refuse("file.unwritable", name,
                       {"%1 cannot be written: its folder takes no files. Nothing was changed.", {name}},
                       "Choose another folder.");
+    if ((error == ENOENT || error == ENOTDIR) && target != path)
+        return refuse(
+            "file.unwritable", name,
+            {"%1 cannot be written: it is a link into the folder %2, which does not exist.", {name, folder.string()}},
+            "Make that folder first or put its disk in, or choose another name.");
     if (error == ENOENT || error == ENOTDIR)
         return refuse("file.unwritable", name, {"%1 cannot be written: its folder does not exist.", {name}},
                       "Make the folder first, or choose another one.");
@@ -150,14 +172,15 @@ Result<Done> writeFile(const fs::path& path, std::string_view bytes)
 {
     std::error_code none;
     // A link stays a link: what it points to is replaced.
-    const fs::path target = fs::is_symlink(path, none) ? fs::weakly_canonical(path, none) : path;
+    const fs::path target = targetOf(path);
+    if (fs::is_symlink(target, none)) return whyUnwritable(path, ELOOP);
     const fs::file_status there = fs::status(target, none);
     if (fs::is_directory(there)) return whyUnwritable(path, EISDIR);
     // Renaming over a device or a pipe would put a plain file in its place.
     if (fs::exists(there) && !fs::is_regular_file(there))
         return refuse("file.unwritable", path.string(), {"%1 is a pipe or a device, not a file.", {path.string()}},
                       "Choose the name of a file.");
-    const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
+    const fs::path folder = folderOf(target);
     const fs::path beside = folder / ("." + target.filename().string() + "." + hex(randomBytes(6)));
 
     if (!writeBeside(beside, target, bytes) || ::rename(beside.c_str(), target.c_str()) != 0) {

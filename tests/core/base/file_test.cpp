@@ -126,11 +126,42 @@ TEST_CASE("a replaced file keeps its permissions and a link stays a link")
 TEST_CASE("a folder that is there and takes no files is told as that")
 {
     // Linux: the folder of the kernel's own files (proc(5)), in which nobody makes one.
-    if (!fs::is_directory("/proc/self")) return;
+    if (!fs::is_directory("/proc/self")) {
+        WARN("there is no /proc here: a folder that takes no files is not tried");
+        return;
+    }
     const auto written = writeFile("/proc/x.pdf", "x");
     REQUIRE_FALSE(written);
     CHECK(written.error().text.source.find("takes no files") != std::string::npos);
     CHECK(writeFile("/no/such/folder/x", "x").error().text.source.find("does not exist") != std::string::npos);
+}
+
+TEST_CASE("a link is written through even where its file is yet to be made, and told by the folder that it leads to")
+{
+    const Folder folder;
+    fs::create_symlink("new.txt", folder.path / "link");
+    REQUIRE(writeFile(folder.path / "link", "one"));
+    CHECK(fs::is_symlink(folder.path / "link"));
+    CHECK(readFile(folder.path / "new.txt").value() == "one");
+    fs::create_symlink(folder.path / "gone" / "x.txt", folder.path / "dangling");
+    fs::create_symlink("dangling", folder.path / "over");
+    for (const char* name : {"dangling", "over"}) {
+        const fs::path link = folder.path / name;
+        const auto written = writeFile(link, "x");
+        REQUIRE_FALSE(written);
+        // And of whoever opens it without us, who has no more than what the system said.
+        for (const Finding& why : {written.error(), whyUnwritable(link, ENOENT)}) {
+            CHECK(why.subject == link.string());
+            CHECK(why.text.source.find("does not exist") != std::string::npos);
+            CHECK(std::get<std::string>(why.text.args.at(1)) == (folder.path / "gone").string());
+        }
+        CHECK(fs::is_symlink(link));
+    }
+    // Links that lead to each other are no reason to look for ever.
+    fs::create_symlink("b", folder.path / "a");
+    fs::create_symlink("a", folder.path / "b");
+    CHECK_FALSE(writeFile(folder.path / "a", "x"));
+    CHECK(fs::is_symlink(folder.path / "a"));
 }
 
 TEST_CASE("why a file cannot be written says what helps against it")
