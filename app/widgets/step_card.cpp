@@ -159,7 +159,7 @@ void StepCard::showStanding()
         const QString by = QString::fromStdString(s.byName), at = clockText(s.at, s.offset);
         const bool hold = m_content.step.kind == procedure::StepKind::Hold;
         // Who puts a stop on mostly says so themselves: one name once.
-        QString said = !hold ? tr("Answered %1 by %2, %3.").arg(entered, by, at)
+        QString said = !hold ? tr("Answered \u201c%1\u201d by %2, %3.").arg(entered, by, at)
                        : s.answer->entered == s.byName
                            ? tr("The stop was put on by %1, %2.").arg(by, at)
                            : tr("The stop was put on by %1; %2 said so, %3.").arg(dataText(s.answer->entered), by, at);

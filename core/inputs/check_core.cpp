@@ -308,4 +308,9 @@ bool blamesDiameter(const Finding& finding)
            finding.code == "input.diameter_looks_like_circumference";
 }
 
+bool blamesStripped(const Finding& finding)
+{
+    return finding.code == "input.stripped_larger" || finding.code == "input.stripped_below_core";
+}
+
 }  // namespace taut::inputs

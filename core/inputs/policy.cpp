@@ -9,7 +9,7 @@ namespace taut::inputs {
 namespace {
 
 // Every default names where it comes from; "policy" is ours. Sorted by name.
-constexpr std::array<PolicyRow, 61> kRows{{
+constexpr std::array<PolicyRow, 62> kRows{{
     {"air_drop_most", Kind::Pressure, 30000.0, "bar", 0, 300000.0, "fall of the air supply while nips close, at most",
      "policy"},
     {"air_shaft_least", Kind::Pressure, 550000.0, "bar", 100000.0, 1200000.0,
@@ -93,6 +93,7 @@ constexpr std::array<PolicyRow, 61> kRows{{
     {"splice_step", Kind::Length, 0.0005, "mm", 0, 0.01, "sideways step at the joint", "common practice, no source"},
     {"splice_transient", Kind::Count, 1.5, "", 1.5, 20, "splice over the worst tension in a stop, at least", "policy"},
     {"stop_time_over", Kind::Share, 0.2, "%", 0.01, 1, "emergency stop over the measured time", "policy"},
+    {"stop_time_under", Kind::Share, 0.5, "%", 0.01, 0.95, "emergency stop under the measured time", "policy"},
     {"strain_most", Kind::Share, 0.001, "%", 0.0001, 0.02, "strain that print may be made under",
      "policy; 0.05 % typical, S92"},
     {"strain_most_pe", Kind::Share, 0.003, "%", 0.0001, 0.05, "strain that print on polyethylene may be made under",

@@ -205,7 +205,7 @@ Paragraph decisionRule()
             "guard bands as wide as the "
             "expanded uncertainty U (k = 2) of the instrument that was read. Inside: U or more away from both limits. "
             "Near: within the limits, less than U from one. Outside: beyond a limit; doubtful while less than U beyond "
-            "it. Limits are rounded inward and never widened.",
+            "it. A gap has no guard band at nought. Limits are rounded inward and never widened.",
             false};
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/readings.h"
+#include "core/run/answer.h"
 #include "core/run/deviation.h"
 #include "core/run/words.h"
 
@@ -116,7 +117,10 @@ Settings settingsOf(const Ground& ground, const run::Run* run)
                           {last, Align::Left, 1}};
     for (const Step& step : ground.plan->steps) {
         if (step.kind != StepKind::Reading) continue;
-        const targets::Target* target = step.target.empty() ? nullptr : ground.targets->find(step.target);
+        // Of a run, what was aimed at: the target as it stood before the reading itself became part of it.
+        const targets::Target* target = run != nullptr        ? run::judgedBy(*run, step)
+                                        : step.target.empty() ? nullptr
+                                                              : ground.targets->find(step.target);
         std::optional<run::StepStanding> standing;
         if (run != nullptr) standing = run->standing(step.id);
         if (standsInTheHead(step, standing)) continue;

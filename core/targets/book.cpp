@@ -80,6 +80,7 @@ Term Book::givenDiameter() const
 Term Book::runningDiameter() const
 {
     if (m_impossibleDiameter || !m_roll->strippedDiameter) return diameter();
+    if (m_impossibleStripped) return impossible(*m_impossibleStripped);
     return doubted(term(m_roll->strippedDiameter, "roll.stripped_diameter"), row("diameter_reading").value->si(), "D");
 }
 

@@ -168,6 +168,8 @@ public:
     void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
     /// Why the roll's diameter cannot be: said by all that would follow from it.
     void blame(const Finding& diameter) { m_impossibleDiameter = diameter; }
+    /// Why what is left of it cannot be: said by all that goes by it.
+    void blameStripped(const Finding& stripped) { m_impossibleStripped = stripped; }
     /// Whether a zone carries no web of this job: its rewind has no lane to wind.
     [[nodiscard]] bool isLeftOff(const inputs::Zone& zone) const;
     /// Whether a finding says just this.
@@ -203,7 +205,7 @@ private:
     std::shared_ptr<const inputs::Substrate> m_substrate;
     std::shared_ptr<const inputs::Roll> m_roll;
     std::optional<Length> m_present;
-    std::optional<Finding> m_impossibleDiameter;
+    std::optional<Finding> m_impossibleDiameter, m_impossibleStripped;
     std::vector<LeftOff> m_leftOff;
     Result<std::vector<inputs::NamedPath>> m_paths;
     std::optional<std::vector<inputs::NamedPath>> m_someRoll;

@@ -5,6 +5,7 @@
 
 #include "core/inputs/spoken.h"
 #include "core/targets/book.h"
+#include "core/targets/known_ids.h"
 
 namespace taut::targets {
 
@@ -28,7 +29,8 @@ void stateFault(Book& book, const std::string& id, Text name, const char* rowNam
     book.value(id, std::move(name), "stated",
                known(nothing, (own ? "press.policy." : "policy:") + std::string(rowName)),
                own ? "press profile" : "policy")
-        .window(nothing, high, most.rule, most.source)
+        // Less than none of it cannot be, unless it is that edges lie over one another.
+        .window(hasNoSign(id) ? std::nullopt : std::optional(nothing), high, most.rule, most.source)
         .advice(std::move(advice));
 }
 

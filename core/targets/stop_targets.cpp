@@ -281,17 +281,21 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
         .symbols("k v, at least vi, at most vm")
         .most(fastest)
         .advice("Reached step by step: slack, swings and wrinkles show on the way.");
+    // Where nobody said from which speed it was measured, job speed is taken for it here as in the distance: a press
+    // that was timed from less then takes longer than this, and is looked at.
     Stated timed = book.formula("stop.trial_time", "Time to standstill, emergency stop on trial", "V1.time",
-                                {{"v", book.settled("stop.trial_speed")},
-                                 {"tr", reaction()},
-                                 {"a", measured.at ? slowing : lack({slowing, missing(key + ".at")})}},
-                                "s");
-    if (timed.ready() != nullptr)
-        timed.window({}, most(std::get<Quantity>(timed.ready()->value)), late.rule, late.source)
+                                {{"v", book.settled("stop.trial_speed")}, {"tr", reaction()}, {"a", slowing}}, "s");
+    if (timed.ready() != nullptr) {
+        // So much quicker than it was measured, it was another speed or a late watch.
+        const Quantity reckoned = std::get<Quantity>(timed.ready()->value);
+        const Limit early = book.limit("stop_time_under");
+        timed
+            .window(Quantity(reckoned.si() * (1 - early.si()), Kind::Time, reckoned.unit()), most(reckoned), late.rule,
+                    Text("%1; %2", {std::vector<Text>{late.source}, std::vector<Text>{early.source}}))
             .most(Quantity(inputs::sane::kStopTime.most, Kind::Time, "s"));
-    timed.advice("Longer than this: withdraw the press and have it looked at. Timed from another speed it is longer or "
-                 "shorter as "
-                 "the speed is.");
+    }
+    timed.advice("Longer than this: withdraw the press and have it looked at. Shorter: it was another speed, or the "
+                 "watch was started late.");
 
     Stated time =
         book.value("stop.emergency_time",

@@ -67,6 +67,7 @@ Targets computeTargets(const inputs::Inputs& given, std::optional<Length> presen
     Book book(withoutVainStrip(in, presentDiameter), presentDiameter);
     for (Finding& f : found) {
         if (inputs::blamesDiameter(f)) book.blame(f);
+        if (inputs::blamesStripped(f)) book.blameStripped(f);
         book.note(std::move(f));
     }
     stateRoll(book);

@@ -71,13 +71,12 @@ Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Wi
     const auto take = [&](const Judgement& j) {
         if (j.verdict > worst.verdict) worst = j;
     };
-    // Of a gap that is nought nobody doubts that it is not less than nothing; and of what must not be there at all,
+    // Of edges that touch nobody doubts that they do not lie over one another; and of what must not be there at all,
     // that none was seen is all that can be seen.
-    const bool nothingLess = window.low && window.low->si() == 0;
-    if (nothingLess && window.high && window.high->si() == 0 && reading.si() == 0) return worst;
-    const double below = nothingLess ? 0 : uncertaintySi;
-    if (window.low) take(against(reading.si(), window.low->si(), below, -1));
-    if (window.high) take(against(reading.si(), window.high->si(), uncertaintySi, +1));
+    const bool touches = window.low && window.low->si() == 0 && reading.kind() == Kind::Length && reading.si() >= 0;
+    const bool none = !window.low && window.high && window.high->si() == 0 && reading.si() == 0;
+    if (window.low && !touches) take(against(reading.si(), window.low->si(), uncertaintySi, -1));
+    if (window.high && !none) take(against(reading.si(), window.high->si(), uncertaintySi, +1));
     // Short of an alarm nothing is proved.
     if (window.rule == targets::Rule::Alarm && worst.verdict != Verdict::Outside) return {Verdict::Recorded, false};
     return worst;

@@ -23,8 +23,9 @@ struct Judgement {
 };
 
 /// Guarded acceptance (ILAC-G8:09/2019 4.2.3 with w = U; formats §8). Edges belong to the better verdict; a limit is
-/// never widened. Comparison is in decimal to 12 significant digits, so that 0.1 + 0.2 meets a limit of 0.3. A reading
-/// that is no number is missing. The window must be of the reading's kind and U not negative (asserted).
+/// never widened. A length has no guard band at a lower limit of nought: edges touch or they do not; nor has what may
+/// not be there at all. Comparison is in decimal to 12 significant digits, so that 0.1 + 0.2 meets a limit of 0.3. A
+/// reading that is no number is missing. The window must be of the reading's kind and U not negative (asserted).
 [[nodiscard]] Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Window& window);
 
 /// U of a reading, SI: the instrument's, else 2 r / sqrt(12) of the last digit typed (r in the unit typed: 0.1 bar for

@@ -166,7 +166,20 @@ void StepList::show(const run::Run& run, const procedure::StepId& current)
     }
     verticalScrollBar()->setValue(scrolled);
     if (currentItem()) scrollToItem(currentItem());
+    showWholeRows();
     m_filling = false;
+}
+
+/// The list begins with a whole row: half a title says nothing.
+void StepList::showWholeRows()
+{
+    const QListWidgetItem* cut = itemAt(QPoint(width() / 4, 0));
+    if (cut == nullptr || currentItem() == nullptr) return;
+    const QRect row = visualItemRect(cut);
+    const int down = row.top(), up = row.bottom() + 1;
+    if (down >= 0) return;
+    const bool fits = visualItemRect(currentItem()).bottom() - down < viewport()->height();
+    verticalScrollBar()->setValue(verticalScrollBar()->value() + (fits ? down : up));
 }
 
 void StepList::resizeEvent(QResizeEvent* event)

@@ -24,6 +24,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void showWholeRows();
     void choose(QListWidgetItem* item);
     bool m_filling = false;
 };

@@ -139,6 +139,11 @@ TEST_CASE("a stop time is that of the speed it was measured at, and grows with t
     CHECK(said.subject == "press.speeds.stop_time.at");
     CHECK(std::get<Magnitude>(said.text.args.at(1)).si == 1.5);
     CHECK_FALSE(noted(t, "stop.speed_not_said"));
+    // And the trial is judged all the same: 40 s is no stop.
+    CHECK(si(silent, "stop.trial_time") == Approx(1.5));
+    CHECK(ready(silent, "stop.trial_time").window.high->si() == Approx(1.8));
+    // Half of what is reckoned is another speed, or a late watch.
+    CHECK(ready(t, "stop.trial_time").window.low->si() == Approx(1.125));
 }
 
 TEST_CASE(

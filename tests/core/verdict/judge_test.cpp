@@ -153,3 +153,27 @@ TEST_CASE("of what must not be there at all, none seen is inside and the least s
     CHECK(judge(Quantity(0.0004, Kind::Length, "mm"), 0.0003, none).verdict == Verdict::Outside);
     CHECK(judge(Quantity(-0.0004, Kind::Length, "mm"), 0.0003, none).verdict == Verdict::Outside);
 }
+
+TEST_CASE("edges that touch are inside, and a share has its guard band at nought as anywhere")
+{
+    const auto gap = [](double si) {
+        return judge(Quantity(si, Kind::Length), 0.0001, window(0.0, 0.0005, Kind::Length));
+    };
+    CHECK(gap(0).verdict == Verdict::Inside);
+    CHECK(gap(0.00005).verdict == Verdict::Inside);
+    CHECK(gap(0.00045).verdict == Verdict::Near);
+    CHECK(gap(-0.00005) == Judgement{Verdict::Outside, true});  // over one another, or just not
+    CHECK(gap(-0.001) == Judgement{Verdict::Outside, false});
+    const auto draw = [](double si) {
+        return judge(Quantity(si, Kind::Share), 0.0001, window(0.0, 0.002, Kind::Share));
+    };
+    CHECK(draw(0).verdict == Verdict::Near);
+    CHECK(draw(0.0002).verdict == Verdict::Inside);
+    CHECK(draw(-0.00005) == Judgement{Verdict::Outside, true});
+    // What may not be there at all.
+    const auto tail = [](double si) {
+        return judge(Quantity(si, Kind::Length), 0.001, window(std::nullopt, 0.0, Kind::Length)).verdict;
+    };
+    CHECK(tail(0) == Verdict::Inside);
+    CHECK(tail(0.0005) == Verdict::Outside);
+}
