@@ -43,6 +43,7 @@ void mustHold(bool holds, const std::string& what)
 void configure(SQLite::Database& db, Access access)
 {
     for (const auto& [op, value] : kDefences) {
+        if (access == Access::Look && op == SQLITE_DBCONFIG_DEFENSIVE) continue;  // it forbids what connect() sets
         int now = -1;
         sqlite3_db_config(db.getHandle(), op, value, &now);
         mustHold(now == value, "number " + std::to_string(op));
@@ -53,13 +54,30 @@ void configure(SQLite::Database& db, Access access)
         db.exec(pragma + " = " + setting.set);
         mustHold(numberOf(db, pragma.c_str()) == setting.holds, setting.pragma);
     }
-    if (access == Access::Read) {
+    if (access != Access::Write) {
         db.exec("PRAGMA query_only = ON");
         mustHold(numberOf(db, "PRAGMA query_only") == 1, "query_only");
     } else {
         SQLite::Statement mode(db, "PRAGMA journal_mode = DELETE");
         mustHold(mode.executeStep() && mode.getColumn(0).getString() == "delete", "journal_mode");
     }
+}
+
+/// As the engine takes a name with settings behind it.
+std::string asUri(const fs::path& file)
+{
+    std::string uri = "file://";
+    for (const char c : fs::absolute(file).string()) {
+        if (c == '%')
+            uri += "%25";
+        else if (c == '?')
+            uri += "%3f";
+        else if (c == '#')
+            uri += "%23";
+        else
+            uri += c;
+    }
+    return uri;
 }
 
 Finding notALogbook(const fs::path& file, const char* text)
@@ -135,8 +153,15 @@ Finding findingOf(const SQLite::Exception& error, const fs::path& file)
                   "Nothing was recorded. Start the program again; if it comes back, report it.");
 }
 
-std::unique_ptr<SQLite::Database> connect(const fs::path& file, Access)
+std::unique_ptr<SQLite::Database> connect(const fs::path& file, Access access)
 {
+    if (access == Access::Look) {
+        auto db = std::make_unique<SQLite::Database>(asUri(file) + "?immutable=1",
+                                                     SQLite::OPEN_READONLY | SQLite::OPEN_URI, kBusyMs);
+        // A half-written file may say that it is longer than it is yet: only so does the engine overlook that.
+        db->exec("PRAGMA writable_schema = ON");
+        return db;
+    }
     // Readers too open for reading and writing where they may: only so can what a killed writer left half done be taken
     // back. query_only keeps them from changing anything.
     return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE, kBusyMs);

@@ -17,7 +17,9 @@
 // Inside this folder only: the one place that opens the engine, sets it and turns its errors into findings.
 namespace taut::logbook {
 
-enum class Access : std::uint8_t { Read, Write };
+/// Look is for what never changes in a file, and for one in which another PC may be writing: without a lock, past its
+/// journal, and nothing there is touched.
+enum class Access : std::uint8_t { Look, Read, Write };
 enum class FileKind : std::uint8_t { Shop, Practice, Any };
 
 /// What went wrong in the engine, by name: logbook.not_a_logbook .broken .disk_full .read_only .folder_read_only .busy

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/mirror.h"
 
+#include <unistd.h>
+
 #include <algorithm>
+#include <cerrno>
 
 #include "core/logbook/file_reader.h"
 #include "core/logbook/files.h"
@@ -37,7 +40,7 @@ bool staysInTheWay(const Finding& why)
 {
     for (const char* code :
          {"logbook.not_a_logbook", "logbook.broken", "logbook.older_schema", "logbook.newer_schema", "logbook.practice",
-          "logbook.not_practice", "mirror.fork", "mirror.ahead", "mirror.not_ours"})
+          "logbook.not_practice", "mirror.fork", "mirror.ahead", "mirror.not_ours", "mirror.closed"})
         if (why.code == code) return true;
     return false;
 }
@@ -144,31 +147,40 @@ Result<seal::Anchor> follow(const Source& source, SQLite::Database& mirror, cons
     }
 }
 
-/// Whether a file says that it is a mirror of this logbook; nullopt = it does.
-std::optional<Finding> whyNotOurs(const Source& source, SQLite::Database& mirror, const fs::path& file)
+/// Where several people and PCs mirror into one folder nothing is wrong.
+Finding anothers(const char* code, const fs::path& file, const char* english)
 {
-    const FileFacts facts = factsOf(mirror);
-    if (facts.mirrorOf == source.facts.workplace) return std::nullopt;
-    if (facts.mirrorOf.empty()) return leftAlone("mirror.not_ours", file, "%1 is no mirror of this logbook.");
-    // Where several PCs mirror into one folder nothing is wrong.
-    Finding others =
-        refuse("mirror.not_ours", file.string(), {"%1 is the mirror of another PC's logbook.", {file.string()}},
-               "It was left as it is, and a mirror of this one was begun beside it.");
+    Finding others = refuse(code, file.string(), {english, {file.string()}},
+                            "It was left as it is, and a mirror of this logbook was begun beside it.");
     others.severity = Severity::Note;
     return others;
+}
+
+/// Whether a file says that it is a mirror of this logbook; nullopt = it does. It may be another PC's, which is just
+/// writing in it: a file says whose it is from when it has its name, so it is only looked at.
+std::optional<Finding> whyNotOurs(const Source& source, const fs::path& file)
+{
+    if (::access(file.c_str(), R_OK) != 0 && errno == EACCES)
+        return anothers("mirror.closed", file,
+                        "%1 may not be read by this user, so nobody here can say whose mirror it is.");
+    auto mirror = openLogbook(file, Access::Look, source.facts.kind, false);
+    if (!mirror) return mirror.error();
+    const auto facts = guarded(file, [&]() -> Result<FileFacts> { return factsOf(**mirror); });
+    if (!facts) return facts.error();
+    if (facts->mirrorOf == source.facts.workplace) return std::nullopt;
+    if (facts->mirrorOf.empty()) return leftAlone("mirror.not_ours", file, "%1 is no mirror of this logbook.");
+    return anothers("mirror.not_ours", file, "%1 is the mirror of another PC's logbook.");
 }
 
 /// Brings a file up to date if it is the mirror of this logbook; `ours` says whether it is.
 Result<seal::Anchor> bringUp(const Source& source, const fs::path& file, bool& ours)
 {
-    ours = false;
+    auto why = whyNotOurs(source, file);
+    ours = !why;
+    if (why) return *std::move(why);
     auto mirror = openLogbook(file, Access::Write, source.facts.kind, true);
     if (!mirror) return mirror.error();
-    return guarded(file, [&]() -> Result<seal::Anchor> {
-        if (auto why = whyNotOurs(source, **mirror, file)) return *std::move(why);
-        ours = true;
-        return follow(source, **mirror, file);
-    });
+    return guarded(file, [&] { return follow(source, **mirror, file); });
 }
 
 /// A full disk under the mirror has lost no record.
@@ -256,17 +268,16 @@ fs::path mirrorIn(const fs::path& folder, const fs::path& logbook)
     if (!db) return {};
     fs::path unknown;
     for (const fs::path& file : namedLikeMirrors(folder, logbook)) {
-        bool isOurs = false;
         const auto looked = guarded(file, [&]() -> Result<Done> {
             const Source source{**db, factsOf(**db), {}};
+            if (auto why = whyNotOurs(source, file)) return *std::move(why);
             auto mirror = openLogbook(file, Access::Read, source.facts.kind, false);
             if (!mirror) return mirror.error();
-            isOurs = !whyNotOurs(source, **mirror, file) &&
-                     !whyNotFollowed(source.db, headOf(**mirror), headOf(source.db), file);
+            if (auto why = whyNotFollowed(source.db, headOf(**mirror), headOf(source.db), file)) return *std::move(why);
             return Done{};
         });
-        if (isOurs) return file;
-        if (!looked && unknown.empty() && (looked.error().code == "logbook.broken" || !staysInTheWay(looked.error())))
+        if (looked) return file;
+        if (unknown.empty() && (looked.error().code == "logbook.broken" || !staysInTheWay(looked.error())))
             unknown = file;
     }
     return unknown;

@@ -16,10 +16,11 @@ struct MirrorState {
     std::filesystem::path file;  ///< the one in use, "" = none could be begun
     std::uint64_t count{};       ///< seals in it
     std::uint64_t behind{};      ///< seals of the logbook that it lacks, as far as is known
-    /// Note: what is to be said of the folder, or that another logbook's mirror lies there and this one's was begun
-    /// beside it (mirror.not_ours). Warn: it is behind, and why; or what lies there is of no use, was left alone
-    /// (mirror.fork, .ahead, .not_ours, logbook.broken, .not_a_logbook) and another was begun beside it.
-    /// mirror.folder_missing, mirror.source_broken, mirror.failed and what opening and writing a logbook refuses.
+    /// Note: what is to be said of the folder, or that another logbook's mirror lies there (mirror.not_ours), or one
+    /// that this user may not read (mirror.closed), and this one's was begun beside it. Warn: it is behind, and why; or
+    /// what lies there is of no use, was left alone (mirror.fork, .ahead, .not_ours, logbook.broken, .not_a_logbook)
+    /// and another was begun beside it. mirror.folder_missing, mirror.source_broken, mirror.failed and what opening and
+    /// writing a logbook refuses.
     Findings findings;
     [[nodiscard]] bool holdsAll() const noexcept { return !file.empty() && behind == 0; }
 };

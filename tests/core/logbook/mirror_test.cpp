@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/logbook/mirror_keeper.h"
+#include "tests/core/base/nobody.h"
 #include "tests/core/logbook/keep_fixture.h"
 
 using namespace taut;
@@ -13,6 +14,31 @@ using namespace taut::logbook::test;
 namespace {
 
 using Codes = std::vector<std::string>;
+
+fs::path journalOf(const fs::path& file) { return file.string() + "-journal"; }
+
+/// Makes of a mirror what lies there while its PC writes in it, or was killed at it: half of what is to be written, and
+/// the journal that would take it back.
+void halfWritten(const fs::path& mirror)
+{
+    const Folder aside;
+    const fs::path file = aside / "half.logbook";
+    fs::copy_file(mirror, file);
+    SQLite::Database db(file.string(), SQLite::OPEN_READWRITE);
+    db.exec("PRAGMA cache_size = 4");  // so that it has to write before it is done
+    db.exec("BEGIN IMMEDIATE");
+    db.exec("PRAGMA user_version = " + std::to_string(kSchema));  // writes the first page, as the end of one does
+    for (int i = 0; i < 40; ++i)
+        db.exec("INSERT INTO definition_rows VALUES ('job', 'J-" + std::to_string(i) +
+                "', 9, 'x', hex(randomblob(9000)), 1)");
+    REQUIRE(fs::file_size(file) > fs::file_size(mirror));
+    REQUIRE(fs::file_size(journalOf(file)) > 512);
+    std::string bytes = readFile(file).value();
+    // SQLite's file format, 1.3: bytes 28 to 31 are the file's size in pages. It is written before the last pages are.
+    bytes.replace(28, 4, {'\0', '\1', '\0', '\0'});
+    put(mirror, bytes);
+    fs::copy_file(journalOf(file), journalOf(mirror));
+}
 
 }  // namespace
 
@@ -194,6 +220,93 @@ TEST_CASE("a mirror that cannot be looked at is not given up for another, nor an
         CHECK(own.holdsAll());
     }
     CHECK(namesIn(share).size() == 2);
+}
+
+TEST_CASE(
+    "a mirror in which another PC is just writing is left with its journal, and what halts one's own is taken back")
+{
+    Keeping shop, other;
+    other.asAnotherPc();
+    const fs::path share = shop.elsewhere.path;
+    const fs::path others = mirrorTo(other.file(), share, other.clock.now()).file;
+    halfWritten(others);
+    const std::string file = readFile(others).value(), journal = readFile(journalOf(others)).value();
+    const MirrorState state = mirrorTo(shop.file(), share, shop.clock.now());
+    CHECK(state.holdsAll());
+    CHECK(has(state.findings, "mirror.not_ours"));
+    CHECK(mirrorIn(share, shop.file()) == state.file);
+    REQUIRE(fs::exists(journalOf(others)));
+    CHECK(readFile(others).value() == file);
+    CHECK(readFile(journalOf(others)).value() == journal);
+    shop.sealMore();
+    halfWritten(state.file);
+    CHECK(mirrorIn(share, shop.file()) == state.file);
+    const MirrorState next = mirrorTo(shop.file(), share, shop.clock.now());
+    CHECK(next.file == state.file);
+    CHECK(next.holdsAll());
+    CHECK_FALSE(fs::exists(journalOf(next.file)));
+    isInOrder(next.file, shop.end());
+}
+
+TEST_CASE("another's mirror that this user may not read, or may not write in, keeps nobody from one of their own")
+{
+    for (const fs::perms mode : {fs::perms::none, fs::perms::owner_read}) {
+        INFO("mode " << std::oct << static_cast<unsigned>(mode));
+        Keeping shop, other;
+        other.asAnotherPc();
+        const fs::path share = shop.elsewhere.path;
+        const fs::path others = mirrorTo(other.file(), share, other.clock.now()).file;
+        halfWritten(others);
+        const std::string before = readFile(others).value();
+        const seal::Anchor end = shop.end();
+        const Instant now = shop.clock.now();
+        shop.writer.reset();
+        for (const fs::path& folder : {share, shop.folder.path}) fs::permissions(folder, fs::perms::all);
+        fs::permissions(shop.file(), fs::perms::all);
+        for (const fs::path& theirs : {others, journalOf(others)}) {
+            if (::geteuid() == 0) REQUIRE(::chown(theirs.c_str(), taut::test::kNobody, taut::test::kNobody) == 0);
+            fs::permissions(theirs, mode);
+        }
+        CHECK(taut::test::asNobody([&] {
+                  for (int turn = 0; turn < 2; ++turn) {
+                      const MirrorState state = mirrorTo(shop.file(), share, now);
+                      if (!state.holdsAll()) return 1;
+                      if (state.file == others) return 2;
+                      for (const Finding& finding : state.findings)
+                          if (finding.severity != Severity::Note) return 3;
+                      if (mirrorIn(share, shop.file()) != state.file) return 4;
+                      // It is told when the other is begun, and not at every seal.
+                      const bool told =
+                          has(state.findings, mode == fs::perms::none ? "mirror.closed" : "mirror.not_ours");
+                      if (told != (turn == 0)) return 5;
+                  }
+                  return 0;
+              }) == 0);
+        for (const fs::path& theirs : {others, journalOf(others)}) fs::permissions(theirs, fs::perms::all);
+        CHECK(readFile(others).value() == before);
+        const Codes names = namesIn(share);
+        REQUIRE(names.size() == 3);
+        isInOrder(share / names.front(), end);
+    }
+}
+
+TEST_CASE("one's own mirror that may not be written in is told, and not given up for another")
+{
+    Keeping shop;
+    const fs::path mirror = mirrorTo(shop.file(), shop.elsewhere.path, shop.clock.now()).file;
+    shop.sealMore();
+    const Instant now = shop.clock.now();
+    shop.writer.reset();
+    for (const fs::path& folder : {shop.elsewhere.path, shop.folder.path}) fs::permissions(folder, fs::perms::all);
+    fs::permissions(shop.file(), fs::perms::all);
+    fs::permissions(mirror, fs::perms::owner_read | fs::perms::others_read);
+    CHECK(taut::test::asNobody([&] {
+              const MirrorState state = mirrorTo(shop.file(), shop.elsewhere.path, now);
+              if (state.file != mirror) return 1;
+              if (state.holdsAll()) return 2;
+              return has(state.findings, "logbook.read_only") ? 0 : 3;
+          }) == 0);
+    CHECK(namesIn(shop.elsewhere.path) == Codes{"shop-mirror.logbook"});
 }
 
 TEST_CASE("what is broken in the logbook does not go into its mirror")

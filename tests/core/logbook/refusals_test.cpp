@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <chrono>
 #include <csignal>
-#include <functional>
 
+#include "tests/core/base/nobody.h"
 #include "tests/core/logbook/logbook_fixture.h"
 
 using namespace taut;
 using namespace taut::logbook;
 using namespace taut::logbook::test;
+using taut::test::asNobody;
 
 namespace {
 
@@ -31,19 +32,6 @@ void check(const fs::path& file, const std::string& code, bool practice = false)
     const auto reader = openReader(file, practice);
     REQUIRE_FALSE(reader);
     CHECK(reader.error().code == code);
-}
-
-/// Runs in a child without root's rights, which pass any mode; what it returns is its exit code.
-int asNobody(const std::function<int()>& work)
-{
-    const pid_t child = ::fork();
-    if (child == 0) {
-        if (::geteuid() == 0 && (::setgid(65534) != 0 || ::setuid(65534) != 0)) ::_exit(99);
-        ::_exit(work());
-    }
-    int status = 0;
-    ::waitpid(child, &status, 0);
-    return WIFEXITED(status) ? WEXITSTATUS(status) : 255;
 }
 
 constexpr fs::perms kReadAll = fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read;
