@@ -65,14 +65,17 @@ void Session::open()
 void Session::openToRead()
 {
     if (isOpen()) return;
-    auto own = logbook::openReader(m_options.logbook);
-    if (!own) {
-        emit refused(own.error());
-        return;
-    }
-    m_impl->reader = *std::move(own);
-    m_impl->onlyReads = true;
-    emit openedToRead();
+    // One of a newer layout is taken over as a whole, which takes its time.
+    m_impl->post([file = m_options.logbook](Impl::Alive& a) -> Impl::Outcome {
+        if (a.writer) return {};
+        Findings notes;
+        auto own = logbook::openReader(file, false, &notes);
+        if (!own) return Impl::refusedWith(own.error());
+        a.readNotes = std::move(notes);
+        Impl::Outcome outcome;
+        outcome.toRead = Impl::ToRead{file, *std::move(own)};
+        return outcome;
+    });
 }
 
 void Session::openAt(const std::filesystem::path& logbook)

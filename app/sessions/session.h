@@ -43,7 +43,8 @@ public:
     /// Begins a new logbook there, when none is, and opens it.
     void beginLogbook(const std::filesystem::path& logbook);
     /// Opens a logbook that cannot be written in, or that somebody else writes in, for looking: nobody signs in and
-    /// nothing is entered, reader() shows what is there. Emits openedToRead or refused; opening it after all ends it.
+    /// nothing is entered, reader() shows what is there, notes() what of it is not. Emits openedToRead or refused;
+    /// opening it after all, or another one, ends it.
     void openToRead();
     /// For writing.
     [[nodiscard]] bool isOpen() const;
@@ -125,7 +126,7 @@ public:
     void keepCopies(const QString& folder);
     /// How the weekly copies stand as far as is known; nullopt when none are made. As of the mirror: copiesChanged.
     [[nodiscard]] const std::optional<logbook::CopyState>& copies() const;
-    /// What was found when the logbook was opened and does not stand in the way.
+    /// What was found when the logbook was opened, to read only or as usual, and does not stand in the way.
     [[nodiscard]] const Findings& notes() const;
     /// A whole copy, verified; emits copied. A supervisor.
     void copyTo(const QString& folder);

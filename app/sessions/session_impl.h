@@ -23,6 +23,12 @@ struct Session::Impl {
         std::unique_ptr<logbook::Writer> writer;
         std::optional<people::Actor> actor;
         std::optional<logbook::OpenRun> run;
+        Findings readNotes;  ///< of what was last opened to read only
+    };
+    /// A logbook that was opened to read only, for the window's thread from then on.
+    struct ToRead {
+        std::filesystem::path file;
+        std::shared_ptr<records::Reader> reader;
     };
     /// What the window may look at after a call: copied whole, on the window's thread.
     struct Seen {
@@ -40,6 +46,7 @@ struct Session::Impl {
     struct Outcome {
         std::optional<Finding> refusal;
         bool opened = false, actorChanged = false, runChanged = false, withdrawalsChanged = false, shopChanged = false;
+        std::optional<ToRead> toRead;
         std::optional<std::uint64_t> sealed;
         std::optional<std::pair<std::string, std::string>> invited;  ///< name, code
         std::optional<std::string> badge;
@@ -57,7 +64,7 @@ struct Session::Impl {
     QObject* there = nullptr;  ///< lives on the thread; calls are posted to it
     Alive alive;
     Seen seen;
-    std::unique_ptr<records::Reader> reader;
+    std::shared_ptr<records::Reader> reader;
     bool onlyReads = false;  ///< the reader is there without a writer
     std::optional<logbook::MirrorState> mirror;
     std::filesystem::path copyFolder;  ///< "" = no weekly copies
@@ -85,11 +92,11 @@ struct Session::Impl {
         now.open = alive.writer != nullptr;
         now.actor = alive.actor;
         if (alive.run) now.run = std::make_shared<const run::Run>(alive.run->run());
+        now.notes = alive.writer ? alive.writer->notes() : alive.readNotes;
         if (!alive.writer) return now;
         if (auto runs = logbook::OpenRun::openRuns(*alive.writer)) now.openRuns = *std::move(runs);
         if (auto withdrawn = alive.writer->reader().withdrawals()) now.withdrawals = *std::move(withdrawn);
         if (auto people = alive.writer->reader().people()) now.people = *std::move(people);
-        now.notes = alive.writer->notes();
         if (auto doors = alive.writer->doors()) now.doors = *std::move(doors);
         for (const char* what : kDefinitionKinds)
             if (auto definitions = alive.writer->definitions(what)) now.definitions[what] = *std::move(definitions);
@@ -112,6 +119,12 @@ struct Session::Impl {
     void arrive(const Outcome& outcome, Seen& now)
     {
         seen = std::move(now);
+        // Not when another logbook was chosen in the meantime, or this one is open after all.
+        const bool looked = outcome.toRead && !seen.open && outcome.toRead->file == session->options().logbook;
+        if (looked) {
+            reader = outcome.toRead->reader;
+            onlyReads = true;
+        }
         // Another file lies under the name by now.
         if (outcome.restored || (!seen.open && !onlyReads)) reader.reset();
         // What was only looked at is open now as everything else is.
@@ -120,6 +133,7 @@ struct Session::Impl {
             if (auto own = logbook::openReader(session->options().logbook)) reader = *std::move(own);
         if (--running == 0) emit session->busyChanged(false);
         if (outcome.opened) emit session->opened();
+        if (looked) emit session->openedToRead();
         if (outcome.shopChanged) emit session->shopChanged();
         if (outcome.actorChanged) emit session->actorChanged();
         if (outcome.withdrawalsChanged) emit session->withdrawalsChanged();

@@ -215,6 +215,7 @@ void MainWindow::offerLogbooks()
     });
     connect(m_session, &Session::openedToRead, this, [this] {
         leaveOnly(false, true);
+        m_readOnly->tell(m_session->notes());
         choose(kHistoryDoor);
     });
     connect(m_noLogbook, &NoLogbookPage::look, m_session, &Session::openToRead);

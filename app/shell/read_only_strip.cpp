@@ -20,7 +20,10 @@ ReadOnlyStrip::ReadOnlyStrip(QWidget* parent) : QWidget(parent)
     said->setSpacing(2);
     said->addWidget(wrapped(tr("Open to read only: nothing can be entered, changed or signed here."), "strong", this));
     m_text = wrapped({}, "", this);
+    m_notes = wrapped({}, "", this);
+    m_notes->hide();
     said->addWidget(m_text);
+    said->addWidget(m_notes);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(16, 8, 8, 8);
     row->setSpacing(sizes().gap);
@@ -39,8 +42,22 @@ ReadOnlyStrip::ReadOnlyStrip(QWidget* parent) : QWidget(parent)
 void ReadOnlyStrip::say(const Finding& why)
 {
     m_text->setText(words(why.text, UnitSystem::Metric));
-    setAccessibleName(words(why, UnitSystem::Metric));
+    m_why = words(why, UnitSystem::Metric);
+    name();
 }
+
+void ReadOnlyStrip::tell(const Findings& notes)
+{
+    QStringList all;
+    // That the layout is newer is why it could not be opened, and stands above.
+    for (const Finding& note : notes) all << words(note.remedy, UnitSystem::Metric);
+    m_notes->setText(all.join(QLatin1Char('\n')));
+    m_notes->setVisible(!all.isEmpty());
+    name();
+}
+
+/// For whoever does not see it, the whole of it.
+void ReadOnlyStrip::name() { setAccessibleName(QStringList{m_why, m_notes->text()}.join(QLatin1Char(' ')).trimmed()); }
 
 void ReadOnlyStrip::paintEvent(QPaintEvent*)
 {

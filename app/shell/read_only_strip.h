@@ -17,6 +17,8 @@ public:
     explicit ReadOnlyStrip(QWidget* parent = nullptr);
     /// Why it could not be opened as usual.
     void say(const Finding& why);
+    /// What of it is not shown, as far as something is to be said of that.
+    void tell(const Findings& notes);
 
 signals:
     void again();    ///< try to open it as usual
@@ -26,7 +28,9 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QLabel* m_text;
+    void name();
+    QLabel *m_text, *m_notes;
+    QString m_why;  ///< with what to do
 };
 
 }  // namespace taut::app

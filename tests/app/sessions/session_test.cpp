@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include <filesystem>
+#include <fstream>
 
 #include <QElapsedTimer>
 #include <QSignalSpy>
@@ -232,4 +233,57 @@ TEST_CASE("a press withdrawn from use closes its run, and only another superviso
     session.giveBack(QStringLiteral("north"), QStringLiteral("Bent back"));
     REQUIRE(refused.wait(20000));
     CHECK(session.withdrawals().size() == 1);
+}
+
+TEST_CASE("a newer logbook is taken over for reading while the window goes on, and comes with what is to be said of it")
+{
+    QTemporaryDir folder;
+    const Session::Options options = optionsIn(folder);
+    {
+        Session filling(options);
+        openDemo(filling);
+    }
+    // SQLite's file format, 1.3: the number of the layout is the user version, bytes 60 to 63 of the file.
+    std::fstream(options.logbook, std::ios::in | std::ios::out | std::ios::binary).seekp(63).put(99);
+    Session session(options);
+    QSignalSpy refused(&session, &Session::refused), read(&session, &Session::openedToRead);
+    session.open();
+    REQUIRE(refused.wait(20000));
+    CHECK(refused[0][0].value<Finding>().code == "logbook.newer_schema");
+    session.openToRead();
+    CHECK(session.busy());  // it was only asked for
+    CHECK(session.reader() == nullptr);
+    REQUIRE(read.wait(20000));
+    CHECK(session.onlyReads());
+    REQUIRE(session.reader());
+    CHECK(session.reader()->anchor()->count > 5);
+    REQUIRE(session.notes().size() == 1);
+    CHECK(sentence(session.notes().front()).find("as far as this version understands it") != std::string::npos);
+    // That it cannot be opened after all changes nothing of it.
+    refused.clear();
+    session.open();
+    REQUIRE(refused.wait(20000));
+    CHECK(session.reader());
+    CHECK(session.notes().size() == 1);
+}
+
+TEST_CASE("what was asked for to be read does not come when another logbook has been chosen meanwhile")
+{
+    QTemporaryDir folder;
+    const Session::Options options = optionsIn(folder);
+    {
+        Session filling(options);
+        openDemo(filling);
+    }
+    Session session(options);
+    QSignalSpy refused(&session, &Session::refused), read(&session, &Session::openedToRead);
+    session.openToRead();
+    const std::filesystem::path letter = options.logbook.parent_path() / "letter.txt";
+    std::ofstream(letter) << "Dear printer, this is no logbook.";
+    session.openAt(letter);
+    REQUIRE(refused.wait(20000));
+    QTRY_VERIFY_WITH_TIMEOUT(!session.busy(), 20000);
+    CHECK(read.isEmpty());
+    CHECK_FALSE(session.onlyReads());
+    CHECK(session.reader() == nullptr);
 }

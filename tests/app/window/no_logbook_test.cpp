@@ -128,6 +128,38 @@ TEST_CASE("a logbook that somebody else writes in is looked at to read only, and
     QTest::mouseClick(strip->findChild<QAbstractButton*>(QStringLiteral("tryAgain")), Qt::LeftButton);
     shop::until([&] { return !window.session()->busy(); }, "it was tried");
     CHECK(history->isVisible());
+TEST_CASE("a newer logbook is looked at to read only, and over every page stands what of it is not shown")
+{
+    QTemporaryDir folder;
+    Session::Options options = shop::optionsIn(folder);
+    {
+        Session session(options);
+        shop::open(session);
+    }
+    QFile file(QString::fromStdString(options.logbook.string()));
+    REQUIRE(file.open(QIODevice::ReadWrite));
+    // SQLite's file format, 1.3: the number of the layout is the user version, bytes 60 to 63 of the file.
+    REQUIRE(file.seek(63));
+    REQUIRE(file.putChar(99));
+    file.close();
+    MainWindow window(options);
+    window.show();
+    auto* page = window.findChild<NoLogbookPage*>();
+    shop::until([&] { return page->isVisible(); }, "the window says why");
+    QTest::mouseClick(page->findChild<QAbstractButton*>(QStringLiteral("look")), Qt::LeftButton);
+    shop::until([&] { return window.findChild<HistoryPage*>()->isVisible(); }, "the history is shown");
+    const auto* strip = window.findChild<ReadOnlyStrip*>();
+    const QString note = QStringLiteral("runs still open, and records of a kind that is new, are not");
+    CHECK(said(*strip).contains(QStringLiteral("newer version of this program")));
+    CHECK(said(*strip).contains(note));
+    CHECK(strip->accessibleName().contains(note));
+    // Trying in vain to open it takes nothing of that away.
+    QTest::mouseClick(strip->findChild<QAbstractButton*>(QStringLiteral("tryAgain")), Qt::LeftButton);
+    shop::until([&] { return !window.session()->busy(); }, "it was tried");
+    REQUIRE(strip->isVisible());
+    CHECK(said(*strip).contains(note));
+}
+
     CHECK(strip->isVisible());
     other.reset();
     shop::until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "it is opened after all");
