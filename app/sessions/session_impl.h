@@ -69,6 +69,7 @@ struct Session::Impl {
     std::optional<logbook::MirrorState> mirror;
     std::filesystem::path copyFolder;  ///< "" = no weekly copies
     std::unique_ptr<logbook::CopyKeeper> copyKeeper;
+    std::vector<std::unique_ptr<logbook::CopyKeeper>> leftKeepers;  ///< of folders chosen before, until they rest
     std::optional<logbook::CopyState> copies;
     bool restoring = false;  ///< another file is about to take the logbook's name: nothing may read it meanwhile
     int running = 0;
@@ -152,6 +153,14 @@ struct Session::Impl {
         session->askMirror();
         if (outcome.triedRestore) restoring = false;
         if (outcome.opened || outcome.copied || !copyKeeper) session->tendCopies(true);
+    }
+
+    /// Ends the keeper of copies; false, and nothing is ended, while a copy is being made, be it in a folder chosen
+    /// before.
+    [[nodiscard]] bool endCopies()
+    {
+        std::erase_if(leftKeepers, [](const auto& keeper) { return keeper->idle(); });
+        return leftKeepers.empty() && (!copyKeeper || copyKeeper->endIdle());
     }
 
     /// Takes the pen and, where one is kept, the mirror up.

@@ -78,9 +78,11 @@ void Session::keepCopies(const QString& folder)
     if (const auto why = logbook::whyNotKeeper(actor())) return emit refused(*why);
     keepFolder(Kept::Copies, m_options.logbook, folder);
     m_impl->copyFolder = folder.toStdString();
-    // One that is under way there ends by itself; nobody waits for it.
-    if (m_impl->copyKeeper) m_impl->copyKeeper->leave();
-    m_impl->copyKeeper.reset();
+    // One that is under way there ends by itself; nobody waits for it but a restore.
+    if (m_impl->copyKeeper) {
+        m_impl->copyKeeper->leave();
+        m_impl->leftKeepers.push_back(std::move(m_impl->copyKeeper));
+    }
     tendCopies(true);
 }
 
@@ -134,10 +136,10 @@ void Session::weigh(const QString& copy)
 
 void Session::restore(const QString& copy, const QString& secret)
 {
-    if (m_impl->copyKeeper && !m_impl->copyKeeper->endIdle())
+    if (!m_impl->endCopies())
         return emit refused(refuse("restore.copying", m_options.logbook.string(),
                                    "A copy of this logbook is being made just now.",
-                                   "Wait until the card says that it was made, then restore."));
+                                   "Wait until it was made, then restore."));
     m_impl->copyKeeper.reset();
     m_impl->restoring = true;
     m_impl->reader.reset();

@@ -45,6 +45,8 @@ struct CopyKeeper::Shared {
     CopyState state;
     std::optional<std::int64_t> failedMs;  // the thread's alone
 
+    /// Under the lock.
+    [[nodiscard]] bool rests() const { return ended || asked == done; }
     void makeOne(CopyState& made, Instant at)
     {
         auto copied = copyTo(logbook, folder, at, plan);
@@ -91,9 +93,7 @@ struct CopyKeeper::Shared {
     }
 };
 
-CopyKeeper::CopyKeeper(fs::path logbook, fs::path folder, const CopyPlan& plan)
-    : m_folder(folder),
-      m_shared(std::make_shared<Shared>())
+CopyKeeper::CopyKeeper(fs::path logbook, fs::path folder, const CopyPlan& plan) : m_shared(std::make_shared<Shared>())
 {
     m_shared->logbook = std::move(logbook);
     m_shared->folder = std::move(folder);
@@ -128,13 +128,13 @@ void CopyKeeper::leave()
 bool CopyKeeper::idle() const
 {
     const std::lock_guard lock(m_shared->mutex);
-    return m_shared->asked == m_shared->done;
+    return m_shared->rests();
 }
 
 bool CopyKeeper::endIdle()
 {
     const std::lock_guard lock(m_shared->mutex);
-    if (m_shared->asked != m_shared->done) return false;
+    if (!m_shared->rests()) return false;
     m_shared->ending = true;
     m_shared->changed.notify_all();
     return true;

@@ -10,7 +10,7 @@ namespace taut::logbook {
 
 /// How the regular copies of a logbook in a folder stand, as far as is known.
 struct CopyState {
-    std::filesystem::path newest;          ///< the last that was made and verified there; "" = none yet
+    std::filesystem::path newest;          ///< the last there by name and workplace; "" = none yet
     std::optional<std::int64_t> newestMs;  ///< when, as its name says
     std::optional<std::uint64_t> seals;    ///< in it; nullopt: this keeper did not make it
     bool working = false;                  ///< one is being made
@@ -28,7 +28,7 @@ public:
     /// Gives what is under way a few seconds; then leaves it to itself. After leave() it waits for nothing.
     ~CopyKeeper();
     void leave();
-    /// Whether no look is owed or under way.
+    /// Whether no look is owed or under way; of one that was left, whether none is under way any more.
     [[nodiscard]] bool idle() const;
     /// False, and nothing is ended, when it is not idle: the logbook's file must not be replaced under a look.
     [[nodiscard]] bool endIdle();
@@ -39,12 +39,10 @@ public:
     /// is tried; a folder that is there again is noticed at once.
     void lookNow(Instant now);
     [[nodiscard]] CopyState state() const;
-    [[nodiscard]] const std::filesystem::path& folder() const { return m_folder; }
 
 private:
     struct Shared;
     static void work(const std::shared_ptr<Shared>& shared);
-    std::filesystem::path m_folder;
     std::shared_ptr<Shared> m_shared;
     std::thread m_thread;
 };

@@ -2,11 +2,13 @@
 // The logbook kept twice, through the window: its mirror, copies, and the way back from one.
 #include <catch2/catch.hpp>
 
+#include <fcntl.h>
 #include <unistd.h>
 
 #include <QApplication>
 #include <QDir>
 #include <QFileDialog>
+#include <QLabel>
 #include <QScrollArea>
 
 #include "app/pages/setup/logbook_card.h"
@@ -125,6 +127,24 @@ struct ReadOnly {
         fs::permissions(folder, fs::perms::owner_all, ignored);
     }
     [[nodiscard]] bool holds() const { return ::geteuid() != 0 || disk.mounted(); }
+};
+
+/// A logbook file that another program keeps busy, while it lives: whoever reads it waits some seconds. SQLite's file
+/// format, 1.4: locks are taken on the lock-byte page, at 1 GiB. Open file description locks are nobody's else's.
+struct Busy {
+    int file;
+    explicit Busy(const fs::path& path) : file(::open(path.c_str(), O_RDWR | O_CLOEXEC))
+    {
+        struct flock lock {};
+        lock.l_type = F_WRLCK;
+        lock.l_whence = SEEK_SET;
+        lock.l_start = 0x40000000;
+        lock.l_len = 512;
+        REQUIRE(::fcntl(file, F_OFD_SETLK, &lock) == 0);
+    }
+    ~Busy() { ::close(file); }
+    Busy(const Busy&) = delete;
+    Busy& operator=(const Busy&) = delete;
 };
 
 }  // namespace
@@ -481,6 +501,41 @@ TEST_CASE("a logbook that is restored is copied every week from then on")
     until([&] { return w.session().copies() && w.session().copies()->looked; }, "the copies are looked after again");
     CHECK(QString::fromStdString(w.session().copies()->newest.string()) == copy);
     CHECK_FALSE(w.session().copies()->whyNot);
+}
+
+TEST_CASE("nothing is restored while a copy goes on by itself in a folder that is no longer the one for copies")
+{
+    Keeping w;
+    w.choose("Copy now, to a folder or a stick…", w.place("stick"));
+    const QString copy =
+        w.place("stick") + QLatin1Char('/') + QDir(w.place("stick")).entryList({QStringLiteral("shop-*")}).front();
+    w.choose("Choose the mirror's folder…", w.place("weekly"));
+    w.mirrorStands("holds every seal of the logbook");
+    const fs::path mirror = w.session().mirror()->file;
+    w.click("Stop the mirror");
+    w.done();
+    QSignalSpy refused(&w.session(), &Session::refused);
+    {
+        // The copy is made, and the mirror beside it is waited for.
+        const Busy busy(mirror);
+        w.session().keepCopies(w.place("weekly"));
+        until([&] { return w.session().copies() && w.session().copies()->working; }, "a copy is being made");
+        w.session().keepCopies({});
+        w.session().keepCopies(w.place("other"));
+        w.session().restore(copy, QString::fromLatin1(kMatteo));
+        REQUIRE(refused.size() == 1);
+        CHECK(refused[0][0].value<Finding>().code == "restore.copying");
+        CHECK(w.session().reader());
+    }
+    until(
+        [&] {
+            refused.clear();
+            w.session().restore(copy, QString::fromLatin1(kMatteo));
+            return refused.isEmpty();
+        },
+        "no copy goes on any more");
+    until([&] { return !w.session().actor() && !w.session().busy(); }, "it is restored");
+    CHECK(w.session().isOpen());
 }
 
 TEST_CASE("with type of twice the size the logbook's card cuts no word on the small screen, and all of it is reached")

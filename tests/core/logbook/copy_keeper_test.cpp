@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/copy_keeper.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include "tests/core/logbook/keep_fixture.h"
 
 using namespace taut;
@@ -14,16 +16,19 @@ constexpr Instant kNow{1'764'052'863'000, 60};
 
 Instant after(std::int64_t ms) { return {kNow.utcMs + ms, kNow.offsetMinutes}; }
 
+template <class Holds>
+void until(const Holds& holds)
+{
+    for (int i = 0; i < 6000 && !holds(); ++i) std::this_thread::sleep_for(std::chrono::milliseconds(5));
+    REQUIRE(holds());
+}
+
 /// Has the keeper look and waits until it has.
 CopyState looked(CopyKeeper& keeper, Instant at)
 {
     keeper.lookNow(at);
-    for (int i = 0; i < 6000; ++i) {
-        std::this_thread::sleep_for(std::chrono::milliseconds(5));
-        if (keeper.idle()) return keeper.state();
-    }
-    FAIL("the keeper never came to rest");
-    return {};
+    until([&] { return keeper.idle(); });
+    return keeper.state();
 }
 
 }  // namespace
@@ -124,4 +129,29 @@ TEST_CASE("nobody waits for a copy: the writer goes on while one is made, and a 
         isInOrder(shop.elsewhere / name, verify(shop.elsewhere / name, {})->end);
     CopyKeeper idle(shop.file(), shop.elsewhere.path);
     CHECK(idle.endIdle());
+}
+
+TEST_CASE("a keeper that was left says that it works until it has ended, whether it had begun or not")
+{
+    Keeping shop;
+    const fs::path mirror = mirrorTo(shop.file(), shop.elsewhere.path, kNow).file;
+    CopyKeeper keeper(shop.file(), shop.elsewhere.path);
+    {
+        // Another program keeps the mirror busy, which is read after the copy.
+        SQLite::Database held(mirror.string(), SQLite::OPEN_READWRITE);
+        held.exec("BEGIN EXCLUSIVE");
+        keeper.lookNow(kNow);
+        until([&] { return keeper.state().working; });
+        keeper.leave();
+        CHECK_FALSE(keeper.idle());
+        CHECK_FALSE(keeper.endIdle());
+    }
+    until([&] { return keeper.idle(); });
+    CHECK(keeper.endIdle());
+    for (int i = 0; i < 20; ++i) {
+        CopyKeeper other(shop.file(), shop.elsewhere.path);
+        other.lookNow(kNow);
+        other.leave();
+        until([&] { return other.idle(); });
+    }
 }
