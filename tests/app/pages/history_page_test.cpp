@@ -9,7 +9,6 @@
 #include <QDateTime>
 #include <QFile>
 #include <QFileDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPrintPreviewWidget>
 #include <QPrinterInfo>
@@ -19,6 +18,7 @@
 #include "app/pages/history/history_page.h"
 #include "app/widgets/row_list.h"
 #include "tests/app/pages/signed_run.h"
+#include "tests/app/said.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -55,13 +55,7 @@ struct Past {
         REQUIRE(b);
         return b;
     }
-    [[nodiscard]] QString said() const
-    {
-        QString all;
-        for (const auto* label : page.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all;
-    }
+    [[nodiscard]] QString said() const { return app::test::said(page); }
 };
 
 }  // namespace

@@ -5,7 +5,6 @@
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -14,6 +13,7 @@
 #include "app/widgets/row_list.h"
 #include "core/base/file.h"
 #include "tests/app/pages/signed_run.h"
+#include "tests/app/said.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -64,13 +64,7 @@ struct Acts {
     }
     [[nodiscard]] RowList* list() const { return visible<RowList>(page); }
     [[nodiscard]] QString row() const { return list()->count() == 0 ? QString() : list()->item(0)->text(); }
-    [[nodiscard]] QString said() const
-    {
-        QString all;
-        for (const auto* label : page.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all;
-    }
+    [[nodiscard]] QString said() const { return app::test::said(page); }
     [[nodiscard]] bool says(const char* words) const { return said().contains(QString::fromUtf8(words)); }
     template <class W>
     [[nodiscard]] W* at(const char* name) const

@@ -2,10 +2,10 @@
 #pragma once
 
 #include <QAbstractButton>
-#include <QLabel>
 #include <QLineEdit>
 
 #include "app/shell/main_window.h"
+#include "tests/app/said.h"
 #include "tests/app/shop.h"
 
 namespace taut::app::shop {
@@ -53,14 +53,8 @@ struct Window {
         for (const char* name : {"PIN", "PIN, once more"}) type(name, QString::fromLatin1(pin));
         for (const char* name : {"Passphrase", "Passphrase, once more"}) type(name, QString::fromLatin1(passphrase));
     }
-    QString said()
-    {
-        QString all;
-        for (const auto* label : window.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all;
-    }
-    bool says(const char* words) { return said().contains(QString::fromUtf8(words)); }
+    [[nodiscard]] QString said() const { return test::said(window); }
+    [[nodiscard]] bool says(const char* words) const { return said().contains(QString::fromUtf8(words)); }
     /// Waits until what was asked for is written or refused.
     void done()
     {

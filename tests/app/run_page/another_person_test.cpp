@@ -21,6 +21,7 @@
 #include "app/widgets/roll_form.h"
 #include "app/widgets/theme.h"
 #include "tests/app/run_page/walk_support.h"
+#include "tests/app/said.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -58,13 +59,7 @@ struct Screen {
             if (w->isVisible()) return w;
         return nullptr;
     }
-    QString said()
-    {
-        QString all;
-        for (const auto* label : view.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all;
-    }
+    [[nodiscard]] QString said() const { return app::test::said(view); }
     /// Alt and a letter, and what it is for, of everything in sight that can be used.
     std::map<QChar, QStringList> letters()
     {

@@ -10,54 +10,18 @@
 #include <QScrollBar>
 #include <QTest>
 
-#include "app/pages/run/run_view.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/step_card.h"
-#include "app/widgets/theme.h"
 #include "tests/app/run_page/walk_support.h"
 
 using namespace taut;
 using namespace taut::app;
+using walk::Page;
 using walk::Walk;
 using K = procedure::StepKind;
 
 namespace {
-
-/// The run page as 1366 x 768 leaves it, with somebody signed in.
-struct Page {
-    RunView view;
-    explicit Page(const Walk& w, double scale = 1.0)
-    {
-        applyTheme({false, scale, 1.0});
-        view.setActor({QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator});
-        view.resize(1342, 628);
-        view.show(w.run);
-        static_cast<QWidget&>(view).show();
-        view.activateWindow();
-        settle();
-    }
-    static void settle()
-    {
-        for (int i = 0; i < 6; ++i) QApplication::processEvents();
-    }
-    template <class W>
-    W* visible(const char* name)
-    {
-        for (W* w : view.findChildren<W*>(QString::fromLatin1(name)))
-            if (w->isVisible()) return w;
-        FAIL("nothing visible is called " << name);
-        return nullptr;
-    }
-    template <class W>
-    W* called(const char* name)
-    {
-        for (W* w : view.findChildren<W*>())
-            if (w->isVisible() && w->accessibleName() == QString::fromLatin1(name)) return w;
-        FAIL("nothing visible is called " << name);
-        return nullptr;
-    }
-};
 
 Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
 

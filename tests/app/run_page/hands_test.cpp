@@ -3,7 +3,6 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
@@ -15,6 +14,7 @@
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 #include "tests/app/run_page/walk_support.h"
+#include "tests/app/said.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -47,13 +47,7 @@ struct Screen {
             if (w->isVisible()) return w;
         return nullptr;
     }
-    QString said()
-    {
-        QString all;
-        for (const auto* label : view.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all;
-    }
+    [[nodiscard]] QString said() const { return app::test::said(view); }
 };
 
 }  // namespace

@@ -28,6 +28,7 @@
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
 #include "tests/app/run_page/walk_support.h"
+#include "tests/app/said.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -423,9 +424,7 @@ TEST_CASE("a changed roll marks steps stale, and the page says that the roll cha
     REQUIRE_FALSE(changed.stale.empty());
     Page page(w);
     page.view.showStep(changed.stale.front());
-    QString all;
-    for (const auto* label : page.view.findChildren<QLabel*>())
-        if (label->isVisible()) all += label->text() + QLatin1Char('\n');
+    const QString all = app::test::said(page.view);
     CAPTURE(all.toStdString(), changed.stale.front().value);
     CHECK(all.contains(QStringLiteral("The roll changed after this was answered")));
 }
@@ -440,9 +439,7 @@ TEST_CASE("when nothing is open the whole run is looked through and signed with 
     auto* table = page.visible<QTableWidget>("steps");
     REQUIRE(table);
     CHECK(table->rowCount() == static_cast<int>(w.run.plan().steps.size()));
-    QString all;
-    for (const auto* label : review->findChildren<QLabel*>()) all += label->text() + QLatin1Char('\n');
-    CHECK(all.contains(QStringLiteral("Signing says: performed")));
+    CHECK(app::test::said(*review).contains(QStringLiteral("Signing says: performed")));
     QSignalSpy finish(&page.view, &RunView::finish);
     page.click("answer");
     CHECK(finish.isEmpty());
@@ -469,10 +466,7 @@ TEST_CASE("a run with a stop still held is not signed, and its holder gives it u
     auto* review = page.visible<ReviewCard>();
     REQUIRE(review);
     CHECK_FALSE(page.visible<QAbstractButton>("answer")->isEnabled());
-    QString all;
-    for (const auto* label : review->findChildren<QLabel*>())
-        if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-    CHECK(all.contains(QStringLiteral("Ines Falk holds: latch at the table")));
+    CHECK(app::test::said(*review).contains(QStringLiteral("Ines Falk holds: latch at the table")));
     QSignalSpy commands(&page.view, &RunView::command);
     auto* give = page.visible<QAbstractButton>("giveUp");
     QTest::mousePress(give, Qt::LeftButton);

@@ -2,42 +2,19 @@
 // What somebody at the press must not overlook stands on the card itself, once, and by its figure.
 #include <catch2/catch.hpp>
 
-#include <QLabel>
 #include <QTableWidget>
 #include <QTest>
 
-#include "app/pages/run/run_view.h"
-#include "app/widgets/theme.h"
 #include "tests/app/run_page/walk_support.h"
+#include "tests/app/said.h"
 
 using namespace taut;
 using namespace taut::app;
+using walk::Page;
 using walk::Walk;
 using K = procedure::StepKind;
 
 namespace {
-
-struct Page {
-    RunView view;
-    explicit Page(const Walk& w)
-    {
-        applyTheme({});
-        view.setPeople({{QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator}});
-        view.setActor({QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator});
-        view.resize(1366, 690);
-        view.show(w.run);
-        static_cast<QWidget&>(view).show();
-        QTest::qWait(30);
-    }
-    [[nodiscard]] QString said(const QWidget& on) const
-    {
-        QString all;
-        for (const auto* label : on.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all.replace(QChar::Nbsp, QLatin1Char(' '));
-    }
-    [[nodiscard]] QString card() const { return said(*view.findChild<QWidget*>(QStringLiteral("stepCard"))); }
-};
 
 procedure::StepId order(const run::Run& run)
 {
@@ -127,5 +104,5 @@ TEST_CASE("before the press is made safe the stops that are held stand once")
     w.perform(run::HoldStop{"Ines Falk", "latch at the table"});
     w.perform(run::Interrupt{"power"});
     Page page(w);
-    CHECK(page.said(page.view).count(QStringLiteral("Stops held: ")) == 1);
+    CHECK(app::test::said(page.view).count(QStringLiteral("Stops held: ")) == 1);
 }

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/run_page/walk_support.h"
 
-#include <catch2/catch.hpp>
-
 #include <filesystem>
 
+#include <QApplication>
+
 #include "app/seams/resources.h"
+#include "app/widgets/theme.h"
 #include "core/base/file.h"
 #include "core/units/format.h"
 #include "core/units/unit.h"
+#include "tests/app/said.h"
 #include "tests/core/people/crew.h"
 
 namespace taut::app::walk {
@@ -132,6 +134,26 @@ void Walk::answerWell(const procedure::Step& step)
         while (!run.heldStops().empty()) perform(run::GiveUpStop{run.heldStops().front().holder});
     perform(rightAnswer(run, copy));
 }
+
+Page::Page(const Walk& w, double scale)
+{
+    applyTheme({false, scale, 1.0});
+    const PersonChoice ines{QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator};
+    view.setPeople({ines});
+    view.setActor(ines);
+    view.resize(1342, 628);
+    view.show(w.run);
+    static_cast<QWidget&>(view).show();
+    view.activateWindow();
+    settle();
+}
+
+void Page::settle()
+{
+    for (int i = 0; i < 6; ++i) QApplication::processEvents();
+}
+
+QString Page::card() const { return test::said(*view.findChild<QWidget*>(QStringLiteral("stepCard"))); }
 
 const procedure::Step* Walk::next() const
 {

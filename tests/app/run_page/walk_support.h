@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <catch2/catch.hpp>
 #include <functional>
 #include <string>
 
+#include "app/pages/run/run_view.h"
 #include "core/people/person.h"
 #include "core/run/decide.h"
 
@@ -31,6 +33,34 @@ struct Walk {
     /// Until a step that satisfies this is next.
     const procedure::Step* untilStep(const std::function<bool(const procedure::Step&)>& wanted);
     [[nodiscard]] const procedure::Step* next() const;
+};
+
+/// The run page of a walk as a screen of 1366 x 768 leaves it, with operatorOne() signed in.
+struct Page {
+    RunView view;
+    explicit Page(const Walk& w, double scale = 1.0);
+    /// Until what was put off for the end of an event has happened.
+    static void settle();
+    /// The words in sight on the step's card.
+    [[nodiscard]] QString card() const;
+    /// Fails where there is none, as called() does.
+    template <class W>
+    W* visible(const char* name)
+    {
+        for (W* w : view.findChildren<W*>(QString::fromLatin1(name)))
+            if (w->isVisible()) return w;
+        FAIL("nothing visible is called " << name);
+        return nullptr;
+    }
+    /// By the name that assistive technology knows it by.
+    template <class W>
+    W* called(const char* name)
+    {
+        for (W* w : view.findChildren<W*>())
+            if (w->isVisible() && w->accessibleName() == QString::fromLatin1(name)) return w;
+        FAIL("nothing visible is called " << name);
+        return nullptr;
+    }
 };
 
 /// The answer that a person who did everything right would give.

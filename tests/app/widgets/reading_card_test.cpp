@@ -15,6 +15,7 @@
 #include "app/widgets/prose_field.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
+#include "tests/app/said.h"
 #include "tests/app/widgets/card_support.h"
 
 // A reading's card while somebody types, and the supervisor's panel in it.
@@ -43,13 +44,7 @@ struct Card {
         REQUIRE(w);
         return w;
     }
-    [[nodiscard]] QString words() const
-    {
-        QString all;
-        for (const auto* label : card.findChildren<QLabel*>())
-            if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-        return all.replace(QChar::Nbsp, QLatin1Char(' '));
-    }
+    [[nodiscard]] QString words() const { return app::test::said(card); }
     /// All of it lies where it can be seen: in the card, and in what scrolls it.
     [[nodiscard]] bool seenWhole(const QWidget* w) const
     {

@@ -5,7 +5,6 @@
 
 #include <QAbstractButton>
 #include <QFile>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSignalSpy>
@@ -18,11 +17,13 @@
 #include "app/shell/main_window.h"
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/read_only_strip.h"
+#include "tests/app/said.h"
 #include "tests/app/shop.h"
 #include "tests/core/base/tiny_disk.h"
 
 using namespace taut;
 using namespace taut::app;
+using app::test::said;
 
 namespace {
 
@@ -36,14 +37,6 @@ void write(const std::filesystem::path& file, const QByteArray& bytes)
     QFile out(QString::fromStdString(file.string()));
     REQUIRE(out.open(QIODevice::WriteOnly));
     out.write(bytes);
-}
-
-QString said(const QWidget& widget)
-{
-    QString all;
-    for (const auto* label : widget.findChildren<QLabel*>())
-        if (label->isVisible()) all += label->text() + QLatin1Char('\n');
-    return all;
 }
 
 }  // namespace
@@ -128,6 +121,13 @@ TEST_CASE("a logbook that somebody else writes in is looked at to read only, and
     QTest::mouseClick(strip->findChild<QAbstractButton*>(QStringLiteral("tryAgain")), Qt::LeftButton);
     shop::until([&] { return !window.session()->busy(); }, "it was tried");
     CHECK(history->isVisible());
+    CHECK(strip->isVisible());
+    other.reset();
+    shop::until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "it is opened after all");
+    CHECK_FALSE(strip->isVisible());
+    CHECK_FALSE(window.session()->onlyReads());
+}
+
 TEST_CASE("a newer logbook is looked at to read only, and over every page stands what of it is not shown")
 {
     QTemporaryDir folder;
@@ -158,13 +158,6 @@ TEST_CASE("a newer logbook is looked at to read only, and over every page stands
     shop::until([&] { return !window.session()->busy(); }, "it was tried");
     REQUIRE(strip->isVisible());
     CHECK(said(*strip).contains(note));
-}
-
-    CHECK(strip->isVisible());
-    other.reset();
-    shop::until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "it is opened after all");
-    CHECK_FALSE(strip->isVisible());
-    CHECK_FALSE(window.session()->onlyReads());
 }
 
 TEST_CASE("a logbook on a medium that can only be read is looked at, and nothing is written beside it")
