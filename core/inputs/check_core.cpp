@@ -308,9 +308,6 @@ bool blamesDiameter(const Finding& finding)
            finding.code == "input.diameter_looks_like_circumference";
 }
 
-bool blamesStripped(const Finding& finding)
-{
-    return finding.code == "input.stripped_larger" || finding.code == "input.stripped_below_core";
-}
+bool blamesStripped(const Finding& finding) { return finding.code == "input.stripped_below_core"; }
 
 }  // namespace taut::inputs

@@ -19,7 +19,8 @@ void checkMeasured(const Inputs& inputs, Length present, Findings& out);
 void checkStripped(const Inputs& inputs, std::optional<Length> present, Findings& out);
 /// Whether a finding says that the roll's diameter cannot be: nothing that follows from it is worth stating.
 [[nodiscard]] bool blamesDiameter(const Finding& finding);
-/// The same of what is said to be left of it.
+/// The same of what is said to be left of it. One that is said to have grown goes by its own diameter until it is
+/// mended.
 [[nodiscard]] bool blamesStripped(const Finding& finding);
 /// What the press file says of frame, unwind and zones, against itself.
 void checkFrame(const Inputs& inputs, Findings& out);

@@ -74,7 +74,7 @@ Judgement judge(const Quantity& reading, double uncertaintySi, const targets::Wi
     // Of edges that touch nobody doubts that they do not lie over one another; and of what must not be there at all,
     // that none was seen is all that can be seen.
     const bool touches = window.low && window.low->si() == 0 && reading.kind() == Kind::Length && reading.si() >= 0;
-    const bool none = !window.low && window.high && window.high->si() == 0 && reading.si() == 0;
+    const bool none = (!window.low || touches) && window.high && window.high->si() == 0 && reading.si() == 0;
     if (window.low && !touches) take(against(reading.si(), window.low->si(), uncertaintySi, -1));
     if (window.high && !none) take(against(reading.si(), window.high->si(), uncertaintySi, +1));
     // Short of an alarm nothing is proved.
