@@ -270,12 +270,12 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
         {job, share}, "", [](const std::vector<double>& v) { return v[0] * v[1]; }, Kind::Speed);
     std::optional<Quantity> fastest;
     if (trial.known()) {
-        const double planned = job.value->si(), most = press.largest.value ? press.largest.value->si() : planned;
-        double v = std::min(trial.value->si(), most);
+        const double planned = job.value->si(), largest = press.largest.value ? press.largest.value->si() : planned;
+        double v = std::min(trial.value->si(), largest);
         if (press.idle.value) v = std::max(v, press.idle.value->si());
         trial.value = Quantity(v, Kind::Speed, job.value->unit());
         // A shop's own limits may have it faster, up to the job's speed.
-        fastest = Quantity(std::max(v, std::min(planned, most)), Kind::Speed, trial.value->unit());
+        fastest = Quantity(std::max(v, std::min(planned, largest)), Kind::Speed, trial.value->unit());
     }
     book.value("stop.trial_speed", "Speed of the proving run", "rule", trial, "policy", because)
         .symbols("k v, at least vi, at most vm")
