@@ -336,7 +336,11 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event)
         m_letGoAt = key->timestamp();
         return false;
     }
-    return key->key() == m_letGo && key->timestamp() > 0 && key->timestamp() - m_letGoAt <= kNoHand;
+    if (key->key() != m_letGo || key->timestamp() == 0 || key->timestamp() - m_letGoAt > kNoHand) return false;
+    // What it is, so that whatever is held knows that it still is.
+    QKeyEvent repeat(QEvent::KeyPress, key->key(), key->modifiers(), key->text(), true);
+    QCoreApplication::sendEvent(watched, &repeat);
+    return true;
 }
 
 /// A mirror or a copy that fails stops nobody: it is told once, beside whatever is done here, until it is well again.

@@ -102,7 +102,7 @@ std::optional<Finding> nameHolder(SQLite::Database& db, const run::Run& run, run
     if (meant.empty()) return std::nullopt;
     if (!people::saysWhom(meant.front(), *holder))
         return refuse("gate.which_holder", run.id(),
-                      {"\"%1\" is too little of a name: %2 is meant?", {*holder, meant.front()}},
+                      {"\"%1\" is too little of a name. Is %2 meant?", {*holder, meant.front()}},
                       "Say three letters of the name at least; of a visitor, enough to tell them apart.");
     *holder = meant.front();
     return std::nullopt;

@@ -9,10 +9,12 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QSignalSpy>
+#include <QTest>
 #include <QWindow>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "app/widgets/hold_button.h"
 #include "app/widgets/prose_field.h"
 #include "app/widgets/row_list.h"
 #include "core/base/file.h"
@@ -289,6 +291,32 @@ TEST_CASE("a key still held from the step before ticks nothing on the next card,
     send(QEvent::KeyPress, at + 400, false);
     send(QEvent::KeyRelease, at + 480, false);
     CHECK(box->isChecked());
+}
+
+TEST_CASE("a fact is confirmed by a key that is held, where its repeats come as let go and pressed again")
+{
+    Crew crew(Way::Keys);
+    crew.signIn("p-2");
+    crew.begin(kNorth);
+    crew.skipTo([](const procedure::Step& s) { return s.vital && s.kind == procedure::StepKind::Confirm; });
+    const procedure::StepId id = crew.next().id;
+    crew.hand.must<HoldButton>("answer")->setFocus();
+    quint64 at = 50'000'000;
+    const auto send = [&](QEvent::Type type) {
+        QKeyEvent event(type, Qt::Key_Space, Qt::NoModifier, QStringLiteral(" "), false);
+        event.setTimestamp(at);
+        QApplication::sendEvent(crew.hand.window()->windowHandle(), &event);
+    };
+    send(QEvent::KeyPress);
+    for (int i = 0; i < 40 && crew.run().stateOf(id) != run::StepState::Answered; ++i) {
+        QTest::qWait(40);
+        at += 40;
+        send(QEvent::KeyRelease);
+        send(QEvent::KeyPress);
+    }
+    send(QEvent::KeyRelease);
+    crew.settle();
+    CHECK(crew.run().stateOf(id) == run::StepState::Answered);
 }
 
 TEST_CASE("nobody, whatever their role, can finish a run with a step open that nobody may waive")
