@@ -58,7 +58,7 @@ Result<Wanted> sheetOfRun(const Options& options, Findings& notes)
         Findings unsaid;
         auto inputs = readInputs(files, unsaid);
         if (!inputs) return inputs.error();
-        return Wanted{report::blankSheet({sources, std::move(*inputs), run.facts(), run.targets(), run.plan()}),
+        return Wanted{report::blankSheet({sources, std::move(*inputs), run.facts(), run.targets(), run.plan(), {}}),
                       id + "-blank"};
     }
     auto report = records::sheetOf(**reader, id);

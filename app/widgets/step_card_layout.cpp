@@ -213,8 +213,10 @@ bool StepCard::seenWhole() const { return m_bodyLayout->heightForWidth(m_scroll-
 /// giving out its room must not be changed.
 bool StepCard::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == m_scroll && event->type() == QEvent::Resize && !m_fitting && !m_refitting && !m_fitsLater) {
+    if (watched == m_scroll && event->type() == QEvent::Resize && !m_fitting && !m_refitting && !m_fitsLater &&
+        !m_sharedFor.contains(m_scroll->size())) {
         m_fitsLater = true;
+        m_sharedFor << m_scroll->size();
         QMetaObject::invokeMethod(
             this,
             [this] {
@@ -233,6 +235,7 @@ bool StepCard::eventFilter(QObject* watched, QEvent* event)
 void StepCard::refit()
 {
     m_sayKept = false;
+    m_sharedFor.clear();
     share(true);
 }
 

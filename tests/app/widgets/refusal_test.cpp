@@ -299,3 +299,36 @@ TEST_CASE("a refusal beside a reading that is outside leaves everything that ans
     const auto* scroll = c.card.findChild<QScrollArea*>();
     CHECK(scroll->widget()->width() <= scroll->viewport()->width());
 }
+
+TEST_CASE("a card comes to rest, however its words fill it")
+{
+    struct Counter : QObject {
+        int resized = 0;
+        bool eventFilter(QObject* watched, QEvent* event) override
+        {
+            resized += event->type() == QEvent::Resize ? 1 : 0;
+            return QObject::eventFilter(watched, event);
+        }
+    };
+    StepContent content = outsideStep(4.5);
+    content.step.vital = true;
+    content.step.say = Text(
+        "From the side, bring LIFT up slowly from below and read where the roll begins to rise, near 27.2 psi. Stop it "
+        "when its core is level with the shaft.");
+    content.step.signal = procedure::SignalWord::Warning;
+    content.step.caution = Text("Nobody under, beside or in line with the roll while pressure goes up.");
+    content.step.tries = {Text("Let the pressure off: well above the figure, what has not moved is stuck"),
+                          Text("Is the figure read on the right ring of the gauge, and in its unit?"),
+                          Text("Is it the roll of this tag? Weigh it, and put the mass in as another roll"),
+                          Text("It takes more with every roll: have the lift's efficiency put right in the profile")};
+    const int tries = GENERATE(4, 2, 0);
+    content.step.tries.resize(static_cast<std::size_t>(tries));
+    for (int height = 380; height <= 540; height += 4) {
+        CAPTURE(tries, height);
+        Card c(content, {651, height});
+        Counter counter;
+        c.card.findChild<QScrollArea*>()->installEventFilter(&counter);
+        QTest::qWait(40);
+        CHECK(counter.resized <= 1);
+    }
+}
