@@ -521,7 +521,6 @@ TEST_CASE("nothing is restored while a copy goes on by itself in a folder that i
         w.session().keepCopies(w.place("weekly"));
         until([&] { return w.session().copies() && w.session().copies()->working; }, "a copy is being made");
         w.session().keepCopies({});
-        w.session().keepCopies(w.place("other"));
         w.session().restore(copy, QString::fromLatin1(kMatteo));
         REQUIRE(refused.size() == 1);
         CHECK(refused[0][0].value<Finding>().code == "restore.copying");
