@@ -144,7 +144,7 @@ Term middle(const TensionChoice& c)
 Text coolerText(const Book& book, const Ready& heat, const Entry<Kind::Power>& most, const SettingTerms& terms)
 {
     const double share = most.si() / std::get<Quantity>(heat.value).si();
-    const Quantity& speed = *book.speed().value;
+    const Quantity speed = *book.speed().value;
     const Magnitude slower{speed.si() * share, Kind::Speed, speed.unit()};
     const bool lower = terms.low.known() && terms.low.value->si() * speed.si() <= most.si();
     return lower ? Text("Run at %1 or slower, or lower in the tension window.", {slower})

@@ -241,6 +241,7 @@ TEST_CASE("a brake that runs too hot is told the speed that helps, and a lower t
     const Finding& hot = finding(sixty, "tension.unwind.too_hot");
     CHECK(hot.remedy.source.find("or lower in") == std::string::npos);
     CHECK(std::get<Magnitude>(hot.remedy.args.at(0)).si == Approx(60 / 59.4));
+    CHECK(std::get<Magnitude>(hot.remedy.args.at(0)).unit == "m/min");
     CHECK(finding(eighty, "tension.unwind.too_hot").remedy.source.find("or lower in") != std::string::npos);
 }
 
