@@ -107,6 +107,10 @@ Result<Event> begin(const Basis& basis, const Beginning& beginning, const Stamp&
         if (parent->sources().press.id != basis.sources.press.id)
             return refuse("gate.parent_press", parent->id(), "The run that this one continues was on another press.",
                           "Begin a full set-up on this press.");
+        if (beginning.question.kind != "full" && parent->sources().job.id != basis.sources.job.id)
+            return refuse("gate.parent_job", parent->id(),
+                          Text("The run that this one continues was for job %1.", {parent->sources().job.id}),
+                          "Begin a full set-up for this job.");
         if (auto why = answeredForOthers(*parent, basis)) return *why;
         began.parent = parent->id();
         began.carried = carriedBy(*parent, began.kind);

@@ -177,6 +177,16 @@ TEST_CASE("a run continues one that has ended, on the same press")
         begin(elsewhere, {"run-2", "pc-1", false, {"restart", true, std::nullopt}, &parent.run()}, {}, person("ana"));
     REQUIRE_FALSE(wrong);
     CHECK(wrong.error().code == "gate.parent_press");
+    Basis another = basis();
+    another.sources.job.id = "J-2";
+    for (const char* kind : {"next_roll", "re_web", "restart"}) {
+        INFO(kind);
+        const auto other =
+            begin(another, {"run-2", "pc-1", false, {kind, true, std::nullopt}, &parent.run()}, {}, person("ana"));
+        REQUIRE_FALSE(other);
+        CHECK(other.error().code == "gate.parent_job");
+    }
+    CHECK(begin(another, {"run-2", "pc-1", false, {"full", true, std::nullopt}, &parent.run()}, {}, person("ana")));
     const Walk child(basis(), {"run-2", "pc-1", false, {"restart", true, std::nullopt}, &parent.run()});
     CHECK(child.run().began().parent == "run-1");
 }
