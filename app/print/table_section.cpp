@@ -77,11 +77,12 @@ std::vector<Wish> wishesOf(const Type& type, const report::Table& table, double 
             }
         }
     }
-    // One very long cell must not starve the other columns: beyond so much it wraps.
-    const double enough = type.mm(70);
+    // One very long cell must not starve the other columns: beyond so much it wraps. Set, words are a little wider than
+    // measured.
+    const double enough = type.mm(70), ease = type.mm(0.4);
     for (Wish& wish : wishes) {
-        wish.least = std::min(wish.least, enough / 2) + 1;
-        wish.most = std::max(wish.least, std::min(wish.most, enough) + 1);
+        wish.least = std::min(wish.least, enough / 2) + ease;
+        wish.most = std::max(wish.least, std::min(wish.most, enough) + ease);
     }
     return wishes;
 }

@@ -396,3 +396,29 @@ TEST_CASE("a sheet tells the diameter that was measured on the shaft, and why th
     CHECK(text.find("stop given up") != std::string::npos);
     CHECK(text.find("stop given up by ") == std::string::npos);
 }
+
+TEST_CASE("a second deviation parts no number from its unit on page one")
+{
+    Stage stage;
+    verbs::Answers answers = answersOf("south");
+    const auto stop = std::find_if(answers.entries.begin(), answers.entries.end(), [](const verbs::AnswerEntry& e) {
+        return e.step == "web_guide.at_speed.stop_time";
+    });
+    REQUIRE(stop != answers.entries.end());
+    stop->entered = "4.5 s";
+    verbs::AnswerEntry accepted = *std::find_if(answers.entries.begin(), answers.entries.end(),
+                                                [](const verbs::AnswerEntry& e) { return e.act == "deviation"; });
+    accepted.step = stop->step;
+    answers.entries.insert(stop + 1, accepted);
+    const auto told = stage.tell(answers);
+    if (!told) FAIL(sentence(told.error()));
+    stage.writer.reset();
+    const std::string sheet = stage.folder / "s.pdf";
+    REQUIRE(runProgram({"sheet", told->runId, "--logbook", stage.folder / "demo.logbook", "--out", sheet}).exit == 0);
+    const std::string page = runTool("pdftotext", {"-raw", "-l", "1", sheet, "-"}).out;
+    const std::string deviations = page.substr(page.find("Deviations\nwhat"));
+    for (const char* whole : {"3.8 lbf", "2.96 to 3.54 lbf", "4.5 s", "1.75 to 4.20 s"}) {
+        INFO(whole << " in\n" << deviations);
+        CHECK(deviations.find(whole) != std::string::npos);
+    }
+}
