@@ -2,6 +2,7 @@
 #include "core/base/toml.h"
 
 #include <algorithm>
+#include <cctype>
 #include <optional>
 #include <toml++/toml.h>
 
@@ -37,6 +38,12 @@ public:
             if (c == '#') {
                 while (m_at < m_text.size() && m_text[m_at] != '\n') step();
             } else if (c == '"' || c == '\'') {
+                // No library need guess what stands in a text that begins nowhere.
+                const char before = m_at == 0 ? '\n' : m_text[m_at - 1];
+                if (std::isalnum(static_cast<unsigned char>(before)) != 0 || before == '_' || before == '-')
+                    return refuse("toml.syntax", at(m_file, m_line, m_column),
+                                  "A quotation mark stands right behind a word or a number.",
+                                  "Put the whole of it between quotes, or take the mark out.");
                 skipString(c);
             } else if (static_cast<unsigned char>(c) >= 0x80U) {
                 const std::string letter(m_text.substr(m_at, utf8Step(m_text.substr(m_at))));

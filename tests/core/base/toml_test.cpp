@@ -144,6 +144,9 @@ TEST_CASE("a broken file is refused with file, line and column")
              Row{"a = 99999999999999999999", "toml.syntax", "north.toml:1:"},
              Row{"a = 1\ngröße = 2\n", "toml.syntax", "north.toml:2:3"},
              Row{"a = µ\n", "toml.syntax", "north.toml:1:5"},
+             Row{"a = 9\"größe\n", "toml.syntax", "north.toml:1:6"},
+             Row{"a\"b\" = 1\n", "toml.syntax", "north.toml:1:2"},
+             Row{"a = true'x'\n", "toml.syntax", "north.toml:1:9"},
              Row{"a = 1\nb = \"\xFF\"\n", "toml.not_utf8", "north.toml:2:6"},
              Row{"a = 1\nday = 2026-11-25\n", "toml.date", "north.toml:2:7"},
              Row{"a = [ 06:41:03 ]\n", "toml.date", "north.toml:1:7"},
@@ -222,4 +225,9 @@ TEST_CASE("spoilt files never crash")
         const auto read = readToml(text, "north.toml");
         if (!read) REQUIRE(read.error().code.rfind("toml.", 0) == 0);
     }
+}
+
+TEST_CASE("a quotation mark may stand behind a dot, a bracket and a comma")
+{
+    CHECK(readToml("a.\"b\" = [\"c\",'d']\n", "north.toml"));
 }
