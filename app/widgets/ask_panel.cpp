@@ -352,7 +352,10 @@ void AskPanel::keyPressEvent(QKeyEvent* event)
         back();
     } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         // One touch of the key, one thing given.
-        if (!event->isAutoRepeat()) m_back->hasFocus() ? back() : give();
+        if (!event->isAutoRepeat() && m_back->hasFocus())
+            back();
+        else if (!event->isAutoRepeat())
+            give();
     } else {
         QWidget::keyPressEvent(event);
         return;

@@ -93,8 +93,8 @@ private:
     bool m_fitting = false;    // the card sets its words: what changes by that is not news
     bool m_sayKept = false;    // the size of the words was decided, and stays while somebody types
     bool m_fitsLater = false;  // it will, when the layout has come to rest
-    QList<QSize>
-        m_sharedFor;  // heights that what is asked had since it was last shared out: it gives way to none twice
+    // Sizes that what is asked had since its height was last shared out: it gives way to none twice.
+    QList<QSize> m_sharedFor;
     bool m_pinned = true, m_namesStage = false;
     AskPanel* m_supervisor;
     std::optional<std::uint64_t> m_supervisorAsked;  // the answer that it was last asked about

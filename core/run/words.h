@@ -26,8 +26,8 @@ namespace taut::run {
 [[nodiscard]] Text holderSaid(const procedure::Plan& plan, const std::string& holder, const std::string& where);
 /// Why a stage was done again ("web_break"): "web break". What is no known word is told as it stands.
 [[nodiscard]] Text causeSaid(std::string_view cause);
-/// Why an answer was corrected, in the words of whoever did it; kMeasuredAgain, where the press's own act did:
-/// "measured again".
+/// Why an answer was corrected, in the words of whoever did it; of kMeasuredAgain, which stands where a diameter
+/// measured on the shaft corrected the reading of the strip: "measured again".
 [[nodiscard]] Text correctionSaid(std::string_view reason);
 inline constexpr std::string_view kMeasuredAgain = "measured_again";
 /// What interrupted a run ("stop_by_other"): "somebody else stopped the press".
