@@ -123,7 +123,7 @@ std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system)
         if (std::find(units.begin(), units.end(), symbol) == units.end()) units.emplace_back(symbol);
     };
     // The word of the panel comes first: it is the unit in which this press speaks of this value.
-    const std::string own = mannerOf(like.unit()).symbol;
+    const std::string_view own = mannerOf(like.unit()).symbol;
     if (findUnit(like.kind(), own) != nullptr) add(own);
     add(usualUnit(like.kind(), system, like.si()).symbol);
     // Others only where the number stays one that people say: nobody sets a brake in pascals.

@@ -170,7 +170,7 @@ void WhyPanel::addGiven(const targets::Ready& ready, const targets::Targets& amo
         value->setAlignment(below ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignRight | Qt::AlignTop);
         value->setWordWrap(below);
         grid->addWidget(value, below ? ++row : row, below ? 0 : 1, Qt::AlignTop);
-        const QString where = tr("%1, from %2").arg(dataText(given.symbol), fromText(given.from, among, system));
+        const QString where = tr("%1, from %2").arg(dataText(given.symbol), fromText(given.from.str(), among, system));
         grid->addWidget(wrapped(where, "small", box), row + 1, 0, 1, 2, Qt::AlignTop);
         row += 2;
     }

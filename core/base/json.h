@@ -31,6 +31,7 @@ public:
     Json(const char* s) : m_value(std::string(s)) {}                  // NOLINT
     Json(std::string s) : m_value(std::move(s)) {}                    // NOLINT
     Json(std::string_view s) : m_value(std::string(s)) {}             // NOLINT
+    Json(const SharedString& s) : m_value(s.str()) {}                 // NOLINT
     Json(Array a) : m_value(std::move(a)) {}                          // NOLINT
     Json(Object o) : m_value(std::move(o)) {}                         // NOLINT
     [[nodiscard]] static Json array() { return Json(Array{}); }

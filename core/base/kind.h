@@ -5,7 +5,8 @@
 #include <compare>
 #include <cstddef>
 #include <cstdint>
-#include <string>
+
+#include "core/base/shared_string.h"
 
 namespace taut {
 
@@ -87,7 +88,7 @@ inline constexpr std::size_t kKindCount = 26;
 struct Magnitude {
     double si{};
     Kind kind{};
-    std::string unit;
+    SharedString unit;
     friend bool operator==(const Magnitude&, const Magnitude&) = default;
 };
 

@@ -3,11 +3,13 @@
 
 #include <cstdint>
 #include <string>
+#include <type_traits>
 #include <utility>
 #include <variant>
 #include <vector>
 
 #include "core/base/kind.h"
+#include "core/base/shared_string.h"
 
 namespace taut {
 
@@ -20,13 +22,15 @@ using TextArg = std::variant<std::string, std::int64_t, Magnitude, std::vector<T
 /// sentence of a person's language and units; units/plain.h into English for files. Programs branch on codes, not on
 /// this.
 struct Text {
-    std::string source;
+    SharedString source;
     std::vector<TextArg> args;
 
     Text() = default;
-    Text(const char* english) : source(english) {}             // NOLINT: a literal is a Text
-    Text(std::string english) : source(std::move(english)) {}  // NOLINT
-    Text(std::string english, std::vector<TextArg> with) : source(std::move(english)), args(std::move(with)) {}
+    template <class English>
+    requires std::is_convertible_v<English, SharedString> Text(English&& english)
+        : source(std::forward<English>(english))  // NOLINT: a literal is a Text
+    {}
+    Text(SharedString english, std::vector<TextArg> with) : source(std::move(english)), args(std::move(with)) {}
 
     [[nodiscard]] bool empty() const noexcept { return source.empty(); }
     friend bool operator==(const Text&, const Text&) = default;

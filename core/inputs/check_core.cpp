@@ -241,7 +241,7 @@ bool isRollDiameter(Length diameter) noexcept
 void checkMeasured(const Inputs& inputs, Length present, Findings& out)
 {
     const Roll& roll = *inputs.roll;
-    const std::string unit = roll.outerDiameter ? roll.outerDiameter->quantity().unit() : std::string();
+    const SharedString unit = roll.outerDiameter ? roll.outerDiameter->quantity().unit() : SharedString();
     // A slip of many digits is said in metres.
     const auto spoken = [&](double si) { return Magnitude{si, Kind::Length, std::abs(si) > 100 ? "m" : unit}; };
     if (!isRollDiameter(present)) {

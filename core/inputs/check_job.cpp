@@ -192,7 +192,7 @@ Findings crossCheck(const Inputs& inputs, std::optional<Length> presentDiameter)
     checkMeasured(inputs, *presentDiameter, out);
     if (!isRollDiameter(*presentDiameter) || impossible()) return out;
     Roll now = *inputs.roll;
-    const std::string unit = now.outerDiameter ? now.outerDiameter->quantity().unit() : std::string();
+    const SharedString unit = now.outerDiameter ? now.outerDiameter->quantity().unit() : SharedString();
     now.outerDiameter = Entry<Kind::Length>(Quantity(*presentDiameter, Kind::Length, unit));
     // What label and tag say of the length is of the roll before anything was taken off it.
     now.length.reset();

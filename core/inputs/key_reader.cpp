@@ -46,14 +46,14 @@ bool isPrintable(std::string_view word)
 }
 
 /// The unit that was typed, or a finer one where the limit would be said as nought in it: a gram typed in kilograms.
-std::string sayableUnit(const Quantity& typed, double si)
+SharedString sayableUnit(const Quantity& typed, double si)
 {
     constexpr double kLeast = 0.01, kMost = 1000;
     const Unit* unit = findUnit(typed.kind(), typed.unit());
     if (unit == nullptr || si == 0 || std::abs(si / unit->toSi) >= kLeast) return typed.unit();
     for (const Unit& finer : unitsOf(typed.kind()))
         if (const double value = std::abs(si / finer.toSi); value >= kLeast && value <= kMost)
-            return std::string(finer.symbol);
+            return SharedString::ofTable(finer.symbol);
     return typed.unit();
 }
 
@@ -266,13 +266,14 @@ bool KeyReader::believable(const Quantity& q, const Toml& at, std::string_view k
     const auto limit = [&](double end) { return Magnitude{end, q.kind(), sayableUnit(q, end)}; };
     if (si < 0 && sane.least >= 0)
         m_notes->add(at.line, at.column, dotted(key),
-                     refuse("input.negative", {}, {"\"%1\" is below nought, which cannot be here.", {q.entered()}},
+                     refuse("input.negative", {},
+                            {"\"%1\" is below nought, which cannot be here.", {q.entered().str()}},
                             "Take the minus sign out, or measure from the other side."));
     else
         m_notes->add(at.line, at.column, dotted(key),
                      refuse("input.absurd", {},
                             {"\"%1\" cannot be right here: between %2 and %3 can be believed.",
-                             {q.entered(), limit(sane.least), limit(sane.most)}},
+                             {q.entered().str(), limit(sane.least), limit(sane.most)}},
                             kCheckUnit));
     return false;
 }
@@ -389,7 +390,7 @@ void checkOrder(KeyReader& keys, std::string_view lowKey, std::optional<Quantity
     keys.complain(
         lowKey,
         refuse("input.order", {},
-               kinds ? Text{"\"%1\" and \"%2\" are not of one kind.", {low->entered(), high->entered()}}
+               kinds ? Text{"\"%1\" and \"%2\" are not of one kind.", {low->entered().str(), high->entered().str()}}
                      : Text{"The lower end, %1, lies above the upper end, %2.", {low->magnitude(), high->magnitude()}},
                "Check both ends; neither is used until then."));
     low.reset();

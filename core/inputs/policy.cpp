@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <unordered_map>
 
 namespace taut::inputs {
 
@@ -121,9 +122,13 @@ std::span<const PolicyRow> policyRows() noexcept { return kRows; }
 
 const PolicyRow* findPolicy(std::string_view name) noexcept
 {
-    const auto at = std::lower_bound(kRows.begin(), kRows.end(), name,
-                                     [](const PolicyRow& row, std::string_view n) { return row.name < n; });
-    return at != kRows.end() && at->name == name ? &*at : nullptr;
+    static const auto byName = [] {
+        std::unordered_map<std::string_view, const PolicyRow*> all;
+        for (const PolicyRow& row : kRows) all.emplace(row.name, &row);
+        return all;
+    }();
+    const auto at = byName.find(name);
+    return at == byName.end() ? nullptr : at->second;
 }
 
 }  // namespace taut::inputs

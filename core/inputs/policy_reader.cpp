@@ -43,7 +43,7 @@ void readPolicy(KeyReader keys, Press& press)
             if (n && row.whole && n->si() != std::round(n->si())) {
                 keys.complain(row.name, refuse("input.not_whole", {},
                                                {"\"%1\" is not a whole number, and these are counted one by one.",
-                                                {n->entered()}},
+                                                {n->entered().str()}},
                                                "Write a whole number; the usual value holds until then."));
                 n.reset();
             }

@@ -8,11 +8,11 @@ namespace taut::inputs {
 
 std::string asWritten(const Quantity& q)
 {
-    const auto sameAs = [&](const std::string& text) {
+    const auto sameAs = [&](std::string_view text) {
         const Result<Quantity> back = parseQuantity(text, q.kind());
         return back && back->si() == q.si();
     };
-    if (!q.entered().empty() && sameAs(q.entered())) return q.entered();
+    if (!q.entered().empty() && sameAs(q.entered())) return q.entered().str();
     if (const Unit* unit = findUnit(q.kind(), q.unit()); unit != nullptr) {
         const std::string text = shortest(q.si() / unit->toSi) + ' ' + std::string(unit->symbol);
         if (sameAs(text)) return text;

@@ -33,9 +33,18 @@ struct Formula {
 
 /// An argument's value as given: by symbol.
 struct Named {
-    std::string symbol;
+    SharedString symbol;
     Quantity value;
 };
+
+/// The same of a value that stands elsewhere.
+struct NamedRef {
+    std::string_view symbol;
+    const Quantity* value = nullptr;
+};
+
+/// No formula has more arguments.
+inline constexpr std::size_t kMostArguments = 12;
 
 /// All formulas, sorted by id.
 [[nodiscard]] std::span<const Formula> formulas();
@@ -47,5 +56,6 @@ struct Named {
 /// .unknown_argument, .repeated_argument, .wrong_kind, .outside_domain (names the rule). The subject is the formula's
 /// id.
 [[nodiscard]] Result<Quantity> evaluate(const Formula& formula, std::span<const Named> given);
+[[nodiscard]] Result<Quantity> evaluate(const Formula& formula, std::span<const NamedRef> given);
 
 }  // namespace taut::physics

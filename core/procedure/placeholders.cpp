@@ -25,10 +25,11 @@ std::vector<Piece> piecesOf(std::string_view text)
 Text filled(std::string_view text, const Filling& filling)
 {
     Text out;
+    std::string source;
     std::vector<std::string> used;
     for (const Piece& piece : piecesOf(text)) {
         if (!piece.placeholder) {
-            out.source += piece.text;
+            source += piece.text;
             continue;
         }
         auto at = std::find(used.begin(), used.end(), piece.text);
@@ -39,8 +40,9 @@ Text filled(std::string_view text, const Filling& filling)
             used.push_back(piece.text);
             at = used.end() - 1;
         }
-        out.source += '%' + std::to_string(at - used.begin() + 1);
+        source += '%' + std::to_string(at - used.begin() + 1);
     }
+    out.source = source;
     return out;
 }
 

@@ -88,7 +88,8 @@ Text firstSentence(const Text& text)
     std::size_t end = text.source.size();
     for (const char* stop : {". ", "? "}) end = std::min(end, text.source.find(stop));
     Text first = text;
-    if (end < text.source.size()) first.source.resize(text.source[end] == '?' ? end + 1 : end);
+    if (end < text.source.size())
+        first.source = SharedString(text.source.view().substr(0, text.source[end] == '?' ? end + 1 : end));
     return first;
 }
 

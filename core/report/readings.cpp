@@ -44,8 +44,10 @@ bool followsFromJob(const targets::Targets& all, const targets::Target& target, 
     if (ready->window.rule == targets::Rule::Job || ready->window.rule == targets::Rule::Maker) return true;
     for (const targets::Given& given : ready->because.given) {
         for (const std::string_view start : {"job.", "substrate.", "roll."})
-            if (given.from.rfind(start, 0) == 0) return true;
-        const targets::Target* other = given.from.rfind("target:", 0) == 0 ? all.find(given.from.substr(7)) : nullptr;
+            if (given.from.starts_with(start)) return true;
+        constexpr std::string_view kTarget = "target:";
+        const targets::Target* other =
+            given.from.starts_with(kTarget) ? all.find(given.from.view().substr(kTarget.size())) : nullptr;
         if (other != nullptr && depth < 8 && followsFromJob(all, *other, depth + 1)) return true;
     }
     return false;

@@ -102,7 +102,7 @@ std::vector<Caution> cautions(const Ground& ground)
         if (finding.severity != Severity::Note) all.push_back({procedure::SignalWord::Caution, finding.text});
     std::set<std::string> said;
     for (const procedure::Step& step : ground.plan->steps)
-        if (isGrave(step.signal) && !step.caution.empty() && said.insert(step.caution.source).second)
+        if (isGrave(step.signal) && !step.caution.empty() && said.insert(step.caution.source.str()).second)
             all.push_back({step.signal, step.caution});
     return all;
 }
@@ -124,7 +124,7 @@ std::optional<Table> otherTargets(const Ground& ground)
         Cell value = valueCell(&target, ground.units);
         value.strong = true;
         table.rows.push_back({cell(target.name), std::move(value), windowCell(ready->window), cell(data(target.id)),
-                              cell(data(ready->because.formula))});
+                              cell(data(ready->because.formula.str()))});
     }
     if (table.rows.empty()) return std::nullopt;
     return table;

@@ -55,8 +55,10 @@ Book::Book(const inputs::Inputs& in, std::optional<Length> presentDiameter)
 
 Term Book::diameter() const { return m_impossibleDiameter ? impossible(*m_impossibleDiameter) : givenDiameter(); }
 
-std::string Book::provenance(std::string from) const
+SharedString Book::provenance(SharedString said) const
 {
+    if (m_roll->fromTag.empty()) return said;
+    std::string from = said.str();
     const auto goesOn = [](char c) { return c == '_' || std::isalnum(static_cast<unsigned char>(c)) != 0; };
     for (const std::string& key : m_roll->fromTag)
         for (std::size_t at = from.find(key); at != std::string::npos; at = from.find(key, at + 1)) {
@@ -70,8 +72,8 @@ std::string Book::provenance(std::string from) const
 
 Term Book::givenDiameter() const
 {
-    const std::string unit = m_roll->outerDiameter ? m_roll->outerDiameter->quantity().unit() : std::string();
-    const double reading = row("diameter_reading").value->si();
+    const SharedString unit = m_roll->outerDiameter ? m_roll->outerDiameter->quantity().unit() : SharedString();
+    const double reading = figure("diameter_reading");
     if (m_present)
         return doubted(known(Quantity(*m_present, Kind::Length, unit), "measured:roll.diameter"), reading, "D");
     return doubted(term(m_roll->outerDiameter, "roll.outer_diameter"), reading, "D");
@@ -81,7 +83,7 @@ Term Book::runningDiameter() const
 {
     if (m_impossibleDiameter || !m_roll->strippedDiameter) return diameter();
     if (m_impossibleStripped) return impossible(*m_impossibleStripped);
-    return doubted(term(m_roll->strippedDiameter, "roll.stripped_diameter"), row("diameter_reading").value->si(), "D");
+    return doubted(term(m_roll->strippedDiameter, "roll.stripped_diameter"), figure("diameter_reading"), "D");
 }
 
 Term Book::countedDiameter() const { return onlyLeft() ? runningDiameter() : diameter(); }
@@ -121,10 +123,10 @@ Term Book::coreOuter(Wall unknown) const
     const Term least = row("core_wall_least"), most = row("core_wall_most");
     if (unknown != Wall::Middle) {
         const Term& wall = unknown == Wall::Thinnest ? least : most;
-        return combine({core, wall}, "roll.core + 2 " + wall.from, plusWalls, Kind::Length);
+        return combine({core, wall}, "roll.core + 2 " + wall.from.str(), plusWalls, Kind::Length);
     }
     const Term middle = combine(
-        {core, least, most}, "roll.core + " + least.from + " + " + most.from,
+        {core, least, most}, "roll.core + " + least.from.str() + " + " + most.from.str(),
         [](const std::vector<double>& v) { return v[0] + v[1] + v[2]; }, Kind::Length);
     return doubted(middle, most.value->si() - least.value->si(), "wall");
 }
@@ -133,13 +135,13 @@ Term Book::caliper() const
 {
     // The wound caliper: what the data say within this tolerance.
     const Term t = term(m_substrate->caliper, "substrate.caliper");
-    const double share = m_substrate->caliperTolerance.value_or(row("caliper_tolerance").value->si());
+    const double share = m_substrate->caliperTolerance.value_or(figure("caliper_tolerance"));
     return t.known() ? doubted(t, share * t.value->si(), "t") : t;
 }
 
-Term Book::share(Term of, const char* rowName, const std::string& source) const
+Term Book::share(Term of, const char* rowName, const SharedString& source) const
 {
-    const double part = row(rowName).value->si();
+    const double part = figure(rowName);
     return of.known() ? doubted(of, part * std::abs(of.value->si()), source) : of;
 }
 
@@ -150,32 +152,9 @@ Term Book::grammage() const
 
 Term Book::modulus() const { return share(term(m_substrate->modulus, "substrate.modulus"), "modulus_tolerance", "E"); }
 
-Term Book::row(std::string_view name) const
-{
-    for (const auto& [set, value] : m_press->policy)
-        if (set == name) return known(value, "press.policy." + set);
-    const inputs::PolicyRow* usual = inputs::findPolicy(name);
-    assert(usual != nullptr);
-    const std::string unit = m_press->units == UnitSystem::Metric ? std::string(usual->unit) : std::string();
-    return known(Quantity(usual->si, usual->kind, unit), "policy:" + std::string(name));
-}
-
-Limit Book::limit(std::string_view name) const
-{
-    const Term held = row(name);
-    const inputs::PolicyRow* usual = inputs::findPolicy(name);
-    const std::string id(name);
-    if (held.from.rfind("press.", 0) == 0)
-        return {*held.value, Rule::Press,
-                Text("%1: this press's policy row %2", {std::vector<Text>{Text(std::string(usual->says))}, id})};
-    return {*held.value, Rule::Policy,
-            Text("%1: %2, policy row %3", {std::vector<Text>{Text(std::string(usual->says))},
-                                           std::vector<Text>{Text(std::string(usual->source))}, id})};
-}
-
 Term Book::width() const
 {
-    const double slit = row("width_reading").value->si();
+    const double slit = figure("width_reading");
     if (m_roll->width || !m_job->webWidth) return doubted(term(m_roll->width, "roll.width"), slit, "w");
     return doubted(term(m_job->webWidth, "job.web_width"), slit, "w");
 }
@@ -224,55 +203,67 @@ Stated Book::add(Target target, Doubt doubt)
     return Stated(entry.target, &entry.doubt);
 }
 
-Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm, std::string source)
+Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTerm, SharedString source)
 {
     if (lackTerm.cannot)
         return add({std::move(id), shape, std::move(name), Cannot{*lackTerm.cannot, {}, std::move(source)}});
     return add({std::move(id), shape, std::move(name), Needs{lackTerm.missing, {}, std::move(source)}});
 }
 
-Stated Book::formula(std::string id, Text name, std::string formulaId, Arguments arguments, std::string unit)
+Stated Book::formula(std::string id, Text name, SharedString formulaId, ListOf<Argument> arguments, SharedString unit)
 {
     const physics::Formula* formula = physics::findFormula(formulaId);
     assert(formula != nullptr);
-    Term result = evaluated(formulaId, arguments, {});
+    Term result = evaluated(*formula, arguments, {});
     if (!result.known()) {
-        if (result.cannot && result.cannot->subject.empty()) result.cannot->subject = id;
-        return lacking(std::move(id), std::move(name), Shape::Quantity, result, std::string(formula->source));
+        if (result.cannot && result.cannot->subject.empty()) {
+            Finding why = *result.cannot;
+            why.subject = id;
+            result = impossible(std::move(why));
+        }
+        return lacking(std::move(id), std::move(name), Shape::Quantity, result, SharedString::ofTable(formula->source));
     }
-    Because because{formulaId, std::string(formula->symbols), {}, std::string(formula->source)};
+    Because because{formulaId, SharedString::ofTable(formula->symbols), {}, SharedString::ofTable(formula->source)};
+    because.given.reserve(arguments.size());
     for (const auto& [symbol, part] : arguments) {
-        auto argument = std::find_if(formula->arguments.begin(), formula->arguments.end(),
-                                     [&wanted = symbol](const physics::Argument& a) { return a.symbol == wanted; });
+        auto argument =
+            std::find_if(formula->arguments.begin(), formula->arguments.end(),
+                         [wanted = symbol.view()](const physics::Argument& a) { return a.symbol == wanted; });
         assert(argument != formula->arguments.end());
-        because.given.push_back(given(symbol, Text(std::string(argument->name)), *part.value, part.from));
+        because.given.push_back(given(symbol, SharedString::ofTable(argument->name), *part.value, part.from));
     }
     return add(
         {std::move(id), Shape::Quantity, std::move(name),
          Ready{unit.empty() ? result.value->in("") : result.value->in(unit), {}, {}, {}, {}, std::move(because), {}}},
-        result.doubt);
+        std::move(result.doubt));
 }
 
-Stated Book::value(std::string id, Text name, std::string how, Term result, std::string source, Arguments arguments)
+Stated Book::value(std::string id, Text name, SharedString how, Term result, SharedString source,
+                   ListOf<Argument> arguments)
 {
     if (!result.known()) return lacking(std::move(id), std::move(name), Shape::Quantity, result, std::move(source));
     Because because{std::move(how), {}, {}, std::move(source)};
-    if (arguments.empty() && !result.from.empty()) arguments.emplace_back("x", result);
+    Arguments itself;
+    if (arguments.empty() && !result.from.empty()) {
+        itself.emplace_back("x", result);
+        arguments = itself;
+    }
+    because.given.reserve(arguments.size());
     for (const auto& [symbol, part] : arguments)
         if (part.known())
             because.given.push_back(given(symbol, part.name.empty() ? name : part.name, *part.value, part.from));
-    return add(
-        {std::move(id), Shape::Quantity, std::move(name), Ready{*result.value, {}, {}, {}, {}, std::move(because), {}}},
-        result.doubt);
+    return add({std::move(id), Shape::Quantity, std::move(name),
+                Ready{*std::move(result.value), {}, {}, {}, {}, std::move(because), {}}},
+               std::move(result.doubt));
 }
 
-Stated Book::word(std::string id, Text name, std::string value, std::string source, std::vector<Given> because)
+Stated Book::word(std::string id, Text name, std::string value, SharedString source, std::vector<Given> because)
 {
     return add({std::move(id), Shape::Word, std::move(name),
                 Ready{std::move(value), {}, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
 }
 
-Stated Book::yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because)
+Stated Book::yesNo(std::string id, Text name, bool value, SharedString source, std::vector<Given> because)
 {
     return add({std::move(id), Shape::YesNo, std::move(name),
                 Ready{value, {}, {}, {}, {}, {"rule", {}, std::move(because), std::move(source)}, {}}});
@@ -302,7 +293,8 @@ void Book::sayTooNarrow(const Target& target)
     // Where a gauge is named, that it is too coarse says it.
     const Ready* ready = target.ready();
     const Window& window = ready->window;
-    if (ready->instrument || !window.low || !window.high) return;
+    if (ready->instrument || !window.low || !window.high || finerFor(*window.low, *window.high, m_press->units) == 0)
+        return;
     const Magnitude low = shownLimit(*window.low, m_press->units, true),
                     high = shownLimit(*window.high, m_press->units, false);
     if (low.si <= high.si) return;
@@ -339,8 +331,8 @@ void Book::finishReadings(Target& target)
             if (*q) *q = (*q)->in(value->unit());
     // Less than the last place that is shown says nothing, and may be the noise of the arithmetic.
     if (ready->uncertainty) {
-        const Shown shown = show(Quantity(ready->uncertainty->si(), value->kind(), value->unit()), m_press->units);
-        if (shown.number.find_first_of("123456789") == std::string::npos) ready->uncertainty.reset();
+        if (showsNothing(Quantity(ready->uncertainty->si(), value->kind(), value->unit()), m_press->units))
+            ready->uncertainty.reset();
     }
     sayTooNarrow(target);
     if (!ready->instrument || ready->window.rule == Rule::None) return;

@@ -3,63 +3,22 @@
 
 #include <cstdint>
 #include <deque>
-#include <map>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <unordered_map>
-#include <utility>
 #include <vector>
 
 #include "core/inputs/path_of.h"
 #include "core/inputs/policy.h"
 #include "core/targets/lanes.h"
 #include "core/targets/target.h"
+#include "core/targets/term.h"
 
 // How a target set is written, private to this folder: each family states its targets, the book follows what is
 // missing or impossible through every formula, so that no family handles either by hand.
 namespace taut::targets {
-
-/// How well something is known: by source of doubt (the caliper, the diameter, a brake's torque), what that source does
-/// to the value, expanded (k = 2), SI, with its sign. Sources are independent; what one source does twice adds up.
-using Doubt = std::map<std::string, double, std::less<>>;
-
-/// Something a formula is fed with: a quantity and where it came from, or the keys that are missing, or why it cannot
-/// be.
-struct Term {
-    std::string from;
-    std::optional<Quantity> value;
-    std::vector<std::string> missing;
-    std::optional<Finding> cannot;
-    Doubt doubt{};
-    Text name{};  ///< what it is, where no formula tells: among the givens of a value; empty = what the value is
-    [[nodiscard]] bool known() const { return value.has_value(); }
-};
-[[nodiscard]] Term known(Quantity value, std::string from);
-[[nodiscard]] Term missing(std::string key);
-[[nodiscard]] Term impossible(Finding why);
-template <Kind K>
-[[nodiscard]] Term term(const inputs::Maybe<K>& entry, std::string key)
-{
-    return entry ? known(entry->quantity(), std::move(key)) : missing(std::move(key));
-}
-[[nodiscard]] Term term(const std::optional<Quantity>& quantity, std::string key);
-[[nodiscard]] Term number(const std::optional<double>& value, std::string key, Kind kind);
-[[nodiscard]] Term number(const std::optional<int>& value, std::string key);
-/// The same, known only to plus or minus `expanded` (SI, k = 2) by this source.
-[[nodiscard]] Term doubted(Term term, double expanded, const std::string& source);
-/// All sources together: root of the sum of squares.
-[[nodiscard]] double expandedOf(const Doubt& doubt);
-/// The same under a name of its own.
-[[nodiscard]] Term called(Term term, Text name);
-/// The same quantity under another provenance, when all are known; else what they lack together.
-[[nodiscard]] Term combine(const std::vector<Term>& parts, std::string from,
-                           double (*value)(const std::vector<double>& si), Kind kind);
-/// All that a list of terms lacks.
-[[nodiscard]] Term lack(const std::vector<Term>& parts);
-
-using Arguments = std::vector<std::pair<std::string, Term>>;
 
 /// Which rule gave each end of a window.
 struct Rules {
@@ -77,13 +36,13 @@ public:
     Stated& within(double below, double above, Rule rule, Text source);
     Stated& advice(Text text);
     /// The relation in symbols, where no formula of the catalogue says it.
-    Stated& symbols(std::string relation);
+    Stated& symbols(SharedString relation);
     Stated& instrument(const std::optional<Quantity>& u);
     /// Where the control or gauge ends; what is not of the target's kind says nothing.
     Stated& most(const std::optional<Quantity>& end);
     Stated& cannot(Finding why);
     /// Speaks of the value, and of window and instrument set later, in this unit.
-    Stated& in(const std::string& unit);
+    Stated& in(const SharedString& unit);
     [[nodiscard]] const Ready* ready() const { return std::get_if<Ready>(&m_target->state); }
     /// As the input of another formula.
     [[nodiscard]] Term term() const;
@@ -100,8 +59,9 @@ private:
 struct Limit {
     Quantity value;
     Rule rule{};
-    Text source;
+    const inputs::PolicyRow* row = nullptr;
     [[nodiscard]] double si() const { return value.si(); }
+    [[nodiscard]] Text source() const;
 };
 
 class Book {
@@ -120,7 +80,7 @@ public:
     /// and its weight speak of, nobody knows.
     [[nodiscard]] bool onlyLeft() const { return m_roll->strippedDiameter && !m_roll->outerDiameter && !m_present; }
     /// Where an entry of the roll comes from: its key, or "roll.tag" where the tag filled it.
-    [[nodiscard]] std::string provenance(std::string from) const;
+    [[nodiscard]] SharedString provenance(SharedString from) const;
 
     // Terms that several families use.
     [[nodiscard]] Term diameter() const;         ///< of the roll now; impossible where that cannot be
@@ -140,12 +100,14 @@ public:
     /// A policy row: from "press.policy.NAME" where the shop has set it, else "policy:NAME".
     [[nodiscard]] Term row(std::string_view name) const;
     [[nodiscard]] Limit limit(std::string_view name) const;
+    /// The number of a policy row, SI.
+    [[nodiscard]] double figure(std::string_view name) const;
     /// Where what a tape says of a roll is no longer large but misread: far beyond the largest that the unwind, or this
     /// rewind, takes; the same of a web's width.
     [[nodiscard]] Quantity mostAcross(const inputs::Rewind* rewind) const;
     [[nodiscard]] Quantity mostWide() const;
     /// Known to the share that a policy row says.
-    [[nodiscard]] Term share(Term of, const char* rowName, const std::string& source) const;
+    [[nodiscard]] Term share(Term of, const char* rowName, const SharedString& source) const;
     /// The paths for this roll and the feed it needs, or what keeps them from being drawn.
     [[nodiscard]] const Result<std::vector<inputs::NamedPath>>& paths() const { return m_paths; }
     [[nodiscard]] const physics::WebPath* mainPath() const;
@@ -158,13 +120,15 @@ public:
     [[nodiscard]] const physics::PathArc* arc(std::string_view roller) const;
 
     /// Value by a formula of the catalogue.
-    Stated formula(std::string id, Text name, std::string formulaId, Arguments arguments, std::string unit = {});
+    Stated formula(std::string id, Text name, SharedString formulaId, ListOf<Argument> arguments,
+                   SharedString unit = {});
     /// Value by a rule in words ("rule"), as entered ("stated") or from a table ("lookup").
-    Stated value(std::string id, Text name, std::string how, Term result, std::string source, Arguments because = {});
-    Stated word(std::string id, Text name, std::string value, std::string source, std::vector<Given> because);
-    Stated yesNo(std::string id, Text name, bool value, std::string source, std::vector<Given> because);
+    Stated value(std::string id, Text name, SharedString how, Term result, SharedString source,
+                 ListOf<Argument> because = {});
+    Stated word(std::string id, Text name, std::string value, SharedString source, std::vector<Given> because);
+    Stated yesNo(std::string id, Text name, bool value, SharedString source, std::vector<Given> because);
     /// What cannot be said yet, or not at all; `source` is whose relation or fact would say it.
-    Stated lacking(std::string id, Text name, Shape shape, const Term& lack, std::string source = "definition");
+    Stated lacking(std::string id, Text name, Shape shape, const Term& lack, SharedString source = "definition");
     void note(Finding finding) { m_targets.findings.push_back(std::move(finding)); }
     /// Why the roll's diameter cannot be: said by all that would follow from it.
     void blame(const Finding& diameter) { m_impossibleDiameter = diameter; }
@@ -186,6 +150,9 @@ public:
     [[nodiscard]] Targets finish() &&;
 
 private:
+    /// A policy row as this press has set it; nullptr where it has not.
+    [[nodiscard]] const Quantity* ownRow(std::string_view name) const;
+    [[nodiscard]] Quantity usualRow(const inputs::PolicyRow& row) const;
     Stated add(Target target, Doubt doubt = {});
     /// Lays this press's own limits on its targets, and says what of them does not hold or is broken.
     void layOwnLimits();
@@ -214,10 +181,6 @@ private:
     Findings m_limitsSaid;  ///< what laying this press's own limits has found so far
     Targets m_targets;      ///< schedules and findings; `all` is filled by finish
 };
-
-/// Evaluates a catalogue formula on terms; what they lack travels on.
-[[nodiscard]] Term evaluated(const std::string& formulaId, const Arguments& arguments, std::string from);
-[[nodiscard]] Given given(std::string symbol, Text name, TargetValue value, std::string from);
 
 /// Fills in what a family left unsaid: the relation in symbols, the sentence for an apprentice, and why nothing is
 /// judged.

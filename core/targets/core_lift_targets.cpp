@@ -140,7 +140,7 @@ void stateLift(Book& book, const Term& extra, std::optional<Finding> unfit)
         if (lift.pressure.least) stuck = std::max(stuck, lift.pressure.least->si());
         const Quantity alarm(stuck, Kind::Pressure, value.unit());
         pressure.instrument(lift.pressure.uncertainty).most(lift.pressure.most);
-        pressure.window({}, alarm, Rule::Alarm, over.source);
+        pressure.window({}, alarm, Rule::Alarm, over.source());
         if (lift.pressure.most && value.si() > lift.pressure.most->si()) {
             const Finding why = refuse("lift.pressure_out_of_range", "roll." + book.roll().id,
                                        Text("Lifting this roll would take %1; this lift ends at %2.",

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
+#include <string_view>
 
 #include "core/targets/book.h"
 #include "core/targets/known_ids.h"
@@ -10,7 +11,7 @@ namespace {
 
 /// What a target says where its family said nothing more particular, ready or in want of keys.
 struct Words {
-    const char *pattern, *symbols, *advice;
+    std::string_view pattern, symbols, advice;
 };
 constexpr std::array kWords{
     Words{"align.centre", "", "Measure to the middle of the roll."},
@@ -56,7 +57,8 @@ void explain(Target& target)
 {
     if (auto* needs = std::get_if<Needs>(&target.state)) {
         for (const Words& words : kWords)
-            if (needs->advice.empty() && fitsPattern(words.pattern, target.id)) needs->advice = Text(words.advice);
+            if (needs->advice.empty() && fitsPattern(words.pattern, target.id))
+                needs->advice = SharedString::ofTable(words.advice);
         if (needs->advice.empty())
             needs->advice = "It is computed as soon as what is missing has been entered; until then do not guess it.";
         return;
@@ -69,8 +71,8 @@ void explain(Target& target)
     for (const Words& words : kWords) {
         if (!ready->because.symbols.empty() && !ready->advice.empty()) break;
         if (!fitsPattern(words.pattern, target.id)) continue;
-        if (ready->because.symbols.empty()) ready->because.symbols = words.symbols;
-        if (ready->advice.empty()) ready->advice = Text(words.advice);
+        if (ready->because.symbols.empty()) ready->because.symbols = SharedString::ofTable(words.symbols);
+        if (ready->advice.empty()) ready->advice = SharedString::ofTable(words.advice);
     }
     if (ready->because.symbols.empty())
         ready->because.symbols = ready->because.formula == "lookup" ? "(low + high) / 2, from the table" : "as entered";

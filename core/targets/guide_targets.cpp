@@ -77,7 +77,7 @@ void stateSensors(Book& book, const inputs::Guide& guide)
                 operatorSide ? Text("Operator-side sensor from the frame") : Text("Drive-side sensor from the frame"),
                 "G10.edge", {{"c", term(press.centreline, "press.centreline")}, {"w", book.width()}, {"side", side}},
                 press.centreline ? press.centreline->quantity().unit() : "")
-            .within(place.si(), place.si(), place.rule, place.source)
+            .within(place.si(), place.si(), place.rule, place.source())
             .most(term(press.betweenFrames, "").value)
             .advice("The middle of the sensor's window stands over the edge of the web that is there.");
     }
@@ -87,7 +87,7 @@ void stateSensors(Book& book, const inputs::Guide& guide)
     book.value(id + "sensor_mid", "Sensor's reading with the edge where it belongs", "stated",
                known(Quantity(0.5, Kind::Share), "policy:sensor_middle"), "half the window: common practice, no source")
         .in("%")
-        .within(sensorMiddle.si(), sensorMiddle.si(), sensorMiddle.rule, sensorMiddle.source)
+        .within(sensorMiddle.si(), sensorMiddle.si(), sensorMiddle.rule, sensorMiddle.source())
         .advice("Half covered, half open: then it sees both ways equally far.");
 }
 
@@ -118,7 +118,7 @@ void stateSensorPlace(Book& book, const inputs::Guide& guide)
         book.lacking("guide." + guide.id + ".sensor_after", name, Shape::Quantity, both);
         return;
     }
-    const std::string unit = after.value->unit();
+    const SharedString unit = after.value->unit();
     const double third = span.value->si() / 3;
     book.value("guide." + guide.id + ".sensor_after", name, "stated", after, "press profile",
                {{"x", after}, {"L", called(span, "span behind the guide")}})
@@ -213,9 +213,9 @@ double rollShare(const Book& book, const Term& goes)
 Text shareSource(const Book& book, const Term& goes)
 {
     const Limit share = book.limit("centre_stroke");
-    if (rollShare(book, goes) <= share.si()) return share.source;
+    if (rollShare(book, goes) <= share.si()) return share.source();
     return {"%1; no nearer than without a guide: %2",
-            {std::vector<Text>{share.source}, std::vector<Text>{book.limit("centre_unguided").source}}};
+            {std::vector<Text>{share.source()}, std::vector<Text>{book.limit("centre_unguided").source()}}};
 }
 
 /// What this roll's wander takes of a guide, against its stroke and against what it can shift this web.
@@ -251,7 +251,7 @@ void stateStroke(Book& book, const inputs::Guide& guide, const Term& reach)
                                : Text("Share of the stroke that this roll's wander takes"),
                      "G11", {{"y", error}, {"s", goes}}, "%");
     const Quantity most(goes.known() ? rollShare(book, goes) : half.si(), Kind::Share, "%");
-    used.window({}, most, half.rule, goes.known() ? shareSource(book, goes) : half.source)
+    used.window({}, most, half.rule, goes.known() ? shareSource(book, goes) : half.source())
         .advice("What the roll takes the guide no longer has for the web.");
     if (const Ready* r = used.ready(); r != nullptr && std::get<Quantity>(r->value).si() > most.si())
         book.note(Finding{"guide.stroke_used", Severity::Warn, "press.guide." + guide.id,
@@ -283,12 +283,12 @@ void stateGuides(Book& book)
                                  : std::nullopt,
                     goes.known() ? std::optional(Quantity(resting.si() * goes.value->si(), Kind::Length, small))
                                  : std::nullopt,
-                    goes.known() ? resting.rule : Rule::None, resting.source)
+                    goes.known() ? resting.rule : Rule::None, resting.source())
             .advice("If it rests to one side, move the roll, not the sensor.");
         const Limit wander = book.limit("web_wander");
         book.value(id + "wander", "Wander of the web behind the guide at steady speed", "stated",
                    known(Quantity(0, Kind::Length, small), "policy:web_wander"), "S73")
-            .within(wander.si(), wander.si(), wander.rule, wander.source)
+            .within(wander.si(), wander.si(), wander.rule, wander.source())
             .advice("More than this: look upstream before you touch the guide.");
         book.formula(id + "response_time", "How long the web takes to follow the guide", "D5",
                      {{"L", guideSpan(book, guide)}, {"v", book.speed()}}, "s")
@@ -308,7 +308,7 @@ void stateAlignment(Book& book)
     const Limit centring = book.limit(guided ? "centre_guided" : "centre_unguided");
     double reach = centring.si();
     Rule rule = centring.rule;
-    Text source = centring.source;
+    Text source = centring.source();
     // An off-centre roll may take only so much of what the guide can shift this web.
     const Limit share = book.limit("centre_stroke");
     for (const inputs::Guide& guide : press.guides) {
@@ -354,7 +354,7 @@ void stateAlignment(Book& book)
                    {book.width()}, "half of the width", [](const std::vector<double>& v) { return v[0] / 2; },
                    Kind::Length),
                "definition", {{"w", book.width()}})
-        .within(mark.si(), mark.si(), mark.rule, mark.source)
+        .within(mark.si(), mark.si(), mark.rule, mark.source())
         .advice("Mark the middle of the lead edge; it makes centring quick.");
 }
 

@@ -134,6 +134,8 @@ constexpr auto kIds = std::to_array<KnownId>({
 // One pattern against one id: equal part by part, an instance part matching anything, itself included.
 bool fitsPattern(std::string_view pattern, std::string_view id)
 {
+    // Most patterns are told from an id by their first letter: no id begins with an instance.
+    if (pattern.empty() || id.empty() || pattern.front() != id.front()) return false;
     for (;;) {
         const auto pEnd = pattern.find('.');
         const auto iEnd = id.find('.');

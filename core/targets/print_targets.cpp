@@ -42,7 +42,7 @@ void statePrintedRepeat(Book& book)
                     {"s", called(change, "by what a repeat is shorter when the web is let go")}})
             .in(unit)
             .symbols("x = P - 10 R, P measured; it should be -10 s")
-            .within(reach, reach, drift.rule, drift.source)
+            .within(reach, reach, drift.rule, drift.source())
             .advice("Measured over ten on the web let go, which is shorter by what the tension stretched it. Off this "
                     "says undercut, tape or another tension than set.");
         return;
@@ -53,7 +53,7 @@ void statePrintedRepeat(Book& book)
         .symbols("x = P - 10 R, P measured")
         .within(reach + 10 * repeat.value->si() * most.si(), reach, drift.rule,
                 Text("%1; shorter besides by what tension may stretch it: %2",
-                     {std::vector<Text>{drift.source}, std::vector<Text>{most.source}}))
+                     {std::vector<Text>{drift.source()}, std::vector<Text>{most.source()}}))
         .advice("Measured over ten on the web let go. How far this web stretches is not known: it may be shorter by "
                 "that. Off this says undercut, tape or too much tension.");
 }
@@ -73,7 +73,7 @@ void stateRegisterAndInk(Book& book)
         if (station.registerAlong) {
             const Quantity way = station.registerAlong->quantity();
             const double off = mid.si() * way.si();
-            along.within(off, off, mid.rule, mid.source)
+            along.within(off, off, mid.rule, mid.source())
                 .most(Quantity(2 * way.si(), way.kind(), way.unit()))  // from one end to the other
                 .advice("When its adjuster stands at its mid mark.");
         }
@@ -86,7 +86,7 @@ void stateRegisterAndInk(Book& book)
         if (station.registerAlong)
             centre
                 .within(mid.si() * station.registerAlong->si(), mid.si() * station.registerAlong->si(), mid.rule,
-                        mid.source)
+                        mid.source())
                 .advice("From the middle it can follow the print to both sides; across goes by the same share.");
         book.value(id + "across", Text("Station %1: register left across the web, each way", {name}), "stated",
                    term(station.registerAcross, key + "register_across"), "press profile")
@@ -116,7 +116,7 @@ void stateRegisterAndInk(Book& book)
                     {"tape", called(tape, "mounting tape")},
                     {"u", called(under, "undercut")}})
             .symbols("x = plate + tape - u")
-            .window(Quantity(-most.si(), Kind::Length), most.value, most.rule, most.source)
+            .window(Quantity(-most.si(), Kind::Length), most.value, most.rule, most.source())
             .advice("Off this, the print is longer or shorter than the gear says, and the pressure wrong.");
     }
     // What of the cells reaches the web: from a quarter (public rule, S79) to a half (an ink maker's chart, S80), one
@@ -126,7 +126,7 @@ void stateRegisterAndInk(Book& book)
                                      {least, most}, "middle of " + least.from + " and " + most.from,
                                      [](const std::vector<double>& v) { return (v[0] + v[1]) / 2; }, Kind::Share),
                                  (most.value->si() - least.value->si()) / 2, "k");
-    const bool usual = least.from.rfind("policy:", 0) == 0 && most.from.rfind("policy:", 0) == 0;
+    const bool usual = least.from.starts_with("policy:") && most.from.starts_with("policy:");
     const Text said =
         usual ? Text("From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells "
                      "reaches the web: the middle, for film and mass alike; pan and hoses come on top.")

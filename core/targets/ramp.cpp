@@ -290,7 +290,7 @@ std::optional<Ramp> rampOf(const inputs::Press& press, const Targets& targets, c
     ramp.lengthUnit = first.unit();
     ramp.forceUnit = total->quantity()->unit();
     for (std::size_t i = 0; i < schedule->columns.size(); ++i) {
-        const std::string& unit = schedule->rows.front()[i].unit();
+        const SharedString& unit = schedule->rows.front()[i].unit();
         if (schedule->columns[i] == "torque") ramp.torqueUnit = unit;
         if (schedule->columns[i] == "setting") ramp.settingUnit = unit;
     }

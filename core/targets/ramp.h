@@ -19,7 +19,7 @@ struct Ramp {
     double start = 0, end = 0;        ///< diameters, m
     std::optional<double> low, high;  ///< window of the web tension, N
     double swing = 0;                 ///< share of it by which a tension may swing (policy tension_swing)
-    std::string lengthUnit, forceUnit, torqueUnit, settingUnit;
+    SharedString lengthUnit, forceUnit, torqueUnit, settingUnit;
     [[nodiscard]] double least() const { return unwinding ? end : start; }
     [[nodiscard]] double most() const { return unwinding ? start : end; }
 };

@@ -345,7 +345,7 @@ std::optional<Force> heldTension(const Book& book, const inputs::Zone& zone, con
 }
 
 void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms, Stated& setting,
-                 const std::string& settingUnit)
+                 const SharedString& settingUnit)
 {
     const std::optional<Ramp> ramp = courseOf(book, zone, terms, settingUnit);
     if (!ramp) return;

@@ -31,6 +31,6 @@ void bound(Book& book, const inputs::Zone& zone, const SettingTerms& terms, cons
 /// Says at what diameter a setting, or what a loop asks of its brake, will leave its range, and what to do. A loop
 /// whose brake cannot hold the tension even now cannot be set.
 void checkCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms, Stated& setting,
-                 const std::string& settingUnit);
+                 const SharedString& settingUnit);
 
 }  // namespace taut::targets

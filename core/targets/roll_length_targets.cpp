@@ -36,7 +36,7 @@ Tolerance caliperTolerance(const Book& book)
     if (const std::optional<double>& own = book.substrate().caliperTolerance)
         return {*own, Rule::Maker, "the tolerance of the caliper"};
     const Limit usual = book.limit("caliper_tolerance");
-    return {usual.si(), usual.rule, usual.source};
+    return {usual.si(), usual.rule, usual.source()};
 }
 
 /// Which length counts and why, and what to do when they lie too far apart.
@@ -157,7 +157,7 @@ Stated onlySmaller(Book& book, Stated stripped, const Term& whole)
         core.known() ? std::optional(Quantity(core.value->si(), Kind::Length, q.unit())) : std::nullopt;
     return stripped.window(
         least, Quantity((1 + match.si()) * q.si(), Kind::Length, q.unit()), match.rule,
-        Text("no larger than before, and more than the core; %1", {std::vector<Text>{match.source}}));
+        Text("no larger than before, and more than the core; %1", {std::vector<Text>{match.source()}}));
 }
 
 /// The first less all others.

@@ -146,7 +146,7 @@ void stateRoll(Book& book)
     const Term diameter = book.givenDiameter();
     const double reach = diameter.known() ? match.si() * diameter.value->si() : 0;
     book.value("roll.diameter", "Outer diameter, measured", "stated", diameter, "the roll's data")
-        .within(reach, reach, match.rule, match.source)
+        .within(reach, reach, match.rule, match.source())
         .most(book.mostAcross(nullptr))
         .advice("Measure twice at right angles and take the mean; a tape round the roll gives the circumference, not "
                 "this.");

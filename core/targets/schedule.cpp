@@ -10,7 +10,7 @@
 namespace taut::targets {
 
 std::optional<Ramp> courseOf(const Book& book, const inputs::Zone& zone, const SettingTerms& terms,
-                             const std::string& settingUnit)
+                             const SharedString& settingUnit)
 {
     Ramp ramp;
     ramp.zone = zone;
@@ -91,7 +91,7 @@ void sayOutside(Book& book, const Ramp& ramp, const Changes& changes)
 
 }  // namespace
 
-void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const std::string& settingUnit)
+void stateSchedule(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const SharedString& settingUnit)
 {
     const std::optional<Ramp> ramp = courseOf(book, zone, terms, settingUnit);
     if (!ramp) return;

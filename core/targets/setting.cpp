@@ -85,9 +85,9 @@ void openLoop(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
 {
     const std::string id = "tension." + zone.id + ".";
     const SettingRelation relation = *relationOf(book, zone, terms.total, terms.diameter);
-    const std::string unit = zone.setting.least  ? zone.setting.least->unit()
-                             : zone.setting.most ? zone.setting.most->unit()
-                                                 : "";
+    const SharedString unit = zone.setting.least  ? zone.setting.least->unit()
+                              : zone.setting.most ? zone.setting.most->unit()
+                                                  : SharedString();
     Stated setting = book.formula(id + "setting", name, relation.formula, relation.arguments, unit);
     bound(book, zone, terms, relation, setting);
     setting.advice(endOf(book.press(), zone) == ZoneEnd::Unwind
@@ -102,7 +102,7 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
 {
     const std::string id = "tension." + zone.id + ".";
     const inputs::Dancer d = zone.dancer.value_or(inputs::Dancer{});
-    const std::string unit = zone.setting.least ? zone.setting.least->unit() : "";
+    const SharedString unit = zone.setting.least ? zone.setting.least->unit() : SharedString();
     if (const auto relation = relationOf(book, zone, terms.total, terms.diameter)) {
         Stated setting = book.formula(id + "setting", name, relation->formula, relation->arguments, unit);
         bound(book, zone, terms, *relation, setting);
@@ -117,13 +117,13 @@ void dancer(Book& book, const inputs::Zone& zone, const SettingTerms& terms, con
     book.value(id + "rest", Text("%1: dancer at rest, share of its travel", {inputs::spokenName(zone)}), "stated",
                known(Quantity(0.5, Kind::Share), "policy:dancer_middle"), "S39")
         .in("%")
-        .window(restLeast.value.in("%"), restMost.value.in("%"), restLeast.rule, restLeast.source)
+        .window(restLeast.value.in("%"), restMost.value.in("%"), restLeast.rule, restLeast.source())
         .advice("Clear of both stops, moving freely, resting about the middle.");
     const Limit swing = book.limit("dancer_swing");
     book.value(id + "arm_swing",
                Text("%1: swing of the dancer at steady speed, share of its travel", {inputs::spokenName(zone)}),
                "stated", known(Quantity(0, Kind::Share, "%"), "policy:dancer_swing"), "policy")
-        .within(swing.si(), swing.si(), swing.rule, swing.source)
+        .within(swing.si(), swing.si(), swing.rule, swing.source())
         .advice("An arm that keeps swinging says that the loop hunts or the roll is out of round.");
 }
 
@@ -153,12 +153,12 @@ void loadCell(Book& book, const inputs::Zone& zone, const SettingTerms& terms, c
     stateSchedule(book, zone, terms, "");
     const Limit zero = book.limit("load_cell_zero");
     const std::string read = panelForce(book, cell);
-    const std::string unit = read.empty() && range.known() ? range.value->unit() : read;
+    const SharedString unit = read.empty() && range.known() ? range.value->unit() : SharedString(read);
     if (range.known())
         book.value(id + "zero", Text("%1: load cell with the web slack", {inputs::spokenName(zone)}), "stated",
                    known(Quantity(0, Kind::Force, unit), "policy:load_cell_zero"), "policy")
             .instrument(Quantity(0, Kind::Force, unit))
-            .within(zero.si() * range.value->si(), zero.si() * range.value->si(), zero.rule, zero.source)
+            .within(zero.si() * range.value->si(), zero.si() * range.value->si(), zero.rule, zero.source())
             .advice("Nothing may hang on the cell while it is read.");
     else
         book.lacking(id + "zero", "Load cell with the web slack", Shape::Quantity, range);

@@ -30,7 +30,7 @@ void stateFault(Book& book, const std::string& id, Text name, const char* rowNam
                known(nothing, (own ? "press.policy." : "policy:") + std::string(rowName)),
                own ? "press profile" : "policy")
         // Less than none of it cannot be, unless it is that edges lie over one another.
-        .window(hasNoSign(id) ? std::nullopt : std::optional(nothing), high, most.rule, most.source)
+        .window(hasNoSign(id) ? std::nullopt : std::optional(nothing), high, most.rule, most.source())
         .advice(std::move(advice));
 }
 
@@ -60,7 +60,7 @@ void shaftAir(Book& book, const std::string& id, const Text& name, const inputs:
         high = mandrel.airMost ? std::optional(mandrel.airMost->quantity()) : std::nullopt;
     }
     readingBetween(book, id, name, low, high, plate ? Rule::Press : usual.rule,
-                   plate ? Text("the shaft's plate") : usual.source,
+                   plate ? Text("the shaft's plate") : usual.source(),
                    "Watch it for a minute: a leaking shaft lets the roll go.",
                    plate ? "press.mandrel.pressure" : "policy:air_shaft");
 }
@@ -74,7 +74,7 @@ void stateShopReadings(Book& book)
     if (press.hasAir)
         readingBetween(book, "air.supply", "Air supply at the press", said(book.limit("air_supply_least"), us),
                        said(book.limit("air_supply_most"), us), book.limit("air_supply_least").rule,
-                       book.limit("air_supply_least").source,
+                       book.limit("air_supply_least").source(),
                        "Low air lets brakes, nips and shafts go when you need them.", "policy:air_supply");
     if (press.hasAir)
         stateFault(book, "air.drop", "Fall of the air supply while nips close", "air_drop_most",
@@ -95,7 +95,7 @@ void stateShopReadings(Book& book)
     const Limit room = book.limit("room_time");
     book.value("roll.room_time", "Time a roll should lie in the press room", "stated",
                known(room.value, "policy:room_time"), "common practice, no source")
-        .window(room.value, {}, room.rule, room.source)
+        .window(room.value, {}, room.rule, room.source())
         .advice("A cold or damp roll changes its length and its tension on the press. Wait, or note it.");
     constexpr std::array<std::string_view, 8> kTreated{"film_label", "pet",   "bopp",  "pp",
                                                        "pe",         "nylon", "vinyl", "polystyrene"};
@@ -103,18 +103,18 @@ void stateShopReadings(Book& book)
         const Limit treatment = book.limit("film_treatment");
         book.value("roll.treatment", "Treatment of the film", "stated",
                    known(treatment.value.in("mN/m"), "policy:film_treatment"), "policy, from memory")
-            .window(treatment.value.in("mN/m"), {}, treatment.rule, treatment.source)
+            .window(treatment.value.in("mN/m"), {}, treatment.rule, treatment.source())
             .advice(
                 "Drawn across with test ink; the ink maker's figure comes first. Ink beads on film that has lost it.");
     }
     const Term reach = known(Quantity(0, Kind::Length, us ? "in" : "mm"), "policy:colour_to_colour");
     const Limit colour = book.limit("colour_to_colour"), die = book.limit("die_to_print");
     book.value("register.colour", "Colour to colour", "stated", reach, "policy, from memory")
-        .within(colour.si(), colour.si(), colour.rule, colour.source)
+        .within(colour.si(), colour.si(), colour.rule, colour.source())
         .advice("Where the job says nothing closer.");
     if (std::any_of(press.rollers.begin(), press.rollers.end(), [](const auto& r) { return r.kind == "die"; }))
         book.value("register.die", "Die to print", "stated", reach, "common practice, no source")
-            .within(die.si(), die.si(), die.rule, die.source)
+            .within(die.si(), die.si(), die.rule, die.source())
             .advice("Where the job says nothing closer.");
 }
 

@@ -54,7 +54,7 @@ Stated& Stated::advice(Text text)
     return *this;
 }
 
-Stated& Stated::symbols(std::string relation)
+Stated& Stated::symbols(SharedString relation)
 {
     if (auto* r = std::get_if<Ready>(&m_target->state)) r->because.symbols = std::move(relation);
     return *this;
@@ -77,7 +77,7 @@ Stated& Stated::most(const std::optional<Quantity>& end)
 
 Stated& Stated::cannot(Finding why)
 {
-    std::string source;
+    SharedString source;
     if (const Ready* was = m_target->ready()) source = was->because.source;
     if (const auto* needs = std::get_if<Needs>(&m_target->state)) source = needs->source;
     if (const auto* no = std::get_if<Cannot>(&m_target->state)) source = no->source;
@@ -85,7 +85,7 @@ Stated& Stated::cannot(Finding why)
     return *this;
 }
 
-Stated& Stated::in(const std::string& unit)
+Stated& Stated::in(const SharedString& unit)
 {
     if (auto* r = std::get_if<Ready>(&m_target->state))
         if (auto* q = std::get_if<Quantity>(&r->value)) {

@@ -186,7 +186,7 @@ void stateUnwindStop(Book& book, const inputs::Zone& zone, const Term& slowing)
     if (start.ready() != nullptr)
         start
             .window({}, Quantity(total.value->si() * (1 + ramp.si()), Kind::Force, forceUnit(book)), ramp.rule,
-                    ramp.source)
+                    ramp.source())
             .advice(
                 "The web has to drag the roll up to speed. Above the limit, speed up more slowly while it is large.");
 }
@@ -236,7 +236,7 @@ void stateRewindStop(Book& book, const inputs::Zone& zone, const inputs::Rewind&
     if (start.ready() != nullptr)
         start
             .window(Quantity(finished.value->si() * (1 - ramp.si()), Kind::Force, forceUnit(book)), {}, ramp.rule,
-                    ramp.source)
+                    ramp.source())
             .advice("Part of the torque goes into the roll itself. Below the limit the wraps wind soft: speed up more "
                     "slowly.");
 }
@@ -255,7 +255,7 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
     };
     if (scaled.ready() != nullptr && std::get<Quantity>(scaled.ready()->value).si() < 0.1) scaled.in("ms");
     const auto* atSpeed = scaled.ready() ? &std::get<Quantity>(scaled.ready()->value) : nullptr;
-    if (atSpeed != nullptr) scaled.window({}, most(*atSpeed), late.rule, late.source);
+    if (atSpeed != nullptr) scaled.window({}, most(*atSpeed), late.rule, late.source());
     scaled.advice("The deceleration is the press's own: the time grows with the speed that it is stopped from.");
 
     const Term share = called(book.row("proving_speed"), "share of the job's speed");
@@ -291,7 +291,7 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
         const Limit early = book.limit("stop_time_under");
         timed
             .window(Quantity(reckoned.si() * (1 - early.si()), Kind::Time, reckoned.unit()), most(reckoned), late.rule,
-                    Text("%1; %2", {std::vector<Text>{late.source}, std::vector<Text>{early.source}}))
+                    Text("%1; %2", {std::vector<Text>{late.source()}, std::vector<Text>{early.source()}}))
             .most(Quantity(inputs::sane::kStopTime.most, Kind::Time, "s"));
     }
     timed.advice("Longer than this: withdraw the press and have it looked at. Shorter: it was another speed, or the "
@@ -303,7 +303,7 @@ void stateStopTime(Book& book, const inputs::Sourced& measured, const std::strin
                                : Text("Time to standstill after an emergency stop"),
                    "stated", term(measured.value, key), "press profile");
     if (time.ready() == nullptr) return;
-    time.window({}, most(*measured.value), late.rule, late.source);
+    time.window({}, most(*measured.value), late.rule, late.source());
     time.most(Quantity(inputs::sane::kStopTime.most, Kind::Time, "s"));
     if (measured.at)
         time.advice(

@@ -30,17 +30,17 @@ using TargetValue = std::variant<Quantity, bool, std::string>;
 /// One input of a value: its symbol in the formula, what it is, the value, and where it came from ("roll.core",
 /// "target:lift.load").
 struct Given {
-    std::string symbol;
+    SharedString symbol;
     Text name;
     TargetValue value;
-    std::string from;
+    SharedString from;
     friend bool operator==(const Given&, const Given&) = default;
 };
 /// Why a value is what it is. `formula` is an id of physics/formula.h, or "stated", "rule", "lookup".
 struct Because {
-    std::string formula, symbols;
+    SharedString formula, symbols;
     std::vector<Given> given;
-    std::string source;
+    SharedString source;
     friend bool operator==(const Because&, const Because&) = default;
 };
 struct Ready {
@@ -56,16 +56,16 @@ struct Ready {
 /// Cannot be computed until these keys are known ("press.zone.unwind.torque_per_setting").
 struct Needs {
     std::vector<std::string> keys;
-    Text advice{};         ///< what it is for, or what to do until the keys are known
-    std::string source{};  ///< whose relation would give it
+    Text advice{};          ///< what it is for, or what to do until the keys are known
+    SharedString source{};  ///< whose relation would give it
     friend bool operator==(const Needs&, const Needs&) = default;
 };
 /// This press cannot deliver it, or it contradicts something: known before anybody lifts a roll. With a reason that is
 /// a note it merely never comes to it with this roll, and nothing is to be done.
 struct Cannot {
     Finding why;
-    Text advice{};         ///< what to do instead
-    std::string source{};  ///< whose relation or fact says so
+    Text advice{};          ///< what to do instead
+    SharedString source{};  ///< whose relation or fact says so
     [[nodiscard]] bool never() const { return why.severity == Severity::Note; }
     friend bool operator==(const Cannot&, const Cannot&) = default;
 };

@@ -102,7 +102,7 @@ Ready readyFrom(const Json& object)
     ready.value = valueFrom(object);
     const auto* q = std::get_if<Quantity>(&ready.value);
     const Kind kind = q ? q->kind() : Kind::Count;
-    const std::string unit = q ? q->unit() : "";
+    const SharedString unit = q ? q->unit() : SharedString();
     if (object["uncertainty"].isNumber()) ready.uncertainty = Quantity(object["uncertainty"].number(), kind, unit);
     if (object["instrument"].isNumber()) ready.instrument = Quantity(object["instrument"].number(), kind, unit);
     if (object["most"].isNumber()) ready.most = Quantity(object["most"].number(), kind, unit);
@@ -224,7 +224,7 @@ Json windowJson(const Window& window)
     return object;
 }
 
-Window windowFrom(const Json& json, Kind kind, const std::string& unit)
+Window windowFrom(const Json& json, Kind kind, const SharedString& unit)
 {
     Window window;
     if (json["low"].isNumber()) window.low = Quantity(json["low"].number(), kind, unit);

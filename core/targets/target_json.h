@@ -12,6 +12,6 @@ namespace taut::targets {
 /// Reads it back to an equal value (code targets.broken when it is not that shape).
 [[nodiscard]] Result<Targets> targetsFrom(const Json& json);
 [[nodiscard]] Json windowJson(const Window& window);
-[[nodiscard]] Window windowFrom(const Json& json, Kind kind, const std::string& unit);
+[[nodiscard]] Window windowFrom(const Json& json, Kind kind, const SharedString& unit);
 
 }  // namespace taut::targets

@@ -82,7 +82,7 @@ void stateLeftAlone(Book& book, const inputs::Zone& zone, const SettingTerms& te
     if (leaves && !unwinding && outside.known())
         if (const auto lowest = lowestTension(*ramp, *leaves); lowest && lowest->si() < outside.value->si()) {
             outside.value = Quantity(lowest->si(), Kind::Force, outside.value->unit());
-            outside.from += ", under the taper";
+            outside.from = outside.from + ", under the taper";
         }
     book.formula(id + "change_diameter", changeName, "B5.diameter",
                  {{"T", outside}, {"k", k}, {"p0", zero}, {"p", setting}}, us ? "in" : "mm")
@@ -210,12 +210,12 @@ void stateCourse(Book& book, const inputs::Zone& zone, const SettingTerms& terms
     const Limit swing = book.limit("tension_swing"), ramp = book.limit("tension_ramp");
     book.value("tension." + zone.id + ".swing", Text("%1: swing of the shown tension, share of its mean", {name}),
                "stated", known(Quantity(0, Kind::Share, "%"), "policy:tension_swing"), "policy")
-        .window({}, swing.value.in("%"), swing.rule, swing.source)
+        .window({}, swing.value.in("%"), swing.rule, swing.source())
         .advice("At steady speed. More says: roll out of round, sticking brake, hunting loop.");
     book.value("tension." + zone.id + ".ramp_swing",
                Text("%1: swing of the shown tension while the speed changes, share of its mean", {name}), "stated",
                known(Quantity(0, Kind::Share, "%"), "policy:tension_ramp"), "policy")
-        .window({}, ramp.value.in("%"), ramp.rule, ramp.source)
+        .window({}, ramp.value.in("%"), ramp.rule, ramp.source())
         .advice("Starting and stopping pull more than running; more than this parts a splice or leaves the web slack.");
 }
 

@@ -15,7 +15,7 @@ struct TableRange {
     Term low, high;
     Term stress;                 ///< T2: tension per width and thickness, where it is the middle of the range
     std::string how = "lookup";  ///< "lookup", or "T2" with the stress
-    std::string sourceId;
+    SharedString sourceId;
     Text source;
     Rule rule = Rule::Table;  ///< whose word the ends are: a row of ours, where that widens the tables
 };

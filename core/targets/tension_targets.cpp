@@ -68,7 +68,7 @@ Term zoneWidth(const Book& book, const inputs::Zone& zone)
     Term lane = known(Quantity(w.value->si() * share, Kind::Length, w.value->unit()),
                       book.job().across ? "roll.width by the lanes of job.across that this rewind takes"
                                         : "roll.width over the product rewinds");
-    for (const auto& [source, part] : w.doubt) lane.doubt[source] = part * share;
+    for (const Doubt::Part& part : w.doubt) lane.doubt.of(part.source) = part.value * share;
     return lane;
 }
 
@@ -115,7 +115,7 @@ Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
     case ZoneEnd::Rewind: {
         const Term full = finishedDiameter(book, zone), core = rollDiameterOf(book, zone);
         if (!full.known() || !core.known() || full.value->si() > core.value->si()) return full;
-        return impossible(refuse("tension." + zone.id + ".finished_below_core", full.from,
+        return impossible(refuse("tension." + zone.id + ".finished_below_core", full.from.str(),
                                  Text("A finished roll of %1 is no more than its core, %2 outside.",
                                       {full.value->magnitude(), core.value->magnitude()}),
                                  "Enter the largest diameter that the customer takes, core included."));
@@ -211,7 +211,7 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
     const Carrier web = carrierOf(book, zone);
     book.formula(id + "strain", Text("%1: strain of the web", {zoneName}), "D1",
                  {{"T", total.term()}, {"E", web.modulus}, {"w", width}, {"t", web.caliper}}, "%")
-        .window({}, strain.value.in("%"), strain.rule, strain.source)
+        .window({}, strain.value.in("%"), strain.rule, strain.source())
         .advice(zone.carries == "liner"
                     ? Text("The liner carries alone here: it is stretched more than the whole web at the same tension.")
                     : Text("What the print shortens by when the web is let go."));
@@ -245,7 +245,7 @@ SettingTerms stateZone(Book& book, const inputs::Zone& zone)
             book.value(id + "diameter", Text("%1: diameter the drive works with", {zoneName}), "stated", diameter,
                        "the roll's data")
                 .within(diameter.known() ? match.si() * diameter.value->si() : 0,
-                        diameter.known() ? match.si() * diameter.value->si() : 0, match.rule, match.source)
+                        diameter.known() ? match.si() * diameter.value->si() : 0, match.rule, match.source())
                 .most(book.mostAcross(rewindOf(book.press(), zone)))
                 .advice("Type the measured diameter into the drive and read it back: half the diameter is half the "
                         "tension.");

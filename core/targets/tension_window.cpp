@@ -31,8 +31,8 @@ std::optional<TensionChoice> byMaterial(const Book& book)
         c.low = book.row(paper ? "label_stock_paper_low" : "label_stock_film_low");
         c.high = book.row(paper ? "label_stock_paper_high" : "label_stock_film_high");
         c.rules = {least.rule, most.rule};
-        c.lowSource = least.source;
-        c.highSource = most.source;
+        c.lowSource = least.source();
+        c.highSource = most.source();
         c.sourceId = "common practice, no source";
         c.advice = "A starting range: the right tension is the least that still keeps the web in hand.";
         return c;
@@ -168,7 +168,7 @@ Ceiling ceilingOf(const Book& book, const inputs::Zone& zone)
     strength.arguments = {{"c", book.row("strength_share")}, {"S", weakestStrength(book)}};
     strength.value = evaluated("T4", strength.arguments, book.row("strength_share").from);
     strength.rule = share.rule;
-    strength.source = share.source;
+    strength.source = share.source();
     strength.sourceId = "S26, S27";
     strength.advice = "Held down to a tenth of what the weakest carrying layer breaks at, or the share that this shop "
                       "allows: a rule of thumb.";
@@ -186,7 +186,7 @@ Ceiling ceilingOf(const Book& book, const inputs::Zone& zone)
         {book.row(rowName), web.modulus, web.caliper}, book.row(rowName).from,
         [](const std::vector<double>& v) { return v[0] * v[1] * v[2]; }, Kind::ForcePerWidth);
     strain.rule = most.rule;
-    strain.source = most.source;
+    strain.source = most.source();
     strain.sourceId = "S41, policy";
     strain.advice = "Held down to the strain that print may be made under: beyond it the labels come out short.";
 

@@ -12,7 +12,7 @@ struct TensionChoice {
     Rules rules;  ///< which rule gave each end
     Text lowSource, highSource;
     std::string how = "stated";  ///< "stated", "lookup", "rule" where both ends were cut, or "T2" with the stress below
-    std::string sourceId;
+    SharedString sourceId;
     Term stress;  ///< T2: tension per width and thickness
     Text advice;
     bool cut = false;  ///< held down by something else than what gave it
@@ -29,7 +29,7 @@ struct Ceiling {
     Term value;  ///< lacks something when neither is known
     Rule rule{};
     Text source, advice;
-    std::string sourceId;
+    SharedString sourceId;
 };
 [[nodiscard]] Ceiling ceilingOf(const Book& book, const inputs::Zone& zone);
 /// Breaking strength per width of what carries: the substrate's, or the weakest of the layers that may carry alone.

@@ -90,16 +90,19 @@ struct Grip {
     bool lost = false;    ///< at job speed air may carry the web clear of it
     bool atSpeed = true;  ///< else at crawl only: what air takes at job speed is not known
     std::string lacks{};  ///< of a grip at crawl only: what is missing, "" where no key is
+    double holds = 0;     ///< the tension ratio that it holds; set where that is known
     /// What compares with a grip that is known at crawl only.
     [[nodiscard]] Grip atCrawl() const
     {
-        return {
+        Grip crawl{
             roller, "C1", {arguments[0], arguments[1]}, "At crawl: what air takes at job speed is not known.", false,
             false,  lacks};
+        crawl.holds = evaluated(crawl.formula, crawl.arguments, {}).value->si();
+        return crawl;
     }
 };
 
-Grip gripOn(const Book& book, const inputs::Roller& roller, const physics::PathArc& arc)
+Grip gripOn(const Book& book, const inputs::Roller& roller, const physics::PathArc& arc, const Term& bothSpeeds)
 {
     const std::string key = "press.web.roller." + roller.id + ".";
     const std::string from = roller.friction ? key + "friction" : "substrate.friction";
@@ -124,7 +127,7 @@ Grip gripOn(const Book& book, const inputs::Roller& roller, const physics::PathA
     Term film = evaluated("C4",
                           {{"R", halfOf(term(roller.diameter, key + "diameter"))},
                            {"eta", airViscosity()},
-                           {"U", bothSpeeds(book)},
+                           {"U", bothSpeeds},
                            {"Tw", perWidth}},
                           "C4: half of " + key + "diameter, policy:air_at_20_C, twice job.speed, " + perWidth.from);
     const Term lacks = lack({rough, film});
@@ -162,14 +165,8 @@ Term gripLack(const Book& book)
 const Grip* leastOf(const std::vector<Grip>& grips, bool heldOnly)
 {
     const Grip* least = nullptr;
-    double ratio = 0;
-    for (const Grip& grip : grips) {
-        if (heldOnly && !hasToBeHeld(*grip.roller)) continue;
-        const Term holds = evaluated(grip.formula, grip.arguments, "");
-        if (!holds.known() || (least != nullptr && holds.value->si() >= ratio)) continue;
-        least = &grip;
-        ratio = holds.value->si();
-    }
+    for (const Grip& grip : grips)
+        if ((!heldOnly || hasToBeHeld(*grip.roller)) && (least == nullptr || grip.holds < least->holds)) least = &grip;
     return least;
 }
 
@@ -204,6 +201,7 @@ void sayLost(Book& book, const std::vector<Grip>& grips)
 void stateGrips(Book& book)
 {
     std::vector<Grip> grips;
+    const Term speeds = bothSpeeds(book);
     for (const inputs::Roller& roller : book.press().rollers) {
         const physics::PathArc* arc = book.arc(roller.id);
         if (arc == nullptr && book.waitsForRoll(roller.id))
@@ -212,14 +210,16 @@ void stateGrips(Book& book)
                          missing("roll.outer_diameter"));
         // A turn bar stands still: the web slides over it by design.
         if (arc == nullptr || arc->wrap <= 0 || roller.kind == "turn_bar") continue;
-        Grip grip = gripOn(book, roller, *arc);
+        Grip grip = gripOn(book, roller, *arc, speeds);
         Stated ratio = book.formula(
             "traction." + roller.id + ".ratio",
             grip.atSpeed ? Text("Roller %1: largest tension ratio before the web slips", {roller.id})
                          : Text("Roller %1: largest tension ratio before the web slips, at crawl only", {roller.id}),
             grip.formula, grip.arguments);
         ratio.advice(grip.advice);
-        if (ratio.ready() != nullptr) grips.push_back(std::move(grip));
+        if (ratio.ready() == nullptr) continue;
+        grip.holds = std::get<Quantity>(ratio.ready()->value).si();
+        grips.push_back(std::move(grip));
     }
     sayCrawlOnly(book, grips);
     sayLost(book, grips);

@@ -16,7 +16,7 @@ Term highestOf(const Book& book, const std::string& id)
     Term t = book.target(id);
     if (const Window* window = book.windowOf(id); window != nullptr && window->high) {
         t.value = window->high;
-        t.from += " window.high";
+        t.from = t.from + " window.high";
         t.doubt.clear();
     }
     return t;
@@ -171,11 +171,11 @@ void stateSplice(Book& book)
     };
     Stated running =
         margin("splice.margin", "Splice: how many times the highest running tension it holds", highestPerWidth(book));
-    running.window(factor.value, {}, factor.rule, factor.source)
+    running.window(factor.value, {}, factor.rule, factor.source())
         .advice("Least of tape, bond and web, at the top of the tension's window. Heat in a dryer lowers it.");
     Stated shock = margin("splice.transient_margin", "Splice: how many times the worst tension in a stop it holds",
                           worstInStop(book));
-    shock.window(inStop.value, {}, inStop.rule, inStop.source)
+    shock.window(inStop.value, {}, inStop.rule, inStop.source())
         .advice("An emergency stop pulls hardest where the web winds up.");
     if (joint.strength.cannot) book.note(*joint.strength.cannot);
     sayWeak(book, joint, running, shock);

@@ -155,7 +155,7 @@ Manner mannerOf(std::string_view unit)
 
 std::string unitIn(const Manner& manner)
 {
-    std::string unit = manner.symbol;
+    std::string unit(manner.symbol);
     if (manner.fixed) unit += '!';
     if (manner.finer > 0) unit += '+' + std::to_string(manner.finer);
     return unit;
@@ -196,8 +196,34 @@ Shown shownFiner(const Quantity& q, UnitSystem system, Rounding rounding, int mo
 
 Shown show(const Quantity& q, UnitSystem system, Rounding rounding) { return shownFiner(q, system, rounding, 0); }
 
+bool showsNothing(const Quantity& q, UnitSystem system)
+{
+    const Unit& unit = shownUnit(q, system);
+    // As much as the finest place shows, without writing it out.
+    if (std::fabs(q.si() / unit.toSi) > 2 * std::pow(10, -unit.mostDecimals)) return false;
+    return show(q, system).number.find_first_of("123456789") == std::string::npos;
+}
+
+namespace {
+
+/// Whether two ends lie so far apart that rounding each inward by a last place cannot make them meet, told without
+/// writing them out.
+bool farApart(const Quantity& low, const Quantity& high, UnitSystem system)
+{
+    constexpr double kThreePlaces = 3, kLastWithDecimals = 999;
+    const Unit &from = shownUnit(low, system), &to = shownUnit(high, system);
+    if (&from != &to) return false;
+    const double least = low.si() / from.toSi, most = high.si() / to.toSi;
+    const bool withDecimals = std::fabs(least) < kLastWithDecimals && std::fabs(most) < kLastWithDecimals;
+    const int places = withDecimals ? from.leastDecimals : std::min(from.leastDecimals, 0);
+    return most - least > kThreePlaces * std::pow(10, -places);
+}
+
+}  // namespace
+
 int finerFor(const Quantity& low, const Quantity& high, UnitSystem system)
 {
+    if (farApart(low, high, system)) return 0;
     constexpr int kMostMore = 3;
     for (int more = 0; more < kMostMore; ++more) {
         const Shown least = shownFiner(low, system, Rounding::Up, more),

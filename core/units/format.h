@@ -22,11 +22,12 @@ struct Shown {
 /// How a quantity's unit is to be said, as `Quantity::unit` carries it: a symbol, and behind it, where need be, "!" for
 /// a unit that is a fact (a panel or gauge is read in it, whatever units people use) and "+1" for one decimal more.
 struct Manner {
-    std::string symbol;
+    std::string_view symbol;  ///< stands in the text that was read
     bool fixed = false;
     int finer = 0;  ///< decimals beyond the usual
 };
 [[nodiscard]] Manner mannerOf(std::string_view unit);
+Manner mannerOf(std::string&& unit) = delete;  ///< the text has to outlive what is read from it
 [[nodiscard]] std::string unitIn(const Manner& manner);
 /// The unit of a panel or gauge: fixed where people of this system would not use it.
 [[nodiscard]] std::string panelUnit(Kind kind, std::string_view symbol, UnitSystem system);
@@ -41,6 +42,8 @@ struct Manner {
 /// With how many more decimals than usual both ends of a window have to be shown, so that rounded inward they do not
 /// pass one another; three at most.
 [[nodiscard]] int finerFor(const Quantity& low, const Quantity& high, UnitSystem system);
+/// Whether show() says nothing but noughts of it.
+[[nodiscard]] bool showsNothing(const Quantity& q, UnitSystem system);
 /// Both ends of a window, rounded inward. Where they would then pass one another ("0.44 to 0.43 bar"), with as many
 /// more decimals as keep them apart, up to three.
 [[nodiscard]] std::pair<Shown, Shown> showRange(const Quantity& low, const Quantity& high, UnitSystem system);

@@ -76,7 +76,7 @@ using MeasureOf = Measure<dimensionOf(K).length, dimensionOf(K).mass, dimensionO
 class Quantity {
 public:
     Quantity() = default;
-    Quantity(double si, Kind kind, std::string unit = {}, std::string entered = {})
+    Quantity(double si, Kind kind, SharedString unit = {}, SharedString entered = {})
         : m_si(si),
           m_kind(kind),
           m_unit(std::move(unit)),
@@ -84,18 +84,18 @@ public:
     {}
     /// From a measure; the kind must have its dimension.
     template <int L, int M, int T, int I>
-    Quantity(Measure<L, M, T, I> m, Kind kind, std::string unit = {}) : Quantity(m.si(), kind, std::move(unit))
+    Quantity(Measure<L, M, T, I> m, Kind kind, SharedString unit = {}) : Quantity(m.si(), kind, std::move(unit))
     {
         assert((dimensionOf(kind) == Dimension{L, M, T, I}));
     }
 
     [[nodiscard]] double si() const noexcept { return m_si; }
     [[nodiscard]] Kind kind() const noexcept { return m_kind; }
-    [[nodiscard]] const std::string& unit() const noexcept { return m_unit; }        ///< symbol, "" = no preference
-    [[nodiscard]] const std::string& entered() const noexcept { return m_entered; }  ///< "" = computed
+    [[nodiscard]] const SharedString& unit() const noexcept { return m_unit; }        ///< symbol, "" = no preference
+    [[nodiscard]] const SharedString& entered() const noexcept { return m_entered; }  ///< "" = computed
     [[nodiscard]] Magnitude magnitude() const noexcept { return {m_si, m_kind, m_unit}; }
     /// The same quantity spoken of in another unit of its kind.
-    [[nodiscard]] Quantity in(std::string unit) const { return {m_si, m_kind, std::move(unit), {}}; }
+    [[nodiscard]] Quantity in(SharedString unit) const { return {m_si, m_kind, std::move(unit), {}}; }
 
     /// As a Measure; the kind's dimension must be this one (asserted: kinds are checked where quantities are read).
     template <Kind K>
@@ -109,8 +109,8 @@ public:
 private:
     double m_si = 0;
     Kind m_kind = Kind::Count;
-    std::string m_unit;
-    std::string m_entered;
+    SharedString m_unit;
+    SharedString m_entered;
 };
 
 /// A quantity whose kind is fixed by where it stands (the width of a press is a length): checked while compiling.
@@ -118,7 +118,7 @@ template <Kind K>
 class Entry {
 public:
     Entry() = default;
-    explicit Entry(MeasureOf<K> m, std::string unit = {}) : m_quantity(m.si(), K, std::move(unit)) {}
+    explicit Entry(MeasureOf<K> m, SharedString unit = {}) : m_quantity(m.si(), K, std::move(unit)) {}
     explicit Entry(Quantity q) : m_quantity(std::move(q)) { assert(m_quantity.kind() == K); }
     [[nodiscard]] MeasureOf<K> measure() const { return MeasureOf<K>::si(m_quantity.si()); }
     [[nodiscard]] double si() const noexcept { return m_quantity.si(); }

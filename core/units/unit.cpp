@@ -6,6 +6,7 @@
 #include <cassert>
 #include <charconv>
 #include <cmath>
+#include <functional>
 #include <numbers>
 
 namespace taut {
@@ -148,19 +149,38 @@ long double decimalFactor(const Unit& unit) noexcept
     return factor;
 }
 
+/// How a unit is turned into SI, with more digits than a double has.
+struct Exact {
+    double part;         ///< see partOf
+    long double factor;  ///< see decimalFactor
+};
+
+/// Worked out once for every unit of the table.
+Exact exactOf(const Unit& unit) noexcept
+{
+    static const auto kExact = [] {
+        std::array<Exact, kUnits.size()> all{};
+        for (std::size_t i = 0; i < kUnits.size(); ++i) all[i] = {partOf(kUnits[i]), decimalFactor(kUnits[i])};
+        return all;
+    }();
+    const Unit *const first = kUnits.data(), *const end = first + kUnits.size();
+    const bool ofTable = !std::less<>()(&unit, first) && std::less<>()(&unit, end);
+    return ofTable ? kExact[static_cast<std::size_t>(&unit - first)] : Exact{partOf(unit), decimalFactor(unit)};
+}
+
 }  // namespace
 
 double toSi(long double value, const Unit& unit) noexcept
 {
-    const double n = partOf(unit);
-    return static_cast<double>(n != 0 ? value / n : value * decimalFactor(unit));
+    const auto [n, factor] = exactOf(unit);
+    return static_cast<double>(n != 0 ? value / n : value * factor);
 }
 
 double fromSi(double si, const Unit& unit) noexcept
 {
-    const double n = partOf(unit);
+    const auto [n, factor] = exactOf(unit);
     const long double exact = si;
-    return static_cast<double>(n != 0 ? exact * n : exact / decimalFactor(unit));
+    return static_cast<double>(n != 0 ? exact * n : exact / factor);
 }
 
 std::span<const Unit> allUnits() noexcept { return kUnits; }

@@ -17,7 +17,8 @@ void setUnit(Json& object, const std::string& key, std::string_view unit)
 
 std::string unitFrom(const Json& object, const std::string& key)
 {
-    Manner manner = mannerOf(object[key].text());
+    const std::string unit = object[key].text();
+    Manner manner = mannerOf(unit);
     if (object[key + "_fixed"].isBool()) manner.fixed = object[key + "_fixed"].boolean();
     if (object[key + "_finer"].isWhole())
         manner.finer = static_cast<int>(std::clamp<std::int64_t>(object[key + "_finer"].integer(), 0, 9));

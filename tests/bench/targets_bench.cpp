@@ -57,7 +57,7 @@ void followed(const targets::Ramp& ramp)
 int main()
 {
     constexpr double kLimit = 1e-3, kScheduleLimit = 10e-3;
-    constexpr int kCalls = 201;
+    constexpr int kCalls = 101;
     struct Case {
         const char *press, *job, *roll;
     };

@@ -132,10 +132,10 @@ TEST_CASE("every target of every demo input says its formula, its source and whe
         CAPTURE(target.id);
         const targets::Because& because = is.because;
         const std::set<std::string> words{"stated", "rule", "lookup"};
-        CHECK((words.count(because.formula) == 1 || physics::findFormula(because.formula) != nullptr));
+        CHECK((words.count(because.formula.str()) == 1 || physics::findFormula(because.formula) != nullptr));
         CAPTURE(because.source);
         // Else: name a source of the README, or add the words to its table.
-        CHECK((accounted(because.source) || entered(in, because.source)));
+        CHECK((accounted(because.source.str()) || entered(in, because.source.str())));
         for (const targets::Given& given : because.given) {
             CAPTURE(given.symbol);
             CHECK_FALSE(given.from.empty());

@@ -39,7 +39,7 @@ bool isSet(const std::string& id)
 /// The real text of a quantity, as somebody typed it or as this press says it.
 QString plainText(const Quantity& q, UnitSystem system)
 {
-    if (!q.entered().empty()) return QString::fromStdString(q.entered());
+    if (!q.entered().empty()) return QString::fromUtf8(q.entered().c_str());
     const Shown shown = show(q, system);
     return QString::fromStdString(shown.text());
 }
@@ -180,7 +180,8 @@ void TrialPanel::reset()
     std::optional<Quantity> diameter, width, speed;
     if (m_base.inputs.roll && m_base.inputs.roll->outerDiameter)
         diameter = m_base.inputs.roll->outerDiameter->quantity();
-    if (m_base.present) diameter = Quantity(*m_base.present, Kind::Length, diameter ? diameter->unit() : std::string());
+    if (m_base.present)
+        diameter = Quantity(*m_base.present, Kind::Length, diameter ? diameter->unit() : SharedString());
     if (m_base.inputs.roll && m_base.inputs.roll->width)
         width = m_base.inputs.roll->width->quantity();
     else if (m_base.inputs.job && m_base.inputs.job->webWidth)

@@ -251,7 +251,8 @@ TEST_CASE("the sheet of a run tells how it came to stand as it does, and its anc
     const auto tables = [](const report::Report& report) {
         std::vector<std::string> captions;
         for (const report::Section& section : report.sections)
-            if (const auto* table = std::get_if<report::Table>(&section)) captions.push_back(table->caption.source);
+            if (const auto* table = std::get_if<report::Table>(&section))
+                captions.push_back(table->caption.source.str());
         return captions;
     };
     const auto has = [&](const report::Report& report, const std::string& caption) {

@@ -289,7 +289,7 @@ TEST_CASE("the source of a text is one per text of the file, whatever the press"
     std::map<std::string, std::set<std::string>> sources;
     eachPlan([&](const Case&, const Plan& plan) {
         for (const Step& step : plan.steps)
-            sources[step.id.value.substr(0, step.id.value.find('/'))].insert(step.say.source);
+            sources[step.id.value.substr(0, step.id.value.find('/'))].insert(step.say.source.str());
     });
     CHECK(sources.size() == written.size() - 1);  // no demo roll here needs an adapter
     for (const auto& [id, said] : sources) {

@@ -16,8 +16,8 @@ TEST_CASE("every condition, and every statement of making safe, has words of its
         INFO(condition);
         CHECK_FALSE(conditionSaid(condition).empty());
         CHECK_FALSE(conditionMissing(condition).empty());
-        said.insert(conditionSaid(condition).source);
-        said.insert(conditionMissing(condition).source);
+        said.insert(conditionSaid(condition).source.str());
+        said.insert(conditionMissing(condition).source.str());
     }
     CHECK(said.size() == 2 * procedure::allConditions().size());
     for (const char* word : kMakeSafe) CHECK_FALSE(makeSafeSaid(word).empty());

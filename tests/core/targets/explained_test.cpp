@@ -192,7 +192,7 @@ TEST_CASE("the zones of the two demo presses are set in each of the five ways, e
         const auto& q = std::get<Quantity>(ready(way.t, way.id).value);
         CHECK(q.unit() == way.unit);
         CHECK(q.kind() == way.kind);
-        sentences.insert(ready(way.t, way.id).advice.source);
+        sentences.insert(ready(way.t, way.id).advice.source.str());
     }
     CHECK(sentences.size() == 6);
     CHECK(north.schedule("tension.unwind.schedule") != nullptr);

@@ -171,7 +171,7 @@ TEST_CASE("an end that a policy row makes of a table is the row's and not the ta
     const auto low = std::find_if(tension.because.given.begin(), tension.because.given.end(),
                                   [](const targets::Given& g) { return g.symbol == "low"; });
     REQUIRE(low != tension.because.given.end());
-    CHECK(low->from.rfind("policy:table_spread", 0) == 0);
+    CHECK(low->from.starts_with("policy:table_spread"));
     // Where the tables themselves are further apart than the row, they are what is said: 0.25 to 0.30 for nylon.
     const Targets nylon = with("south", "seed-window", "R0049",
                                [](inputs::Press&, inputs::Substrate& s, inputs::Job&) { s.family = "nylon"; });

@@ -334,9 +334,9 @@ TEST_CASE("what follows from an aim follows from it as the shop's own limits lea
         for (const targets::Target& target : t.all)
             if (const targets::Ready* r = target.ready())
                 for (const targets::Given& g : r->because.given)
-                    if (g.from.rfind("target:", 0) == 0 && targets::isAim(g.from.substr(7))) {
+                    if (g.from.starts_with("target:") && targets::isAim(g.from.view().substr(7))) {
                         INFO(target.id);
-                        CHECK(std::get<Quantity>(g.value).si() == si(t, g.from.substr(7)));
+                        CHECK(std::get<Quantity>(g.value).si() == si(t, g.from.str().substr(7)));
                         ++followed;
                     }
     }

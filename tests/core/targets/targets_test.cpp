@@ -176,7 +176,7 @@ TEST_CASE("with nothing known nothing fails, and every target says what it needs
     for (const targets::Target& target : t.all) {
         const bool policyOnly = target.ready() != nullptr;
         INFO(target.id);
-        if (policyOnly) CHECK(target.ready()->because.given.front().from.rfind("policy:", 0) == 0);
+        if (policyOnly) CHECK(target.ready()->because.given.front().from.starts_with("policy:"));
     }
 }
 

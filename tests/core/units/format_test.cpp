@@ -268,7 +268,8 @@ TEST_CASE("a unit that is a fact is kept in either system, and one decimal more 
     CHECK(format(pull.in("N"), kUs) == "3.25 lbf");
     CHECK(format(Quantity(0.438512e5, Kind::Pressure, "bar+1"), kMetric) == "0.439 bar");
     for (const Manner& manner : {Manner{"N m/bar", false, 0}, Manner{"N", true, 0}, Manner{"bar", true, 2}, Manner{}}) {
-        const Manner back = mannerOf(unitIn(manner));
+        const std::string written = unitIn(manner);
+        const Manner back = mannerOf(written);
         CHECK(back.symbol == manner.symbol);
         CHECK(back.fixed == manner.fixed);
         CHECK(back.finer == manner.finer);

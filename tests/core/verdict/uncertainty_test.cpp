@@ -113,7 +113,7 @@ TEST_CASE("a usual slip is recognised by its window")
         if (!found) continue;
         CHECK(found->code == "window.slip");
         CHECK(found->severity == Severity::Note);
-        std::string words = found->text.source;
+        std::string words = found->text.source.str();
         for (const TextArg& arg : found->text.args)
             if (const auto* said = std::get_if<std::string>(&arg)) words += ' ' + *said;
         CHECK(words.find(row.says) != std::string::npos);
