@@ -82,11 +82,11 @@ void paintKnot(QPainter& painter, const QPointF& c, double u, const Look& look)
     painter.drawLine(c + QPointF(2 * u, 1 * u), c + QPointF(9 * u, 11 * u));
 }
 
-void paintWeb(QPainter& painter, const SpanGeometry& g, run::StageState state, const Look& look)
+void paintWeb(QPainter& painter, const SpanGeometry& g, const TautSpan& span, const Look& look)
 {
     const double u = g.unit;
     painter.setBrush(Qt::NoBrush);
-    switch (state) {
+    switch (span.state) {
     case run::StageState::NotBegun:
         painter.setPen(QPen(look.palette.rule, 1.6 * u, Qt::SolidLine, Qt::RoundCap));
         painter.drawPath(hanging(g, kSag * u));
@@ -95,8 +95,13 @@ void paintWeb(QPainter& painter, const SpanGeometry& g, run::StageState state, c
     case run::StageState::Done:
     case run::StageState::DoneWithDeviation:
         painter.setPen(QPen(look.palette.ink, 5 * u, Qt::SolidLine, Qt::FlatCap));
-        painter.drawLine(g.from, g.to);
-        if (state == run::StageState::DoneWithDeviation) paintKnot(painter, (g.from + g.to) / 2, u, look);
+        // The knot is tied when the web is straight.
+        if (span.sag > 0)
+            painter.drawPath(hanging(g, span.sag * kSag * u));
+        else
+            painter.drawLine(g.from, g.to);
+        if (span.sag <= 0 && span.state == run::StageState::DoneWithDeviation)
+            paintKnot(painter, (g.from + g.to) / 2, u, look);
         break;
     case run::StageState::Blocked: paintParted(painter, g, look); break;
     }
@@ -206,7 +211,7 @@ void paintTautLine(QPainter& painter, const QRectF& box, const std::vector<TautS
     };
     for (std::size_t i = 0; i < spans.size(); ++i) {
         const SpanGeometry g{{rollerX(i), y}, {rollerX(i + 1), y}, u};
-        paintWeb(painter, g, spans[i].state, look);
+        paintWeb(painter, g, spans[i], look);
     }
     for (std::size_t i = 0; i <= spans.size(); ++i) {
         const bool pulls = i > 0 && spans[i - 1].state == run::StageState::InWork;

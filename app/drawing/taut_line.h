@@ -18,6 +18,7 @@ struct TautSpan {
     QString name, stateWord;
     run::StageState state = run::StageState::NotBegun;
     bool shown = false;  ///< the stage that the page shows now
+    double sag = 0;      ///< of a closed stage while it is being pulled straight: 1 hangs slack, 0 is straight
 };
 
 /// Whether the words of every span stand under the line or, where room is short, those of the shown one in one line.

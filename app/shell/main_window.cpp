@@ -49,6 +49,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     m_keeping = new FindingStrip(this, tr("Seen"));
     m_keeping->setObjectName(QStringLiteral("keeping"));
     connect(m_keeping, &FindingStrip::gone, this, &MainWindow::tellOfKeeping);
+    m_ended = new FindingStrip(this, tr("I have read it"));
     m_leave = new LeaveStrip(this);
     m_readOnly = new ReadOnlyStrip(this);
     m_start = new StartPage(m_session, this);
@@ -77,6 +78,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     column->addWidget(m_readOnly);
     column->addWidget(m_refusal);
     column->addWidget(m_keeping);
+    column->addWidget(m_ended);
     column->addWidget(m_pages, 1);
     for (const auto& [name, door] :
          {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor), std::pair(tr("Shop"), kShopDoor)}) {

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <filesystem>
 #include <set>
 #include <string>
+#include <vector>
 
 #include <QButtonGroup>
 #include <QStackedWidget>
@@ -35,6 +37,8 @@ public:
     ~MainWindow() override;
     /// Never null.
     [[nodiscard]] Session* session() { return m_session; }
+    /// Says over every page that the program ended by a fault before, until somebody has read it. None: says nothing.
+    void tellOfFaults(const std::vector<std::filesystem::path>& logs);
     /// What locks the screen when nobody touches it.
     [[nodiscard]] QTimer* idleTimer() { return &m_idle; }
 
@@ -73,6 +77,7 @@ private:
     FindingStrip* m_keeping;              // what is the matter with the mirror, or with where the logbook lies
     std::set<std::string> m_keepingSeen;  // of which matters somebody knows
     std::string m_keepingSaid;            // the one that the strip tells
+    FindingStrip* m_ended;                // that the program ended by a fault before
     LeaveStrip* m_leave;
     bool m_told = false;  // that the run stays open
     ScreenKeys* m_keys;

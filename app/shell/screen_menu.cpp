@@ -20,6 +20,7 @@ void wear(const ThemeChoice& choice)
     applyTheme(choice);
     keptSettings().setValue(QStringLiteral("dark"), choice.dark);
     keptSettings().setValue(QStringLiteral("text_scale"), choice.textScale);
+    keptSettings().setValue(QStringLiteral("still"), choice.still);
 }
 
 }  // namespace
@@ -29,6 +30,7 @@ ThemeChoice keptTheme()
     ThemeChoice choice;
     choice.dark = keptSettings().value(QStringLiteral("dark"), choice.dark).toBool();
     choice.textScale = keptSettings().value(QStringLiteral("text_scale"), choice.textScale).toDouble();
+    choice.still = keptSettings().value(QStringLiteral("still"), choice.still).toBool();
     return choice;
 }
 
@@ -37,7 +39,7 @@ QPushButton* screenMenu(QWidget* parent)
     QPushButton* button = worded(MainWindow::tr("Screen\u2026"), "quiet", parent);
     button->setObjectName(QStringLiteral("screen"));
     button->setMinimumHeight(sizes().control);
-    named(button, MainWindow::tr("How the screen looks: light or dark, size of the text"));
+    named(button, MainWindow::tr("How the screen looks: light or dark, size of the text, whether anything moves"));
     auto* menu = new QMenu(button);
     const auto offer = [menu](QActionGroup* group, const QString& name, bool chosen, const auto& choose) {
         QAction* action = menu->addAction(name);
@@ -62,6 +64,15 @@ QPushButton* screenMenu(QWidget* parent)
                   choice.textScale = size;
                   wear(choice);
               });
+    menu->addSeparator();
+    QAction* still = menu->addAction(MainWindow::tr("&Nothing moves by itself"));
+    still->setCheckable(true);
+    still->setChecked(themeChoice().still);
+    QObject::connect(still, &QAction::toggled, menu, [](bool on) {
+        ThemeChoice choice = themeChoice();
+        choice.still = on;
+        wear(choice);
+    });
     button->setMenu(menu);
     return button;
 }

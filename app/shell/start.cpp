@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 
+#include "app/seams/crash_log.h"
 #include "app/seams/resources.h"
 #include "app/shell/main_window.h"
 #include "app/shell/screen_menu.h"
@@ -80,7 +81,9 @@ int startWindow(int argc, char** argv)
     QApplication::setApplicationDisplayName(QStringLiteral("Tautweb"));
     if (wishes->pseudo) setPseudo(true);
     applyTheme(wishes->theme);
+    const CrashLog watching(stateFolder());
     MainWindow window(wishes->session);
+    window.tellOfFaults(untoldCrashLogs(stateFolder()));
     window.show();
     return QApplication::exec();
 }

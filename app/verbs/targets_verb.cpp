@@ -50,7 +50,7 @@ std::string whyText(const Target& target, UnitSystem system)
     if (const auto* cannot = std::get_if<targets::Cannot>(&target.state))
         return (cannot->never() ? "never: " : "cannot: ") + plain(cannot->why.text, system);
     const targets::Ready& ready = *target.ready();
-    std::string why = ready.because.formula;
+    std::string why = ready.because.formula.str();
     if (ready.window.rule != targets::Rule::None) why += ", window by " + std::string(ruleWord(ready.window.rule));
     if (ready.window.lowRule) why += ", its lower end by " + std::string(ruleWord(*ready.window.lowRule));
     return why;

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/drawn.h"
 
+#include <algorithm>
 #include <utility>
 
+#include <QEasingCurve>
 #include <QEvent>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QResizeEvent>
+#include <QStyle>
+#include <QVariantAnimation>
 
 #include "app/text/words.h"
 #include "app/widgets/theme.h"
@@ -59,17 +63,50 @@ QString limitBarInWords(const LimitBar& bar)
 
 }  // namespace
 
-TautLineWidget::TautLineWidget(QWidget* parent) : QWidget(parent)
+TautLineWidget::TautLineWidget(QWidget* parent) : QWidget(parent), m_pull(new QVariantAnimation(this))
 {
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setAccessibleName(tr("Stages of this run"));
+    constexpr int kPullMs = 420;
+    m_pull->setDuration(kPullMs);
+    m_pull->setStartValue(1.0);
+    m_pull->setEndValue(0.0);
+    m_pull->setEasingCurve(QEasingCurve::OutCubic);
+    connect(m_pull, &QVariantAnimation::valueChanged, this, [this](const QVariant& sag) {
+        for (const std::size_t i : m_pulled) m_spans[i].sag = sag.toDouble();
+        update();
+    });
+}
+
+bool TautLineWidget::moving() const { return m_pull->state() == QAbstractAnimation::Running; }
+
+void TautLineWidget::pullStraight(const std::vector<TautSpan>& before)
+{
+    const auto closed = [](const TautSpan& span) {
+        return span.state == run::StageState::Done || span.state == run::StageState::DoneWithDeviation;
+    };
+    const bool effects = style()->styleHint(QStyle::SH_Widget_Animation_Duration, nullptr, this) > 0;
+    if (before.size() != m_spans.size() || themeChoice().still || !effects) return;
+    for (std::size_t i = 0; i < m_spans.size(); ++i)
+        if (closed(m_spans[i]) && !closed(before[i]) && m_spans[i].name == before[i].name) m_pulled.push_back(i);
+    for (const std::size_t i : m_pulled) m_spans[i].sag = 1;
+    if (!m_pulled.empty()) m_pull->start();
 }
 
 void TautLineWidget::setSpans(std::vector<TautSpan> spans)
 {
-    m_spans = std::move(spans);
+    const std::vector<TautSpan> before = std::exchange(m_spans, std::move(spans));
+    const bool asBefore = std::equal(before.begin(), before.end(), m_spans.begin(), m_spans.end(),
+                                     [](const TautSpan& a, const TautSpan& b) { return a.state == b.state; });
+    if (asBefore) {
+        for (const std::size_t i : m_pulled) m_spans[i].sag = before[i].sag;
+    } else {
+        m_pull->stop();
+        m_pulled.clear();
+        pullStraight(before);
+    }
     while (m_buttons.size() < m_spans.size()) {
         auto* button = new StageButton(this);
         const int index = static_cast<int>(m_buttons.size());

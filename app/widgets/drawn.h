@@ -12,6 +12,8 @@
 #include "app/drawing/marks.h"
 #include "app/drawing/taut_line.h"
 
+class QVariantAnimation;
+
 namespace taut::app {
 
 /// The taut line as a way to move between stages: each span is a button by mouse, by key and by name.
@@ -24,6 +26,9 @@ public:
     void setSpans(std::vector<TautSpan> spans);
     /// As they were set.
     [[nodiscard]] const std::vector<TautSpan>& spans() const { return m_spans; }
+    /// Whether a stage that has just been closed is being pulled straight: once, for less than half a second, and not
+    /// where nothing is to move (ThemeChoice::still, or a desktop without effects).
+    [[nodiscard]] bool moving() const;
     /// Where room is short only the shown stage is named; the buttons keep every name.
     void setWords(TautWords words);
 
@@ -41,7 +46,11 @@ protected:
 
 private:
     void placeButtons();
+    /// Pulls straight what has been closed since.
+    void pullStraight(const std::vector<TautSpan>& before);
     std::vector<TautSpan> m_spans;
+    std::vector<std::size_t> m_pulled;
+    QVariantAnimation* m_pull;
     TautWords m_words = TautWords::All;
     std::vector<QPushButton*> m_buttons;
 };

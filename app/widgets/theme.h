@@ -12,6 +12,7 @@ struct ThemeChoice {
     bool dark = false;
     double textScale = 1.0;   ///< 1 to 2
     double rulerScale = 1.0;  ///< corrected once by holding a ruler to a bar
+    bool still = false;       ///< nothing moves by itself
 };
 /// Sets palette, font and style sheet of the whole application; may be called again at any time.
 void applyTheme(const ThemeChoice& choice);

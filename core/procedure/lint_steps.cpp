@@ -193,7 +193,8 @@ private:
             const bool isMark = piece.text == "register_mark" && m_step.control.rfind("register_", 0) == 0;
             // What is measured across the press is measured from one of its frames.
             const bool isFrame = piece.text == "frame" && !m_step.target.empty();
-            if (!isItem && !isTarget && !isControl && !isMark && !isFrame) badPlaceholder(piece.text);
+            if (!isItem && !isTarget && !isControl && !isMark && !isFrame && !quantityOf(piece))
+                badPlaceholder(piece.text);
         }
     }
 
@@ -226,7 +227,8 @@ private:
         wrong("lint.placeholder", {"Nothing can be put in the place of {%1} here.", {name}},
               "Use {target} where the step has a target, {control} where it has a control, {frame} where it reads a "
               "target "
-              "across the press, {register_mark} where that is a register adjuster, and the word of for_each.");
+              "across the press, {register_mark} where that is a register adjuster, the word of for_each, and "
+              "{= 0.5 mm} for a quantity.");
     }
 
     void answers()

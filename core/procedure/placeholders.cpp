@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/units/parse.h"
+
 namespace taut::procedure {
 
 std::vector<Piece> piecesOf(std::string_view text)
@@ -22,6 +24,16 @@ std::vector<Piece> piecesOf(std::string_view text)
     return pieces;
 }
 
+std::optional<Quantity> quantityOf(const Piece& piece)
+{
+    if (!piece.placeholder || !piece.text.starts_with('=')) return std::nullopt;
+    const std::string_view typed = std::string_view(piece.text).substr(1);
+    for (std::size_t kind = 0; kind < kKindCount; ++kind)
+        if (auto read = parseQuantity(typed, static_cast<Kind>(kind)); read && !read->unit().empty())
+            return Quantity(read->si(), read->kind(), read->unit());
+    return std::nullopt;
+}
+
 Text filled(std::string_view text, const Filling& filling)
 {
     Text out;
@@ -36,7 +48,10 @@ Text filled(std::string_view text, const Filling& filling)
         if (at == used.end()) {
             const auto with =
                 std::find_if(filling.begin(), filling.end(), [&](const auto& f) { return f.first == piece.text; });
-            out.args.push_back(with == filling.end() ? TextArg(piece.text) : with->second);
+            if (const auto quantity = quantityOf(piece))
+                out.args.push_back(quantity->magnitude());
+            else
+                out.args.push_back(with == filling.end() ? TextArg(piece.text) : with->second);
             used.push_back(piece.text);
             at = used.end() - 1;
         }

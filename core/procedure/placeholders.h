@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
 #include "core/base/text.h"
+#include "core/units/quantity.h"
 
 namespace taut::procedure {
 
@@ -16,6 +18,10 @@ struct Piece {
     std::string text;  ///< the words, or the placeholder's name without braces
 };
 [[nodiscard]] std::vector<Piece> piecesOf(std::string_view text);
+
+/// A quantity that stands in the text itself, as placeholder "= 0.5 mm": said in the units of whoever reads it. nullopt
+/// for any other placeholder, and for what is no quantity.
+[[nodiscard]] std::optional<Quantity> quantityOf(const Piece& piece);
 
 using Filling = std::vector<std::pair<std::string, TextArg>>;
 /// The text with %1, %2 ... in place of its placeholders: the source stays one per text of the file, whatever the press

@@ -145,15 +145,22 @@ std::string_view trimmed(std::string_view text)
 /// Nothing that a person types into a field is longer.
 constexpr std::size_t kLongest = 200;
 
-Result<std::string> plainOrWhyNot(std::string_view typed)
+/// How a value of this kind is written: "Write a number and its unit, like 12 s."
+Text wayToWrite(Kind kind)
+{
+    const auto like = [kind](UnitSystem system) { return "12 " + std::string(usualUnit(kind, system, 0).symbol); };
+    const std::string metric = like(UnitSystem::Metric), us = like(UnitSystem::Us);
+    if (kind == Kind::Count) return "Write a number.";
+    if (metric == us) return {"Write a number and its unit, like %1.", {metric}};
+    return {"Write a number and its unit, like %1 or %2.", {metric, us}};
+}
+
+Result<std::string> plainOrWhyNot(std::string_view typed, const Text& remedy)
 {
     if (typed.size() > kLongest)
-        return refuse("quantity.not_a_number", {}, {"\"%1\" is too long to be a value.", {quoted(typed)}},
-                      "Write a number and its unit, like 335 mm or 13.25 in.");
+        return refuse("quantity.not_a_number", {}, {"\"%1\" is too long to be a value.", {quoted(typed)}}, remedy);
     std::string plain = plainTyped(typed);
-    if (plain.empty())
-        return refuse("quantity.empty", {}, "Nothing was entered.",
-                      "Write a number and its unit, like 335 mm or 13.25 in.");
+    if (plain.empty()) return refuse("quantity.empty", {}, "Nothing was entered.", remedy);
     return plain;
 }
 
@@ -162,7 +169,7 @@ Result<std::string> plainOrWhyNot(std::string_view typed)
 Result<Quantity> parseQuantity(std::string_view text, Kind expected, Bare bare)
 {
     const std::string_view typed = trimmed(text);
-    const Result<std::string> plain = plainOrWhyNot(typed);
+    const Result<std::string> plain = plainOrWhyNot(typed, wayToWrite(expected));
     if (!plain) return plain.error();
     const Result<NumberRead> number = readNumber(*plain);
     if (!number) return number.error();
@@ -193,7 +200,7 @@ Result<Quantity> parseQuantity(std::string_view text, Kind expected, Bare bare)
 Result<double> parseNumber(std::string_view text)
 {
     const std::string_view typed = trimmed(text);
-    const Result<std::string> plain = plainOrWhyNot(typed);
+    const Result<std::string> plain = plainOrWhyNot(typed, "Write a number.");
     if (!plain) return plain.error();
     const Result<NumberRead> number = readNumber(*plain);
     if (!number) return number.error();

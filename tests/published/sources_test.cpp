@@ -143,7 +143,7 @@ TEST_CASE("every target of every demo input says its formula, its source and whe
         if (is.window.low || is.window.high) {
             CHECK(is.window.rule != targets::Rule::None);
             CHECK_FALSE(is.window.source.source.empty());
-            for (const std::string& id : idsIn(is.window.source.source)) CHECK(listed.count(id) == 1);
+            for (const std::string& id : idsIn(is.window.source.source.str())) CHECK(listed.count(id) == 1);
         }
         ++ready;
     });
@@ -158,7 +158,7 @@ TEST_CASE("what is missing or cannot be names the source of what would give it",
             const auto* needs = std::get_if<targets::Needs>(&target.state);
             const auto* cannot = std::get_if<targets::Cannot>(&target.state);
             if (needs == nullptr && cannot == nullptr) continue;
-            const std::string& source = needs != nullptr ? needs->source : cannot->source;
+            const std::string source = (needs != nullptr ? needs->source : cannot->source).str();
             CAPTURE(target.id, source);
             CHECK(accounted(source));
             CHECK_FALSE((needs != nullptr ? needs->advice : cannot->advice).empty());
@@ -177,10 +177,10 @@ TEST_CASE("an input that names another target names one that there is", "[source
         for (const targets::Target& target : all.all) {
             if (target.ready() == nullptr) continue;
             for (const targets::Given& given : target.ready()->because.given) {
-                if (given.from.rfind("target:", 0) != 0) continue;
+                if (!given.from.starts_with("target:")) continue;
                 CAPTURE(target.id, given.from);
                 // A roller's name may hold a space, and words may follow the id.
-                const std::string named = given.from.substr(7) + ' ';
+                const std::string named = given.from.str().substr(7) + ' ';
                 CHECK(std::any_of(all.all.begin(), all.all.end(),
                                   [&](const targets::Target& t) { return named.rfind(t.id + ' ', 0) == 0; }));
             }

@@ -23,6 +23,7 @@
 #include "app/shell/screen_menu.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/finding_strip.h"
+#include "core/base/file.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -392,4 +393,24 @@ TEST_CASE("a window whose logbook another one holds says so, and takes over when
     first.reset();
     until([&] { return second.session()->isOpen(); }, "the second window has taken over");
     CHECK_FALSE(held());
+}
+
+TEST_CASE("a program that ended by a fault is told of over every page until somebody has read it", "[pages]")
+{
+    Window w;
+    w.window.tellOfFaults({});
+    auto* strip = w.window.findChild<QWidget*>(QStringLiteral("ended"));
+    CHECK(strip == nullptr);
+    const std::filesystem::path log = w.folder.filePath(QStringLiteral("ended-7.log")).toStdString();
+    REQUIRE(writeFile(log, "tautweb 0\nfault SIGSEGV\n"));
+    w.window.tellOfFaults({log});
+    strip = w.window.findChild<QWidget*>(QStringLiteral("ended"));
+    REQUIRE(strip);
+    CHECK(strip->isVisible());
+    CHECK(qobject_cast<FindingStrip*>(strip)->text().contains(QString::fromStdString(log.string())));
+    w.click("History");
+    CHECK(strip->isVisible());
+    w.click("I have read it");
+    CHECK_FALSE(strip->isVisible());
+    CHECK_FALSE(std::filesystem::exists(log));
 }

@@ -36,7 +36,7 @@ void stretch(Text& text)
     const std::size_t more = text.source.size() * 6 / 10;
     std::string words;
     while (words.size() < more) words += " lengthy";
-    text.source += words.substr(0, more);
+    text.source = text.source + words.substr(0, more);
 }
 void stretch(report::Cell& cell)
 {

@@ -5,6 +5,7 @@
 #include "core/procedure/keys.h"
 #include "core/procedure/placeholders.h"
 #include "core/procedure/procedure.h"
+#include "core/units/plain.h"
 
 using namespace taut;
 using namespace taut::procedure;
@@ -79,6 +80,19 @@ TEST_CASE("placeholders become arguments and the words stay the file's")
     CHECK(filled("An open { brace", {}) == Text("An open { brace"));
     CHECK(withItem("tension.{zone}.setting", "zone", "unwind") == "tension.unwind.setting");
     CHECK(withItem("tension.{zone}.setting", "guide", "web") == "tension.{zone}.setting");
+}
+
+TEST_CASE("a quantity in a text is said in the units of whoever reads it")
+{
+    const Text text = filled("within {= 0.5 mm} to either side", {});
+    CHECK(text.source == "within %1 to either side");
+    CHECK(plain(text, UnitSystem::Metric) == "within 0.5 mm to either side");
+    CHECK(plain(text, UnitSystem::Us) == "within 0.0197 in to either side");
+    CHECK(quantityOf({true, "= 1 1/4 in"})->si() == Approx(0.03175));
+    CHECK_FALSE(quantityOf({true, "= half a millimetre"}));
+    CHECK_FALSE(quantityOf({true, "= 12"}));
+    CHECK_FALSE(quantityOf({true, "target"}));
+    CHECK_FALSE(quantityOf({false, "= 0.5 mm"}));
 }
 
 TEST_CASE("the nearest word is near or none")

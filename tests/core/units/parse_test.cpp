@@ -387,6 +387,10 @@ TEST_CASE("a plain number is read in either style and nothing may follow it")
     CHECK(*parseNumber("-1e-3") == -0.001);
     CHECK(*parseNumber("13 1/4") == 13.25);
     CHECK(parseNumber("").error().code == "quantity.empty");
+    CHECK(plain(parseQuantity("", Kind::Time).error().remedy, UnitSystem::Us) ==
+          "Write a number and its unit, like 12 s.");
+    CHECK(plain(parseQuantity("", Kind::Length).error().remedy, UnitSystem::Us) ==
+          "Write a number and its unit, like 12 mm or 12 in.");
     CHECK(parseNumber("x").error().code == "quantity.not_a_number");
     CHECK(parseNumber("13 mm").error().code == "quantity.not_a_number");
     CHECK(parseNumber("1,234.5").error().code == "quantity.group_separator");
