@@ -193,7 +193,8 @@ private:
             const bool isMark = piece.text == "register_mark" && m_step.control.rfind("register_", 0) == 0;
             // What is measured across the press is measured from one of its frames.
             const bool isFrame = piece.text == "frame" && !m_step.target.empty();
-            if (!isItem && !isTarget && !isControl && !isMark && !isFrame && !quantityOf(piece))
+            if (!isItem && !isTarget && !isControl && !isMark && !isFrame &&
+                !(quantityOf(piece, UnitSystem::Metric) && quantityOf(piece, UnitSystem::Us)))
                 badPlaceholder(piece.text);
         }
     }

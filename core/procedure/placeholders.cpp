@@ -24,17 +24,20 @@ std::vector<Piece> piecesOf(std::string_view text)
     return pieces;
 }
 
-std::optional<Quantity> quantityOf(const Piece& piece)
+std::optional<Quantity> quantityOf(const Piece& piece, UnitSystem system)
 {
     if (!piece.placeholder || !piece.text.starts_with('=')) return std::nullopt;
-    const std::string_view typed = std::string_view(piece.text).substr(1);
+    const std::string_view both = std::string_view(piece.text).substr(1);
+    const std::size_t bar = both.find('|');
+    const bool second = bar != std::string_view::npos && system == UnitSystem::Us;
+    const std::string_view typed = second ? both.substr(bar + 1) : both.substr(0, bar);
     for (std::size_t kind = 0; kind < kKindCount; ++kind)
         if (auto read = parseQuantity(typed, static_cast<Kind>(kind)); read && !read->unit().empty())
             return Quantity(read->si(), read->kind(), read->unit());
     return std::nullopt;
 }
 
-Text filled(std::string_view text, const Filling& filling)
+Text filled(std::string_view text, const Filling& filling, UnitSystem system)
 {
     Text out;
     std::string source;
@@ -48,7 +51,7 @@ Text filled(std::string_view text, const Filling& filling)
         if (at == used.end()) {
             const auto with =
                 std::find_if(filling.begin(), filling.end(), [&](const auto& f) { return f.first == piece.text; });
-            if (const auto quantity = quantityOf(piece))
+            if (const auto quantity = quantityOf(piece, system))
                 out.args.push_back(quantity->magnitude());
             else
                 out.args.push_back(with == filling.end() ? TextArg(piece.text) : with->second);

@@ -9,6 +9,7 @@
 
 #include "core/base/text.h"
 #include "core/units/quantity.h"
+#include "core/units/unit.h"
 
 namespace taut::procedure {
 
@@ -19,14 +20,16 @@ struct Piece {
 };
 [[nodiscard]] std::vector<Piece> piecesOf(std::string_view text);
 
-/// A quantity that stands in the text itself, as placeholder "= 0.5 mm": said in the units of whoever reads it. nullopt
-/// for any other placeholder, and for what is no quantity.
-[[nodiscard]] std::optional<Quantity> quantityOf(const Piece& piece);
+/// A quantity that stands in the text itself, as placeholder "= 0.5 mm", or as each press's people say it, metric
+/// first:
+/// "= 0.5 mm | 0.02 in". It is said in the units of whoever reads it. nullopt for any other placeholder, and for what
+/// is no quantity.
+[[nodiscard]] std::optional<Quantity> quantityOf(const Piece& piece, UnitSystem system);
 
 using Filling = std::vector<std::pair<std::string, TextArg>>;
 /// The text with %1, %2 ... in place of its placeholders: the source stays one per text of the file, whatever the press
 /// (a translation finds it), and what was filled in travels beside it. A name used twice is one argument.
-[[nodiscard]] Text filled(std::string_view text, const Filling& filling);
+[[nodiscard]] Text filled(std::string_view text, const Filling& filling, UnitSystem system = UnitSystem::Metric);
 /// A pattern of an id ("tension.{zone}.setting") with the item's id in its place.
 [[nodiscard]] std::string withItem(std::string_view pattern, std::string_view repetition, std::string_view id);
 

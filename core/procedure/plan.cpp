@@ -156,19 +156,19 @@ private:
         step.waitSeconds = seconds(spec.wait);
 
         Filling filling;
-        if (!step.target.empty())
-            filling.emplace_back("target", spoken(target, m_press == nullptr ? UnitSystem::Metric : m_press->units));
+        const UnitSystem system = m_press == nullptr ? UnitSystem::Metric : m_press->units;
+        if (!step.target.empty()) filling.emplace_back("target", spoken(target, system));
         if (!step.control.empty()) filling.emplace_back("control", labelOf(step.control, at));
         filling.emplace_back("register_mark", registerMark());
         filling.emplace_back("frame", std::vector<Text>{frame()});
         if (item != nullptr) filling.emplace_back(spec.forEach, item->name);
-        step.say = filled(spec.say, filling);
-        step.why = filled(spec.why, filling);
+        step.say = filled(spec.say, filling, system);
+        step.why = filled(spec.why, filling, system);
         if (spec.caution) {
             step.signal = spec.caution->word;
-            step.caution = filled(spec.caution->text, filling);
+            step.caution = filled(spec.caution->text, filling, system);
         }
-        for (const std::string& t : spec.tries) step.tries.push_back(filled(t, filling));
+        for (const std::string& t : spec.tries) step.tries.push_back(filled(t, filling, system));
         steps.push_back(std::move(step));
     }
 

@@ -87,12 +87,21 @@ TEST_CASE("a quantity in a text is said in the units of whoever reads it")
     const Text text = filled("within {= 0.5 mm} to either side", {});
     CHECK(text.source == "within %1 to either side");
     CHECK(plain(text, UnitSystem::Metric) == "within 0.5 mm to either side");
-    CHECK(plain(text, UnitSystem::Us) == "within 0.0197 in to either side");
-    CHECK(quantityOf({true, "= 1 1/4 in"})->si() == Approx(0.03175));
-    CHECK_FALSE(quantityOf({true, "= half a millimetre"}));
-    CHECK_FALSE(quantityOf({true, "= 12"}));
-    CHECK_FALSE(quantityOf({true, "target"}));
-    CHECK_FALSE(quantityOf({false, "= 0.5 mm"}));
+    CHECK(plain(text, UnitSystem::Us) == "within 19.7 mil to either side");
+    // As the people of each say it.
+    constexpr const char* kBoth = "within {= 0.5 mm | 0.02 in} to either side";
+    CHECK(plain(filled(kBoth, {}, UnitSystem::Us), UnitSystem::Us) == "within 0.020 in to either side");
+    CHECK(plain(filled(kBoth, {}), UnitSystem::Metric) == "within 0.5 mm to either side");
+    const auto read = [](const char* placeholder, UnitSystem system = UnitSystem::Metric) {
+        return quantityOf({true, placeholder}, system);
+    };
+    CHECK(read("= 1 1/4 in")->si() == Approx(0.03175));
+    CHECK(read("= 0.5 mm | 0.02 in", UnitSystem::Us)->si() == Approx(0.000508));
+    CHECK_FALSE(read("= 0.5 mm | half an inch", UnitSystem::Us));
+    CHECK_FALSE(read("= half a millimetre"));
+    CHECK_FALSE(read("= 12"));
+    CHECK_FALSE(read("target"));
+    CHECK_FALSE(quantityOf({false, "= 0.5 mm"}, UnitSystem::Metric));
 }
 
 TEST_CASE("the nearest word is near or none")
