@@ -11,6 +11,10 @@ namespace {
 
 /// A tag gives widths and cores in whole millimetres.
 constexpr double kTagMillimetre = 0.0011;
+/// A net mass says what material it is: caliper and grammage of a web keep within a tenth, tags round (policy).
+constexpr double kTagGrammage = 0.15;
+/// Scales and labels of a roll agree so far (policy).
+constexpr double kTagMass = 0.02;
 /// Lengths of tag and file come from the same winder; more apart than this, one of them is of another roll (policy).
 constexpr double kTagLength = 0.05;
 
@@ -24,6 +28,19 @@ void compare(const char* key, const Maybe<Kind::Length>& file, const Maybe<Kind:
              Findings& out)
 {
     if (file && tag && std::abs(file->si() - tag->si()) > apart) differs(key, arg(file), arg(tag), out);
+}
+
+/// Net mass, length and width of the tag make a grammage; another one than the material's is another material.
+void checkGrammage(const Inputs& inputs, const RollTag& tag, Findings& out)
+{
+    if (!inputs.substrate || !inputs.substrate->grammage || !tag.mass || !tag.length || !tag.width) return;
+    const double area = tag.length->si() * tag.width->si(), grammage = inputs.substrate->grammage->si();
+    if (area <= 0 || std::abs(tag.mass->si() / area / grammage - 1) <= kTagGrammage) return;
+    const Quantity& said = inputs.substrate->grammage->quantity();
+    out.push_back(warn("input.tag_of_other_material", "roll.tag",
+                       {"By net mass, length and width on its tag the roll is of %1; the material has %2.",
+                        {Magnitude{tag.mass->si() / area, Kind::Grammage, said.unit()}, said.magnitude()}},
+                       "See whether tag and material belong to this roll: every tension goes by the material."));
 }
 
 }  // namespace
@@ -49,6 +66,13 @@ void checkTag(const Inputs& inputs, Findings& out)
     if (tag->winding && roll.winding != Winding::Unknown && *tag->winding != roll.winding)
         differs("roll.winding", std::string(wordFor<Winding>(kWindingWords, roll.winding)),
                 std::string(wordFor<Winding>(kWindingWords, *tag->winding)), out);
+    if (tag->splices && roll.splices && *tag->splices != *roll.splices)
+        differs("roll.splices", std::int64_t{*roll.splices}, std::int64_t{*tag->splices}, out);
+    // What is entered is the roll with its core; the tag's mass is net.
+    if (!roll.opened && roll.mass && tag->mass && roll.mass->si() < (1 - kTagMass) * tag->mass->si())
+        differs("roll.mass", arg(roll.mass), arg(tag->mass), out);
+    checkGrammage(inputs, *tag, out);
+    out.insert(out.end(), tag->notes.begin(), tag->notes.end());
 }
 
 Maybe<Kind::Length> statedLength(const Roll& roll)

@@ -67,20 +67,34 @@ run::Run runWith(const std::string& roll)
 
 void checkTag(std::string_view text)
 {
-    const auto read = inputs::readRollTag(text);
-    if (!read) return checkFinding(read.error());
+    const auto read = inputs::readRollTag(text, {2025, true});
+    if (!read) {
+        checkFinding(read.error());
+        const auto place = inputs::tagPlace(read.error());
+        return require(place && *place >= 1 && *place <= text.size() + 1, "a refusal points into the tag", text);
+    }
     const inputs::RollTag& tag = *read;
-    require(tag.item.empty() || tag.item.size() == 14, "an item's number has 14 figures", tag.item);
     const auto isPositive = [](const auto& entry) {
         return !entry || (std::isfinite(entry->si()) && entry->si() >= 0);
     };
     require(isPositive(tag.width) && isPositive(tag.length) && isPositive(tag.core) && isPositive(tag.mass),
             "what a tag measures is a measure", text);
+    require(!tag.fields.empty(), "a tag that was read says something", text);
+    checkFindings(tag.notes);
     // The same facts, written out anew in another order of fields, read the same.
-    std::string written = "]d2";
-    if (!tag.serial.empty()) written += "21" + tag.serial + '\x1d';
-    if (!tag.lot.empty()) written += "10" + tag.lot + '\x1d';
-    if (!tag.item.empty()) written += "01" + tag.item;
+    std::string written = "]d2", items;
+    std::size_t last = 0;
+    for (const inputs::TagField& field : tag.fields) {
+        require(field.first > last && field.length > 0 && field.first + field.length <= text.size() + 1,
+                "a field stands in the tag, behind the one before", text);
+        last = field.first;
+        checkText(field.name);
+        if (field.system != inputs::TagSystem::Application) return;
+        require(field.id != "01" || field.text.size() == 14, "an item's number has 14 figures", field.text);
+        if (field.id == "10" || field.id == "21") written += field.id + field.text + '\x1d';
+        if (field.id == "01") items += field.id + field.text;
+    }
+    written += items;
     if (written.size() > 3) {
         const auto again = inputs::readRollTag(written);
         require(again && again->item == tag.item && again->lot == tag.lot && again->serial == tag.serial,

@@ -5,6 +5,7 @@
 #include <functional>
 #include <numbers>
 
+#include "core/inputs/fill.h"
 #include "core/units/parse.h"
 #include "tests/core/inputs/demo.h"
 
@@ -326,6 +327,23 @@ TEST_CASE("a tag that tells of another roll is noticed, one that cannot be read 
                             b.press.printWinding = Winding::FaceIn;
                             b.job.winding.reset();
                         }},
+                       {"other splices", "input.tag_differs", "roll.splices", Severity::Warn,
+                        [](Bench& b) { b.roll.splices = 3; }},
+                       {"a net mass above the roll's", "input.tag_differs", "roll.mass", Severity::Warn,
+                        [](Bench& b) {
+                            b.roll.mass = typed<Kind::Mass>("30 kg");
+                            b.roll.coreMass.reset();
+                            b.substrate.grammage.reset();
+                            b.roll.tag = "01995210000010183101000400";
+                        }},
+                       {"a net mass of another material", "input.tag_of_other_material", "roll.tag", Severity::Warn,
+                        [](Bench& b) {
+                            b.substrate.grammage = typed<Kind::Grammage>("80 g/m2");
+                            b.roll.mass.reset();
+                            b.roll.tag = "0199521000001018310100060031100013603123000330";
+                        }},
+                       {"a label of two bar codes", "tag.alone", "roll.tag", Severity::Note,
+                        [](Bench& b) { b.roll.tag = "21R0041"; }},
                        {"a code of the supplier's own", "input.tag_unreadable", "roll.tag", Severity::Note,
                         [](Bench& b) { b.roll.tag = "LOT 7 / 330"; }},
                        {"opened, no length entered", "input.tag_from_full_roll", "roll.length", Severity::Note,
@@ -338,6 +356,33 @@ TEST_CASE("a tag that tells of another roll is noticed, one that cannot be read 
                             b.roll.length.reset();
                             b.roll.outerDiameter = mm("400 mm");
                         }}});
+}
+
+TEST_CASE("what only the tag says is held against job, press and winding like what was entered, once")
+{
+    struct Row {
+        const char *tag, *code, *subject;
+    };
+    // The roll's own tag says 330 mm, core 76 mm, face out.
+    for (const Row& row : {Row{"0199521000001018800103300136007601", "", ""},
+                           Row{"0199521000001018800102500136007601", "input.width_differs_from_job", "roll.width"},
+                           Row{"0199521000001018800103300136002501", "input.core_not_held", "roll.core"},
+                           Row{"0199521000001018800103300136007611", "input.winding_differs", "roll.winding"}}) {
+        Bench b = north();
+        b.roll.tag = row.tag;
+        b.roll.width.reset();
+        b.roll.core.reset();
+        b.roll.outerDiameter.reset();
+        b.roll.winding = Winding::Unknown;
+        const Findings found =
+            crossCheck(filledFromTag({std::make_shared<Press>(b.press), std::make_shared<Job>(b.job),
+                                      std::make_shared<Substrate>(b.substrate), std::make_shared<Roll>(b.roll)}));
+        INFO(row.tag << '\n' << listed(found));
+        REQUIRE(found.size() == (*row.code == '\0' ? 0 : 1));
+        if (found.empty()) continue;
+        CHECK(found[0].code == row.code);
+        CHECK(found[0].subject == row.subject);
+    }
 }
 
 TEST_CASE("the sentences carry the figures: what was typed, what fits, what to enter instead")

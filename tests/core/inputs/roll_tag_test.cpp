@@ -81,7 +81,7 @@ TEST_CASE("a tag that cannot be trusted whole is refused whole")
         {"]C10199521000001018800100000250007603", "tag.bad_value"},  // width 0
         {"]C1019952100000101880010330025000760", "tag.too_short"},   // 13 digits
         {"]C1019952100000101880010330025000760321R0042", "tag.separator_missing"},
-        {"]C1800103300250007603", "tag.fields_disagree"},                 // no item
+        {"]C1800103300250007603", "tag.alone"},                           // no item
         {"]C1010952100000101510ABCDEFGHIJKLMNOPQRSTU", "tag.bad_value"},  // lot of 21 characters
         {"]C1010952100000101511250230", "tag.bad_value"},
         {"]C1010952100000101511251301", "tag.bad_value"},
