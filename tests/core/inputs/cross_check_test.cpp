@@ -374,9 +374,11 @@ TEST_CASE("what only the tag says is held against job, press and winding like wh
         b.roll.core.reset();
         b.roll.outerDiameter.reset();
         b.roll.winding = Winding::Unknown;
-        const Findings found =
+        Findings found =
             crossCheck(filledFromTag({std::make_shared<Press>(b.press), std::make_shared<Job>(b.job),
                                       std::make_shared<Substrate>(b.substrate), std::make_shared<Roll>(b.roll)}));
+        // A tag names a core in whole millimetres, 76 for 76.2: that is said each time.
+        std::erase_if(found, [](const Finding& f) { return f.code == "input.core_nominal"; });
         INFO(row.tag << '\n' << listed(found));
         REQUIRE(found.size() == (*row.code == '\0' ? 0 : 1));
         if (found.empty()) continue;
