@@ -193,6 +193,25 @@ const char* Toml::typeName() const
     }
 }
 
+namespace {
+
+/// Line and column of a byte, both from 1.
+std::string placeOf(std::string_view file, std::string_view text, std::size_t byte)
+{
+    const std::string_view before = text.substr(0, byte);
+    const auto line = static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n')) + 1;
+    return at(file, line, byte - (before.rfind('\n') + 1) + 1);
+}
+
+/// Characters that TOML allows nowhere, and behind which the library loses its way.
+bool isControl(char c)
+{
+    const auto byte = static_cast<unsigned char>(c);
+    return (byte < 0x20U && c != '\t' && c != '\n' && c != '\r') || byte == 0x7FU;
+}
+
+}  // namespace
+
 Result<Toml> readToml(std::string_view text, std::string_view file)
 {
     const std::string name(file);
@@ -200,12 +219,13 @@ Result<Toml> readToml(std::string_view text, std::string_view file)
         return refuse("toml.too_large", name, {"The file %1 is larger than 1 MiB, the most that is read here.", {name}},
                       "Check that it is the right file.");
     if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);  // some editors put a byte order mark there
-    if (const std::size_t bad = firstBadUtf8(text); bad != std::string_view::npos) {
-        const std::string_view before = text.substr(0, bad);
-        const auto line = static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n')) + 1;
-        return refuse("toml.not_utf8", at(file, line, bad - (before.rfind('\n') + 1) + 1),
-                      "This place is not UTF-8 text.", "Open the file in a text editor and save it again as UTF-8.");
-    }
+    if (const std::size_t bad = firstBadUtf8(text); bad != std::string_view::npos)
+        return refuse("toml.not_utf8", placeOf(file, text, bad), "This place is not UTF-8 text.",
+                      "Open the file in a text editor and save it again as UTF-8.");
+    if (const auto bad = std::find_if(text.begin(), text.end(), isControl); bad != text.end())
+        return refuse("toml.control_character", placeOf(file, text, static_cast<std::size_t>(bad - text.begin())),
+                      "A control character stands here, which no text editor shows and no such file may hold.",
+                      "Take it out: delete from the letter before it to the letter behind it, and type both anew.");
     if (std::optional<Finding> wrong = Outside(text, file).firstWrong()) return *wrong;
     try {
         const toml::table root = toml::parse(text, name);

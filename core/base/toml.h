@@ -31,8 +31,9 @@ struct Toml {
     [[nodiscard]] const char* typeName() const;
 };
 
-/// Reads a whole file's text; the root is a table. Refuses by name: too large (1 MiB), not UTF-8, a syntax error with
-/// its line and column (code toml.syntax), dates (write them as text). `file` only serves the message.
+/// Reads a whole file's text; the root is a table. Refuses by name: too large (1 MiB), not UTF-8 (toml.not_utf8), a
+/// control character (toml.control_character), a syntax error (toml.syntax), each with its line and column, dates
+/// (write them as text). `file` only serves the message.
 [[nodiscard]] Result<Toml> readToml(std::string_view text, std::string_view file);
 /// A TOML basic string with its quotes and escapes.
 [[nodiscard]] std::string tomlQuoted(std::string_view text);

@@ -227,6 +227,21 @@ TEST_CASE("spoilt files never crash")
     }
 }
 
+TEST_CASE("a control character is refused where it stands, wherever that is")
+{
+    for (const std::string& text :
+         {std::string("a = 1\nb =9\x02 2\n"), std::string("a = 1\nb = \x01\n"), std::string("a = 1\n#   \x7f\n"),
+          std::string("a = 1\nb =\0\"", 11), std::string("a = 1\nb =\"\x1f\"\n")}) {
+        const auto read = readToml(text, "x.toml");
+        REQUIRE_FALSE(read);
+        CHECK(read.error().code == "toml.control_character");
+        CHECK(read.error().subject.rfind("x.toml:2:", 0) == 0);
+    }
+    // What fuzzing found: the library lost its way behind them.
+    CHECK_FALSE(readToml(std::string("0=9\x02\0\0\0\"11:gr\n", 13), "x.toml"));
+    CHECK(readToml("a = 1\t# and\r\nb = \"\\u0002\"\r\n", "x.toml"));
+}
+
 TEST_CASE("a quotation mark may stand behind a dot, a bracket and a comma")
 {
     CHECK(readToml("a.\"b\" = [\"c\",'d']\n", "north.toml"));
