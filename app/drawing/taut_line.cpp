@@ -75,8 +75,8 @@ void paintKnot(QPainter& painter, const QPointF& c, double u, const Look& look)
     painter.drawLine(c - QPointF(3 * u, 0), c + QPointF(3 * u, 0));
     painter.setPen(QPen(look.palette.ink, 4 * u, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     QPainterPath path(c - QPointF(16 * u, 0));
-    path.cubicTo(c + QPointF(14 * u, 0), c + QPointF(15 * u, -15 * u), c + QPointF(0, -15 * u));
-    path.cubicTo(c + QPointF(-15 * u, -15 * u), c + QPointF(-14 * u, 0), c + QPointF(16 * u, 0));
+    path.cubicTo(c + QPointF(14 * u, 0), c + QPointF(15 * u, -13 * u), c + QPointF(0, -13 * u));
+    path.cubicTo(c + QPointF(-15 * u, -13 * u), c + QPointF(-14 * u, 0), c + QPointF(16 * u, 0));
     painter.drawPath(path);
     painter.drawLine(c + QPointF(-2 * u, 1 * u), c + QPointF(-9 * u, 11 * u));
     painter.drawLine(c + QPointF(2 * u, 1 * u), c + QPointF(9 * u, 11 * u));

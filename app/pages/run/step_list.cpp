@@ -5,6 +5,7 @@
 #include <QScrollBar>
 #include <QStyledItemDelegate>
 #include <QTextLayout>
+#include <QTimer>
 
 #include "app/drawing/marks.h"
 #include "app/pages/run/run_shown.h"
@@ -186,6 +187,8 @@ void StepList::resizeEvent(QResizeEvent* event)
 {
     QListWidget::resizeEvent(event);
     scheduleDelayedItemsLayout();
+    // When the rows lie as the new width wants them.
+    QTimer::singleShot(0, this, &StepList::showWholeRows);
 }
 
 void StepList::choose(QListWidgetItem* item)

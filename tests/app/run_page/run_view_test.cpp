@@ -190,6 +190,23 @@ TEST_CASE(
     applyTheme({});
 }
 
+TEST_CASE("the list of steps begins with a whole row, also when the window has taken another size")
+{
+    Walk w = Walk::begin("south", "cold-brew", "R0043");
+    w.untilStep([](const procedure::Step& s) { return s.id.value == "web_guide.at_speed.watch"; });
+    Page page(w);
+    auto* list = page.visible<StepList>();
+    REQUIRE(list);
+    for (const int height : {740, 700, 660, 720, 1020, 690}) {
+        CAPTURE(height);
+        page.view.resize(page.view.width(), height);
+        QTest::qWait(20);
+        const QListWidgetItem* top = list->itemAt(QPoint(list->width() / 4, 0));
+        REQUIRE(top);
+        CHECK(list->visualItemRect(top).top() >= 0);
+    }
+}
+
 TEST_CASE("the taut line tells every stage's state and leads to it")
 {
     Walk w = north();
