@@ -143,18 +143,6 @@ std::vector<fs::path> logsIn(const fs::path& folder, std::string_view begins)
 
 }  // namespace
 
-fs::path stateFolder()
-{
-    const auto variable = [](const char* name) {
-        const char* value = std::getenv(name);
-        return value == nullptr ? std::string() : std::string(value);
-    };
-    if (const std::string told = variable("XDG_STATE_HOME"); !told.empty()) return fs::path(told) / "tautweb";
-    if (const std::string home = variable("HOME"); !home.empty())
-        return fs::path(home) / ".local" / "state" / "tautweb";
-    return fs::temp_directory_path() / "tautweb";
-}
-
 CrashLog::CrashLog(const fs::path& folder)
 {
     std::error_code error;

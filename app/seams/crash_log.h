@@ -8,9 +8,6 @@
 
 namespace taut::app {
 
-/// Where this user's logs lie: $XDG_STATE_HOME/tautweb, else ~/.local/state/tautweb.
-[[nodiscard]] std::filesystem::path stateFolder();
-
 /// Watches over this program while it lives: one that ends by a fault leaves a log `ended-NUMBER.log` in the folder.
 /// It says which program, when, what ended it and where in its code; no name, no reading, no file name, nothing that
 /// anybody entered. One that ends in order, is ended from outside, or loses its power, leaves none. One at a time, from

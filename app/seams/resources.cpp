@@ -27,6 +27,14 @@ std::string variable(const char* name)
     return value == nullptr ? std::string() : std::string(value);
 }
 
+/// Our folder in one of the user's base folders (XDG base directory specification): as told, else under ~/.local.
+fs::path folderOfUser(const char* told, const char* usual)
+{
+    if (const std::string base = variable(told); !base.empty()) return fs::path(base) / "tautweb";
+    if (const std::string home = variable("HOME"); !home.empty()) return fs::path(home) / ".local" / usual / "tautweb";
+    return fs::temp_directory_path() / "tautweb";
+}
+
 std::string idOf(const Toml* table)
 {
     const Toml* id = table == nullptr ? nullptr : table->find("id");
@@ -85,13 +93,9 @@ Result<fs::path> resourcesFolder()
                   "Set TAUTWEB_RESOURCES to that folder, or install the program again.");
 }
 
-fs::path dataFolder()
-{
-    if (const std::string told = variable("XDG_DATA_HOME"); !told.empty()) return fs::path(told) / "tautweb";
-    if (const std::string home = variable("HOME"); !home.empty())
-        return fs::path(home) / ".local" / "share" / "tautweb";
-    return fs::temp_directory_path() / "tautweb";
-}
+fs::path dataFolder() { return folderOfUser("XDG_DATA_HOME", "share"); }
+
+fs::path stateFolder() { return folderOfUser("XDG_STATE_HOME", "state"); }
 
 fs::path usualLogbook() { return dataFolder() / "shop.logbook"; }
 

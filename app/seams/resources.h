@@ -16,6 +16,8 @@ namespace taut::app {
 
 /// Where this user's logbook and settings are kept: $XDG_DATA_HOME/tautweb, else ~/.local/share/tautweb.
 [[nodiscard]] std::filesystem::path dataFolder();
+/// Where logs of the program itself lie (crash_log.h): $XDG_STATE_HOME/tautweb, else ~/.local/state/tautweb.
+[[nodiscard]] std::filesystem::path stateFolder();
 /// dataFolder()/shop.logbook
 [[nodiscard]] std::filesystem::path usualLogbook();
 

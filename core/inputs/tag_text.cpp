@@ -29,13 +29,6 @@ std::string firstSigns(std::string_view text, std::size_t most)
     return quoted(text.substr(0, end));
 }
 
-std::size_t charactersOf(std::string_view text)
-{
-    std::size_t out = 0;
-    for (std::size_t at = 0; at < text.size(); ++out) at += std::max<std::size_t>(utf8Step(text.substr(at)), 1);
-    return out;
-}
-
 /// The part of a text up to a mark, which is taken off with it; all of it where the mark is missing.
 std::string_view cutAt(std::string_view& rest, char mark)
 {
@@ -101,7 +94,7 @@ Finding tagFinding(const char* code, const char* what, std::size_t place, std::v
 
 std::size_t TagReader::placeOf(const char* at) const
 {
-    return charactersOf(m_scanned.substr(0, static_cast<std::size_t>(at - m_scanned.data()))) + 1;
+    return charactersIn(m_scanned.substr(0, static_cast<std::size_t>(at - m_scanned.data()))) + 1;
 }
 
 Finding TagReader::fault(const char* code, const char* what, const char* at, std::vector<TextArg> with) const
@@ -307,7 +300,7 @@ Result<Tag> readTag(std::string_view scanned, const TagOptions& options)
     if (auto wrong = reader.readAll()) return *wrong;
     Tag out{std::move(reader.fields()), {}};
     if (out.fields.empty())
-        return tagFinding("tag.empty", "Character %1: nothing stands on the tag.", charactersOf(scanned) + 1, {});
+        return tagFinding("tag.empty", "Character %1: nothing stands on the tag.", charactersIn(scanned) + 1, {});
     if (auto wrong = checkTogether(out.fields, out.notes)) return *wrong;
     return out;
 }

@@ -155,12 +155,14 @@ Text wayToWrite(Kind kind)
     return {"Write a number and its unit, like %1 or %2.", {metric, us}};
 }
 
-Result<std::string> plainOrWhyNot(std::string_view typed, const Text& remedy)
+/// kind: of a quantity; none of a number alone.
+Result<std::string> plainOrWhyNot(std::string_view typed, Kind kind = Kind::Count)
 {
     if (typed.size() > kLongest)
-        return refuse("quantity.not_a_number", {}, {"\"%1\" is too long to be a value.", {quoted(typed)}}, remedy);
+        return refuse("quantity.not_a_number", {}, {"\"%1\" is too long to be a value.", {quoted(typed)}},
+                      wayToWrite(kind));
     std::string plain = plainTyped(typed);
-    if (plain.empty()) return refuse("quantity.empty", {}, "Nothing was entered.", remedy);
+    if (plain.empty()) return refuse("quantity.empty", {}, "Nothing was entered.", wayToWrite(kind));
     return plain;
 }
 
@@ -169,7 +171,7 @@ Result<std::string> plainOrWhyNot(std::string_view typed, const Text& remedy)
 Result<Quantity> parseQuantity(std::string_view text, Kind expected, Bare bare)
 {
     const std::string_view typed = trimmed(text);
-    const Result<std::string> plain = plainOrWhyNot(typed, wayToWrite(expected));
+    const Result<std::string> plain = plainOrWhyNot(typed, expected);
     if (!plain) return plain.error();
     const Result<NumberRead> number = readNumber(*plain);
     if (!number) return number.error();
@@ -200,7 +202,7 @@ Result<Quantity> parseQuantity(std::string_view text, Kind expected, Bare bare)
 Result<double> parseNumber(std::string_view text)
 {
     const std::string_view typed = trimmed(text);
-    const Result<std::string> plain = plainOrWhyNot(typed, "Write a number.");
+    const Result<std::string> plain = plainOrWhyNot(typed);
     if (!plain) return plain.error();
     const Result<NumberRead> number = readNumber(*plain);
     if (!number) return number.error();

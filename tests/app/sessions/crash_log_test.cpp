@@ -12,11 +12,13 @@
 #include <filesystem>
 #include <fstream>
 #include <functional>
+#include <limits>
 #include <stdexcept>
 
 #include <QDir>
 #include <QTemporaryDir>
 
+#include "app/seams/resources.h"
 #include "core/base/file.h"
 #include "core/units/plain.h"
 
@@ -56,11 +58,12 @@ int endOf(const fs::path& folder, const std::function<void()>& does)
 
 [[noreturn]] void complain() { throw std::runtime_error(kPrivate); }
 
-/// Calls itself until there is no more room.
+/// Calls itself until there is no more room: as often as nobody could.
 unsigned deeper(unsigned depth)
 {
     volatile char room[4096];
     room[depth % sizeof room] = static_cast<char>(depth);
+    if (depth == std::numeric_limits<unsigned>::max()) return 0;
     return deeper(depth + 1) + static_cast<unsigned>(room[(depth + 1) % sizeof room]);
 }
 
