@@ -5,6 +5,8 @@
 #include "app/seams/kept_settings.h"
 #include "app/sessions/session_impl.h"
 #include "app/text/secret.h"
+#include "core/base/file.h"
+#include "core/run/attachment.h"
 
 namespace taut::app {
 
@@ -163,6 +165,17 @@ void Session::perform(const run::Command& command)
     m_impl->post([command](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
         return Impl::carriedOut(a, command);
+    });
+}
+
+void Session::attach(const QString& stepId, const std::filesystem::path& file)
+{
+    m_impl->post([step = stepId.toStdString(), file](Impl::Alive& a) -> Impl::Outcome {
+        if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
+        auto bytes = readFile(file, run::kMostAttachmentBytes);
+        if (!bytes) return Impl::refusedWith(bytes.error());
+        return Impl::carriedOut(
+            a, run::Attach{{step}, file.filename().string(), std::make_shared<const std::string>(*std::move(bytes))});
     });
 }
 

@@ -83,6 +83,9 @@ public:
     void leaveRun();
     /// By whoever is signed in. Emits runChanged once it is on disk, or refused.
     void perform(const run::Command& command);
+    /// Attaches a file to a step of the run ("" = to the run): it is read on the session's thread. Emits runChanged, or
+    /// refused with what reading a file or attaching it refuses.
+    void attach(const QString& stepId, const std::filesystem::path& file);
     /// Commands that need a second person: signs them in first (their PIN never leaves this call).
     using WithSecond = std::function<run::Command(const people::Actor&)>;
     void performWith(const QString& personId, const QString& pin, WithSecond make);

@@ -24,6 +24,8 @@ const std::vector<Act>& acts()
                                         {"correct", {"step", "entered", "reason"}},
                                         {"deviation", {"step", "reason", "supervisor"}},
                                         {"note", {"step", "text"}},
+                                        {"attach", {"step", "file"}},
+                                        {"helped", {"step"}},
                                         {"hold_stop", {"holder", "where"}},
                                         {"give_up_stop", {"holder"}},
                                         {"change_roll", {"roll", "at"}},
@@ -120,7 +122,7 @@ private:
 
 bool says(const AnswerEntry& entry, std::string_view key)
 {
-    const std::array<std::pair<std::string_view, const std::string*>, 14> texts{{{"step", &entry.step},
+    const std::array<std::pair<std::string_view, const std::string*>, 15> texts{{{"step", &entry.step},
                                                                                  {"entered", &entry.entered},
                                                                                  {"reason", &entry.reason},
                                                                                  {"supervisor", &entry.supervisor},
@@ -133,7 +135,8 @@ bool says(const AnswerEntry& entry, std::string_view key)
                                                                                  {"stage", &entry.stage},
                                                                                  {"cause", &entry.cause},
                                                                                  {"to", &entry.to},
-                                                                                 {"by", &entry.by}}};
+                                                                                 {"by", &entry.by},
+                                                                                 {"file", &entry.file}}};
     for (const auto& [name, value] : texts)
         if (name == key) return !value->empty();
     return key != "stated" || !entry.stated.empty();
@@ -167,7 +170,7 @@ void readEntry(const Toml& table, std::string_view file, Findings& notes, std::v
     std::string notApplicable;
     reader.text("act", entry.act);
     for (const auto& [key, member] :
-         std::array<std::pair<std::string_view, std::string*>, 15>{{{"step", &entry.step},
+         std::array<std::pair<std::string_view, std::string*>, 17>{{{"step", &entry.step},
                                                                     {"entered", &entry.entered},
                                                                     {"by", &entry.by},
                                                                     {"reason", &entry.reason},
@@ -181,6 +184,8 @@ void readEntry(const Toml& table, std::string_view file, Findings& notes, std::v
                                                                     {"holder", &entry.holder},
                                                                     {"where", &entry.where},
                                                                     {"text", &entry.text},
+                                                                    {"file", &entry.file},
+                                                                    {"remedy", &entry.remedy},
                                                                     {"not_applicable", &notApplicable}}})
         reader.text(key, *member);
     reader.texts("stated", entry.stated);

@@ -11,7 +11,7 @@ namespace taut::app::verbs {
 
 /// One [[answer]] of an answers file, in the order in which it is given. `act` says what is done: "answer" (the step is
 /// answered), "skip" (not applicable), or correct, deviation, give_up_stop, hold_stop, change_roll, diameter,
-/// repeat_stage, interrupt, resume, kill, hand_over, note.
+/// repeat_stage, interrupt, resume, kill, hand_over, note, attach, helped.
 struct AnswerEntry {
     int line = 0;
     std::string act = "answer";
@@ -22,7 +22,9 @@ struct AnswerEntry {
     std::string reason, supervisor;       ///< skip, deviation, correct, interrupt
     std::string roll, diameter;           ///< change_roll, diameter
     std::string stage, cause;             ///< repeat_stage
-    std::string to, holder, where, text;  ///< hand_over, give_up_stop, hold_stop, note
+    std::string to, holder, where, text;  ///< hand_over, give_up_stop, hold_stop, note, helped
+    std::string file;                     ///< attach: of resources/demo/pictures
+    std::string remedy;                   ///< helped: which of the step's, counted from 1; "" = `text` says it
     int seconds = 20;                     ///< how long it took, for the clock of the told story
 };
 /// What an answers file tells: which run, everything done in it, and how it ends.

@@ -2,9 +2,13 @@
 #include "app/verbs/story.h"
 
 #include <algorithm>
+#include <charconv>
+#include <filesystem>
 
 #include "app/seams/resources.h"
+#include "core/base/file.h"
 #include "core/report/parts.h"
+#include "core/run/attachment.h"
 #include "core/run/words.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
@@ -194,6 +198,18 @@ Result<std::optional<run::Command>> Storyteller::commandFor(const AnswerEntry& e
         return Wanted(run::AcceptDeviation{step, entry.reason, *accepts});
     }
     if (entry.act == "note") return Wanted(run::Note{step, entry.text});
+    if (entry.act == "attach") {
+        const std::filesystem::path file = m_resources / "demo" / "pictures" / entry.file;
+        auto bytes = readFile(file, run::kMostAttachmentBytes);
+        if (!bytes) return bytes.error();
+        return Wanted(
+            run::Attach{step, file.filename().string(), std::make_shared<const std::string>(*std::move(bytes))});
+    }
+    if (entry.act == "helped") {
+        int remedy = 0;
+        (void)std::from_chars(entry.remedy.data(), entry.remedy.data() + entry.remedy.size(), remedy);
+        return Wanted(run::SayHelped{step, remedy, entry.text});
+    }
     if (entry.act == "hold_stop") return Wanted(run::HoldStop{entry.holder, entry.where});
     if (entry.act == "give_up_stop") {
         run::GiveUpStop given{entry.holder, entry.reason, supervisor};

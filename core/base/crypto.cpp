@@ -38,6 +38,26 @@ Digest sha256(std::span<const std::uint8_t> a, std::span<const std::uint8_t> b)
 
 Digest sha256(std::string_view text) { return sha256(bytesOf(text)); }
 
+std::string base64(std::string_view bytes)
+{
+    std::string text(sodium_base64_encoded_len(bytes.size(), sodium_base64_VARIANT_ORIGINAL), '\0');
+    sodium_bin2base64(text.data(), text.size(), bytesOf(bytes).data(), bytes.size(), sodium_base64_VARIANT_ORIGINAL);
+    text.pop_back();  // the library ends it with a zero
+    return text;
+}
+
+std::optional<std::string> fromBase64(std::string_view text)
+{
+    std::string bytes(text.size() / 4 * 3 + 3, '\0');
+    std::size_t length = 0;
+    const char* end = nullptr;
+    const int wrong = sodium_base642bin(reinterpret_cast<unsigned char*>(bytes.data()), bytes.size(), text.data(),
+                                        text.size(), nullptr, &length, &end, sodium_base64_VARIANT_ORIGINAL);
+    if (wrong != 0 || end != text.data() + text.size()) return std::nullopt;
+    bytes.resize(length);
+    return bytes;
+}
+
 std::string hex(std::span<const std::uint8_t> bytes)
 {
     constexpr std::string_view kDigits = "0123456789abcdef";

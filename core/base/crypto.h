@@ -3,6 +3,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -18,6 +19,9 @@ using Digest = std::array<std::uint8_t, 32>;
 [[nodiscard]] Digest sha256(std::string_view text);
 /// Lower-case hex, two digits a byte.
 [[nodiscard]] std::string hex(std::span<const std::uint8_t> bytes);
+/// Base64 (RFC 4648, section 4, with padding) of some bytes, and back; nullopt: it is none.
+[[nodiscard]] std::string base64(std::string_view bytes);
+[[nodiscard]] std::optional<std::string> fromBase64(std::string_view text);
 /// The bytes of UTF-8 text.
 [[nodiscard]] inline std::span<const std::uint8_t> bytesOf(std::string_view text)
 {

@@ -101,6 +101,13 @@ Finding otherSchema(const fs::path& file, std::int64_t found)
         "Keep the file with the version that made it, and begin a new logbook. Nothing was changed.");
 }
 
+Finding notBroughtUp(const fs::path& file)
+{
+    return refuse("logbook.older_layout", file.string(),
+                  {"%1 is of an older layout, and nothing is written in it as it is.", {file.string()}},
+                  "Open it in the program, which keeps a copy of it and brings it up.");
+}
+
 }  // namespace
 
 Finding findingOf(const SQLite::Exception& error, const fs::path& file)
@@ -190,7 +197,7 @@ std::optional<Finding> recognise(SQLite::Database& db, const fs::path& file, Fil
                       {"%1 is the shop's own logbook, and practice never writes in it.", {file.string()}},
                       "Choose a practice logbook, or a new name to begin one.");
     const std::int64_t version = numberOf(db, "PRAGMA user_version");
-    if (version != kSchema) return otherSchema(file, version);
+    if (version < kOldestSchema || version > kSchema) return otherSchema(file, version);
     return std::nullopt;
 }
 
@@ -212,6 +219,7 @@ Result<std::unique_ptr<SQLite::Database>> openLogbook(const fs::path& file, Acce
     return guarded(file, [&]() -> Result<std::unique_ptr<SQLite::Database>> {
         auto db = connect(file, access);
         if (auto finding = recognise(*db, file, kind)) return *finding;
+        if (access == Access::Write && numberOf(*db, "PRAGMA user_version") < kSchema) return notBroughtUp(file);
         configure(*db, access);
         if (alsoLayout && !layoutDifferences(*db).empty())
             return refuse("logbook.older_schema", file.string(),
@@ -229,6 +237,13 @@ Result<std::unique_ptr<SQLite::Database>> connectNewer(const fs::path& file, Fil
     auto finding = recognise(*db, file, kind);
     if (finding && finding->code != "logbook.newer_schema") return *finding;
     configure(*db, Access::Read);
+    return db;
+}
+
+std::unique_ptr<SQLite::Database> connectOlder(const fs::path& file)
+{
+    auto db = connect(file, Access::Write);
+    configure(*db, Access::Write);
     return db;
 }
 

@@ -42,17 +42,21 @@ auto guarded(const std::filesystem::path& file, F&& work) -> std::invoke_result_
 [[nodiscard]] std::unique_ptr<SQLite::Database> connect(const std::filesystem::path& file, Access access);
 
 /// connect(), after asking the system whether the file may be read at all, and recognise() after it. `alsoLayout` also
-/// refuses a file whose tables, views or guards are not those of this program.
+/// refuses a file whose tables, views or guards are not those of its layout. An older layout is read as it is, and
+/// never written in (logbook.older_layout).
 [[nodiscard]] Result<std::unique_ptr<SQLite::Database>> openLogbook(const std::filesystem::path& file, Access access,
                                                                     FileKind kind, bool alsoLayout);
 
 /// For reading, whatever its layout: one of our files, of this kind.
 [[nodiscard]] Result<std::unique_ptr<SQLite::Database>> connectNewer(const std::filesystem::path& file, FileKind kind);
 
+/// For writing, one of our files of an older layout, to bring it up (migrate.h). Throws SQLite::Exception.
+[[nodiscard]] std::unique_ptr<SQLite::Database> connectOlder(const std::filesystem::path& file);
+
 /// Makes an empty logbook of this kind; throws SQLite::Exception.
 void createLogbook(const std::filesystem::path& file, FileKind kind, const std::string& workplace);
 
-/// nullopt when this is one of our files, of this kind and schema.
+/// nullopt when this is one of our files, of this kind and of a schema that this program reads.
 [[nodiscard]] std::optional<Finding> recognise(SQLite::Database& db, const std::filesystem::path& file, FileKind kind);
 
 // Small helpers around statements.

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
 #include "core/logbook/newer.h"
 #include "core/logbook/writer_impl.h"
@@ -96,7 +97,9 @@ Result<seal::Envelope> envelopeOf(const std::filesystem::path& file, std::string
         const std::set<std::string> signers = signersOf(seals, document->body);
         putPeople(**db, seals, signers);
         putDefinitions(**db, seals, document->body);
-        seal::Envelope envelope{id, {}};
+        seal::Envelope envelope{id, {}, {}};
+        for (const seal::NamedFile& one : seal::filesOf(*document))
+            if (auto bytes = attachmentIn(**db, one.sha256)) envelope.files[one.sha256] = *std::move(bytes);
         for (auto& [seq, sealed] : seals) envelope.seals.push_back(std::move(sealed));
         return envelope;
     });

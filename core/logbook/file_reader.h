@@ -50,6 +50,7 @@ public:
     [[nodiscard]] Result<std::vector<run::Source>> definitions(std::string_view what) const override;
     [[nodiscard]] Result<std::optional<run::Source>> definition(std::string_view what,
                                                                 std::string_view sha256) const override;
+    [[nodiscard]] Result<std::optional<std::string>> attachment(std::string_view sha256) const override;
 
 private:
     /// One question at a time on this connection; its statements end with it.

@@ -20,15 +20,16 @@
 
 namespace taut::logbook {
 
-inline constexpr int kSchema = 5;
+inline constexpr int kSchema = 6;
+inline constexpr int kOldestSchema = 5;  ///< read as it is, and brought up before it is written on (migrate.h)
 inline constexpr std::uint32_t kApplicationId = 0x54415554;          ///< "TAUT"
 inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"
 
 /// Opens a logbook for reading; any number may read while one writes. Refuses by name: logbook.missing, .not_a_logbook
-/// (foreign, text, zero bytes), .broken, .newer_schema, .older_schema (a development logbook), .practice (wrong kind),
-/// .not_practice, .unreadable. practice: the file must be a practice logbook. One of a newer layout is read through the
-/// views that readers from outside may count on, as it stands now and without what is still open: `notes` says so
-/// (logbook.newer_schema, a Note); refused is one whose views are others.
+/// (foreign, text, zero bytes), .broken, .newer_schema, .older_schema (from before the first release), .practice (wrong
+/// kind), .not_practice, .unreadable. practice: the file must be a practice logbook. One of a newer layout is read
+/// through the views that readers from outside may count on, as it stands now and without what is still open: `notes`
+/// says so (logbook.newer_schema, a Note); refused is one whose views are others.
 [[nodiscard]] Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path& file,
                                                                   bool practice = false, Findings* notes = nullptr);
 
@@ -58,11 +59,11 @@ public:
     };
     /// Creates the file, and its folder, when missing. logbook.pen_held names the holder; logbook.folder_read_only;
     /// logbook.read_only; logbook.no_locks; logbook.mirror (one opens for reading only); what asHomeOfLogbook refuses;
-    /// else as openReader.
+    /// of one of an older layout what bringUp refuses (migrate.h); else as openReader.
     [[nodiscard]] static Result<std::unique_ptr<Writer>> open(const std::filesystem::path& file, const Clock& clock,
                                                               IdSource& ids, Options options);
     ~Writer();
-    /// What was found at opening and does not stand in the way: logbook.on_removable.
+    /// What was found at opening and does not stand in the way: logbook.on_removable, logbook.brought_up.
     [[nodiscard]] const Findings& notes() const;
     /// From now on, until the writer ends, every seal goes into a mirror in this folder as well (mirror.h), behind
     /// the back of whoever seals: a folder that cannot be reached holds up nothing, and what is lacking follows when

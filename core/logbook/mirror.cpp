@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cerrno>
 
+#include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
 #include "core/logbook/files.h"
 #include "core/logbook/medium.h"
@@ -38,9 +39,9 @@ Finding leftAlone(const char* code, const fs::path& mirror, const char* english)
 /// A file that is in the way will be so for ever; a disk that failed may work the next time.
 bool staysInTheWay(const Finding& why)
 {
-    for (const char* code :
-         {"logbook.not_a_logbook", "logbook.broken", "logbook.older_schema", "logbook.newer_schema", "logbook.practice",
-          "logbook.not_practice", "mirror.fork", "mirror.ahead", "mirror.not_ours", "mirror.closed"})
+    for (const char* code : {"logbook.not_a_logbook", "logbook.broken", "logbook.older_schema", "logbook.older_layout",
+                             "logbook.newer_schema", "logbook.practice", "logbook.not_practice", "mirror.fork",
+                             "mirror.ahead", "mirror.not_ours", "mirror.closed"})
         if (why.code == code) return true;
     return false;
 }
@@ -73,7 +74,7 @@ Digest linkAt(SQLite::Database& db, std::uint64_t seq)
 }
 
 /// Nothing that is broken goes into a mirror: it would be broken when it is needed.
-Result<Done> append(SQLite::Database& mirror, Kept& kept, const seal::Anchor& end)
+Result<Done> append(SQLite::Database& mirror, Kept& kept, const seal::Anchor& end, SQLite::Database& source)
 {
     seal::Seal& seal = kept.seal;
     if (seal.seq != end.count + 1 || seal.previous != end.link ||
@@ -93,6 +94,7 @@ Result<Done> append(SQLite::Database& mirror, Kept& kept, const seal::Anchor& en
         seal.person = head.person;
     }
     putSeal(mirror, seal, document ? &*document : nullptr, kept.signatures);
+    if (document) copyAttachments(source, mirror, *document);
     return Done{};
 }
 
@@ -137,7 +139,7 @@ Result<seal::Anchor> follow(const Source& source, SQLite::Database& mirror, cons
             // Somebody else may have brought it further in the meantime.
             if (headOf(mirror) != have) return Done{};
             for (Kept& kept : next) {
-                if (const auto put = append(mirror, kept, have); !put) return put.error();
+                if (const auto put = append(mirror, kept, have, source.db); !put) return put.error();
                 have = {kept.seal.seq, kept.seal.link};
             }
             transaction.commit();

@@ -3,6 +3,7 @@
 
 #include <limits>
 
+#include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
 #include "core/logbook/schema.h"
 #include "core/logbook/writer_impl.h"
@@ -74,6 +75,7 @@ void takeOver(SQLite::Database& newer, SQLite::Database& own)
             // A kind that this program does not know is kept for its place in the chain, and answers nothing.
             seal.kind = document ? document->kind : seal::Kind::Competence;
             putSeal(own, seal, document ? &*document : nullptr, signatures);
+            if (document) copyAttachments(newer, own, *document);
         }
 }
 

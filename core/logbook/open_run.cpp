@@ -3,6 +3,7 @@
 
 #include <span>
 
+#include "core/logbook/attachments.h"
 #include "core/logbook/open_runs.h"
 #include "core/people/meant.h"
 #include "core/records/texts.h"
@@ -206,6 +207,8 @@ Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& 
         if (!event) return event.error();
         run::Run after = before.after(*event);
         appendEvent(db, after);
+        if (const auto* attached = std::get_if<run::Attached>(&event->happening()))
+            keepAttachment(db, attached->sha256, *std::get<run::Attach>(named).bytes);
         return after;
     });
     if (!next) return next.error();

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
 #include "core/logbook/newer.h"
 #include "core/logbook/open_runs.h"
@@ -146,6 +147,18 @@ Result<std::vector<run::Source>> FileReader::definitions(std::string_view what) 
 Result<std::optional<run::Source>> FileReader::definition(std::string_view what, std::string_view sha256) const
 {
     return ask([&]() -> Result<std::optional<run::Source>> { return findDefinition(*m_db, what, sha256); });
+}
+
+Result<std::optional<std::string>> FileReader::attachment(std::string_view sha256Digits) const
+{
+    return ask([&]() -> Result<std::optional<std::string>> {
+        auto bytes = attachmentIn(*m_db, sha256Digits);
+        if (bytes && hex(sha256(*bytes)) != sha256Digits)
+            return refuse("attachment.changed", std::string(sha256Digits),
+                          "These are not the bytes that were attached: they were changed since.",
+                          "Verify the logbook, and restore it from the mirror or a copy.");
+        return bytes;
+    });
 }
 
 std::unique_ptr<records::Reader> readerOn(std::unique_ptr<SQLite::Database> db, const std::filesystem::path& file)

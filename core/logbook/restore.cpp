@@ -8,6 +8,7 @@
 #include "core/logbook/copy.h"
 #include "core/logbook/files.h"
 #include "core/logbook/logbook.h"
+#include "core/logbook/migrate.h"
 #include "core/logbook/pen.h"
 
 namespace taut::logbook {
@@ -293,6 +294,7 @@ Result<Restored> restoreFrom(const fs::path& copy, const fs::path& given, Instan
         auto from = openLogbook(copy, Access::Read, FileKind::Any, true);
         if (!from) return from.error();
         if (const auto pages = copyPages(**from, unfinished); !pages) return pages;
+        if (const auto up = bringUpCopy(unfinished); !up) return up;
         auto own = openLogbook(unfinished, Access::Write, FileKind::Any, true);
         if (!own) return own.error();
         makeOwn(**own, isThere ? to : fs::path(), plan, restored);

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/schema.h"
 
+#include <algorithm>
 #include <map>
+
+#include "core/logbook/logbook.h"
 
 namespace taut::logbook {
 
@@ -175,6 +178,28 @@ CREATE TABLE file_facts (
 )";
 }
 
+/// Since layout 6.
+std::string attachmentTables()
+{
+    return R"(
+CREATE TABLE attachment_rows (
+    sha256 TEXT PRIMARY KEY CHECK (length(sha256) = 64),
+    content BLOB NOT NULL
+) STRICT;
+CREATE TRIGGER attachment_rows_append BEFORE INSERT ON attachment_rows BEGIN
+    SELECT RAISE(ABORT, 'what was attached is never replaced')
+        WHERE EXISTS (SELECT 1 FROM attachment_rows WHERE sha256 = NEW.sha256);
+END;
+CREATE TRIGGER attachment_rows_no_update BEFORE UPDATE ON attachment_rows BEGIN
+    SELECT RAISE(ABORT, 'what was attached is never changed');
+END;
+CREATE TRIGGER attachment_rows_no_delete BEFORE DELETE ON attachment_rows BEGIN
+    SELECT RAISE(ABORT, 'what was attached is never removed');
+END;
+CREATE VIEW attachments AS SELECT sha256, length(content) AS size, content FROM attachment_rows;
+)";
+}
+
 std::string views()
 {
     return "CREATE VIEW seals AS SELECT seq, kind, id, subject, " + utc("sealed_at") +
@@ -195,6 +220,14 @@ std::string views()
            "CREATE VIEW definitions AS SELECT seq, what, id, edition, sha256, text FROM definition_rows;\n";
 }
 
+/// The first layout that was given away, and what each later one added.
+std::string schemaOf(int layout)
+{
+    std::string sql = sealTables() + indexTables() + workTables() + views();
+    for (int one = kOldestSchema + 1; one <= layout; ++one) sql += stepTo(one);
+    return sql;
+}
+
 using Layout = std::map<std::string, std::string>;
 
 Layout layoutOf(SQLite::Database& db)
@@ -205,34 +238,46 @@ Layout layoutOf(SQLite::Database& db)
     return layout;
 }
 
-const Layout& ownLayout()
+/// What a logbook of this layout consists of.
+const Layout& layoutFrom(int layout)
 {
-    static const Layout kOwn = [] {
-        SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_MEMORY);
-        db.exec(schemaSql());
-        return layoutOf(db);
+    static const std::map<int, Layout> kAll = [] {
+        std::map<int, Layout> all;
+        for (int one = kOldestSchema; one <= kSchema; ++one) {
+            SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_MEMORY);
+            db.exec(schemaOf(one));
+            all[one] = layoutOf(db);
+        }
+        return all;
     }();
-    return kOwn;
+    return kAll.at(std::clamp(layout, kOldestSchema, kSchema));
 }
 
 }  // namespace
 
 const std::string& schemaSql()
 {
-    static const std::string kSql = sealTables() + indexTables() + workTables() + views();
+    static const std::string kSql = schemaOf(kSchema);
     return kSql;
+}
+
+std::string stepTo(int layout)
+{
+    // What the layout has that the one before it has not; what was there before stays as it is.
+    return layout == 6 ? attachmentTables() : std::string();
 }
 
 std::vector<std::string> layoutDifferences(SQLite::Database& db)
 {
+    const Layout& own = layoutFrom(static_cast<int>(numberOf(db, "PRAGMA user_version")));
     const Layout found = layoutOf(db);
     std::vector<std::string> names;
-    for (const auto& [name, sql] : ownLayout()) {
+    for (const auto& [name, sql] : own) {
         const auto it = found.find(name);
         if (it == found.end() || it->second != sql) names.push_back(name);
     }
     for (const auto& [name, sql] : found)
-        if (!ownLayout().contains(name)) names.push_back(name);
+        if (!own.contains(name)) names.push_back(name);
     return names;
 }
 

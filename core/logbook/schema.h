@@ -13,7 +13,11 @@ namespace taut::logbook {
 /// from the documents.
 [[nodiscard]] const std::string& schemaSql();
 
-/// Names of tables, views, guards and indexes that are missing, added or other than schemaSql() makes them; sorted.
+/// What a layout adds to the one before it: the step that migrate.h takes, and part of schemaSql().
+[[nodiscard]] std::string stepTo(int layout);
+
+/// Names of tables, views, guards and indexes that are missing, added or other than a logbook of its layout has them;
+/// sorted.
 [[nodiscard]] std::vector<std::string> layoutDifferences(SQLite::Database& db);
 
 }  // namespace taut::logbook

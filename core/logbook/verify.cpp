@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <limits>
 
+#include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
 #include "core/logbook/logbook.h"
 #include "core/logbook/schema.h"
@@ -44,7 +45,7 @@ void checkLayout(SQLite::Database& db, Findings& findings)
 }
 
 /// In stretches, so that a writer at work never waits for the whole walk; seals do not change under it.
-void walk(SQLite::Database& db, seal::ChainCheck& chain, Findings& misquotations)
+void walk(SQLite::Database& db, seal::ChainCheck& chain, AttachmentCheck& attachments, Findings& misquotations)
 {
     constexpr int kStretch = 100;
     std::int64_t last = std::numeric_limits<std::int64_t>::min();
@@ -57,6 +58,7 @@ void walk(SQLite::Database& db, seal::ChainCheck& chain, Findings& misquotations
             const seal::Seal seal = sealFrom(seals);
             last = asInt(seal.seq);
             chain.next(seal, signaturesOf(db, seal.seq));
+            attachments.next(seal);
             if (seal.kind != seal::Kind::Correction) continue;
             if (auto wrong = misquoted(db, seal)) misquotations.push_back(*std::move(wrong));
         }
@@ -76,8 +78,9 @@ Result<Verification> verify(const fs::path& file, const std::vector<seal::Partia
         return result;
     }
     Findings misquotations;
+    AttachmentCheck attachments;
     const Result<Done> walked = guarded(file, [&]() -> Result<Done> {
-        walk(**db, chain, misquotations);
+        walk(**db, chain, attachments, misquotations);
         return Done{};
     });
     result.findings = chain.finish();
@@ -90,6 +93,7 @@ Result<Verification> verify(const fs::path& file, const std::vector<seal::Partia
         result.findings.insert(result.findings.begin(), std::move(unread));
     }
     const Result<Done> examined = guarded(file, [&]() -> Result<Done> {
+        for (Finding& finding : attachments.finish(**db)) result.findings.push_back(std::move(finding));
         checkEngine(**db, file, result.findings);
         checkLayout(**db, result.findings);
         if (depth == Depth::Deep)

@@ -2,6 +2,7 @@
 #include <unistd.h>
 
 #include "core/logbook/files.h"
+#include "core/logbook/migrate.h"
 #include "core/logbook/writer_impl.h"
 
 namespace taut::logbook {
@@ -43,6 +44,16 @@ std::optional<Finding> isMirror(SQLite::Database& db, const fs::path& file)
         "To go on from it, restore it under the name of the logbook that was lost.");
 }
 
+Finding broughtUp(const fs::path& file, const fs::path& copy)
+{
+    Finding note = refuse(
+        "logbook.brought_up", file.string(),
+        {"%1 was brought to the layout of this program. As it was, it is kept as %2.", {file.string(), copy.string()}},
+        "Keep that copy until the next weekly copy is made.");
+    note.severity = Severity::Note;
+    return note;
+}
+
 }  // namespace
 
 Writer::Writer() = default;
@@ -75,6 +86,9 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
         const auto made = makeLogbook(file, kind, ids.next(), clock.now());
         if (!made) return made.error();
     }
+    const auto before = bringUp(file, clock.now());
+    if (!before) return before.error();
+    if (*before) notes.push_back(broughtUp(file, **before));
     auto db = openLogbook(file, Access::Write, kind, true);
     if (!db) return db.error();
     auto readingDb = openLogbook(file, Access::Read, kind, false);

@@ -78,6 +78,9 @@ public:
     /// One edition by the hash of its text, as a sealed run names it; nullopt when this store has none of that hash.
     [[nodiscard]] virtual Result<std::optional<run::Source>> definition(std::string_view what,
                                                                         std::string_view sha256) const = 0;
+    /// The bytes of a picture or file by the hash that its run names; nullopt when this store has none of that hash.
+    /// attachment.changed when they are others by now.
+    [[nodiscard]] virtual Result<std::optional<std::string>> attachment(std::string_view sha256) const = 0;
 };
 
 }  // namespace taut::records

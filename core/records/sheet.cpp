@@ -17,6 +17,17 @@ Result<Kept> documentOf(const Reader& reader, std::string_view runId)
     return Kept{*std::move(document), true};
 }
 
+Result<run::Run> runOf(const Reader& reader, std::string_view runId)
+{
+    auto open = reader.openRun(runId);
+    if (open || open.error().code != "run.sealed") return open;
+    const auto kept = documentOf(reader, runId);
+    if (!kept) return kept.error();
+    const auto events = seal::eventsOf(kept->document, textsOf(reader));
+    if (!events) return events.error();
+    return run::Run::fold(*events);
+}
+
 Result<report::Report> sheetOf(const Reader& reader, std::string_view runId)
 {
     const auto kept = documentOf(reader, runId);

@@ -14,6 +14,10 @@ struct Kept {
 /// run.unknown; document.broken, event.broken.
 [[nodiscard]] Result<Kept> documentOf(const Reader& reader, std::string_view runId);
 
+/// A run of this store folded from its events, sealed or not; run.unknown, document.broken, document.words,
+/// event.broken.
+[[nodiscard]] Result<run::Run> runOf(const Reader& reader, std::string_view runId);
+
 /// The set-up sheet of any run of this store: of a sealed one as its seal says and those that
 /// followed it, of an open one as it stands now, marked
 /// as a draft. Refuses as documentOf and report::reportOf do.

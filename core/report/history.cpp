@@ -5,8 +5,10 @@
 
 #include "core/base/clock.h"
 #include "core/report/readings.h"
+#include "core/run/attachment.h"
 #include "core/run/pace.h"
 #include "core/run/parts.h"
+#include "core/run/remedy.h"
 #include "core/run/words.h"
 
 namespace taut::report {
@@ -134,6 +136,16 @@ public:
     std::optional<Told> operator()(const run::Noted& noted)
     {
         return Told{"note", {name(noted.step), data(noted.text)}};
+    }
+    std::optional<Told> operator()(const run::Attached& attached)
+    {
+        const Text file("%1 (%2)", {attached.name, std::vector<Text>{run::typeSaid(attached.type)}});
+        if (attached.step.value.empty()) return Told{"attached", {file}};
+        return Told{"attached", {name(attached.step), file}};
+    }
+    std::optional<Told> operator()(const run::Helped& helped)
+    {
+        return Told{"what helped", {name(helped.step), run::remedySaid(m_run, helped)}};
     }
     std::optional<Told> operator()(const run::ClockJumped& jumped)
     {

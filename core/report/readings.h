@@ -31,5 +31,7 @@ struct Settings {
 /// What changed under way, in order: rolls, corrections, stages done again, interruptions, hand-overs, held stops, and
 /// answers given too fast.
 [[nodiscard]] std::optional<Table> historyTable(const run::Run& run);
+/// The pictures and files of a run, each with the beginning of its hash; nothing when there are none.
+[[nodiscard]] std::optional<Table> attachmentsTable(const run::Run& run);
 
 }  // namespace taut::report

@@ -290,6 +290,7 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     sections.emplace_back(PageBreak{});
     if (auto sequels = sequelsTable(sealings)) sections.emplace_back(*std::move(sequels));
     if (auto history = historyTable(run)) sections.emplace_back(std::move(*history));
+    if (auto attachments = attachmentsTable(run)) sections.emplace_back(std::move(*attachments));
     sections.emplace_back(decisionRule());
     if (!settings.ofPress.rows.empty()) sections.emplace_back(settings.ofPress);
     if (auto readings = readingsTable(run)) sections.emplace_back(std::move(*readings));

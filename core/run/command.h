@@ -39,6 +39,19 @@ struct Note {
     procedure::StepId step;
     std::string text;
 };
+/// A picture or file that belongs to a step, or to the run (attachment.h): what it is called, and its bytes.
+struct Attach {
+    procedure::StepId step;
+    std::string name;
+    std::shared_ptr<const std::string> bytes;
+};
+/// What brought a reading that had come out outside back within its window: one of its step's remedies, counted from 1,
+/// or 0 and words.
+struct SayHelped {
+    procedure::StepId step;
+    int remedy = 0;
+    std::string words;
+};
 /// 2. Held stops.
 struct HoldStop {
     std::string holder, where;
@@ -88,8 +101,8 @@ struct Abandon {
 };
 
 using Command =
-    std::variant<Answer, Correct, SkipStep, AcceptDeviation, Note, HoldStop, GiveUpStop, ChangeRoll, MeasuredDiameter,
-                 RepeatStage, Interrupt, Resume, HandOver, Withdraw, Return, SignOff, Abandon>;
+    std::variant<Answer, Correct, SkipStep, AcceptDeviation, Note, Attach, SayHelped, HoldStop, GiveUpStop, ChangeRoll,
+                 MeasuredDiameter, RepeatStage, Interrupt, Resume, HandOver, Withdraw, Return, SignOff, Abandon>;
 
 /// What must be said before a run goes on after an interruption: make safe first.
 inline constexpr const char* kMakeSafe[] = {"nobody_in", "roll_supported", "web_secured", "lamps_parked"};

@@ -35,6 +35,27 @@ bool isBegun(const Run& run, const StepId& step) { return run.standing(step).n >
 
 }  // namespace
 
+Result<Repeated> repeatedBy(const Run& run, const RepeatStage& command)
+{
+    constexpr const char* kCauses[] = {"web_break", "wrong_roll", "other"};
+    const procedure::Plan& plan = run.plan();
+    const auto stage = std::find_if(plan.stages.begin(), plan.stages.end(),
+                                    [&](const procedure::PlanStage& s) { return s.id == command.stage; });
+    if (stage == plan.stages.end())
+        return refuse("gate.no_stage", command.stage, "This run has no such stage.", "Choose a stage of this run.");
+    if (std::find(std::begin(kCauses), std::end(kCauses), command.cause) == std::end(kCauses))
+        return refuse("gate.no_cause", command.stage, "It was not said why the stage is done again.",
+                      "Say web_break, wrong_roll or other.");
+    const auto index = static_cast<std::size_t>(stage - plan.stages.begin());
+    const bool begun = std::any_of(plan.steps.begin(), plan.steps.end(), [&](const Step& step) {
+        return plan.stageOf(step) == index && isBegun(run, step.id);
+    });
+    if (!begun)
+        return refuse("gate.stage_not_begun", command.stage, "This stage has not been begun yet.",
+                      "Do it for the first time.");
+    return Repeated{command.stage, command.cause, reopenedBy(run, index)};
+}
+
 std::vector<StepId> reopenedBy(const Run& run, std::size_t stage)
 {
     const procedure::Plan& plan = run.plan();

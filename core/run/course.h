@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "core/run/command.h"
 #include "core/run/run.h"
 
 namespace taut::run {
@@ -20,6 +21,8 @@ inline constexpr std::int64_t kLongAwayMs = 30LL * 60 * 1000;
 /// stage ends (a web joined, a web moved); what such a stage ends is then ended as well, and so on. Of later stages,
 /// what holds for longer than the run (valid_for) stays answered. In plan order.
 [[nodiscard]] std::vector<StepId> reopenedBy(const Run& run, std::size_t stage);
+/// What doing a stage again makes happen, or why it cannot be: gate.no_stage, .no_cause, .stage_not_begun.
+[[nodiscard]] Result<Repeated> repeatedBy(const Run& run, const RepeatStage& command);
 /// True when everything vital must be said again: long away, power lost, given back after a withdrawal, or another
 /// person.
 [[nodiscard]] bool mustSayVitalAgain(const Run& run, std::int64_t nowMs, const people::PersonId& by);

@@ -5,11 +5,13 @@
 
 #include "core/inputs/words.h"
 #include "core/run/answer.h"
+#include "core/run/attachment.h"
 #include "core/run/change.h"
 #include "core/run/course.h"
 #include "core/run/deviation.h"
 #include "core/run/event_maker.h"
 #include "core/run/parts.h"
+#include "core/run/remedy.h"
 #include "core/run/words.h"
 
 namespace taut::run {
@@ -71,11 +73,11 @@ std::optional<Finding> phaseGate(const Run& run, const Command& command)
             return refuse("gate.not_withdrawn", run.id(), "This press is not withdrawn from use.");
         return std::nullopt;
     case Phase::Interrupted:
-        if (isOneOf<Resume, Abandon, Withdraw, Note>(command)) return std::nullopt;
+        if (isOneOf<Resume, Abandon, Withdraw, Note, Attach>(command)) return std::nullopt;
         return refuse("gate.interrupted", run.id(), "The run was interrupted and has not been taken up again.",
                       "Make the press safe, say so, and resume the run.");
     case Phase::Withdrawn:
-        if (isOneOf<Return, Abandon, Note>(command)) return std::nullopt;
+        if (isOneOf<Return, Abandon, Note, Attach>(command)) return std::nullopt;
         return refuse("gate.withdrawn", run.id(), "The press is withdrawn from use.",
                       "A supervisor other than the person who withdrew it gives it back when it is put right.");
     case Phase::Completed:
@@ -96,6 +98,13 @@ struct Deciding {
     [[nodiscard]] static Finding noStep(const StepId& id)
     {
         return refuse("gate.no_step", id.value, "This run has no such step.", "Choose a step of this run's plan.");
+    }
+
+    template <class T>
+    [[nodiscard]] static Outcome as(Result<T> happened)
+    {
+        if (!happened) return happened.error();
+        return Happening(*std::move(happened));
     }
 
     Outcome operator()(const Answer& c) const
@@ -210,6 +219,8 @@ struct Deciding {
         if (trimmed(c.text).empty()) return noReason(c.step.value, "The note is empty.");
         return Happening(Noted{c.step, trimmed(c.text)});
     }
+    Outcome operator()(const Attach& c) const { return as(attachedBy(run, c)); }
+    Outcome operator()(const SayHelped& c) const { return as(helpedBy(run, c)); }
 
     Outcome operator()(const HoldStop& c) const
     {
@@ -265,26 +276,7 @@ struct Deciding {
         return Happening(*std::move(change));
     }
 
-    Outcome operator()(const RepeatStage& c) const
-    {
-        constexpr const char* kCauses[] = {"web_break", "wrong_roll", "other"};
-        const procedure::Plan& plan = run.plan();
-        const auto stage = std::find_if(plan.stages.begin(), plan.stages.end(),
-                                        [&](const procedure::PlanStage& s) { return s.id == c.stage; });
-        if (stage == plan.stages.end())
-            return refuse("gate.no_stage", c.stage, "This run has no such stage.", "Choose a stage of this run.");
-        if (std::none_of(std::begin(kCauses), std::end(kCauses), [&](const char* cause) { return c.cause == cause; }))
-            return refuse("gate.no_cause", c.stage, "It was not said why the stage is done again.",
-                          "Say web_break, wrong_roll or other.");
-        const auto index = static_cast<std::size_t>(stage - plan.stages.begin());
-        const bool begun = std::any_of(plan.steps.begin(), plan.steps.end(), [&](const Step& step) {
-            return plan.stageOf(step) == index && run.standing(step.id).n > 0;
-        });
-        if (!begun)
-            return refuse("gate.stage_not_begun", c.stage, "This stage has not been begun yet.",
-                          "Do it for the first time.");
-        return Happening(Repeated{c.stage, c.cause, reopenedBy(run, index)});
-    }
+    Outcome operator()(const RepeatStage& c) const { return as(repeatedBy(run, c)); }
     Outcome operator()(const Interrupt& c) const
     {
         if (trimmed(c.reason).empty()) return noReason(run.id(), "An interruption needs its cause.");

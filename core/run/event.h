@@ -110,6 +110,17 @@ struct Noted {
     StepId step;
     std::string text;
 };
+struct Attached {
+    StepId step;             ///< "" = to the run
+    std::string name, type;  ///< type by its bytes, as of the internet's registry: "image/jpeg"
+    std::int64_t size = 0;   ///< bytes
+    std::string sha256;      ///< of the bytes, hex: by it they are found in the logbook
+};
+struct Helped {
+    StepId step;
+    int remedy = 0;  ///< which of the step's remedies, counted from 1; 0 = none of them
+    std::string words;
+};
 struct ClockJumped {
     std::int64_t byMs = 0;  ///< how far somebody set the PC's clock: the times before and after are not to be compared
 };
@@ -128,7 +139,7 @@ struct Abandoned {
 };
 using Happening =
     std::variant<Began, Answered, NotApplicable, Deviated, InputsChanged, StopHeld, StopGivenUp, Interrupted, Resumed,
-                 HandedOver, Repeated, Noted, ClockJumped, Withdrawn, Returned, Completed, Abandoned>;
+                 HandedOver, Repeated, Noted, Attached, Helped, ClockJumped, Withdrawn, Returned, Completed, Abandoned>;
 
 /// One thing that happened. Only decide() and a store's reader can make one; the JSON is what was written to disk.
 /// Copies share what they hold, so that a run of many events is cheap to copy.

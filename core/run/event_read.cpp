@@ -213,6 +213,13 @@ Abandoned abandonedFrom(const Members& m, std::string& wrong)
     return e;
 }
 
+Attached attachedFrom(const Members& m)
+{
+    Attached e{m.step(), m.text("file"), m.text("type"), m.whole("size"), m.text("sha256")};
+    if (!publicKeyFrom(e.sha256)) m.wrong("sha256");
+    return e;
+}
+
 Happening happeningFrom(const std::string& what, const Members& m, std::string& wrong)
 {
     if (what == "began") return beganFrom(m, wrong);
@@ -232,6 +239,8 @@ Happening happeningFrom(const std::string& what, const Members& m, std::string& 
         return HandedOver{{m.text("to")}, m.text("to_name"), m.text("to_role"), m.steps("reconfirm")};
     if (what == "repeated") return Repeated{m.text("stage"), m.text("cause"), m.steps("reopened")};
     if (what == "noted") return Noted{m.step(), m.text("text")};
+    if (what == "attached") return attachedFrom(m);
+    if (what == "helped") return Helped{m.step(), static_cast<int>(m.whole("remedy")), m.text("words")};
     if (what == "clock_jumped") return ClockJumped{m.whole("by_ms")};
     if (what == "withdrawn") return Withdrawn{m.text("reason")};
     if (what == "returned") return Returned{m.text("done")};

@@ -131,6 +131,15 @@ struct Payload {
         json.set("stage", e.stage).set("cause", e.cause).set("reopened", listOf(e.reopened));
     }
     void operator()(const Noted& e) const { json.set("step", e.step.value).set("text", e.text); }
+    void operator()(const Attached& e) const
+    {
+        json.set("step", e.step.value).set("file", e.name).set("type", e.type).set("size", e.size);
+        json.set("sha256", e.sha256);
+    }
+    void operator()(const Helped& e) const
+    {
+        json.set("step", e.step.value).set("remedy", e.remedy).set("words", e.words);
+    }
     void operator()(const ClockJumped& e) const { json.set("by_ms", e.byMs); }
     void operator()(const Withdrawn& e) const { json.set("reason", e.reason); }
     void operator()(const Returned& e) const { json.set("done", e.done); }
@@ -160,6 +169,8 @@ struct Word {
     const char* operator()(const HandedOver&) const { return "handed_over"; }
     const char* operator()(const Repeated&) const { return "repeated"; }
     const char* operator()(const Noted&) const { return "noted"; }
+    const char* operator()(const Attached&) const { return "attached"; }
+    const char* operator()(const Helped&) const { return "helped"; }
     const char* operator()(const ClockJumped&) const { return "clock_jumped"; }
     const char* operator()(const Withdrawn&) const { return "withdrawn"; }
     const char* operator()(const Returned&) const { return "returned"; }

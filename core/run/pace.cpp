@@ -81,7 +81,10 @@ public:
         if (e.filled) change(*e.filled);
         somethingElse();
     }
-    void operator()(const Noted&) {}  // written while one looks at a step: it opens nothing
+    // Written while one looks at a step: they open nothing.
+    void operator()(const Noted&) {}
+    void operator()(const Attached&) {}
+    void operator()(const Helped&) {}
     void operator()(const ClockJumped&)
     {
         closeRow();

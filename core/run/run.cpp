@@ -205,6 +205,8 @@ struct Applied {
         }
     }
     void operator()(const Noted&) const {}
+    void operator()(const Attached&) const {}
+    void operator()(const Helped&) const {}
     void operator()(const ClockJumped&) const {}
     void operator()(const Withdrawn&) const
     {

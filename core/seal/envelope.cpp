@@ -6,6 +6,7 @@
 
 #include "core/base/utf8.h"
 #include "core/seal/after.h"
+#include "core/seal/files.h"
 #include "core/seal/words.h"
 
 namespace taut::seal {
@@ -13,7 +14,7 @@ namespace taut::seal {
 namespace {
 
 constexpr std::size_t kMostSeals = 10'000;
-constexpr int kFormat = 1;
+constexpr int kFormat = 1, kFormatWithFiles = 2;
 
 Json signatureJson(const SealSignature& signature)
 {
@@ -80,7 +81,7 @@ public:
     auto hexOf(const char* key, const Read& read)
     {
         const auto bytes = read(text(key));
-        if (!bytes) say(key, "%1 in the exported file is missing or not written in hex as it should be.");
+        if (!bytes) say(key, "%1 in the exported file is missing or not written as it should be.");
         return bytes ? *bytes : std::decay_t<decltype(*bytes)>{};
     }
     void skip(const char* key) { m_known.emplace_back(key); }
@@ -138,6 +139,28 @@ Envelope::Sealed sealedFrom(const Json& json, const std::string& where, bool str
         sealed.signatures.push_back(std::move(signature));
     }
     return sealed;
+}
+
+void readFiles(const Json::Array& files, bool strict, Envelope& envelope, std::optional<Finding>& wrong)
+{
+    for (std::size_t i = 0; i < files.size() && !wrong; ++i) {
+        Fields one(files[i], "attachments[" + std::to_string(i) + "]", strict, wrong);
+        const std::string sha256 = one.text("sha256");
+        envelope.files[sha256] = one.hexOf("content", fromBase64);
+    }
+}
+
+void checkFiles(const Envelope& envelope, const Envelope::Sealed& own, Findings& findings)
+{
+    const auto run = read(own.seal.document);
+    if (!run) return;
+    for (const NamedFile& file : filesOf(*run)) {
+        const auto found = envelope.files.find(file.sha256);
+        if (found == envelope.files.end())
+            findings.push_back(fileMissing(file, own.seal.seq));
+        else if (hex(sha256(found->second)) != file.sha256)
+            findings.push_back(fileChanged(file, own.seal.seq));
+    }
 }
 
 Finding about(const Seal& seal, const char* code, const char* english)
@@ -226,14 +249,18 @@ Result<std::string> writeEnvelope(const Envelope& envelope, Instant at)
                       .set("link", hex(seal.link))
                       .set("signatures", std::move(signatures)));
     }
-    return Json::object()
-        .set("format", kFormat)
+    Json files = Json::array();
+    for (const auto& [sha256, bytes] : envelope.files)
+        files.add(Json::object().set("sha256", sha256).set("content", base64(bytes)));
+    Json json = Json::object();
+    json.set("format", envelope.files.empty() ? kFormat : kFormatWithFiles)
         .set("kind", "export")
         .set("run", envelope.run)
         .set("program", "tautweb " TAUTWEB_VERSION)
         .set("exported_at", utcText(at.utcMs))
-        .set("seals", std::move(seals))
-        .dump();
+        .set("seals", std::move(seals));
+    if (!envelope.files.empty()) json.set("attachments", std::move(files));
+    return json.dump();
 }
 
 Result<Envelope> readEnvelope(std::string_view text)
@@ -254,7 +281,7 @@ Result<Envelope> readEnvelope(std::string_view text)
     Envelope envelope;
     std::optional<Finding> wrong;
     {
-        const bool strict = format == kFormat;
+        const bool strict = format <= kFormatWithFiles;
         Fields fields(*json, "", strict, wrong);
         for (const char* key : {"format", "kind"}) fields.skip(key);
         envelope.run = fields.text("run");
@@ -268,6 +295,9 @@ Result<Envelope> readEnvelope(std::string_view text)
                 "Check that it is the right file.");
         for (std::size_t i = 0; i < seals.size() && !wrong; ++i)
             envelope.seals.push_back(sealedFrom(seals[i], "seals[" + std::to_string(i) + "]", strict, wrong));
+        // What a newer format says of them is read as far as it is what is known here.
+        const bool later = format > kFormatWithFiles && (*json)["attachments"].isArray();
+        if (format == kFormatWithFiles || later) readFiles(fields.list("attachments"), strict, envelope, wrong);
     }
     if (wrong) return *std::move(wrong);
     return envelope;
@@ -321,12 +351,14 @@ EnvelopeCheck checkEnvelope(const Envelope& envelope, const std::vector<PartialA
             check.findings.push_back(std::move(finding));
         if (auto missing = words.next(seal, *document)) check.findings.push_back(*std::move(missing));
     }
-    if (const Envelope::Sealed* own = runOf(envelope))
+    if (const Envelope::Sealed* own = runOf(envelope)) {
         checkQuotations(envelope, *own, check.findings);
-    else
+        checkFiles(envelope, *own, check.findings);
+    } else {
         check.findings.push_back(refuse("export.no_run", envelope.run,
                                         {"The seal of run %1 is not in this file.", {envelope.run}},
                                         "Export the run once more."));
+    }
     checkAnchors(envelope, anchors, check);
     return check;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,12 +20,14 @@ struct Envelope {
         std::vector<SealSignature> signatures;
     };
     std::string run;
-    std::vector<Sealed> seals;  ///< in the order of their chain, with gaps
+    std::vector<Sealed> seals;                      ///< in the order of their chain, with gaps
+    std::map<std::string, std::string> files = {};  ///< bytes of the pictures and files that the run names, by SHA-256
 };
 
 /// {"format":1,"kind":"export","run","program","exported_at","seals":[{"seq","kind","document","previous_link","link",
 /// "signatures":[{"person","key","meaning","signed_at","signature"}]}]}. `document` is the sealed text itself, so its
-/// UTF-8 bytes are what was hashed; everything else that a row of a logbook says stands in the document. Code
+/// UTF-8 bytes are what was hashed; everything else that a row of a logbook says stands in the document. With pictures
+/// or files it is of format 2 and has "attachments":[{"sha256","content"}] beside, their bytes in base64. Code
 /// document.broken for one that is no UTF-8.
 [[nodiscard]] Result<std::string> writeEnvelope(const Envelope& envelope, Instant at);
 /// Reads what writeEnvelope writes. Keys of a newer format are passed over, unknown ones of this format refused. Codes:
@@ -35,7 +38,8 @@ struct Envelope {
 /// What is wrong, first thing first; subject "seal 17". Codes: export.order (seals are out of order or doubled),
 /// chain.previous (neighbours do not follow each other), chain.broken, document.broken, export.no_run (the run's own
 /// seal is not in it), export.text (a definition's text is not of its hash), what SignatureCheck and WordsCheck find,
-/// correction.misquoted; anchor.differs, anchor.not_here (Warn: the anchor names a seal that is not in the file).
+/// correction.misquoted; attachment.missing, attachment.changed; anchor.differs, anchor.not_here (Warn: the anchor
+/// names a seal that is not in the file).
 struct EnvelopeCheck {
     Findings findings;  ///< empty = in order as far as the file holds it
     std::vector<AnchorVerdict> anchors;

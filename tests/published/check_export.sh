@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Checks an exported run with nothing of ours: sqlite3 (its JSON functions), xxd, openssl. Every link is recomputed and
 # every signature verified by a key that stands in a person's document of the same file. The words that the run names
-# must be there and be of their hash.
+# must be there and be of their hash, and so must its pictures and files.
 set -euo pipefail
 file="$1"
 work=$(mktemp -d)
@@ -43,4 +43,14 @@ done < <(ask ", named as (select l.value as since from s, json_each('[\"target_s
     json_extract(d.document, '\$.what') = json_extract(n.since, '\$.since.what') and
     json_extract(d.document, '\$.sha256') = json_extract(n.since, '\$.since.sha256')
     where json_type(n.since, '\$.since') = 'object'")
-echo "$seals seals, $signatures signatures, $words words"
+files=0
+while IFS='|' read -r sha256 content; do
+    got=$(printf '%s' "$content" | openssl base64 -d -A | openssl dgst -sha256 -r | cut -c1-64)
+    [ "$got" = "$sha256" ] || { echo "the picture or file $sha256 is missing or another"; exit 1; }
+    files=$((files + 1))
+done < <(ask ", named as (select distinct json_extract(e.value, '\$.sha256') as sha256 from s,
+    json_each(s.document, '\$.events') as e where json_extract(s.document, '\$.kind') = 'run' and
+    json_extract(e.value, '\$.what') = 'attached') select n.sha256, coalesce(json_extract(a.value, '\$.content'), '')
+    from named as n left join json_each(json_extract(cast(readfile('$file') as text), '\$.attachments')) as a
+    on json_extract(a.value, '\$.sha256') = n.sha256")
+echo "$seals seals, $signatures signatures, $words words, $files files"

@@ -12,11 +12,14 @@
 
 #include "app/pages/history/record_acts.h"
 #include "app/text/words.h"
+#include "app/widgets/attachment_panel.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
+#include "core/records/scanned.h"
 #include "core/records/sheet.h"
 #include "core/seal/document.h"
+#include "core/seal/files.h"
 
 namespace taut::app {
 
@@ -62,7 +65,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
 {
     m_filter = new QLineEdit(this);
     m_filter->setMinimumHeight(sizes().control);
-    m_filter->setPlaceholderText(tr("Job, roll or run"));
+    m_filter->setPlaceholderText(tr("Job, roll or run; or scan a sheet"));
     m_filter->setClearButtonEnabled(true);
     named(m_filter, tr("Find runs by job, roll or run"));
     m_list = new RowList(this);
@@ -82,6 +85,8 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_first->setCheckable(true);
     m_save = worded(tr("Save as PDF"), "", this);
     m_print = worded(tr("Print"), "", this);
+    m_files = worded(tr("Pictures and files"), "quiet", this);
+    m_files->setObjectName(QStringLiteral("files"));
     m_page = withRole(new QLabel(this), "soft");
     m_said = wrapped(QString(), "soft", this);
 
@@ -105,6 +110,8 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_right = new QStackedWidget(this);
     m_right->addWidget(paperBox);
     m_right->addWidget(m_acts->panel());
+    m_attachments = new AttachmentPanel(this);
+    m_right->addWidget(m_attachments);
 
     auto* left = new QVBoxLayout;
     left->addWidget(m_filter);
@@ -116,6 +123,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     buttons->addWidget(m_page);
     buttons->addWidget(m_on);
     buttons->addStretch(1);
+    buttons->addWidget(m_files);
     buttons->addWidget(m_first);
     buttons->addWidget(m_save);
     buttons->addWidget(m_print);
@@ -134,10 +142,16 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_soon.setInterval(150);
     connect(&m_soon, &QTimer::timeout, this, &HistoryPage::refill);
     connect(m_filter, &QLineEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_filter, &QLineEdit::returnPressed, this, &HistoryPage::refill);
     connect(m_which, &QComboBox::currentIndexChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(m_list, &QListWidget::currentItemChanged, this, &HistoryPage::openCurrent);
     connect(m_acts, &RecordActs::asking, this, [this](bool asks) { m_right->setCurrentIndex(asks ? 1 : 0); });
     connect(m_more, &QPushButton::clicked, this, &HistoryPage::more);
+    connect(m_files, &QPushButton::clicked, this, &HistoryPage::showAttachments);
+    connect(m_attachments, &AttachmentPanel::closed, this, [this] {
+        m_right->setCurrentIndex(0);
+        m_files->setFocus();
+    });
     connect(m_save, &QPushButton::clicked, this, &HistoryPage::savePdf);
     connect(m_print, &QPushButton::clicked, this, &HistoryPage::printOnPaper);
     connect(m_back, &QPushButton::clicked, this, [this] { turn(-1); });
@@ -195,8 +209,27 @@ void HistoryPage::settlePages()
     m_preview->setVisible(m_report.has_value());
 }
 
+/// A sheet's code, scanned where one types what to find, opens its run and says whether the sheet is of this logbook.
+void HistoryPage::openScanned(const QString& code)
+{
+    if (m_session->reader() == nullptr) return;
+    {
+        const QSignalBlocker quiet(m_filter);
+        m_filter->clear();
+    }
+    m_which->setCurrentIndex(0);
+    refill();
+    const auto sheet = records::sheetScanned(*m_session->reader(), code.toStdString());
+    if (!sheet) return say(words(sheet.error(), UnitSystem::Metric));
+    showRun(QString::fromStdString(sheet->run));
+    say(sheet->differs ? words(*sheet->differs, UnitSystem::Metric)
+                       : tr("The sheet is of this logbook: seal %1 is the one that it names.").arg(sheet->count));
+}
+
 void HistoryPage::refill()
 {
+    if (const QString text = m_filter->text().trimmed(); records::isSheetCode(text.toStdString()))
+        return openScanned(text);
     m_next.clear();
     if (m_session->reader() != nullptr)
         if (const auto waiting = m_session->reader()->wantingReview())
@@ -247,6 +280,7 @@ void HistoryPage::openCurrent()
 {
     if (const QString run = m_list->chosen(); !run.isEmpty()) return open(run.toStdString());
     m_report.reset();
+    m_files->hide();
     m_acts->showRun({});
     if (m_session->reader() == nullptr)
         say(tr("The logbook is not open in this window."));
@@ -257,13 +291,34 @@ void HistoryPage::openCurrent()
     settlePages();
 }
 
+void HistoryPage::showAttachments()
+{
+    const records::Reader* reader = m_session->reader();
+    if (reader == nullptr || !m_report) return;
+    const auto run = records::runOf(*reader, m_report->runId);
+    if (!run) return say(words(run.error(), UnitSystem::Metric));
+    m_attachments->show(
+        *run,
+        [session = m_session](const std::string& sha256) {
+            const records::Reader* now = session->reader();
+            return now ? now->attachment(sha256) : Result<std::optional<std::string>>(std::optional<std::string>());
+        },
+        false);
+    m_right->setCurrentWidget(m_attachments);
+    m_attachments->first()->setFocus();
+}
+
 void HistoryPage::open(const std::string& runId)
 {
     m_report.reset();
+    m_files->hide();
+    if (m_right->currentWidget() == m_attachments) m_right->setCurrentIndex(0);
     const records::Reader* reader = m_session->reader();
     if (reader == nullptr) return;
     auto report = records::sheetOf(*reader, runId);
     if (report) m_report = *std::move(report);
+    if (const auto kept = records::documentOf(*reader, runId))
+        m_files->setVisible(!seal::filesOf(kept->document).empty());
     m_acts->showRun(QString::fromStdString(runId));
     say(!m_report                 ? words(report.error(), UnitSystem::Metric)
         : m_report->draft.empty() ? QString()

@@ -20,6 +20,7 @@ class QPrintPreviewWidget;
 
 namespace taut::app {
 
+class AttachmentPanel;
 class PickList;
 class RecordActs;
 class RowList;
@@ -36,6 +37,8 @@ public:
     void open(const std::string& runId);
     /// The same, chosen in the list where it stands there.
     void showRun(const QString& runId);
+    /// The run of a printed sheet, by its code.
+    void openScanned(const QString& code);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -46,6 +49,7 @@ private:
     void openCurrent();
     void tellPresent(const std::string& runId);
     void savePdf();
+    void showAttachments();
     void printOnPaper();
     void say(const QString& sentence);
     void turn(int pages);
@@ -57,7 +61,8 @@ private:
     RowList* m_list;
     QStackedWidget* m_right;
     RecordActs* m_acts;
-    QPushButton *m_more, *m_back, *m_on, *m_first, *m_save, *m_print;
+    AttachmentPanel* m_attachments;
+    QPushButton *m_more, *m_back, *m_on, *m_first, *m_save, *m_print, *m_files;
     QLabel *m_page, *m_said;
     QPrintPreviewWidget* m_preview;
     std::unique_ptr<QPrinter> m_printer;

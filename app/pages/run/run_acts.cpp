@@ -8,6 +8,8 @@
 #include "app/pages/run/run_shown.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "core/report/parts.h"
+#include "core/run/remedy.h"
 #include "core/run/words.h"
 #include "core/units/parse.h"
 
@@ -33,6 +35,23 @@ Field correctedField(const procedure::Step* step, UnitSystem system)
     if (step->kind == procedure::StepKind::Confirm || step->kind == procedure::StepKind::Call)
         field.options = {{QStringLiteral("yes"), Acts::tr("Yes, it is so")}};
     return field;
+}
+
+/// Of the reading that came right last: what stands at it as a remedy, or something else.
+void askWhatHelped(const run::Run& run, AskPanel::Question& q)
+{
+    const std::vector<run::StepId> right = run::cameRight(run);
+    const procedure::Step* step = right.empty() ? nullptr : run.plan().find(right.back());
+    if (step == nullptr) return;
+    const UnitSystem system = unitsOf(run);
+    q.text = Acts::tr("\u201c%1\u201d is right again. Whoever comes next is glad to know why.")
+                 .arg(words(report::nameOf(*step, run.targets().find(step->target)), system));
+    Field which{Acts::tr("What helped"), {}, true, {}};
+    for (std::size_t i = 0; i < step->tries.size(); ++i)
+        which.options.emplace_back(QString::number(i + 1), words(step->tries[i], system));
+    which.options.emplace_back(QStringLiteral("0"), Acts::tr("Something else"));
+    q.fields = {which, {Acts::tr("If it was something else"), {}, false, Acts::tr("In a few words")}};
+    q.accept = Acts::tr("This helped");
 }
 
 std::vector<PersonChoice> whoMay(const std::vector<PersonChoice>& people, people::Act act)
@@ -61,6 +80,8 @@ QString actName(RunAct act)
     case RunAct::Review: return Acts::tr("Look through and sign");
     case RunAct::Sheet: return Acts::tr("Sheet of the run as it stands");
     case RunAct::Abandon: return Acts::tr("Abandon the run");
+    case RunAct::Attach: return Acts::tr("Pictures and files");
+    case RunAct::Helped: return Acts::tr("What helped");
     case RunAct::GiveUp: return Acts::tr("Give up a held stop");
     case RunAct::Leave: return Acts::tr("Leave this page, keep the run open");
     }
@@ -78,6 +99,8 @@ bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, co
     const bool ended = run.phase() == run::Phase::Completed || run.phase() == run::Phase::Abandoned;
     switch (act) {
     case RunAct::Note: return !ended;
+    case RunAct::Attach: return true;
+    case RunAct::Helped: return running && !run::cameRight(run).empty();
     case RunAct::NotApplicable:
         return running && step && step->waivable && step->kind != procedure::StepKind::Call &&
                run::isOpen(run.standing(step->id).state) && run.standing(step->id).state != run::StepState::Outside;
@@ -199,10 +222,12 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         q.secret = AskPanel::Question::Secret::Passphrase;
         q.accept = Acts::tr("Abandon and seal the run");
         break;
+    case RunAct::Helped: askWhatHelped(run, q); break;
     case RunAct::ChangeRoll:
     case RunAct::GiveUp:
     case RunAct::Review:
     case RunAct::Sheet:
+    case RunAct::Attach:
     case RunAct::Leave: break;
     }
     return q;
@@ -248,6 +273,12 @@ Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::
     ActRequest request;
     switch (act) {
     case RunAct::Note: request.command = run::Note{id, value(0)}; break;
+    case RunAct::Helped: {
+        const std::vector<run::StepId> right = run::cameRight(run);
+        request.command =
+            run::SayHelped{right.empty() ? run::StepId{} : right.back(), values.value(0).toInt(), value(1)};
+        break;
+    }
     case RunAct::NotApplicable:
         if (vitalSkip(step))
             request.second = [id, reason = value(0)](const people::Actor& supervisor) -> run::Command {
@@ -275,6 +306,7 @@ Result<ActRequest> requestFor(RunAct act, const run::Run& run, const procedure::
     case RunAct::GiveUp:
     case RunAct::Review:
     case RunAct::Sheet:
+    case RunAct::Attach:
     case RunAct::Leave:
         return refuse("act.not_asked", run.id(), "This is not answered with words.", "Use its own page.");
     }

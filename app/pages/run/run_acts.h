@@ -26,6 +26,8 @@ enum class RunAct : std::uint8_t {
     Review,
     Sheet,
     Abandon,
+    Attach,  ///< pictures and files: looked at, and more of them attached
+    Helped,  ///< what brought a reading back within its window
     GiveUp,  ///< somebody else's held stop: begun by the refusal of whoever has the run (run/held.h)
     Leave
 };
@@ -34,7 +36,7 @@ enum class RunAct : std::uint8_t {
 /// False when the rules would refuse it whatever was said.
 [[nodiscard]] bool actOffered(RunAct act, const run::Run& run, const procedure::Step* step, const PersonChoice& actor);
 
-/// What has to be asked for it, in line. Not for ChangeRoll, GiveUp, Review, Sheet and Leave.
+/// What has to be asked for it, in line. Not for ChangeRoll, GiveUp, Review, Sheet, Attach and Leave.
 [[nodiscard]] AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure::Step* step,
                                              const std::vector<PersonChoice>& people);
 /// The same for GiveUp, of this holder's stop.

@@ -60,7 +60,13 @@ RunPage::RunPage(Session* session, QWidget* parent) : QWidget(parent), m_session
     connect(m_view, &RunView::takeOver, session, [session] {
         if (const auto& actor = session->actor()) session->perform(run::HandOver{*actor});
     });
+    connect(m_view, &RunView::attach, session,
+            [session](const QString& step, const QString& file) { session->attach(step, file.toStdString()); });
     connect(m_view, &RunView::leave, session, &Session::leaveRun);
+    m_view->setAttachments([session](const std::string& sha256) {
+        const records::Reader* reader = session->reader();
+        return reader ? reader->attachment(sha256) : Result<std::optional<std::string>>(std::optional<std::string>());
+    });
     showPeople();
     showRun();
 }

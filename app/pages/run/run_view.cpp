@@ -18,8 +18,21 @@
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
 #include "core/run/held.h"
+#include "core/run/remedy.h"
 
 namespace taut::app {
+
+namespace {
+
+/// The last that happened is an answer that brought a reading back, and its step says what may help.
+bool cameRightNow(const run::Run& run)
+{
+    const auto* answered = std::get_if<run::Answered>(&run.events().back().happening());
+    const procedure::Step* step = answered == nullptr ? nullptr : run.plan().find(answered->step);
+    return step != nullptr && !step->tries.empty() && run::cameRight(run, step->id);
+}
+
+}  // namespace
 
 RunView::RunView(QWidget* parent) : QWidget(parent) { build(); }
 
@@ -52,6 +65,7 @@ void RunView::show(const run::Run& run)
     const bool moves = first || movesOn(*m_run, run);
     const bool news = first || m_run->events().size() != run.events().size();
     const bool another = first || m_run->id() != run.id();
+    const bool right = news && !another && cameRightNow(run);
     m_run = run;
     if (!m_files.isOf(run)) m_files = filesOf(run);
     if (moves) {
@@ -69,6 +83,7 @@ void RunView::show(const run::Run& run)
         leaveAct(given);
     if (moves) m_beside = Beside::Card;
     refresh();
+    if (right && !m_act && !m_actor.id.isEmpty()) askHelped();
 }
 
 void RunView::setActor(const PersonChoice& actor)
@@ -116,6 +131,7 @@ void RunView::setBusy(bool busy)
     m_review->setBusy(busy);
     m_ask->setBusy(busy);
     m_rollForm->setBusy(busy);
+    m_attachments->setBusy(busy);
     settleActs();
     if (!busy) giveFocusBack();
 }
@@ -139,6 +155,8 @@ void RunView::refuse(const Finding& finding)
     QWidget* shown = m_middle->currentWidget();
     if (m_act && *m_act == RunAct::ChangeRoll)
         m_rollForm->refuse(finding);
+    else if (m_act && *m_act == RunAct::Attach)
+        m_attachments->refuse(finding);
     else if (m_act)
         m_ask->refuse(finding, m_run ? unitsOf(*m_run) : UnitSystem::Metric);
     else if (shown == m_safe)
@@ -170,6 +188,7 @@ void RunView::refresh()
     m_why->show(*current, target ? std::optional(*target) : std::nullopt, m_run->targets(), unitsOf(*m_run));
     m_stops->setText(stopsHeldText(*m_run));
     m_elevation->setView(elevationOfRun(*m_run, m_files, current->at));
+    if (m_act && *m_act == RunAct::Attach) showAttachments();
     settleActs();
     showCard();
 }
@@ -180,6 +199,8 @@ void RunView::showCard()
     QWidget* card = m_card;
     if (m_act && *m_act == RunAct::ChangeRoll)
         card = m_rollForm->parentWidget();
+    else if (m_act && *m_act == RunAct::Attach)
+        card = m_attachments->parentWidget();
     else if (m_act)
         card = m_ask->parentWidget();
     else if (m_run->phase() == run::Phase::Interrupted)
@@ -214,6 +235,8 @@ void RunView::focusCard()
     const QWidget* card = m_middle->currentWidget();
     if (m_act && *m_act == RunAct::ChangeRoll)
         m_rollForm->first()->setFocus();
+    else if (m_act && *m_act == RunAct::Attach)
+        m_attachments->first()->setFocus();
     else if (m_act)
         m_ask->takeFocus();
     else if (card == m_card)
@@ -267,7 +290,12 @@ void RunView::begin(RunAct act)
                         tr("Every target is computed anew for the new roll; answers that it touches are asked again."),
                         m_rolls, unitsOf(*m_run));
         break;
+    case RunAct::Attach:
+        m_act = act;
+        showAttachments();
+        break;
     case RunAct::Note:
+    case RunAct::Helped:
     case RunAct::NotApplicable:
     case RunAct::Correct:
     case RunAct::Diameter:
@@ -280,58 +308,7 @@ void RunView::begin(RunAct act)
     case RunAct::GiveUp: return;
     }
     showCard();
-    if (m_act) (*m_act == RunAct::ChangeRoll ? m_rollForm->first() : m_ask->first())->setFocus();
-}
-
-void RunView::ask(RunAct act, const AskPanel::Question& question, const std::string& about)
-{
-    m_act = act;
-    m_ask->ask(question);
-    m_draft = {m_lastPerson, m_run->id(), act, about};
-    if (const auto draft = m_drafts.find(m_draft); draft != m_drafts.end()) m_ask->setTyped(draft->second);
-}
-
-void RunView::askHolder(const std::string& holder)
-{
-    ask(RunAct::GiveUp, giveUpQuestion(*m_run, holder, m_people), holder);
-    showCard();
-    m_ask->first()->setFocus();
-}
-
-/// The panel goes. What was typed and not given is there again when the same person begins the same.
-void RunView::leaveAct(bool given)
-{
-    if (!m_act) return;
-    if (*m_act != RunAct::ChangeRoll) {
-        if (given)
-            m_drafts.erase(m_draft);
-        else
-            m_drafts[m_draft] = m_ask->typed();
-    }
-    m_act.reset();
-}
-
-void RunView::closePanel()
-{
-    leaveAct(false);
-    showCard();
-}
-
-void RunView::answered(const QStringList& values, const QString& person, const QString& pin)
-{
-    if (!m_act || !m_run) return;
-    const auto request = *m_act == RunAct::GiveUp ? giveUpRequest(std::get<3>(m_draft), values)
-                                                  : requestFor(*m_act, *m_run, step(), values);
-    if (!request) {
-        m_ask->refuse(request.error(), unitsOf(*m_run));
-        return;
-    }
-    m_given = true;
-    if (request->command) emit command(*request->command);
-    if (request->second) emit commandWith(person, pin, request->second);
-    if (request->finish) emit finish(*request->finish, pin);
-    if (request->withdrawFor)
-        emit withdraw(QString::fromStdString(m_run->sources().press.id), QString::fromStdString(*request->withdrawFor));
+    if (m_act) focusCard();
 }
 
 void RunView::resizeEvent(QResizeEvent* event)

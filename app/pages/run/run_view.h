@@ -15,6 +15,7 @@
 #include "app/pages/run/run_acts.h"
 #include "app/pages/run/run_shown.h"
 #include "app/widgets/answer.h"
+#include "app/widgets/attachment_panel.h"
 #include "app/widgets/roll_form.h"
 #include "core/run/run.h"
 
@@ -51,6 +52,8 @@ public:
     void setPeople(std::vector<PersonChoice> people);
     /// What "Change roll" offers.
     void setRollsAtHand(std::vector<RollAtHand> rolls);
+    /// Where the bytes of what is attached are had.
+    void setAttachments(AttachmentPanel::Load load);
     /// While something is being written nothing can be touched.
     void setBusy(bool busy);
     /// Says it where it was asked; what was entered stays.
@@ -78,6 +81,8 @@ signals:
     void withdraw(const QString& press, const QString& reason);
     /// Back to use, with what was put right.
     void giveBack(const QString& press, const QString& done);
+    /// A file goes to this step of the run, by whoever is signed in.
+    void attach(const QString& stepId, const QString& file);
     void takeOver();  ///< by whoever is signed in
     /// The page is left, the run kept open.
     void leave();
@@ -120,6 +125,8 @@ private:
     bool m_given = false;         // and what it gave is on its way
     void ask(RunAct act, const AskPanel::Question& question, const std::string& about);
     void askHolder(const std::string& holder);
+    void askHelped();
+    void showAttachments();
     void leaveAct(bool given);
     // Whose, in which run, which act, beside which step or of whose stop.
     using DraftKey = std::tuple<QString, std::string, RunAct, std::string>;
@@ -141,6 +148,8 @@ private:
     ReviewCard* m_review;
     AskPanel* m_ask;
     RollForm* m_rollForm;
+    AttachmentPanel* m_attachments;
+    AttachmentPanel::Load m_loadAttached;
     ElevationWidget* m_elevation;
     WhyPanel* m_why;
     QLabel* m_stops;  // who holds the press stopped, all the time that somebody does

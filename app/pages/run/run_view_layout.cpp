@@ -118,6 +118,7 @@ QWidget* RunView::buildMiddle()
     m_review = new ReviewCard(m_middle);
     m_ask = new AskPanel;
     m_rollForm = new RollForm;
+    m_attachments = new AttachmentPanel;
     m_middle->addWidget(m_card);
     m_middle->addWidget(m_safe);
     m_middle->addWidget(m_others);
@@ -125,6 +126,7 @@ QWidget* RunView::buildMiddle()
     m_middle->addWidget(m_review);
     m_middle->addWidget(framed(m_ask, m_middle));
     m_middle->addWidget(framed(m_rollForm, m_middle));
+    m_middle->addWidget(framed(m_attachments, m_middle));
 
     connect(m_card, &StepCard::command, this, &RunView::command);
     connect(m_card, &StepCard::commandSigned, this, &RunView::commandSigned);
@@ -141,6 +143,9 @@ QWidget* RunView::buildMiddle()
             [this](const QString& id) { showStep(procedure::StepId{id.toStdString()}); });
     connect(m_ask, &AskPanel::given, this, &RunView::answered);
     connect(m_ask, &AskPanel::cancelled, this, &RunView::closePanel);
+    connect(m_attachments, &AttachmentPanel::closed, this, &RunView::closePanel);
+    connect(m_attachments, &AttachmentPanel::chosen, this,
+            [this](const QString& file) { emit attach(QString::fromStdString(m_step.value), file); });
     connect(m_rollForm, &RollForm::cancelled, this, &RunView::closePanel);
     connect(m_rollForm, &RollForm::chosen, this, [this](const std::string& toml) {
         if (m_run) m_rollForm->sayEffect(effectOfRoll(*m_run, toml));
@@ -181,9 +186,10 @@ QWidget* RunView::buildActs()
     m_more = worded(tr("Mo&re\u2026"), "quiet", row);
     m_more->setObjectName(QStringLiteral("more"));
     auto* menu = new QMenu(m_more);
-    for (const RunAct act : {RunAct::Withdraw, RunAct::Note, RunAct::HoldStop, RunAct::NotApplicable, RunAct::Correct,
-                             RunAct::Diameter, RunAct::ChangeRoll, RunAct::Review, RunAct::Sheet, RunAct::Repeat,
-                             RunAct::HandOver, RunAct::Interrupt, RunAct::Abandon, RunAct::Leave}) {
+    for (const RunAct act :
+         {RunAct::Withdraw, RunAct::Note, RunAct::HoldStop, RunAct::NotApplicable, RunAct::Correct, RunAct::Diameter,
+          RunAct::ChangeRoll, RunAct::Review, RunAct::Sheet, RunAct::Attach, RunAct::Helped, RunAct::Repeat,
+          RunAct::HandOver, RunAct::Interrupt, RunAct::Abandon, RunAct::Leave}) {
         QAction* action = menu->addAction(actName(act));
         connect(action, &QAction::triggered, this, [this, act] { begin(act); });
         m_moreActions[act] = action;

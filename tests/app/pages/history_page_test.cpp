@@ -16,6 +16,7 @@
 #include <QTimer>
 
 #include "app/pages/history/history_page.h"
+#include "app/widgets/attachment_panel.h"
 #include "app/widgets/row_list.h"
 #include "tests/app/pages/signed_run.h"
 #include "tests/app/said.h"
@@ -196,4 +197,43 @@ TEST_CASE("the history shows no sideways scroll bar and cuts no row on the promi
         CHECK(p.list()->visualItemRect(p.list()->item(0)).height() >= sizes().row);
     }
     applyTheme({});
+}
+
+TEST_CASE(
+    "a sheet's code that is scanned where one finds runs opens its run and says whether the sheet is of this logbook")
+{
+    Past p;
+    const std::string run = p.list()->chosen().toStdString();
+    const seal::Anchor anchor = p.session.reader()->anchor().value();
+    const auto scan = [&](const std::string& code) {
+        p.find(code.c_str());
+        CHECK(called<QLineEdit>(p.page, "Find runs by job, roll or run")->text().isEmpty());
+        return p.said();
+    };
+    CHECK(scan(seal::anchorUri(run, anchor)).contains(QStringLiteral("The sheet is of this logbook")));
+    CHECK(p.list()->chosen().toStdString() == run);
+    seal::Anchor other = anchor;
+    other.link[0] ^= 1;
+    CHECK(scan(seal::anchorUri(run, other)).contains(QStringLiteral("is not the one that the sheet names")));
+    CHECK(scan(seal::anchorUri(run, {anchor.count + 5, anchor.link})).contains(QStringLiteral("ends before that")));
+    CHECK(scan(seal::anchorUri("south-2026-01-01-01", anchor)).contains(QStringLiteral("not sealed in this logbook")));
+    CHECK(scan("tautweb:run/half").contains(QStringLiteral("anchor"), Qt::CaseInsensitive));
+}
+
+TEST_CASE("the pictures of a sealed run are looked at beside its sheet, and nothing can be added to them")
+{
+    Past p;
+    auto* files = called<QAbstractButton>(p.page, "Pictures and files");
+    REQUIRE(files);
+    QTest::mouseClick(files, Qt::LeftButton);
+    p.settle();
+    auto* panel = visible<AttachmentPanel>(p.page);
+    REQUIRE(panel);
+    CHECK(p.said().contains(QStringLiteral("Pictures and files")));
+    CHECK_FALSE(panel->findChild<QAbstractButton*>(QStringLiteral("attachOne"))->isVisible());
+    CHECK(panel->findChild<QAbstractButton*>(QStringLiteral("saveOne"))->isEnabled());
+    QTest::keyClick(panel->first(), Qt::Key_Escape);
+    p.settle();
+    CHECK(visible<AttachmentPanel>(p.page) == nullptr);
+    CHECK(visible<QPrintPreviewWidget>(p.page));
 }

@@ -93,3 +93,29 @@ TEST_CASE("counted ids count from one and start again with each source")
     CHECK(ids.next() == "000000000000000000000000000000ff");
     CHECK(CountedIds().next() == "00000000000000000000000000000001");
 }
+
+// RFC 4648 (2006), section 10, test vectors.
+TEST_CASE("base64 gives the published texts and takes back nothing else")
+{
+    const std::vector<std::pair<std::string, std::string>> rows{{"", ""},
+                                                                {"f", "Zg=="},
+                                                                {"fo", "Zm8="},
+                                                                {"foo", "Zm9v"},
+                                                                {"foob", "Zm9vYg=="},
+                                                                {"fooba", "Zm9vYmE="},
+                                                                {"foobar", "Zm9vYmFy"}};
+    for (const auto& [bytes, text] : rows) {
+        CHECK(base64(bytes) == text);
+        CHECK(fromBase64(text) == bytes);
+    }
+    const std::string all = [] {
+        std::string every;
+        for (int i = 0; i < 256; ++i) every += static_cast<char>(i);
+        return every;
+    }();
+    CHECK(fromBase64(base64(all)) == all);
+    for (const char* wrong : {"Zg", "Zg=", "Zg==x", "Z*==", "Zm9v\n", " Zm9v", "Zm8=Zm8="}) {
+        INFO(wrong);
+        CHECK_FALSE(fromBase64(wrong));
+    }
+}

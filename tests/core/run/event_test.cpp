@@ -34,7 +34,12 @@ std::vector<Event> everything()
     walk.must(Answer{{kUnwind}, "2,50 bar", {}}, "ben");
     walk.must(Correct{{kUnwind}, "1.75 bar", "wrong ring"}, "ben");
     walk.must(AcceptDeviation{{kUnwind}, "brake", small::signer("sue")}, "ben");
+    walk.must(Attach{{kUnwind}, "gauge \u00e9.jpg", std::make_shared<const std::string>("\xFF\xD8\xFF")}, "ben");
     walk.must(RepeatStage{"tension", "other"}, "ben");
+    walk.upTo(kUnwind, "ben");
+    walk.must(Answer{{kUnwind}, "2,50 bar", {}}, "ben");
+    walk.must(Answer{{kUnwind}, "1.40 bar", {}}, "ben");
+    walk.must(SayHelped{{kUnwind}, 0, "a kink in the hose"}, "ben");
     walk.must(Withdraw{"smoke"}, "pip");
     walk.must(Return{"fan mended"}, "sue");
     walk.must(Resume{kSafe, false}, "ben");
@@ -91,8 +96,8 @@ TEST_CASE("every happening reads back from its JSON to the same bytes and the sa
     }
     CHECK(seen == std::set<std::string>{"began", "answered", "corrected", "not_applicable", "deviated",
                                         "inputs_changed", "interrupted", "resumed", "handed_over", "repeated", "noted",
-                                        "withdrawn", "returned", "completed", "abandoned", "stop_held",
-                                        "stop_given_up"});
+                                        "withdrawn", "returned", "completed", "abandoned", "stop_held", "stop_given_up",
+                                        "attached", "helped"});
 }
 
 TEST_CASE("a run folded from stored events is the run that was walked")
