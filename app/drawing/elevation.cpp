@@ -329,8 +329,14 @@ void paintElevation(QPainter& painter, const QRectF& box, const ElevationView& v
     if (lit) paintHere(painter, box, *lit, look);
     // In a narrow drawing the caption is set smaller rather than cut.
     const QString caption = elevationInWords(view);
-    const double wanted = QFontMetricsF(small).horizontalAdvance(caption) + 4 * u;
-    painter.setFont(scaled(small, std::min(1.0, box.width() / std::max(wanted, 1.0))));
+    // Letters come in whole pixels, so what the share says may still be too wide.
+    constexpr double kSmallest = 0.5, kStep = 0.05;
+    QFont fitting = small;
+    for (double share = 1; share > kSmallest; share -= kStep) {
+        fitting = scaled(small, share);
+        if (QFontMetricsF(fitting).horizontalAdvance(caption) + 4 * u <= box.width()) break;
+    }
+    painter.setFont(fitting);
     painter.setPen(look.palette.soft);
     painter.drawText(QRectF(box.left(), box.bottom() - line - 2 * u, box.width(), line), Qt::AlignCenter, caption);
     painter.restore();

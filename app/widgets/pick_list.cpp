@@ -12,6 +12,7 @@ PickList::PickList(QWidget* parent) : QComboBox(parent)
 {
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     setMinimumContentsLength(8);
+    connect(this, &QComboBox::currentTextChanged, this, &QWidget::setToolTip);
 }
 
 void PickList::wheelEvent(QWheelEvent* event) { event->ignore(); }

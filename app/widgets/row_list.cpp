@@ -14,6 +14,12 @@ namespace {
 enum Part { kId = Qt::UserRole, kText, kValue, kMore, kMark };
 constexpr int kSide = 10, kAbove = 6, kBetween = 16;
 
+/// Small type, in which names stand that have no blank: a run's may go on in the next line after a hyphen.
+QString moreOf(const QModelIndex& index)
+{
+    return index.data(kMore).toString().replace(QLatin1Char('-'), QStringLiteral("-\u200B"));
+}
+
 class RowPainter final : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
@@ -54,7 +60,7 @@ public:
         painter->drawText(p.value, Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap, index.data(kValue).toString());
         painter->setFont(small.font);
         painter->setPen(look.palette.soft);
-        painter->drawText(p.more, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(kMore).toString());
+        painter->drawText(p.more, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, moreOf(index));
         painter->restore();
     }
 
@@ -72,7 +78,7 @@ private:
     static Places placesOf(const QModelIndex& index, int width)
     {
         const QFont font = currentLook(1.0, isHead(index)).font, strong = currentLook(1.0, true).font;
-        const QString value = index.data(kValue).toString(), more = index.data(kMore).toString();
+        const QString value = index.data(kValue).toString(), more = moreOf(index);
         Places p;
         double left = kSide;
         if (static_cast<MarkShape>(index.data(kMark).toInt()) != MarkShape::None) {

@@ -65,9 +65,10 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
 {
     m_filter = new QLineEdit(this);
     m_filter->setMinimumHeight(sizes().control);
-    m_filter->setPlaceholderText(tr("Job, roll or run; or scan a sheet"));
+    m_filter->setPlaceholderText(tr("Job, roll or run"));
     m_filter->setClearButtonEnabled(true);
     named(m_filter, tr("Find runs by job, roll or run"));
+    m_filter->setToolTip(tr("Or scan the code of a printed sheet"));
     m_list = new RowList(this);
     m_list->setObjectName(QStringLiteral("runs"));
     m_list->setAccessibleName(tr("Runs"));
@@ -99,6 +100,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_preview->setFocusPolicy(Qt::NoFocus);
     if (auto* paper = m_preview->findChild<QGraphicsView*>()) {
         paper->setAccessibleName(m_preview->accessibleName());
+        paper->viewport()->setFocusPolicy(Qt::NoFocus);  // its pages are turned by the buttons
         // The sheet lies on the window's own ground.
         paper->scene()->setBackgroundBrush(Qt::NoBrush);
     }

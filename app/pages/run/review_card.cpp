@@ -125,6 +125,7 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_remarksLabel->setBuddy(m_remarks);
     m_passphraseLabel = new QLabel(tr("Passphrase, or scan your badge"), this);
     m_passphraseLabel->setBuddy(m_passphrase);
+    for (QLabel* label : {m_remarksLabel, m_passphraseLabel}) label->setWordWrap(true);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(sizes().gap);
     grid->setVerticalSpacing(2);

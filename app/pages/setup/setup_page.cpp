@@ -150,6 +150,7 @@ QWidget* SetupPage::buildLeft()
     m_idle = new PickList(box);
     named(m_idle, tr("This PC locks itself after"));
     label->setBuddy(m_idle);
+    label->setWordWrap(true);
     const int kept = keptSettings().value(QStringLiteral("idle_minutes"), kIdleUsual).toInt();
     for (const int minutes : kIdleChoices) m_idle->addItem(tr("%1 minutes").arg(minutes), minutes);
     const int at = m_idle->findData(kept);

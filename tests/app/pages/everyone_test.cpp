@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every page of the window for everyone: on small and large screens, with small and large type, light and dark, by
+// keyboard alone, and for assistive technology.
+#include <catch2/catch.hpp>
+
+#include <functional>
+#include <map>
+#include <set>
+
+#include <QAbstractButton>
+#include <QAccessible>
+#include <QApplication>
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QLabel>
+#include <QTableWidget>
+#include <QTranslator>
+
+#include "app/pages/history/history_page.h"
+#include "app/pages/run/run_page.h"
+#include "app/pages/run/run_view.h"
+#include "app/pages/run/step_list.h"
+#include "app/pages/setup/setup_page.h"
+#include "app/pages/start/start_page.h"
+#include "app/shell/main_window.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/drawn.h"
+#include "tests/app/pages/signed_run.h"
+#include "tests/app/painted.h"
+#include "tests/app/shop.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::shop;
+
+namespace {
+
+/// The window of a demo shop with one signed run, shown page after page.
+struct Pages {
+    QTemporaryDir folder;
+    MainWindow window;
+    explicit Pages(const QSize& size, const ThemeChoice& theme = {}) : window(prepared(folder, theme))
+    {
+        window.setWindowState(Qt::WindowNoState);
+        // As large as the screen less the bar of the window.
+        window.resize(size.width(), size.height() - 28);
+        window.show();
+        window.activateWindow();
+        until([&] { return session().isOpen() && !session().busy(); }, "the logbook is open");
+    }
+    ~Pages() { applyTheme({}); }
+    static Session::Options prepared(const QTemporaryDir& folder, const ThemeChoice& theme)
+    {
+        Session::Options options = signedRun(folder);
+        applyTheme(theme);
+        return options;
+    }
+    [[nodiscard]] Session& session() { return *window.session(); }
+    [[nodiscard]] RunView& view() { return *window.findChild<RunView*>(); }
+    void settle() const
+    {
+        for (const auto* page : {static_cast<const QWidget*>(visible<StartPage>(window)),
+                                 static_cast<const QWidget*>(visible<HistoryPage>(window))})
+            if (page) settled(*page);
+        QTest::qWait(60);
+    }
+    /// Every page, as each is met in a day; `look` gets its name.
+    void each(const std::function<void(const char*)>& look)
+    {
+        const auto now = [&](const char* page) {
+            settle();
+            look(page);
+        };
+        now("start, locked");
+        QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
+        now("history, locked");
+        QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+        now("shop, locked");
+        QTest::keyClick(&window, Qt::Key_1, Qt::AltModifier);
+        signIn(session(), "p-2");
+        now("start");
+        begin(session());
+        now("run, first step");
+        for (const RunAct act : {RunAct::Note, RunAct::Attach, RunAct::ChangeRoll, RunAct::Repeat, RunAct::HoldStop}) {
+            view().begin(act);
+            now("run, an act");
+            QTest::keyClick(&view(), Qt::Key_Escape);
+        }
+        view().begin(RunAct::Review);
+        now("run, looked through");
+        QTest::keyClick(&view(), Qt::Key_Escape);
+        session().perform(run::Interrupt{"power"});
+        until([&] { return !session().busy(); }, "interrupted");
+        now("run, to be made safe");
+        session().leaveRun();
+        until([&] { return !session().busy() && session().run() == nullptr; }, "left");
+        signIn(session(), "p-1");
+        now("start, an open run");
+        QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
+        now("history");
+        QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+        now("shop");
+    }
+};
+
+/// What ends in an ellipsis by design: all of it stands in the tip, in the list that opens, or on the card that it
+/// leads to.
+bool isShortened(const QWidget& w)
+{
+    return qobject_cast<const OneLine*>(&w) != nullptr || qobject_cast<const PickList*>(&w) != nullptr ||
+           qobject_cast<const StepList*>(&w) != nullptr || qobject_cast<const StepList*>(w.parentWidget()) != nullptr;
+}
+
+QStringList cutSomewhere(const QSize& size, const ThemeChoice& theme)
+{
+    Pages pages(size, theme);
+    QStringList all;
+    pages.each([&](const char* page) {
+        for (const QString& one : test::cutOn(pages.window, isShortened))
+            all << QStringLiteral("%1: %2").arg(QString::fromLatin1(page), one);
+    });
+    return all;
+}
+
+/// A language whose every word list is 1.6 times as long.
+class LongWords final : public QTranslator {
+public:
+    LongWords() { QCoreApplication::installTranslator(this); }
+    ~LongWords() override { QCoreApplication::removeTranslator(this); }
+    [[nodiscard]] QString translate(const char* context, const char* source, const char*, int) const override
+    {
+        if (QString::fromLatin1(context).startsWith(QLatin1Char('Q'))) return {};
+        QString text = QString::fromUtf8(source);
+        const qsizetype more = text.size() * 6 / 10;
+        return text + QString(more, QLatin1Char('m'));
+    }
+    [[nodiscard]] bool isEmpty() const override { return false; }
+};
+
+bool isControl(const QWidget& w)
+{
+    return w.isVisible() && w.isEnabled() && w.focusPolicy() != Qt::NoFocus &&
+           !w.objectName().startsWith(QLatin1String("qt_"));
+}
+
+}  // namespace
+
+TEST_CASE(
+    "no text of any page is cut or shortened, on small and large screens, with small and large type, light or dark")
+{
+    for (const QSize& size : {QSize(1366, 768), QSize(1280, 1024), QSize(1920, 1080)})
+        for (const double scale : {1.0, 2.0})
+            for (const bool dark : {false, true}) {
+                if (dark && size.width() != 1366) continue;  // the ground changes no lay-out
+                CAPTURE(size.width(), size.height(), scale, dark);
+                for (const QString& cut : cutSomewhere(size, {dark, scale, 1.0})) FAIL_CHECK(cut.toStdString());
+            }
+}
+
+TEST_CASE("a word list that is 1.6 times as long is found out by what it paints")
+{
+    const LongWords longer;
+    CHECK_FALSE(cutSomewhere({1366, 768}, {}).isEmpty());
+}
+
+TEST_CASE("every control of every page has a name, a role and a state of its own for assistive technology")
+{
+    Pages pages({1366, 768});
+    pages.each([&](const char* page) {
+        CAPTURE(page);
+        std::map<std::pair<int, QString>, int> names;
+        for (QWidget* w : pages.window.findChildren<QWidget*>()) {
+            if (!isControl(*w) || w->window() != &pages.window) continue;
+            QAccessibleInterface* access = QAccessible::queryAccessibleInterface(w);
+            REQUIRE(access);
+            const QString name = access->text(QAccessible::Name);
+            CAPTURE(w->metaObject()->className(), w->objectName().toStdString(), name.toStdString(),
+                    w->parentWidget()->metaObject()->className());
+            CHECK_FALSE(name.trimmed().isEmpty());
+            CHECK_FALSE(name.contains(QStringLiteral("taut::")));
+            CHECK(name != QString::fromLatin1(w->metaObject()->className()));
+            CHECK(access->role() != QAccessible::NoRole);
+            CHECK(access->state().focusable);
+            CHECK_FALSE(access->state().disabled);
+            ++names[{access->role(), name}];
+        }
+        for (const auto& [which, count] : names) {
+            CAPTURE(which.second.toStdString());
+            CHECK(count == 1);
+        }
+    });
+}
+
+TEST_CASE("the Tab key comes to every control of a page and goes on from each")
+{
+    Pages pages({1366, 768});
+    pages.each([&](const char* page) {
+        CAPTURE(page);
+        std::set<QWidget*> wanted;
+        for (QWidget* w : pages.window.findChildren<QWidget*>())
+            if (isControl(*w) && (w->focusPolicy() & Qt::TabFocus) && w->window() == &pages.window) wanted.insert(w);
+        REQUIRE(wanted.size() > 3);
+        std::set<QWidget*> came;
+        for (std::size_t i = 0; i < wanted.size() * 2 + 4; ++i) {
+            if (QWidget* focus = pages.window.focusWidget()) came.insert(focus);
+            QTest::keyClick(pages.window.focusWidget() ? pages.window.focusWidget() : &pages.window, Qt::Key_Tab);
+        }
+        for (QWidget* w : wanted) {
+            // Of buttons of which one is on, Tab comes to that one and the arrows to the others.
+            if (const auto* button = qobject_cast<const QAbstractButton*>(w))
+                if (button->group() && button->group()->exclusive() && !button->isChecked()) continue;
+            CAPTURE(w->metaObject()->className(), w->objectName().toStdString(), w->accessibleName().toStdString());
+            const QWidget* proxy = w->focusProxy();
+            CHECK((came.count(w) == 1 || (proxy && came.count(const_cast<QWidget*>(proxy)) == 1)));
+        }
+    });
+}
+
+TEST_CASE("the taut line and the drawing of the press say in words what they show")
+{
+    Pages pages({1366, 768});
+    signIn(pages.session(), "p-2");
+    begin(pages.session());
+    pages.settle();
+    for (const char* drawn : {"taut::app::TautLineWidget", "taut::app::ElevationWidget"}) {
+        bool found = false;
+        for (QWidget* w : pages.window.findChildren<QWidget*>())
+            if (w->isVisible() && QLatin1String(w->metaObject()->className()) == QLatin1String(drawn)) {
+                found = true;
+                QAccessibleInterface* access = QAccessible::queryAccessibleInterface(w);
+                REQUIRE(access);
+                CAPTURE(drawn);
+                const QString said = access->text(QAccessible::Name) + access->text(QAccessible::Description);
+                CHECK(said.size() > 8);
+            }
+        CHECK(found);
+    }
+}
