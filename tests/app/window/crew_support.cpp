@@ -251,7 +251,7 @@ void Crew::answer(const std::string& entered)
             if (auto* pad = hand.seen<QAbstractButton>("padToggle"); pad && !pad->isChecked()) hand.press(pad);
             // What answers moves into the scrolled part when it leaves no room for what is asked.
             until([&] { return hand.seen<QLineEdit>("field"); }, 1000);
-            if (offered) hand.press(offered);
+            if (offered && !offered->isChecked()) hand.press(offered);
             hand.type(hand.must<QLineEdit>("field"), offered ? number : text);
             hand.press(hand.must<QAbstractButton>("answer"));
         } else {

@@ -111,6 +111,7 @@ QPoint Hand::uncovered(QWidget* target)
 
 void Hand::clickAt(QWidget* target, const QPoint& at)
 {
+    ++m_touches.others;
     QTest::mouseClick(target->windowHandle(), Qt::LeftButton, Qt::NoModifier, at);
 }
 
@@ -141,9 +142,13 @@ void Hand::press(QWidget* target)
     REQUIRE(target);
     INFO(nameOf(target));
     CHECK(target->isEnabled());
-    if (m_way == Way::Mouse)
+    if (m_way == Way::Mouse) {
         clickAt(m_window, uncovered(target));
-    else {
+        if (target->property("types").isValid()) {
+            --m_touches.others;
+            ++m_touches.keys;
+        }
+    } else {
         reach(target);
         key(Qt::Key_Space);
     }
@@ -159,6 +164,7 @@ void Hand::hold(QWidget* target)
     const auto taken = [&] { return !held || !held->isEnabled() || !held->isVisible(); };
     if (m_way == Way::Mouse) {
         const QPoint at = uncovered(target);
+        ++m_touches.holds;
         QTest::mousePress(m_window->windowHandle(), Qt::LeftButton, Qt::NoModifier, at);
         until(taken, 8000);
         QTest::mouseRelease(m_window->windowHandle(), Qt::LeftButton, Qt::NoModifier, at);
@@ -178,7 +184,8 @@ QString textIn(const QWidget* field) { return field->property("text").toString()
 
 void Hand::typeOnScreen(QWidget* field, const QString& text)
 {
-    clickAt(m_window, uncovered(field));
+    // The page brings whoever comes to it to the field.
+    if (!field->hasFocus()) clickAt(m_window, uncovered(field));
     if (NumberPad* pad = field->window()->findChild<NumberPad*>(); pad && pad->isVisible()) {
         for (const QChar sign : text)
             for (QAbstractButton* one : pad->findChildren<QAbstractButton*>())

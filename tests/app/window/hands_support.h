@@ -61,6 +61,13 @@ public:
     /// Every sentence on the screen now, one a line.
     [[nodiscard]] QString read() const;
 
+    /// How often the screen was touched so far: keys of a pad or of the screen's keyboard, what was held down, all
+    /// else.
+    struct Touches {
+        int keys = 0, holds = 0, others = 0;
+    };
+    [[nodiscard]] const Touches& touches() const { return m_touches; }
+
 private:
     void clickAt(QWidget* target, const QPoint& at);
     [[nodiscard]] QPoint uncovered(QWidget* target);
@@ -68,6 +75,7 @@ private:
     void missing(const QString& what) const;
     QWidget* m_window;
     Way m_way;
+    Touches m_touches;
 };
 
 }  // namespace taut::app::hands

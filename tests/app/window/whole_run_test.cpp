@@ -3,6 +3,8 @@
 // keyboard alone.
 #include <catch2/catch.hpp>
 
+#include <iostream>
+
 #include <QAbstractButton>
 
 #include "core/logbook/logbook.h"
@@ -14,6 +16,16 @@ using namespace taut::app;
 using namespace taut::app::hands;
 
 namespace {
+
+/// How long so many touches take somebody in a hurry who knows what comes next: a touch a second, two keys of a pad a
+/// second, what is held down 0.8 s longer (common practice, no source).
+double secondsOf(const Hand::Touches& touches)
+{
+    const double seconds = touches.others + 0.5 * touches.keys + 1.8 * touches.holds;
+    std::cout << "touches of a whole run: " << touches.others << ", held " << touches.holds << ", keys " << touches.keys
+              << ": " << seconds << " s\n";
+    return seconds;
+}
 
 void walkWholeRun(Way way, const Choice& choice)
 {
@@ -37,6 +49,7 @@ void walkWholeRun(Way way, const Choice& choice)
     const auto verified = logbook::verify(crew.file(), {});
     REQUIRE(verified);
     CHECK(verified->findings.empty());
+    if (way == Way::Mouse) CHECK(secondsOf(crew.hand.touches()) < 6 * 60);
 }
 
 }  // namespace
