@@ -9,6 +9,7 @@
 #include <QPainter>
 
 #include "app/drawing/chart_labels.h"
+#include "app/text/language.h"
 #include "app/text/words.h"
 #include "core/units/format.h"
 #include "core/units/unit.h"
@@ -28,7 +29,7 @@ void chooseUnit(ChartAxis& axis, const std::vector<Quantity>& values, UnitSystem
     for (const Quantity& q : values)
         if (!largest || std::abs(q.si()) > std::abs(largest->si())) largest = &q;
     if (!largest) return;
-    const Unit& unit = shownUnit(*largest, system);
+    const Unit& unit = shownUnit(*largest, unitsFor(system));
     axis.unit = unit.symbol;
     axis.toSi = unit.toSi;
 }

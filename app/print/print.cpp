@@ -11,6 +11,7 @@
 #include <QPdfWriter>
 
 #include "app/print/sections.h"
+#include "app/text/language.h"
 #include "app/text/words.h"
 #include "core/base/file.h"
 
@@ -236,6 +237,7 @@ void choosePaper(QPagedPaintDevice& device, Paper paper)
 
 Result<Printed> paintReport(QPagedPaintDevice& device, const report::Report& report, Pages which)
 {
+    const InPressUnits everybodys;
     if (auto font = checkFont(); !font) return font.error();
     keepMargins(device);
     Type type(device, report.units);

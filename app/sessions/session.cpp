@@ -108,6 +108,19 @@ void Session::signIn(const QString& personId, const QString& pin)
     });
 }
 
+void Session::sayAgain()
+{
+    if (isOpen()) {
+        emit opened();
+        emit actorChanged();
+        emit runChanged();
+    } else if (onlyReads()) {
+        emit openedToRead();
+    } else {
+        open();
+    }
+}
+
 void Session::signOut()
 {
     m_impl->post([](Impl::Alive& a) -> Impl::Outcome {

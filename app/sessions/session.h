@@ -46,6 +46,8 @@ public:
     /// nothing is entered, reader() shows what is there, notes() what of it is not. Emits openedToRead or refused;
     /// opening it after all, or another one, ends it.
     void openToRead();
+    /// Emits once more what stands (opened, who is signed in, the run): for a window that was made anew.
+    void sayAgain();
     /// For writing.
     [[nodiscard]] bool isOpen() const;
     /// Open for looking only.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/main_window.h"
 
-#include <set>
 #include <utility>
 
 #include <QApplication>
@@ -24,6 +23,7 @@
 #include "app/shell/read_only_strip.h"
 #include "app/shell/screen_menu.h"
 #include "app/shell/sign_in_strip.h"
+#include "app/shell/tongue.h"
 #include "app/text/words.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/screen_keys.h"
@@ -40,40 +40,60 @@ enum Door { kRunDoor, kHistoryDoor, kShopDoor };
 MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(parent)
 {
     m_session = new Session(std::move(options), this);
-    m_doors = new QButtonGroup(this);
+    setMinimumSize(640, 480);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    // What has to be said may not push the window off a small screen: the page below gives way.
+    whole->setSizeConstraint(QLayout::SetNoConstraint);
+    build();
+    m_tongue = new Tongue(m_session, this);
+    connect(m_tongue, &Tongue::wanted, this, &MainWindow::sayAnew);
+    qApp->installEventFilter(this);
+    setWindowTitle(tr("Tautweb"));
+    resize(1280, 700);
+    if (!restoreGeometry(keptSettings().value(QStringLiteral("window")).toByteArray()))
+        setWindowState(Qt::WindowMaximized);
+    m_session->open();
+}
+
+/// Everything that is seen. Made anew when the language changes: nothing of it but what carryOver takes along is more
+/// than a picture of what the session holds.
+void MainWindow::build()
+{
+    m_body = new QWidget(this);
+    layout()->addWidget(m_body);
+    m_doors = new QButtonGroup(m_body);
     m_doors->setExclusive(true);
-    m_signIn = new SignInStrip(m_session, this);
-    m_refusal = new FindingStrip(this);
-    m_inBar = new FindingStrip(this);
+    m_signIn = new SignInStrip(m_session, m_body);
+    m_refusal = new FindingStrip(m_body);
+    m_inBar = new FindingStrip(m_body);
     m_inBar->standInRow();
-    m_keeping = new FindingStrip(this, tr("Seen"));
+    m_keeping = new FindingStrip(m_body, tr("Seen"));
     m_keeping->setObjectName(QStringLiteral("keeping"));
     connect(m_keeping, &FindingStrip::gone, this, &MainWindow::tellOfKeeping);
-    m_ended = new FindingStrip(this, tr("I have read it"));
-    m_leave = new LeaveStrip(this);
-    m_readOnly = new ReadOnlyStrip(this);
-    m_start = new StartPage(m_session, this);
-    m_run = new RunPage(m_session, this);
-    m_history = new HistoryPage(m_session, this);
-    m_pages = new QStackedWidget(this);
+    m_ended = new FindingStrip(m_body, tr("I have read it"));
+    m_leave = new LeaveStrip(m_body);
+    m_readOnly = new ReadOnlyStrip(m_body);
+    m_start = new StartPage(m_session, m_body);
+    m_run = new RunPage(m_session, m_body);
+    m_history = new HistoryPage(m_session, m_body);
+    m_pages = new QStackedWidget(m_body);
     m_pages->addWidget(m_start);
     m_pages->addWidget(m_run);
     m_pages->addWidget(m_history);
-    m_shop = new SetupPage(m_session, this);
+    m_shop = new SetupPage(m_session, m_body);
     m_pages->addWidget(m_shop);
-    m_choose = new ChoosePage(m_session, this);
+    m_choose = new ChoosePage(m_session, m_body);
     m_pages->addWidget(m_choose);
-    m_noLogbook = new NoLogbookPage(this);
+    m_noLogbook = new NoLogbookPage(m_body);
     m_pages->addWidget(m_noLogbook);
 
     auto* top = new QHBoxLayout;
-    auto* column = new QVBoxLayout(this);
+    auto* column = new QVBoxLayout(m_body);
     column->setContentsMargins(12, 8, 12, 8);
-    // What has to be said may not push the window off a small screen: the page below gives way.
     column->setSizeConstraint(QLayout::SetNoConstraint);
-    setMinimumSize(640, 480);
     column->addLayout(top);
-    column->addWidget(ruledLine(this));
+    column->addWidget(ruledLine(m_body));
     column->addWidget(m_leave);
     column->addWidget(m_readOnly);
     column->addWidget(m_refusal);
@@ -82,24 +102,24 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     column->addWidget(m_pages, 1);
     for (const auto& [name, door] :
          {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor), std::pair(tr("Shop"), kShopDoor)}) {
-        QPushButton* button = worded(name, "quiet", this);
+        QPushButton* button = worded(name, "quiet", m_body);
         button->setCheckable(true);
         button->setMinimumHeight(sizes().control);
         m_doors->addButton(button, door);
         top->addWidget(button);
-        auto* key = new QShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + int{door})), this);
+        auto* key = new QShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + int{door})), m_body);
         connect(key, &QShortcut::activated, this, [this, d = door] { choose(d); });
     }
-    auto* keys = worded(tr("Keys"), "quiet", this);
+    auto* keys = worded(tr("Keys"), "quiet", m_body);
     keys->setObjectName(QStringLiteral("keys"));
     keys->setAccessibleName(tr("Keys on the screen"));
     keys->setCheckable(true);
     // It is there for whoever has no keyboard, and must not take the focus from the field that is to be typed into.
     keys->setFocusPolicy(Qt::NoFocus);
     keys->setMinimumHeight(sizes().control);
-    m_keys = new ScreenKeys(this);
+    m_keys = new ScreenKeys(m_body);
     top->addWidget(keys);
-    top->addWidget(screenMenu(this));
+    top->addWidget(screenMenu(m_body, [this](const Wish& wish) { m_tongue->choose(wish); }));
     top->addWidget(m_inBar, 1);
     top->addWidget(m_signIn);
     m_doors->button(kRunDoor)->setChecked(true);
@@ -107,7 +127,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);
     connect(keys, &QPushButton::toggled, m_keys, &ScreenKeys::setWanted);
     connect(m_keys, &ScreenKeys::wantedChanged, keys, &QPushButton::setChecked);
-    auto* quit = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q), this);
+    auto* quit = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q), m_body);
     quit->setAutoRepeat(false);
     connect(quit, &QShortcut::activated, this, &QWidget::close);
     connect(m_leave, &LeaveStrip::quit, this, [this] {
@@ -115,13 +135,13 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
         close();
     });
     connect(m_session, &Session::runChanged, m_leave, &QWidget::hide);
-    connect(m_session, &Session::runChanged, this, &MainWindow::showRunDoor);
+    connect(m_session, &Session::runChanged, m_body, [this] { showRunDoor(); });
     for (const auto passed : {&Session::runChanged, &Session::actorChanged, &Session::opened})
-        connect(m_session, passed, this, &MainWindow::forgetRefusal);
-    connect(m_session, &Session::busyChanged, this, [this](bool busy) {
+        connect(m_session, passed, m_body, [this] { forgetRefusal(); });
+    connect(m_session, &Session::busyChanged, m_body, [this](bool busy) {
         if (busy) forgetRefusal();  // something new is asked
     });
-    connect(m_session, &Session::refused, this, [this](const Finding& finding) {
+    connect(m_session, &Session::refused, m_body, [this](const Finding& finding) {
         // The run page shows its own refusals beside the step they are about.
         if (!m_session->isOpen()) return;
         // A panel that asks says itself why it was refused.
@@ -130,7 +150,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
             if (panel->isVisible() && m_pages->currentWidget() != m_run) return;
         if (m_pages->currentWidget() != m_run || !m_session->actor()) sayRefusal(finding);
     });
-    connect(m_session, &Session::sealed, this, [this](quint64) {
+    connect(m_session, &Session::sealed, m_body, [this](quint64) {
         choose(kHistoryDoor);
         if (!m_lastRun.isEmpty()) m_history->showRun(std::exchange(m_lastRun, {}));
     });
@@ -144,14 +164,7 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     letPeopleChoose();
     lockWhenIdle();
     for (const auto changed : {&Session::mirrorChanged, &Session::copiesChanged, &Session::opened})
-        connect(m_session, changed, this, &MainWindow::tellOfKeeping);
-
-    qApp->installEventFilter(this);
-    setWindowTitle(tr("Tautweb"));
-    resize(1280, 700);
-    if (!restoreGeometry(keptSettings().value(QStringLiteral("window")).toByteArray()))
-        setWindowState(Qt::WindowMaximized);
-    m_session->open();
+        connect(m_session, changed, m_body, [this] { tellOfKeeping(); });
 }
 
 MainWindow::~MainWindow() = default;
@@ -190,7 +203,7 @@ void MainWindow::closeEvent(QCloseEvent* event)
 void MainWindow::takeOverWhenFree()
 {
     constexpr int kAgainMs = 2000;
-    auto* again = new QTimer(this);
+    auto* again = new QTimer(m_body);
     again->setSingleShot(true);
     again->setInterval(kAgainMs);
     connect(again, &QTimer::timeout, m_session, &Session::open);
@@ -202,7 +215,7 @@ void MainWindow::takeOverWhenFree()
 /// Without a logbook nothing else of the window works: it says why, and offers what can be done.
 void MainWindow::offerLogbooks()
 {
-    connect(m_session, &Session::refused, this, [this](const Finding& finding) {
+    connect(m_session, &Session::refused, m_body, [this](const Finding& finding) {
         if (m_session->isOpen()) return;
         m_readOnly->say(finding);
         if (m_session->onlyReads()) return;
@@ -210,12 +223,12 @@ void MainWindow::offerLogbooks()
         m_noLogbook->show(QString::fromStdString(m_session->options().logbook.string()), finding);
         m_pages->setCurrentWidget(m_noLogbook);
     });
-    connect(m_session, &Session::opened, this, [this] {
+    connect(m_session, &Session::opened, m_body, [this] {
         if (!m_session->isOpen()) return;
         leaveOnly(true, true);
         if (m_pages->currentWidget() == m_noLogbook) choose(m_doors->checkedId());
     });
-    connect(m_session, &Session::openedToRead, this, [this] {
+    connect(m_session, &Session::openedToRead, m_body, [this] {
         leaveOnly(false, true);
         m_readOnly->tell(m_session->notes());
         choose(kHistoryDoor);
@@ -255,7 +268,7 @@ void MainWindow::leaveOnly(bool open, bool read)
 /// A new logbook asks for its first supervisor before anything else; whoever was enrolled chooses at first use.
 void MainWindow::letPeopleChoose()
 {
-    connect(m_session, &Session::opened, this, [this] {
+    connect(m_session, &Session::opened, m_body, [this] {
         if (!m_session->isOpen() || !m_session->people().empty()) return;
         m_choose->askFirst();
         showChoosing(true);
@@ -268,7 +281,7 @@ void MainWindow::letPeopleChoose()
     connect(m_choose, &ChoosePage::left, this, [this] {
         if (!m_session->people().empty()) showChoosing(false);
     });
-    connect(m_session, &Session::actorChanged, this, [this] {
+    connect(m_session, &Session::actorChanged, m_body, [this] {
         if (m_pages->currentWidget() == m_choose && m_session->actor()) showChoosing(false);
     });
 }
@@ -292,9 +305,9 @@ void MainWindow::lockWhenIdle()
     constexpr int kMinute = 60 * 1000;
     m_idle.setSingleShot(true);
     m_idle.setInterval(m_shop->idleMinutes() * kMinute);
-    connect(&m_idle, &QTimer::timeout, this, [this] { leaveAlone(true); });
+    connect(&m_idle, &QTimer::timeout, m_body, [this] { leaveAlone(true); });
     connect(m_shop, &SetupPage::idleChosen, this, [this](int minutes) { m_idle.start(minutes * kMinute); });
-    connect(m_session, &Session::actorChanged, this, [this] { m_idle.start(); });
+    connect(m_session, &Session::actorChanged, m_body, [this] { m_idle.start(); });
 }
 
 /// A run that somebody walked away from is interrupted, so that the last step is looked at again by whoever comes back;
@@ -343,35 +356,6 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event)
     QKeyEvent repeat(QEvent::KeyPress, key->key(), key->modifiers(), key->text(), true);
     QCoreApplication::sendEvent(watched, &repeat);
     return true;
-}
-
-/// A mirror or a copy that fails stops nobody: it is told once, beside whatever is done here, until it is well again.
-void MainWindow::tellOfKeeping()
-{
-    Findings all = m_session->notes();
-    if (const auto& mirror = m_session->mirror())
-        all.insert(all.begin(), mirror->findings.begin(), mirror->findings.end());
-    if (const auto& copies = m_session->copies()) {
-        if (copies->whyNot) all.push_back(*copies->whyNot);
-        all.insert(all.end(), copies->findings.begin(), copies->findings.end());
-    }
-    std::erase_if(all, [](const Finding& one) { return one.severity != Severity::Warn; });
-    const auto matterOf = [](const Finding& one) { return one.code + ' ' + one.subject; };
-    std::set<std::string> matters;
-    for (const Finding& one : all) matters.insert(matterOf(one));
-    // What is well again may be told again another time.
-    std::erase_if(m_keepingSeen, [&](const std::string& matter) { return !matters.contains(matter); });
-    if (!matters.contains(m_keepingSaid)) {
-        m_keeping->clear();
-        m_keepingSaid.clear();
-    }
-    if (!m_keepingSaid.empty() && m_keeping->isVisibleTo(this)) return;  // one at a time
-    for (const Finding& one : all) {
-        if (!m_keepingSeen.insert(matterOf(one)).second) continue;
-        m_keeping->say(one, UnitSystem::Metric);
-        m_keepingSaid = matterOf(one);
-        return;
-    }
 }
 
 void MainWindow::choose(int door)

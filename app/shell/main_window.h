@@ -27,6 +27,7 @@ class ScreenKeys;
 class SetupPage;
 class SignInStrip;
 class StartPage;
+class Tongue;
 
 /// One window: doors at the top, who is signed in, one page below. It shows; the session does.
 class MainWindow : public QWidget {
@@ -47,6 +48,9 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    void build();
+    void sayAnew();
+    [[nodiscard]] bool isEntering() const;
     void showRunDoor();
     void takeOverWhenFree();
     void offerLogbooks();
@@ -61,6 +65,9 @@ private:
     void sayRefusal(const Finding& finding);
     void forgetRefusal();
     Session* m_session;
+    Tongue* m_tongue;
+    QWidget* m_body;       // everything that is seen
+    bool m_waits = false;  // to speak otherwise, until what is being entered is done
     QButtonGroup* m_doors;
     QStackedWidget* m_pages;
     StartPage* m_start;
@@ -73,11 +80,12 @@ private:
     NoLogbookPage* m_noLogbook;
     ReadOnlyStrip* m_readOnly;
     SignInStrip* m_signIn;
-    FindingStrip *m_inBar, *m_refusal;    // a refusal beside the PIN, or below where that has no room
-    FindingStrip* m_keeping;              // what is the matter with the mirror, or with where the logbook lies
-    std::set<std::string> m_keepingSeen;  // of which matters somebody knows
-    std::string m_keepingSaid;            // the one that the strip tells
-    FindingStrip* m_ended;                // that the program ended by a fault before
+    FindingStrip *m_inBar, *m_refusal;            // a refusal beside the PIN, or below where that has no room
+    FindingStrip* m_keeping;                      // what is the matter with the mirror, or with where the logbook lies
+    std::set<std::string> m_keepingSeen;          // of which matters somebody knows
+    std::string m_keepingSaid;                    // the one that the strip tells
+    FindingStrip* m_ended;                        // that the program ended by a fault before
+    std::vector<std::filesystem::path> m_faults;  // and nobody has read it yet
     LeaveStrip* m_leave;
     bool m_told = false;  // that the run stays open
     ScreenKeys* m_keys;

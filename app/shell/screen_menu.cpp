@@ -2,11 +2,13 @@
 #include "app/shell/screen_menu.h"
 
 #include <QActionGroup>
+#include <QCoreApplication>
 #include <QMenu>
 #include <QPushButton>
 
 #include "app/seams/kept_settings.h"
 #include "app/shell/main_window.h"
+#include "app/text/words.h"
 #include "app/widgets/controls.h"
 
 namespace taut::app {
@@ -23,6 +25,33 @@ void wear(const ThemeChoice& choice)
     keptSettings().setValue(QStringLiteral("still"), choice.still);
 }
 
+QString said(const char* english) { return QCoreApplication::translate("language", english); }
+
+/// One of several, in a menu of their own. Each language is named as it calls itself: whoever looks for theirs reads
+/// no other.
+void speech(QMenu* menu, const std::function<void(const Wish&)>& wished)
+{
+    const auto offer = [&](QMenu* among, QActionGroup* group, const QString& name, bool stands, const Wish& wish) {
+        QAction* action = among->addAction(name);
+        action->setCheckable(true);
+        action->setChecked(stands);
+        group->addAction(action);
+        QObject::connect(action, &QAction::triggered, menu, [wished, wish] { wished(wish); });
+    };
+    QMenu* tongues = menu->addMenu(said(QT_TRANSLATE_NOOP("language", "Language")));
+    auto* one = new QActionGroup(tongues);
+    for (const Language& each : languages()) {
+        const QString id = QString::fromLatin1(each.id);
+        offer(tongues, one, dataText(std::string_view(each.name)), language() == id, {id, {}});
+    }
+    QMenu* units = menu->addMenu(said(QT_TRANSLATE_NOOP("language", "Units")));
+    auto* system = new QActionGroup(units);
+    for (const auto& [name, wish] : {std::pair(QT_TRANSLATE_NOOP("language", "As the press says"), UnitsWish::AsPress),
+                                     std::pair(QT_TRANSLATE_NOOP("language", "Metric (mm, N, bar)"), UnitsWish::Metric),
+                                     std::pair(QT_TRANSLATE_NOOP("language", "US (in, lbf, psi)"), UnitsWish::Us)})
+        offer(units, system, said(name), unitsWish() == wish, {{}, wish});
+}
+
 }  // namespace
 
 ThemeChoice keptTheme()
@@ -34,7 +63,7 @@ ThemeChoice keptTheme()
     return choice;
 }
 
-QPushButton* screenMenu(QWidget* parent)
+QPushButton* screenMenu(QWidget* parent, const std::function<void(const Wish&)>& wished)
 {
     QPushButton* button = worded(MainWindow::tr("Screen\u2026"), "quiet", parent);
     button->setObjectName(QStringLiteral("screen"));
@@ -73,6 +102,8 @@ QPushButton* screenMenu(QWidget* parent)
         choice.still = on;
         wear(choice);
     });
+    menu->addSeparator();
+    speech(menu, wished);
     button->setMenu(menu);
     return button;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/start.h"
 
+#include <algorithm>
 #include <cstdio>
 
 #include <QApplication>
@@ -10,6 +11,8 @@
 #include "app/seams/resources.h"
 #include "app/shell/main_window.h"
 #include "app/shell/screen_menu.h"
+#include "app/shell/tongue.h"
+#include "app/text/language.h"
 #include "app/text/pseudo.h"
 #include "app/widgets/theme.h"
 #include "core/units/plain.h"
@@ -25,6 +28,7 @@ struct Wishes {
     Session::Options session;
     ThemeChoice theme;
     bool pseudo = false;
+    QString language;
 };
 
 std::optional<Wishes> wishesOf(const QStringList& arguments)
@@ -36,11 +40,22 @@ std::optional<Wishes> wishesOf(const QStringList& arguments)
     const QCommandLineOption dark(QStringLiteral("dark"), QStringLiteral("Light words on a dark ground"));
     const QCommandLineOption size(QStringLiteral("text-size"), QStringLiteral("100 to 200"), QStringLiteral("PERCENT"));
     const QCommandLineOption pseudo(QStringLiteral("pseudo"), QStringLiteral("Wrap every translated word"));
+    const QCommandLineOption speech(QStringLiteral("language"), QStringLiteral("en, es or de, for this time"),
+                                    QStringLiteral("LANGUAGE"));
     const QCommandLineOption delay(QStringLiteral("sync-delay"), QStringLiteral("Testers: how long a write takes"),
                                    QStringLiteral("MS"));
-    parser.addOptions({logbook, demo, dark, size, pseudo, delay});
+    parser.addOptions({logbook, demo, dark, size, pseudo, speech, delay});
     if (!parser.parse(arguments)) {
         std::fprintf(stderr, "tautweb: %s tautweb --help lists what there is.\n", qPrintable(parser.errorText()));
+        return std::nullopt;
+    }
+    const QString wanted = parser.value(speech);
+    const auto speaks = [&](const Language& one) { return wanted == QLatin1String(one.id); };
+    if (parser.isSet(speech) && std::none_of(languages().begin(), languages().end(), speaks)) {
+        QStringList known;
+        for (const Language& one : languages()) known << QString::fromLatin1(one.id);
+        std::fprintf(stderr, "tautweb: the program does not speak \"%s\". There are: %s.\n", qPrintable(wanted),
+                     qPrintable(known.join(QStringLiteral(", "))));
         return std::nullopt;
     }
     const auto resources = resourcesFolder();
@@ -60,6 +75,7 @@ std::optional<Wishes> wishesOf(const QStringList& arguments)
     if (parser.isSet(dark)) wishes.theme.dark = true;
     if (parser.isSet(size)) wishes.theme.textScale = qBound(1.0, parser.value(size).toDouble() / 100, 2.0);
     wishes.pseudo = parser.isSet(pseudo);
+    wishes.language = parser.isSet(speech) ? wanted : keptLanguage();
     return wishes;
 }
 
@@ -79,6 +95,8 @@ int startWindow(int argc, char** argv)
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("tautweb"));
     QApplication::setApplicationDisplayName(QStringLiteral("Tautweb"));
+    setLanguage(wishes->language);
+    setUnitsWish(keptUnits());
     if (wishes->pseudo) setPseudo(true);
     applyTheme(wishes->theme);
     const CrashLog watching(stateFolder());

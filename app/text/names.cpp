@@ -192,7 +192,7 @@ QString valueText(const targets::TargetValue& value, UnitSystem system)
         return *yes ? said(QT_TRANSLATE_NOOP("names", "yes")) : said(QT_TRANSLATE_NOOP("names", "no"));
     const auto& word = std::get<std::string>(value);
     const QString known = sayingOf(kValues, word);
-    return known.isEmpty() ? dataText(word) : known;
+    return known.isEmpty() ? words(Text(word), system) : known;
 }
 
 QString targetValue(const targets::Target& target, UnitSystem system)

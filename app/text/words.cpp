@@ -8,6 +8,7 @@
 #include <QDateTime>
 #include <QLocale>
 
+#include "app/text/language.h"
 #include "app/text/pseudo.h"
 #include "core/units/plain.h"
 
@@ -66,6 +67,15 @@ QString filled(const QString& sentence, const std::vector<TextArg>& args, UnitSy
     return out;
 }
 
+/// The day as people of the language write it, with the whole year: of two figures nobody knows which is the month. In
+/// English as the standard writes it (ISO 8601), since English alone does not say which comes first.
+QString dayPattern()
+{
+    if (language() == QLatin1String("de")) return QStringLiteral("dd.MM.yyyy");
+    if (language() == QLatin1String("es")) return QStringLiteral("dd/MM/yyyy");
+    return QStringLiteral("yyyy-MM-dd");
+}
+
 QString whole(const QString& text) { return text.isEmpty() ? text : pseudoWrapped(text); }
 
 }  // namespace
@@ -84,13 +94,13 @@ QString words(const Finding& finding, UnitSystem system)
 
 QuantityWords quantityWords(const Quantity& q, UnitSystem system, Rounding rounding)
 {
-    const Shown shown = show(q, system, rounding);
+    const Shown shown = show(q, unitsFor(system), rounding);
     return {localNumber(shown.number), unitText(shown.unit)};
 }
 
 std::pair<QuantityWords, QuantityWords> rangeWords(const Quantity& low, const Quantity& high, UnitSystem system)
 {
-    const auto [from, to] = showRange(low, high, system);
+    const auto [from, to] = showRange(low, high, unitsFor(system));
     return {{localNumber(from.number), unitText(from.unit)}, {localNumber(to.number), unitText(to.unit)}};
 }
 
@@ -152,7 +162,7 @@ QString dataText(const QString& text)
 QString momentText(qint64 utcMs, int offsetMinutes)
 {
     const QDateTime at = QDateTime::fromMSecsSinceEpoch(utcMs, Qt::OffsetFromUTC, offsetMinutes * 60);
-    return whole(at.toString(QStringLiteral("yyyy-MM-dd HH:mm")));
+    return whole(at.toString(dayPattern() + QStringLiteral(" HH:mm")));
 }
 
 QString momentHereText(qint64 utcMs)

@@ -8,6 +8,7 @@
 #include "core/base/toml.h"
 #include "core/inputs/inputs.h"
 #include "core/procedure/procedure.h"
+#include "core/procedure/translation.h"
 #include "core/targets/limits.h"
 #include "core/units/plain.h"
 
@@ -46,12 +47,29 @@ void crossCheckAlone(const Result<T>& read, std::shared_ptr<const T> inputs::Inp
     }
 }
 
+/// A translation is held against its procedure, which lies beside it under its id.
+void checkTranslation(const procedure::TranslationHead& head, const std::string& text, const std::string& file,
+                      Findings& notes)
+{
+    const std::filesystem::path beside = std::filesystem::path(file).parent_path() / (head.procedure + ".toml");
+    const auto original = readFile(beside);
+    Findings unsaid;
+    const auto procedure = original ? procedure::readProcedure(*original, beside.string(), unsaid)
+                                    : Result<procedure::Procedure>(original.error());
+    if (!procedure)
+        notes.push_back(procedure.error());
+    else if (const auto read = procedure::translated(*procedure, text, file, notes); !read)
+        notes.push_back(read.error());
+}
+
 Result<Checked> checked(const std::string& file)
 {
     const auto text = readFile(file);
     if (!text) return text.error();
     Checked all{file, inputs::whatIs(*text), {}};
     if (all.is.empty()) all.is = isPeopleFile(*text) ? "people" : "";
+    const auto translation = procedure::translationHead(*text);
+    if (all.is.empty() && translation) all.is = "translation";
     if (all.is == "press") {
         const auto press = inputs::readPress(*text, file, all.findings);
         crossCheckAlone(press, &inputs::Inputs::press, file, all.findings);
@@ -68,6 +86,8 @@ Result<Checked> checked(const std::string& file)
         crossCheckAlone(inputs::readRoll(*text, file, all.findings), &inputs::Inputs::roll, file, all.findings);
     else if (all.is == "procedure")
         noteAll(procedure::readProcedure, *text, file, all.findings);
+    else if (all.is == "translation")
+        checkTranslation(*translation, *text, file, all.findings);
     else if (all.is == "answers")
         noteAll(readAnswers, *text, file, all.findings);
     else if (all.is == "people")
@@ -77,7 +97,7 @@ Result<Checked> checked(const std::string& file)
     else
         all.findings.push_back(refuse("check.not_ours", file,
                                       "This is none of the files that tautweb reads: it has no [press], [job], "
-                                      "[[substrate]], [roll], [procedure], [[answer]] or [[person]].",
+                                      "[[substrate]], [roll], [procedure], [translation], [[answer]] or [[person]].",
                                       "Check that this is the file you meant."));
     return all;
 }

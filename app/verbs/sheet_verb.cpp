@@ -4,6 +4,8 @@
 
 #include "app/print/print.h"
 #include "app/seams/resources.h"
+#include "app/seams/translations.h"
+#include "app/text/language.h"
 #include "app/verbs/inputs_from.h"
 #include "app/verbs/verbs.h"
 #include "core/logbook/logbook.h"
@@ -25,6 +27,23 @@ Result<std::optional<print::Paper>> paperOf(const Options& options)
     if (said == "letter") return std::optional(print::Paper::Letter);
     return refuse("option.no_value", "--paper", {"There is no paper called %1 here.", {said}},
                   "Write --paper a4 or --paper letter.");
+}
+
+/// Sheets are drawn in the language that was said, else in English: a script must get the same on every PC.
+std::optional<Finding> speak(const Options& options)
+{
+    const std::string said = options.value("--language");
+    if (said.empty()) return std::nullopt;
+    std::string known;
+    for (const Language& one : languages()) {
+        if (said == one.id) {
+            setLanguage(QString::fromLatin1(one.id));
+            return std::nullopt;
+        }
+        known += (known.empty() ? "" : ", ") + std::string(one.id);
+    }
+    return refuse("option.no_value", "--language", {"No sheet is written in \"%1\".", {said}},
+                  {"Write one of: %1.", {known}});
 }
 
 /// A sheet to be drawn, and what its file is called when nothing was said.
@@ -73,8 +92,10 @@ Result<Wanted> blankSheet(const Options& options)
     if (!files) return files.error();
     const auto when = circumstances(options);
     if (!when) return when.error();
-    const auto sources = sourcesOf(*files, "cold_start");
+    auto sources = sourcesOf(*files, "cold_start");
     if (!sources) return sources.error();
+    if (const auto resources = resourcesFolder())
+        sources->translation = translationFor(*resources, sources->procedure, language().toStdString());
     run::BasisQuestion question;
     question.webInPress = when->webInPress;
     question.presentDiameter = when->presentDiameter;
@@ -116,6 +137,7 @@ Exit run(const Options& options, const Console& console)
     const bool json = options.json();
     const auto paper = paperOf(options);
     if (!paper) return refused(console, json, paper.error());
+    if (const auto wrong = speak(options)) return refused(console, json, *wrong);
     Findings notes;
     const auto sheet = wanted(options, notes);
     if (!sheet) {
@@ -155,6 +177,8 @@ Verb sheetVerb()
     spec.options.push_back(
         {"--out", "FILE.pdf", "where to write it; else RUN.pdf (RUN-draft.pdf, RUN-page-1.pdf) in this folder"});
     spec.options.push_back({"--first-page", "", "page 1 alone: the set-up, to tape to the press"});
+    spec.options.push_back(
+        {"--language", "en|es|de", "what the sheet says besides the steps as they were read; else en"});
     spec.options.push_back({"--paper", "a4|letter", "when not said: letter where the press speaks inches, else a4"});
     return {std::move(spec), run, true};
 }

@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "app/drawing/limit_bar.h"
+#include "app/text/language.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
@@ -114,14 +115,17 @@ QString withUnit(const QString& typed, const QString& unit)
     return text.isEmpty() || hasUnit || unit.isEmpty() ? text : text + QLatin1Char(' ') + unit;
 }
 
-std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem system)
+std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem ofPress)
 {
+    const UnitSystem system = unitsFor(ofPress);
     constexpr std::size_t kMost = 3;
     std::vector<std::string> units;
     const auto add = [&](std::string_view symbol) {
         if (symbol.empty() || symbol == "1" || units.size() >= kMost) return;
         if (std::find(units.begin(), units.end(), symbol) == units.end()) units.emplace_back(symbol);
     };
+    // Whoever reads in other units than the press's people sees the value in them, and types it so.
+    if (system != ofPress) add(shownUnit(like, system).symbol);
     // The word of the panel comes first: it is the unit in which this press speaks of this value.
     const std::string_view own = mannerOf(like.unit()).symbol;
     if (findUnit(like.kind(), own) != nullptr) add(own);

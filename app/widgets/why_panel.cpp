@@ -34,21 +34,52 @@ QString targetsIn(const std::string& from, const targets::Targets& among, UnitSy
     return any ? said : QString();
 }
 
+/// A dotted key may be parted behind a dot, so that it never makes the panel wider than it is.
+QString parted(QString key)
+{
+    return key.replace(QLatin1Char('.'), QStringLiteral(".\u200B"))
+        .replace(QLatin1Char('_'), QStringLiteral("_\u200B"));
+}
+
+/// What core adds in words of its own to where something came from: "half of roll.core".
+QString said(const std::string& from, UnitSystem system)
+{
+    struct Way {
+        std::string_view before, behind;
+        const char* english;
+    };
+    static constexpr Way kWays[] = {
+        {"half of ", "", "half of %1"},
+        {"bore of ", "", "bore of %1"},
+        {"middle of ", "", "middle of %1"},
+        {"", ", of what was left", "%1, of what was left"},
+        {"", ", under the taper", "%1, under the taper"},
+        {"", " at the joint and each splice inside", "%1 at the joint and each splice inside"},
+        {"", " not given: none", "%1 not given: none"},
+        {"", " over the width", "%1 over the width"},
+    };
+    for (const Way& way : kWays)
+        if (from.starts_with(way.before) && from.ends_with(way.behind)) {
+            const std::size_t length = from.size() - way.before.size() - way.behind.size();
+            return parted(words(Text(way.english, {from.substr(way.before.size(), length)}), system));
+        }
+    return parted(words(Text(from), system));
+}
+
 /// Where an input came from, as people say it: "target:roll.length" is another target, a dotted key stands in a file.
 QString fromText(const std::string& from, const targets::Targets& among, UnitSystem system)
 {
     if (const QString named = targetsIn(from, among, system); !named.isEmpty()) return named;
     const std::size_t colon = from.find(':');
     QString what = QString::fromStdString(colon == std::string::npos ? from : from.substr(colon + 1));
-    // A dotted key may be parted behind a dot, so that it never makes the panel wider than it is.
-    what.replace(QLatin1Char('.'), QStringLiteral(".\u200B")).replace(QLatin1Char('_'), QStringLiteral("_\u200B"));
+    what = parted(what);
     const std::string_view kind = std::string_view(from).substr(0, colon == std::string::npos ? 0 : colon);
     if (kind == "target") return WhyPanel::tr("the target %1").arg(what);
     if (kind == "path") return WhyPanel::tr("the drawn path, %1").arg(what);
     if (kind == "table") return WhyPanel::tr("the table %1").arg(what);
     if (kind == "policy") return WhyPanel::tr("this shop's policy %1").arg(what);
     if (kind == "measured") return WhyPanel::tr("the reading %1").arg(what);
-    return dataText(what);
+    return said(from, system);
 }
 
 }  // namespace
@@ -122,13 +153,13 @@ void WhyPanel::addTarget(const targets::Target& target, const targets::Targets& 
         QStringList keys;
         for (const std::string& key : needs->keys) keys << dataText(key);
         line(tr("It cannot be computed. Missing from the files:"), keys.join(QLatin1Char('\n')), "strong");
-        line(tr("Source"), dataText(needs->source));
+        line(tr("Source"), words(Text(needs->source), system));
         line(tr("Advice"), words(needs->advice, system));
     }
     if (const auto* cannot = std::get_if<targets::Cannot>(&target.state)) {
         // What to do stands in its reason already.
         line(cannot->never() ? tr("Not with this roll:") : tr("This cannot be:"), words(cannot->why, system), "strong");
-        line(tr("Source"), dataText(cannot->source));
+        line(tr("Source"), words(Text(cannot->source), system));
     }
 }
 
@@ -146,10 +177,10 @@ void WhyPanel::addReady(const targets::Ready& ready, const targets::Targets& amo
     }
     line({}, words(ready.window.source, system), "small");
     if (!ready.because.symbols.empty())
-        line(tr("How it is computed, formula %1").arg(dataText(ready.because.formula)),
-             dataText(ready.because.symbols));
+        line(tr("How it is computed, formula %1").arg(words(Text(ready.because.formula), system)),
+             words(Text(ready.because.symbols), system));
     addGiven(ready, among, system);
-    line(tr("Source"), dataText(ready.because.source));
+    line(tr("Source"), words(Text(ready.because.source), system));
     line(tr("Advice"), words(ready.advice, system));
 }
 

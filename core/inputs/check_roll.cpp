@@ -70,7 +70,7 @@ void checkWinding(const Inputs& inputs, const Roll& roll, Findings& out)
     if (!inputs.press->unwind || inputs.press->unwind->feeds.empty() || roll.winding == *inputs.press->printWinding)
         return;
     const std::vector<Feed>& feeds = inputs.press->unwind->feeds;
-    const std::string word(wordFor<Feed>(kFeedWords, *feed));
+    const TextArg word = std::vector<Text>{SharedString::ofTable(wordFor<Feed>(kFeedWords, *feed))};
     if (std::find(feeds.begin(), feeds.end(), *feed) == feeds.end())
         out.push_back(refuse("input.winding_differs", "roll.winding",
                              {"So wound, the roll must be fed %1 to show its face to the plates, and this press cannot "

@@ -2,9 +2,11 @@
 #pragma once
 
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "core/base/text.h"
-#include "core/inputs/press.h"
+#include "core/inputs/inputs.h"
 
 // What people call the parts of a press that its file knows by an id.
 namespace taut::inputs {
@@ -25,6 +27,31 @@ namespace taut::inputs {
         for (const Zone& zone : press.zones)
             if (zone.to == rewind.roller && !zone.name.empty() && zone.name != zone.id) return zone.name;
     return rewind.roller.empty() ? rewind.id : rewind.roller;
+}
+
+/// A repeated item as it is named in a step: what the press's file calls it stays as it is, words of ours are said in
+/// the language of whoever reads them.
+[[nodiscard]] inline TextArg spokenName(const Press& press, std::string_view repetition, const Item& item)
+{
+    const auto own = [](Text words) { return TextArg(std::vector<Text>{std::move(words)}); };
+    const bool only = press.guides.size() == 1;
+    if (repetition == "station") return own({"station %1", {item.id}});
+    if (repetition == "guide") return only ? own("guide") : own({"guide %1", {item.id}});
+    if (repetition == "clamp") {
+        if (item.id == "roll_side") return own("clamp on the roll's side");
+        if (item.id == "press_side") return own("clamp on the press's side");
+        return own({"clamp %1", {item.id}});
+    }
+    if (repetition == "sensor") {
+        const std::size_t dash = item.id.rfind('-');
+        const bool operatorSide = item.id.substr(dash + 1) == "operator";
+        if (only)
+            return operatorSide ? own("operator-side sensor of the guide") : own("drive-side sensor of the guide");
+        const std::string guide = item.id.substr(0, dash);
+        return operatorSide ? own({"operator-side sensor of guide %1", {guide}})
+                            : own({"drive-side sensor of guide %1", {guide}});
+    }
+    return item.name;
 }
 
 }  // namespace taut::inputs

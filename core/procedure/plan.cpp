@@ -23,11 +23,12 @@ bool holds(const StepSpec& spec, const std::set<std::string>& facts)
 TextArg spoken(const targets::Target* target, UnitSystem system)
 {
     const targets::Ready* ready = target == nullptr ? nullptr : target->ready();
-    if (ready == nullptr) return std::string("the value on the sheet");
+    const auto own = [](Text words) { return std::vector<Text>{std::move(words)}; };
+    if (ready == nullptr) return own("the value on the sheet");
     const targets::TargetValue value = targets::aimOf(*ready, system);
     if (const auto* quantity = std::get_if<Quantity>(&value)) return quantity->magnitude();
-    if (const auto* yes = std::get_if<bool>(&value)) return std::string(*yes ? "yes" : "no");
-    return std::get<std::string>(value);
+    if (const auto* yes = std::get_if<bool>(&value)) return own(*yes ? "yes" : "no");
+    return own(std::get<std::string>(value));
 }
 
 double seconds(const std::string& wait)
@@ -106,8 +107,9 @@ private:
         out.title = place.title;
         if (part.second > 1) {
             out.id += '/' + std::to_string(part.first);
-            out.title = {place.title + " (%1 of %2)",
-                         {static_cast<std::int64_t>(part.first), static_cast<std::int64_t>(part.second)}};
+            out.title = {"%1 (%2 of %3)",
+                         {std::vector<Text>{place.title}, static_cast<std::int64_t>(part.first),
+                          static_cast<std::int64_t>(part.second)}};
         }
         out.at = resolved(place.at);
         out.holdStop = holdStopAt(place.at);
@@ -161,7 +163,7 @@ private:
         if (!step.control.empty()) filling.emplace_back("control", labelOf(step.control, at));
         filling.emplace_back("register_mark", registerMark());
         filling.emplace_back("frame", std::vector<Text>{frame()});
-        if (item != nullptr) filling.emplace_back(spec.forEach, item->name);
+        if (item != nullptr) filling.emplace_back(spec.forEach, inputs::spokenName(*m_press, spec.forEach, *item));
         step.say = filled(spec.say, filling, system);
         step.why = filled(spec.why, filling, system);
         if (spec.caution) {
@@ -204,19 +206,20 @@ private:
         return inputs::spokenName(*m_press->measureFrom);
     }
     /// How this press shows the middle of its register adjusters.
-    [[nodiscard]] std::string registerMark() const
+    [[nodiscard]] TextArg registerMark() const
     {
-        const bool said = m_press != nullptr && !m_press->registerMark.empty();
-        return said ? m_press->registerMark : "the middle of its travel";
+        if (m_press != nullptr && !m_press->registerMark.empty()) return m_press->registerMark;
+        return std::vector<Text>{"the middle of its travel"};
     }
-    [[nodiscard]] std::string labelOf(const std::string& role, const std::string& at) const
+    [[nodiscard]] TextArg labelOf(const std::string& role, const std::string& at) const
     {
         if (role == "hold_stop") {
             const std::string held = holdStopAt(at);
             if (!held.empty()) return held;
         }
         const std::string* label = m_press == nullptr ? nullptr : m_press->label(role);
-        return label == nullptr || label->empty() ? defaultLabel(role) : *label;
+        if (label == nullptr || label->empty()) return std::vector<Text>{defaultLabel(role)};
+        return *label;
     }
 
     /// The roller that a word for a place means on this press, "" when there is none.

@@ -97,6 +97,6 @@ struct Procedure {
 /// Roles of controls, and the plain default label of each ("the unwind setting" for unwind_setting). hold_stop is the
 /// maintained stop of the place where a step is done.
 [[nodiscard]] bool isControlRole(std::string_view role) noexcept;
-[[nodiscard]] std::string defaultLabel(std::string_view role);
+[[nodiscard]] Text defaultLabel(std::string_view role);
 
 }  // namespace taut::procedure

@@ -110,14 +110,14 @@ bool isControlRole(std::string_view role) noexcept
     return plain || !zoneOfRole(role).empty();
 }
 
-std::string defaultLabel(std::string_view role)
+Text defaultLabel(std::string_view role)
 {
     for (const auto& [name, label] : inputs::kControlRoles)
-        if (name == role) return std::string(label);
+        if (name == role) return SharedString::ofTable(label);
     std::string zone(zoneOfRole(role));
-    if (zone.empty()) return std::string(role);
+    if (zone.empty()) return {"%1", {std::string(role)}};
     std::replace(zone.begin(), zone.end(), '_', ' ');
-    return "the " + zone + " setting";
+    return {"the %1 setting", {zone}};
 }
 
 }  // namespace taut::procedure

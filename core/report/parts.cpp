@@ -74,7 +74,7 @@ Cell valueCell(const targets::Target* target, UnitSystem system)
     std::string word = std::get<std::string>(value);
     for (char& c : word)
         if (c == '_') c = ' ';
-    return cell(data(std::move(word)));
+    return cell(Text(word));
 }
 
 Cell windowCell(const targets::Window& window)

@@ -38,7 +38,7 @@ std::vector<Cell> stationRow(const inputs::Station& station, const inputs::Deck*
 {
     std::vector<Cell> row(7);
     row[0] = number(station.number);
-    if (!station.dryer.empty()) row[6] = cell(data(station.dryer));
+    if (!station.dryer.empty()) row[6] = cell(Text(station.dryer));
     if (deck == nullptr) {
         row[1] = cell("off impression");
         return row;

@@ -41,6 +41,14 @@ bool isEnd(const run::Event& event)
            std::holds_alternative<run::Abandoned>(event.happening());
 }
 
+/// A language by its id; one that is not known here by the id itself.
+Text languageSaid(const std::string& id)
+{
+    if (id == "es") return "Spanish";
+    if (id == "de") return "German";
+    return {"%1", {id}};
+}
+
 Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
 {
     Facts facts{inputFacts(ground)};
@@ -67,9 +75,13 @@ Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
         facts.pairs.emplace_back(
             "Times of answers",
             Cell{Text("to be looked at: %1", {static_cast<std::int64_t>(hasty)}), Mark::Near, true});
-    facts.pairs.emplace_back(
-        "Procedure",
-        cell(Text("%1, edition %2", {run.sources().procedure.id, std::int64_t{run.sources().procedure.edition}})));
+    const run::Source& procedure = run.sources().procedure;
+    const Text edition("%1, edition %2", {procedure.id, std::int64_t{procedure.edition}});
+    const std::string& language = run.sources().translation.id;
+    facts.pairs.emplace_back("Procedure", cell(language.empty() ? edition
+                                                                : Text("%1, edition %2, read in %3",
+                                                                       {procedure.id, std::int64_t{procedure.edition},
+                                                                        std::vector<Text>{languageSaid(language)}})));
     return facts;
 }
 

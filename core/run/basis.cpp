@@ -5,6 +5,7 @@
 
 #include "core/base/crypto.h"
 #include "core/inputs/fill.h"
+#include "core/procedure/translation.h"
 
 namespace taut::run {
 
@@ -61,6 +62,11 @@ Result<Basis> basisFor(const Sources& sources, const BasisQuestion& question)
     if (!roll) return roll.error();
     auto procedure = procedure::readProcedure(sources.procedure.text, sources.procedure.id, notes);
     if (!procedure) return procedure.error();
+    if (const Source& words = sources.translation; !words.id.empty()) {
+        auto said = procedure::translated(*procedure, words.text, words.id, notes);
+        if (!said) return said.error();
+        procedure = std::move(said);
+    }
     if (auto stop = firstStop(notes)) return *stop;
     const auto substrate = std::find_if(substrates->begin(), substrates->end(),
                                         [&](const inputs::Substrate& s) { return s.id == sources.substrate.id; });

@@ -22,6 +22,8 @@ struct Source {
 [[nodiscard]] Source sourceOf(std::string id, int edition, std::string text);
 struct Sources {
     Source press, job, substrate, roll, procedure;
+    /// The procedure's words in the language in which the run is read (its id); an empty id: in the procedure's own.
+    Source translation{};
     friend bool operator==(const Sources&, const Sources&) = default;
 };
 

@@ -79,14 +79,22 @@ Source sourceFrom(const Members& all, std::string_view key, std::string& wrong)
     return {m.text("id"), static_cast<int>(m.whole("edition")), m.text("sha256"), m.text("text")};
 }
 
+/// The words of the procedure in another language than its own; a sealed document names them only.
+Source translationFrom(const Members& all, std::string& wrong)
+{
+    const Members m(all.object("procedure"), wrong);
+    if (!m.has("language")) return {};
+    return {m.text("language"), 0, m.text("language_sha256"), m.has("language_text") ? m.text("language_text") : ""};
+}
+
 /// What `began` and `inputs_changed` both carry.
 template <class Basis>
 void readBasis(const Members& m, Basis& into, std::string& wrong)
 {
     const Members inputs(m.object("inputs"), wrong);
-    into.sources = {sourceFrom(inputs, "press", wrong), sourceFrom(inputs, "job", wrong),
+    into.sources = {sourceFrom(inputs, "press", wrong),     sourceFrom(inputs, "job", wrong),
                     sourceFrom(inputs, "substrate", wrong), sourceFrom(inputs, "roll", wrong),
-                    sourceFrom(m, "procedure", wrong)};
+                    sourceFrom(m, "procedure", wrong),      translationFrom(m, wrong)};
     if (const auto diameter = m.maybe("present_diameter")) into.presentDiameter = Length::si(*diameter);
     into.facts = m.words("facts");
     auto targets = targets::targetsFrom(m.object("targets"));

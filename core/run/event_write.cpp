@@ -33,6 +33,16 @@ Json sourceJson(const Source& source)
     return json;
 }
 
+/// The words in which the steps are read travel with the procedure, where they are not its own.
+Json procedureJson(const Sources& sources)
+{
+    Json json = sourceJson(sources.procedure);
+    const Source& words = sources.translation;
+    if (!words.id.empty())
+        json.set("language", words.id).set("language_sha256", words.sha256).set("language_text", words.text);
+    return json;
+}
+
 /// Of a target set's object one event carries all three members, inside its own "targets".
 void setBasis(Json& json, const Sources& sources, const std::vector<std::string>& facts,
               const targets::Targets& targets, const procedure::Plan& plan, const std::optional<Length>& diameter,
@@ -42,7 +52,7 @@ void setBasis(Json& json, const Sources& sources, const std::vector<std::string>
     inputs.set("press", sourceJson(sources.press)).set("job", sourceJson(sources.job));
     inputs.set("substrate", sourceJson(sources.substrate)).set("roll", sourceJson(sources.roll));
     json.set("present_diameter", diameter ? Json(diameter->si()) : Json());
-    json.set("inputs", std::move(inputs)).set("procedure", sourceJson(sources.procedure));
+    json.set("inputs", std::move(inputs)).set("procedure", procedureJson(sources));
     json.set("facts", listOf(facts));
     json.set("targets", targets::targetsJson(targets, units)).set("plan", procedure::planJson(plan));
 }

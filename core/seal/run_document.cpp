@@ -28,9 +28,12 @@ Json inputsOf(const run::Sources& sources)
     return json.set("substrate", named(sources.substrate)).set("roll", std::move(roll));
 }
 
-/// The language in which the procedure's file says its steps; null when the file is not at hand.
-Json languageOf(const run::Source& procedure)
+/// The language in which the steps were read: of the translation, else of the procedure's file; null when that is not
+/// at hand.
+Json languageOf(const run::Sources& sources)
 {
+    if (!sources.translation.id.empty()) return Json(sources.translation.id);
+    const run::Source& procedure = sources.procedure;
     const auto file = readToml(procedure.text, procedure.id);
     const Toml* table = file ? file->find("procedure") : nullptr;
     const Toml* language = table != nullptr ? table->find("language") : nullptr;
@@ -148,7 +151,7 @@ Document documentOf(const run::Run& run)
     const run::Began& began = run.began();
     const run::Stamp& first = run.events().front().stamp();
     const Ending ending = endingOf(run);
-    const Json language = languageOf(run.sources().procedure);
+    const Json language = languageOf(run.sources());
 
     People people;
     for (const run::Event& event : run.events()) people.addFrom(event);
@@ -172,7 +175,10 @@ Document documentOf(const run::Run& run)
     if (ending.state != std::string_view("open")) body.set("ended", utcText(run.events().back().stamp().utcMs));
     body.set("offset", offsetText(first.offsetMinutes)).set("state", ending.state).set("verdict", ending.verdict);
     body.set("inputs", inputsOf(run.sources()));
-    body.set("procedure", named(run.sources().procedure).set("language", language).set("language_sha256", Json()));
+    const run::Source& words = run.sources().translation;
+    body.set("procedure", named(run.sources().procedure)
+                              .set("language", language)
+                              .set("language_sha256", words.id.empty() ? Json() : Json(words.sha256)));
     body.set("operator", run.operatorId()).set("people", people.list());
     body.set("target_sets", std::move(told.targetSets)).set("plans", std::move(told.plans));
     body.set("events", std::move(told.events));

@@ -26,12 +26,13 @@ Finding broken(Text text)
 
 bool isBasis(std::string_view key) { return std::find(kBasis.begin(), kBasis.end(), key) != kBasis.end(); }
 
-/// The object without its text: that of a definition stands in a document of its own in the chain.
+/// The object without its text: that of a definition stands in a document of its own in the chain. The words of a
+/// translation stand in the plan, as they were read.
 Json named(const Json& source)
 {
     Json json = Json::object();
     for (const Json::Member& member : source.members())
-        if (member.first != "text") json.set(member.first, member.second);
+        if (member.first != "text" && member.first != "language_text") json.set(member.first, member.second);
     return json;
 }
 

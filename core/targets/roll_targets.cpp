@@ -131,7 +131,7 @@ void stateFeed(Book& book)
     if (!can)
         word.cannot(refuse("roll.wound_wrong_way", "roll." + roll.id,
                            Text("Wound like this, the roll would print on its back: this unwind cannot be fed %1.",
-                                {std::string(over ? "over" : "under")}),
+                                {std::vector<Text>{over ? Text("over") : Text("under")}}),
                            Text("Take a roll wound the other way, or have this one rewound.")));
 }
 

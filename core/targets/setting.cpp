@@ -218,7 +218,7 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
                                      "tension that its web brings.",
                                      {inputs::spokenName(zone)}),
                                 Text("Enter the zone that ends at %1 in the press profile, before this one.",
-                                     {zone.from.empty() ? std::string("its first nip") : zone.from})));
+                                     {zone.from.empty() ? TextArg(std::vector<Text>{"its first nip"}) : TextArg(zone.from)})));
     const Term e2 = book.target(id + "strain");
     const Arguments arguments{{"e1", e1}, {"e2", e2}};
     const Term wanted = evaluated("D2.draw", arguments, "");

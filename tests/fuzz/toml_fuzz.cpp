@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/toml.h"
 #include "core/inputs/inputs.h"
-#include "core/procedure/procedure.h"
+#include "core/procedure/translation.h"
 #include "tests/core/inputs/dump.h"
+#include "tests/core/procedure/small.h"
 #include "tests/fuzz/property.h"
 
-// A file of press, job, substrates, roll or procedure: what it is decides who reads it.
+// A file of press, job, substrates, roll, procedure or the translation of one: what it is decides who reads it.
 
 using namespace taut;
 using namespace taut::fuzz;
@@ -99,6 +100,14 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         checkReader(
             text, [](std::string_view t, Findings& n) { return procedure::readProcedure(t, kFile, n); },
             [](const auto& a, const auto& b) { return a.id == b.id && a.stages.size() == b.stages.size(); });
+    } else if (procedure::translationHead(text)) {
+        static const procedure::Procedure english = [] {
+            Findings none;
+            return procedure::readProcedure(procedure::small::kProcedure, kFile, none).value();
+        }();
+        checkReader(
+            text, [](std::string_view t, Findings& n) { return procedure::translated(english, t, kFile, n); },
+            [](const auto& a, const auto& b) { return a.language == b.language && a.title == b.title; });
     } else {
         checkReader(
             text, [](std::string_view t, Findings& n) { return inputs::readRoll(t, kFile, n); },

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include "app/pages/run/run_shown.h"
+#include "app/text/language.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "core/report/parts.h"
@@ -160,7 +161,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         q.fields = {{Acts::tr("Diameter of the roll, measured now"),
                      {},
                      true,
-                     unitsOf(run) == UnitSystem::Us ? Acts::tr("With its unit: 18 3/4 in")
+                     unitsFor(unitsOf(run)) == UnitSystem::Us ? Acts::tr("With its unit: 18 3/4 in")
                                                     : Acts::tr("With its unit: 480 mm")}};
         q.accept = Acts::tr("Use this diameter");
         break;

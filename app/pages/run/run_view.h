@@ -64,6 +64,10 @@ public:
     void showStep(const procedure::StepId& step);
     /// Opens the first open step of a stage, else its first.
     void showStage(int stage);
+    /// What was typed and not given, and what is looked at: for a page that is made anew.
+    struct Kept;
+    [[nodiscard]] Kept kept() const;
+    void take(const Kept& kept);
     /// Asks what the act needs, or does it at once; nothing when it is not offered.
     void begin(RunAct act);
 
@@ -158,6 +162,13 @@ private:
     QPushButton* m_more = nullptr;
     std::map<RunAct, QAction*> m_moreActions;
     std::vector<std::pair<Beside, QPushButton*>> m_besideButtons;
+};
+
+struct RunView::Kept {
+    std::map<DraftKey, QStringList> drafts;
+    QString lastPerson;
+    procedure::StepId step;
+    bool reviewing = false;
 };
 
 }  // namespace taut::app

@@ -73,4 +73,16 @@ void RunView::answered(const QStringList& values, const QString& person, const Q
         emit withdraw(QString::fromStdString(m_run->sources().press.id), QString::fromStdString(*request->withdrawFor));
 }
 
+RunView::Kept RunView::kept() const { return {m_drafts, m_lastPerson, m_step, m_reviewing}; }
+
+void RunView::take(const Kept& kept)
+{
+    m_drafts = kept.drafts;
+    m_lastPerson = kept.lastPerson;
+    if (!m_run || !m_run->plan().find(kept.step)) return;
+    m_step = kept.step;
+    m_reviewing = kept.reviewing;
+    refresh();
+}
+
 }  // namespace taut::app

@@ -9,6 +9,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "app/seams/translations.h"
+#include "app/text/language.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
@@ -285,8 +287,24 @@ std::optional<run::Sources> ChoicePanel::sources() const
     const std::string rollId = m_roll->currentData().toString().toStdString();
     for (const InputFile& r : m_rolls)
         if (r.id == rollId)
-            return run::Sources{*press, *job, *substrate, run::sourceOf(r.id, 0, r.text), m_procedures.front().source};
+            return run::Sources{*press,
+                                *job,
+                                *substrate,
+                                run::sourceOf(r.id, 0, r.text),
+                                m_procedures.front().source,
+                                spoken(m_procedures.front().source)};
     return std::nullopt;
+}
+
+/// A run is read in the language in which it is begun. The files are looked at once for each.
+const run::Source& ChoicePanel::spoken(const run::Source& procedure) const
+{
+    const std::string wanted = procedure.sha256 + language().toStdString();
+    if (wanted != m_spokenFor) {
+        m_spoken = translationFor(m_session->options().resources, procedure, language().toStdString());
+        m_spokenFor = wanted;
+    }
+    return m_spoken;
 }
 
 run::BasisQuestion ChoicePanel::question() const

@@ -61,6 +61,7 @@ private:
     void fillRuns();
     void followJob();
     void openRollFile();
+    [[nodiscard]] const run::Source& spoken(const run::Source& procedure) const;
     [[nodiscard]] const run::Source* chosen(const std::vector<logbook::Definition>& all, const QComboBox* box) const;
     Session* m_session;
     QComboBox *m_press, *m_job, *m_substrate, *m_roll, *m_kind, *m_parent;
@@ -77,6 +78,8 @@ private:
     QWidget* m_parentCell;
     std::vector<logbook::Definition> m_presses, m_jobs, m_substrates, m_procedures;
     std::vector<InputFile> m_rolls;
+    mutable run::Source m_spoken;     // the procedure's words in the language of the window
+    mutable std::string m_spokenFor;  // which procedure and language
 };
 
 }  // namespace taut::app

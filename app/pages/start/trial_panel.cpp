@@ -14,6 +14,7 @@
 
 #include "app/drawing/chart_picture.h"
 #include "app/pages/start/trial_band.h"
+#include "app/text/language.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
@@ -40,7 +41,7 @@ bool isSet(const std::string& id)
 QString plainText(const Quantity& q, UnitSystem system)
 {
     if (!q.entered().empty()) return QString::fromUtf8(q.entered().c_str());
-    const Shown shown = show(q, system);
+    const Shown shown = show(q, unitsFor(system));
     return QString::fromStdString(shown.text());
 }
 

@@ -16,6 +16,7 @@
 #include <QTest>
 
 #include "app/pages/run/run_view.h"
+#include "app/text/language.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/prose_field.h"
 #include "app/widgets/roll_form.h"
@@ -227,6 +228,9 @@ TEST_CASE("what a supervisor was told stays when the panel is left and opened ag
 TEST_CASE("no letter stands for two things on a card, a panel or beside them, with small type or large")
 {
     const double scale = GENERATE(1.0, 2.0);
+    const std::string spoken = GENERATE(as<std::string>{}, "en", "es", "de");
+    CAPTURE(spoken, scale);
+    setLanguage(QString::fromStdString(spoken));
     Walk w = north();
     for (const auto kind : {procedure::StepKind::Confirm, procedure::StepKind::Hold, procedure::StepKind::Scan,
                             procedure::StepKind::Reading, procedure::StepKind::Motion}) {
@@ -252,6 +256,7 @@ TEST_CASE("no letter stands for two things on a card, a panel or beside them, wi
     QTest::mouseClick(screen.visible<QPushButton>("askSupervisor"), Qt::LeftButton);
     screen.everyLetterOnce();
     applyTheme({});
+    setLanguage(QStringLiteral("en"));
 }
 
 TEST_CASE("a hold step says when the stop has been given up since")

@@ -23,46 +23,12 @@
 
 using namespace taut;
 using namespace taut::app;
+using walk::crew;
+using walk::nothingIsCut;
 using walk::Walk;
+using walk::whatIsAskedIsSeen;
 
 namespace {
-
-std::vector<PersonChoice> crew()
-{
-    return {{QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator},
-            {QStringLiteral("p-2"), QStringLiteral("Tom Ried"), people::Role::Supervisor}};
-}
-
-/// Words that do not fit into what is painted: a label lower than its lines, or a button narrower than a word.
-void nothingIsCut(QWidget& page)
-{
-    for (QLabel* label : page.findChildren<QLabel*>()) {
-        if (!label->isVisible() || label->text().isEmpty() || !label->wordWrap()) continue;
-        CAPTURE(label->text().toStdString(), label->width(), label->height());
-        CHECK(label->height() >= label->heightForWidth(label->width()) - 1);
-    }
-    for (QAbstractButton* b : page.findChildren<QAbstractButton*>()) {
-        if (!b->isVisible() || b->text().isEmpty()) continue;
-        CAPTURE(b->text().toStdString(), b->width(), b->height());
-        CHECK(b->width() >= b->minimumSizeHint().width());
-        if (b->hasHeightForWidth()) CHECK(b->height() >= b->heightForWidth(b->width()) - 1);
-    }
-}
-
-/// What is to be done, and its caution, are read without scrolling.
-void whatIsAskedIsSeen(QWidget& page)
-{
-    for (const char* name : {"say", "caution"}) {
-        const auto* text = page.findChild<QWidget*>(QLatin1String(name));
-        REQUIRE(text);
-        if (!text->isVisible()) continue;
-        const QWidget* seen = text->parentWidget()->parentWidget();  // what the scrolled part is seen through
-        const QRect where(text->mapTo(seen, QPoint(0, 0)), text->size());
-        CAPTURE(name, where.top(), where.bottom(), seen->height());
-        CHECK(where.top() >= 0);
-        CHECK(where.bottom() <= seen->height());
-    }
-}
 
 /// Walks a run of each press on a page of this size and looks at every step once it stands there.
 template <class Look>

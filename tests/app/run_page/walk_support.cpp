@@ -3,9 +3,12 @@
 
 #include <filesystem>
 
+#include <QAbstractButton>
 #include <QApplication>
+#include <QLabel>
 
 #include "app/seams/resources.h"
+#include "app/seams/translations.h"
 #include "app/widgets/theme.h"
 #include "core/base/file.h"
 #include "core/units/format.h"
@@ -59,7 +62,8 @@ people::Actor operatorOne() { return operatorMember().actor; }
 people::Actor supervisor() { return supervisorMember().actor; }
 std::shared_ptr<const people::Signer> signingSupervisor() { return supervisorMember().signer; }
 
-Walk Walk::begin(const std::string& press, const std::string& job, const std::string& roll, bool webInPress)
+Walk Walk::begin(const std::string& press, const std::string& job, const std::string& roll, bool webInPress,
+                 const std::string& language)
 {
     Findings notes;
     const std::string jobText = text("demo/jobs/" + job + ".toml");
@@ -72,6 +76,11 @@ Walk Walk::begin(const std::string& press, const std::string& job, const std::st
     sources.substrate = run::sourceOf(read->substrate, 1, substrateAlone(substrates, read->substrate));
     sources.roll = run::sourceOf(roll, 0, text("demo/rolls/" + roll + ".toml"));
     sources.procedure = run::sourceOf("cold_start", 1, text("procedures/cold_start.toml"));
+    if (!language.empty()) {
+        sources.translation =
+            translationFor(std::filesystem::path(TAUTWEB_SOURCE_DIR) / "resources", sources.procedure, language);
+        REQUIRE(sources.translation.id == language);
+    }
     const run::BasisQuestion question{"full", webInPress, {}};
     const auto basis = run::basisFor(sources, question);
     if (!basis) FAIL(basis.error().code << " " << basis.error().subject << " " << basis.error().text.source);
@@ -88,6 +97,41 @@ void Walk::perform(const run::Command& command, const people::Actor& by)
     const auto event = run::decide(run, command, stamp, by);
     if (!event) FAIL(event.error().code << " " << event.error().subject << ": " << event.error().text.source);
     run = run.after(*event);
+}
+
+std::vector<PersonChoice> crew()
+{
+    return {{QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator},
+            {QStringLiteral("p-2"), QStringLiteral("Tom Ried"), people::Role::Supervisor}};
+}
+
+void nothingIsCut(QWidget& page)
+{
+    for (QLabel* label : page.findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->text().isEmpty() || !label->wordWrap()) continue;
+        CAPTURE(label->text().toStdString(), label->width(), label->height());
+        CHECK(label->height() >= label->heightForWidth(label->width()) - 1);
+    }
+    for (QAbstractButton* b : page.findChildren<QAbstractButton*>()) {
+        if (!b->isVisible() || b->text().isEmpty()) continue;
+        CAPTURE(b->text().toStdString(), b->width(), b->height());
+        CHECK(b->width() >= b->minimumSizeHint().width());
+        if (b->hasHeightForWidth()) CHECK(b->height() >= b->heightForWidth(b->width()) - 1);
+    }
+}
+
+void whatIsAskedIsSeen(QWidget& page)
+{
+    for (const char* name : {"say", "caution"}) {
+        const auto* text = page.findChild<QWidget*>(QLatin1String(name));
+        REQUIRE(text);
+        if (!text->isVisible()) continue;
+        const QWidget* seen = text->parentWidget()->parentWidget();  // what the scrolled part is seen through
+        const QRect where(text->mapTo(seen, QPoint(0, 0)), text->size());
+        CAPTURE(name, where.top(), where.bottom(), seen->height());
+        CHECK(where.top() >= 0);
+        CHECK(where.bottom() <= seen->height());
+    }
 }
 
 run::Answer rightAnswer(const run::Run& run, const procedure::Step& step)

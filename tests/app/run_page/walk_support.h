@@ -21,9 +21,10 @@ struct Walk {
     run::Run run;
     std::uint64_t n = 1;
 
-    /// press, job and roll as their files are named: "north", "quince-jelly", "R0041".
+    /// press, job and roll as their files are named: "north", "quince-jelly", "R0041". language: in which the steps are
+    /// read, "" = the procedure's own.
     [[nodiscard]] static Walk begin(const std::string& press, const std::string& job, const std::string& roll,
-                                    bool webInPress = true);
+                                    bool webInPress = true, const std::string& language = {});
     /// Performs a command that the gates must accept (Catch's REQUIRE).
     void perform(const run::Command& command, const people::Actor& actor = operatorOne());
     /// Answers the step as it should be, giving up stops first where the press is to move.
@@ -62,6 +63,13 @@ struct Page {
         return nullptr;
     }
 };
+
+/// Two people, an operator first.
+[[nodiscard]] std::vector<PersonChoice> crew();
+/// Words that do not fit into what is painted: a label lower than its lines, or a button narrower than a word.
+void nothingIsCut(QWidget& page);
+/// What is to be done, and its caution, are read without scrolling.
+void whatIsAskedIsSeen(QWidget& page);
 
 /// The answer that a person who did everything right would give.
 [[nodiscard]] run::Answer rightAnswer(const run::Run& run, const procedure::Step& step);

@@ -42,7 +42,7 @@ TEST_CASE("a role has a plain label where the profile has none")
     CHECK_FALSE(isControlRole("Unwind_setting"));
     CHECK_FALSE(isControlRole("start"));
     CHECK(defaultLabel("main_disconnect") == "the main disconnect");
-    CHECK(defaultLabel("rewind_2_setting") == "the rewind 2 setting");
+    CHECK(plain(defaultLabel("rewind_2_setting")) == "the rewind 2 setting");
     CHECK(defaultLabel("hold_stop") == "the isolator, locked by your site's procedure");
 }
 
