@@ -40,10 +40,16 @@ Result<Done> takeInFile(logbook::Writer& writer, const std::filesystem::path& fi
 {
     const auto text = readFile(file);
     if (!text) return text.error();
-    const std::string name = file.filename().string(), is = inputs::whatIs(*text);
-    if (auto wrong = wrongIn(is, *text, name)) return *wrong;
+    return takeInText(writer, *text, file.filename().string(), by);
+}
+
+Result<Done> takeInText(logbook::Writer& writer, const std::string& text, const std::string& name,
+                        const people::Actor& by)
+{
+    const std::string is = inputs::whatIs(text);
+    if (auto wrong = wrongIn(is, text, name)) return *wrong;
     const std::string what = is == "substrates" ? "substrate" : is;
-    for (const InputFile& one : definitionsIn(what, *text, name))
+    for (const InputFile& one : definitionsIn(what, text, name))
         if (auto kept = writer.keepDefinition(what, one.id, one.text, by); !kept) return kept.error();
     return Done{};
 }

@@ -13,4 +13,8 @@ namespace taut::app {
 [[nodiscard]] Result<Done> takeInFile(logbook::Writer& writer, const std::filesystem::path& file,
                                       const people::Actor& by);
 
+/// The same with the text itself; its name serves messages only.
+[[nodiscard]] Result<Done> takeInText(logbook::Writer& writer, const std::string& text, const std::string& name,
+                                      const people::Actor& by);
+
 }  // namespace taut::app

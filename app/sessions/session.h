@@ -143,6 +143,8 @@ public:
     void restore(const QString& copy, const QString& secret);
     /// Takes a press, job, substrates or a procedure in from TOML files; all of a file or none of it.
     void takeIn(const std::vector<std::filesystem::path>& files);
+    /// Takes in what stands in this text, written here and not in a file. Emits shopChanged, or refused.
+    void keepText(const std::string& toml);
 
 signals:
     /// For writing, or not: isOpen() tells.

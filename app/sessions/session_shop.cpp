@@ -189,4 +189,15 @@ void Session::takeIn(const std::vector<std::filesystem::path>& files)
     });
 }
 
+void Session::keepText(const std::string& toml)
+{
+    m_impl->post([toml](Impl::Alive& a) -> Impl::Outcome {
+        if (auto why = Impl::notReady(a, false)) return Impl::refusedWith(*why);
+        if (auto taken = takeInText(*a.writer, toml, {}, *a.actor); !taken) return Impl::refusedWith(taken.error());
+        Impl::Outcome outcome;
+        outcome.shopChanged = true;
+        return outcome;
+    });
+}
+
 }  // namespace taut::app

@@ -60,9 +60,8 @@ std::optional<Deck> readDeck(KeyReader keys)
 
 }  // namespace
 
-Result<Job> readJob(std::string_view toml, std::string_view file, Findings& notes)
+Result<Job> readJob(std::string_view toml, FileNotes& found)
 {
-    FileNotes found(file);
     const Result<Toml> root = openInput(toml, "job", found);
     if (!root) return root.error();
     KeyReader top(found, *root, "");
@@ -102,8 +101,15 @@ Result<Job> readJob(std::string_view toml, std::string_view file, Findings& note
             job.decks.push_back(std::move(*read));
     }
     top.done();
-    found.moveTo(notes);
     return job;
+}
+
+Result<Job> readJob(std::string_view toml, std::string_view file, Findings& notes)
+{
+    FileNotes found(file);
+    Result<Job> read = readJob(toml, found);
+    if (read) found.moveTo(notes);
+    return read;
 }
 
 }  // namespace taut::inputs

@@ -41,6 +41,13 @@ void FileNotes::moveTo(Findings& notes)
     m_all.clear();
 }
 
+std::string listedWords(std::span<const std::string> words)
+{
+    std::string out;
+    for (const std::string& w : words) out += (out.empty() ? "" : ", ") + w;
+    return out;
+}
+
 std::string nearest(std::string_view word, std::span<const std::string> known)
 {
     std::string best;
@@ -53,6 +60,56 @@ std::string nearest(std::string_view word, std::span<const std::string> known)
         }
     }
     return best;
+}
+
+const Toml* KeyReader::ask(std::string_view key, KeyAsked::Sort sort, std::span<const Kind> kinds)
+{
+    m_asked.emplace_back(key);
+    const Toml* value = m_table->find(key);
+    if (m_notes->asked != nullptr)
+        m_notes->asked->push_back({m_path, std::string(key), sort, {}, {kinds.begin(), kinds.end()}, value != nullptr});
+    return value;
+}
+
+void KeyReader::narrow(KeyAsked::Sort sort, std::vector<std::string> words)
+{
+    if (m_notes->asked == nullptr) return;
+    m_notes->asked->back().sort = sort;
+    m_notes->asked->back().words = std::move(words);
+}
+
+void KeyReader::done()
+{
+    // A file that names a hundred unknown keys is not the file that was meant: the rest is one sentence.
+    constexpr std::size_t kMostNamed = 100;
+    if (m_ignoreRest) return;
+    std::size_t unknown = 0;
+    for (const auto& [key, value] : *m_table->table()) {
+        if (std::find(m_asked.begin(), m_asked.end(), key) != m_asked.end()) continue;
+        if (++unknown > kMostNamed) {
+            m_notes->add(value.line, value.column, dotted(key),
+                         {"input.unknown_key",
+                          m_notes->newer ? Severity::Note : Severity::Stop,
+                          {},
+                          "Here and below stand more keys that are not known.",
+                          "Check that this is the file you meant."});
+            break;
+        }
+        if (m_notes->newer) {
+            m_notes->add(value.line, value.column, dotted(key),
+                         {"input.unknown_key",
+                          Severity::Note,
+                          {},
+                          {"The key %1 is not known to this version.", {key}},
+                          "It is ignored."});
+            continue;
+        }
+        const std::string near = nearest(key, m_asked);
+        m_notes->add(value.line, value.column, dotted(key),
+                     refuse("input.unknown_key", {}, {"The key %1 is not known here.", {key}},
+                            near.empty() ? Text{"Take it out. Known here: %1.", {listedWords(m_asked)}}
+                                         : Text{"Was %1 meant? Else take it out.", {near}}));
+    }
 }
 
 }  // namespace taut::inputs

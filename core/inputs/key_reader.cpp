@@ -14,13 +14,6 @@ namespace {
 
 constexpr const char* kCheckUnit = "Check the unit and the decimal mark.";
 
-std::string listed(std::span<const std::string> words)
-{
-    std::string out;
-    for (const std::string& w : words) out += (out.empty() ? "" : ", ") + w;
-    return out;
-}
-
 /// The bare number of a TOML value; nullopt when it is none.
 std::optional<double> bareNumber(const Toml& value)
 {
@@ -65,12 +58,6 @@ KeyReader::KeyReader(FileNotes& notes, const Toml& table, std::string path)
       m_path(std::move(path))
 {}
 
-const Toml* KeyReader::ask(std::string_view key)
-{
-    m_asked.emplace_back(key);
-    return m_table->find(key);
-}
-
 std::string KeyReader::dotted(std::string_view key) const
 {
     if (m_path.empty()) return std::string(key);
@@ -94,7 +81,7 @@ void KeyReader::wrongType(std::string_view key, const Toml& found, Text expected
 
 std::string KeyReader::text(std::string_view key)
 {
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Text);
     if (value == nullptr) return {};
     if (const std::string* found = value->text()) return *found;
     wrongType(key, *value, "Write a text between quotes.");
@@ -104,24 +91,25 @@ std::string KeyReader::text(std::string_view key)
 std::string KeyReader::word(std::string_view key, std::span<const std::string_view> allowed)
 {
     const std::string found = text(key);
+    narrow(KeyAsked::Sort::Word, {allowed.begin(), allowed.end()});
     if (found.empty() || std::find(allowed.begin(), allowed.end(), found) != allowed.end()) return found;
     const std::vector<std::string> words(allowed.begin(), allowed.end());
     complain(key, refuse("input.unknown_word", {}, {"\"%1\" is not a word that can stand here.", {found}},
-                         {"Write one of: %1.", {listed(words)}}));
+                         {"Write one of: %1.", {listedWords(words)}}));
     return {};
 }
 
 std::string KeyReader::id(std::string_view key, bool lower)
 {
+    const std::string found = text(key);
+    narrow(KeyAsked::Sort::Id);
     if (!has(key)) {
-        m_asked.emplace_back(key);
         complain(key,
                  refuse("input.missing_key", {},
                         {"The key %1 is missing, and nothing else can stand for it.", {std::string(key)}},
                         {"Write %1 = \"...\"; what stands beside it is left out until then.", {std::string(key)}}));
         return {};
     }
-    const std::string found = text(key);
     const bool fits = !found.empty() && found.size() <= kLongestId && found.find('.') == std::string::npos &&
                       isPrintable(found) && (!lower || isLowerSnake(found));
     if (fits) return found;
@@ -136,28 +124,31 @@ bool KeyReader::isKnown(std::string_view key, const std::string& id, std::span<c
 {
     if (known.empty() || std::find(known.begin(), known.end(), id) != known.end()) return true;
     const std::string near = nearest(id, known);
-    complain(key, refuse("input.unknown_reference", {}, {"Nothing in this file is called \"%1\".", {id}},
-                         near.empty() ? Text{"Known here: %1.", {listed(known)}} : Text{"Was \"%1\" meant?", {near}}));
+    complain(key,
+             refuse("input.unknown_reference", {}, {"Nothing in this file is called \"%1\".", {id}},
+                    near.empty() ? Text{"Known here: %1.", {listedWords(known)}} : Text{"Was \"%1\" meant?", {near}}));
     return false;
 }
 
 std::string KeyReader::reference(std::string_view key, std::span<const std::string> known)
 {
     std::string id = text(key);
+    narrow(KeyAsked::Sort::Reference, {known.begin(), known.end()});
     return id.empty() || isKnown(key, id, known) ? id : std::string();
 }
 
 std::vector<std::string> KeyReader::references(std::string_view key, std::span<const std::string> known)
 {
-    std::vector<std::string> out;
-    for (std::string& id : texts(key))
+    std::vector<std::string> out, all = texts(key);
+    narrow(KeyAsked::Sort::Texts, {known.begin(), known.end()});
+    for (std::string& id : all)
         if (isKnown(key, id, known)) out.push_back(std::move(id));
     return out;
 }
 
 std::optional<bool> KeyReader::flag(std::string_view key)
 {
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Flag);
     if (value == nullptr) return std::nullopt;
     if (const bool* found = std::get_if<bool>(&value->value)) return *found;
     wrongType(key, *value, "Write true or false, without quotes.");
@@ -166,7 +157,7 @@ std::optional<bool> KeyReader::flag(std::string_view key)
 
 std::optional<int> KeyReader::whole(std::string_view key, int least, int most)
 {
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Whole);
     if (value == nullptr) return std::nullopt;
     const auto* found = std::get_if<std::int64_t>(&value->value);
     if (found == nullptr) {
@@ -183,7 +174,7 @@ std::optional<int> KeyReader::whole(std::string_view key, int least, int most)
 
 std::optional<double> KeyReader::number(std::string_view key, Sane sane)
 {
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Number);
     if (value == nullptr) return std::nullopt;
     const std::optional<double> found = bareNumber(*value);
     if (!found) {
@@ -203,7 +194,7 @@ std::optional<double> KeyReader::share(std::string_view key, Sane sane)
 
 std::optional<Quantity> KeyReader::quantity(std::string_view key, std::span<const Kind> kinds, std::optional<Sane> sane)
 {
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Quantity, kinds);
     return value == nullptr ? std::nullopt : read(*value, key, kinds, sane);
 }
 
@@ -280,7 +271,7 @@ bool KeyReader::believable(const Quantity& q, const Toml& at, std::string_view k
 
 std::vector<std::string> KeyReader::texts(std::string_view key)
 {
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Texts);
     std::vector<std::string> out;
     if (value == nullptr) return out;
     if (value->array() == nullptr) {
@@ -300,7 +291,7 @@ std::vector<std::string> KeyReader::texts(std::string_view key)
 std::pair<Maybe<Kind::Length>, Maybe<Kind::Length>> KeyReader::point(std::string_view key, Sane sane)
 {
     std::pair<Maybe<Kind::Length>, Maybe<Kind::Length>> out;
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Point);
     if (value == nullptr) return out;
     if (value->array() == nullptr || value->array()->size() != 2) {
         wrongType(key, *value, "Write two lengths, along and up, like [\"650 mm\", \"400 mm\"].");
@@ -315,7 +306,7 @@ std::pair<Maybe<Kind::Length>, Maybe<Kind::Length>> KeyReader::point(std::string
 
 std::optional<KeyReader> KeyReader::table(std::string_view key)
 {
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Table);
     if (value == nullptr) return std::nullopt;
     if (value->table() != nullptr) return KeyReader(*m_notes, *value, dotted(key));
     wrongType(key, *value, {"Write a table: [%1] with its keys below, or %1 = { key = value }.", {dotted(key)}});
@@ -325,7 +316,7 @@ std::optional<KeyReader> KeyReader::table(std::string_view key)
 std::vector<KeyReader> KeyReader::tables(std::string_view key)
 {
     std::vector<KeyReader> out;
-    const Toml* value = ask(key);
+    const Toml* value = ask(key, KeyAsked::Sort::Tables);
     if (value == nullptr) return out;
     if (value->array() == nullptr) {
         wrongType(key, *value, {"Write a list of tables: [[%1]] with its keys below, once for each.", {dotted(key)}});
@@ -347,40 +338,6 @@ std::vector<std::string> KeyReader::keys() const
     std::vector<std::string> out;
     for (const auto& member : *m_table->table()) out.push_back(member.first);
     return out;
-}
-
-void KeyReader::done()
-{
-    // A file that names a hundred unknown keys is not the file that was meant: the rest is one sentence.
-    constexpr std::size_t kMostNamed = 100;
-    if (m_ignoreRest) return;
-    std::size_t unknown = 0;
-    for (const auto& [key, value] : *m_table->table()) {
-        if (std::find(m_asked.begin(), m_asked.end(), key) != m_asked.end()) continue;
-        if (++unknown > kMostNamed) {
-            m_notes->add(value.line, value.column, dotted(key),
-                         {"input.unknown_key",
-                          m_notes->newer ? Severity::Note : Severity::Stop,
-                          {},
-                          "Here and below stand more keys that are not known.",
-                          "Check that this is the file you meant."});
-            break;
-        }
-        if (m_notes->newer) {
-            m_notes->add(value.line, value.column, dotted(key),
-                         {"input.unknown_key",
-                          Severity::Note,
-                          {},
-                          {"The key %1 is not known to this version.", {key}},
-                          "It is ignored."});
-            continue;
-        }
-        const std::string near = nearest(key, m_asked);
-        m_notes->add(value.line, value.column, dotted(key),
-                     refuse("input.unknown_key", {}, {"The key %1 is not known here.", {key}},
-                            near.empty() ? Text{"Take it out. Known here: %1.", {listed(m_asked)}}
-                                         : Text{"Was %1 meant? Else take it out.", {near}}));
-    }
 }
 
 void checkOrder(KeyReader& keys, std::string_view lowKey, std::optional<Quantity>& low, std::optional<Quantity>& high)

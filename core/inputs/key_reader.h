@@ -10,6 +10,7 @@
 
 #include "core/base/finding.h"
 #include "core/base/toml.h"
+#include "core/inputs/key_asked.h"
 #include "core/inputs/press.h"
 #include "core/inputs/sane.h"
 
@@ -21,6 +22,7 @@ public:
     explicit FileNotes(std::string_view file) : m_file(file) {}
     [[nodiscard]] const std::string& file() const noexcept { return m_file; }
     bool newer = false;  ///< of a later format than ours: keys that we do not know are noted, not refused
+    std::vector<KeyAsked>* asked = nullptr;  ///< where the readers say which keys they know; nullptr = nobody wants it
 
     /// Adds a finding about this place; its subject becomes "file:line:column key".
     void add(int line, int column, std::string_view key, Finding finding);
@@ -102,7 +104,9 @@ public:
     void done();
 
 private:
-    const Toml* ask(std::string_view key);
+    const Toml* ask(std::string_view key, KeyAsked::Sort sort, std::span<const Kind> kinds = {});
+    /// Says more of the key that was asked for last.
+    void narrow(KeyAsked::Sort sort, std::vector<std::string> words = {});
     [[nodiscard]] std::string dotted(std::string_view key) const;
     void wrongType(std::string_view key, const Toml& found, Text expected);
     [[nodiscard]] std::optional<Quantity> read(const Toml& value, std::string_view key, std::span<const Kind> kinds,
@@ -128,6 +132,8 @@ void checkOrder(KeyReader& keys, std::string_view lowKey, Maybe<K>& low, Maybe<K
     if (!l) low.reset();
     if (!h) high.reset();
 }
+/// All of them, with commas between.
+[[nodiscard]] std::string listedWords(std::span<const std::string> words);
 /// The word of `known` that is nearest to this one, "" when none is near.
 [[nodiscard]] std::string nearest(std::string_view word, std::span<const std::string> known);
 

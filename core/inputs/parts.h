@@ -4,15 +4,25 @@
 #include <algorithm>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
+#include "core/base/result.h"
 #include "core/inputs/job.h"
 #include "core/inputs/key_reader.h"
 #include "core/inputs/press.h"
+#include "core/inputs/roll.h"
+#include "core/inputs/substrate.h"
 
 namespace taut::inputs {
 
 // Parts of the four files that have a source of their own.
+
+/// The readers of inputs.h, with all that is found left in these notes.
+[[nodiscard]] Result<Press> readPress(std::string_view toml, FileNotes& found);
+[[nodiscard]] Result<Job> readJob(std::string_view toml, FileNotes& found);
+[[nodiscard]] Result<std::vector<Substrate>> readSubstrates(std::string_view toml, FileNotes& found);
+[[nodiscard]] Result<Roll> readRoll(std::string_view toml, FileNotes& found);
 
 /// The key `tension` of a job or substrate.
 [[nodiscard]] std::optional<TensionRange> readTension(KeyReader& above);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/inputs/path_pieces.h"
 #include "core/inputs/usual_cores.h"
 
 namespace taut::inputs {
@@ -84,6 +85,14 @@ Result<physics::RollerPlace> rollerPlace(const Roller& roller)
                                 roller.extra ? roller.extra->measure() : Length()};
 }
 
+Result<physics::RollerPlace> placeOf(const Press& press, const std::vector<const Roller*>& path, std::size_t at,
+                                     std::optional<Length> rollDiameter, Feed feed, std::optional<Winding> finished)
+{
+    const Roller& roller = *path[at];
+    if (at == 0 && roller.kind == "unwind") return unwindPlace(path, rollDiameter, feed);
+    return isRewind(roller) ? rewindPlace(press, path, at, finished) : rollerPlace(roller);
+}
+
 /// The rollers of a path in web order; a further path begins with the roller that it leaves.
 Result<std::vector<const Roller*>> rollersOf(const Press& press, std::string_view name)
 {
@@ -161,11 +170,7 @@ Result<NamedPath> pathOf(const Press& press, std::string_view name, std::optiona
     const std::vector<const Roller*>& rollers = *found;
     std::vector<physics::RollerPlace> places;
     for (std::size_t i = 0; i < rollers.size(); ++i) {
-        const Roller& roller = *rollers[i];
-        Result<physics::RollerPlace> place = i == 0 && roller.kind == "unwind"
-                                                 ? unwindPlace(rollers, rollDiameter, feed)
-                                             : isRewind(roller) ? rewindPlace(press, rollers, i, finished)
-                                                                : rollerPlace(roller);
+        Result<physics::RollerPlace> place = placeOf(press, rollers, i, rollDiameter, feed, finished);
         if (!place) return place.error();
         places.push_back(std::move(*place));
     }
@@ -211,6 +216,43 @@ Result<std::vector<NamedPath>> pathsOf(const Press& press, std::optional<Length>
         out.push_back(std::move(*path));
     }
     if (out.empty()) return needs("press.web.roller");
+    return out;
+}
+
+PathPieces pathPieces(const Press& press, std::optional<Length> rollDiameter, Feed feed)
+{
+    PathPieces out;
+    for (const std::string& name : pathNames(press)) {
+        Result<NamedPath> whole = pathOf(press, name, rollDiameter, feed);
+        if (whole) {
+            out.paths.push_back(std::move(*whole));
+            continue;
+        }
+        std::string about;
+        std::vector<const Roller*> rollers;
+        for (const Roller& roller : press.rollers) {
+            const std::string key = keyOf(roller, "");
+            if (whole.error().subject == roller.id || whole.error().subject.rfind(key, 0) == 0) about = roller.id;
+            const bool ofIt = name == "main" ? isMain(roller) : roller.path == name;
+            if (ofIt && roller.x && roller.y) rollers.push_back(&roller);
+        }
+        out.wrong.push_back(whole.error());
+        out.at.push_back(about);
+        std::optional<physics::RollerPlace> before;
+        for (std::size_t i = 0; i < rollers.size(); ++i) {
+            const auto place = placeOf(press, rollers, i, rollDiameter, feed, {});
+            if (!place) {
+                before.reset();
+                continue;
+            }
+            const physics::RollerPlace both[] = {before.value_or(*place), *place};
+            const auto joined = before ? physics::webPath(both) : physics::webPath({});
+            physics::WebPath alone;
+            alone.rollers.push_back(*place);
+            out.paths.push_back({name, joined ? *joined : alone});
+            before = *place;
+        }
+    }
     return out;
 }
 

@@ -285,9 +285,8 @@ void readLabels(KeyReader& labels, Press& press)
     }
 }
 
-Result<Press> readPress(std::string_view toml, std::string_view file, Findings& notes)
+Result<Press> readPress(std::string_view toml, FileNotes& found)
 {
-    FileNotes found(file);
     const Result<Toml> root = openInput(toml, "press", found);
     if (!root) return root.error();
     KeyReader top(found, *root, "");
@@ -321,8 +320,15 @@ Result<Press> readPress(std::string_view toml, std::string_view file, Findings& 
     if (std::optional<KeyReader> policy = top.table("policy")) readPolicy(std::move(*policy), press);
     if (std::optional<KeyReader> labels = top.table("labels")) readLabels(*labels, press);
     top.done();
-    found.moveTo(notes);
     return press;
+}
+
+Result<Press> readPress(std::string_view toml, std::string_view file, Findings& notes)
+{
+    FileNotes found(file);
+    Result<Press> read = readPress(toml, found);
+    if (read) found.moveTo(notes);
+    return read;
 }
 
 }  // namespace taut::inputs

@@ -3,13 +3,13 @@
 
 #include "core/inputs/input_file.h"
 #include "core/inputs/inputs.h"
+#include "core/inputs/parts.h"
 #include "core/inputs/words.h"
 
 namespace taut::inputs {
 
-Result<Roll> readRoll(std::string_view toml, std::string_view file, Findings& notes)
+Result<Roll> readRoll(std::string_view toml, FileNotes& found)
 {
-    FileNotes found(file);
     const Result<Toml> root = openInput(toml, "roll", found);
     if (!root) return root.error();
     KeyReader top(found, *root, "");
@@ -35,8 +35,15 @@ Result<Roll> readRoll(std::string_view toml, std::string_view file, Findings& no
     roll.condition = keys.word("condition", kConditionWords);
     roll.opened = keys.flag("opened").value_or(false);
     keys.done();
-    found.moveTo(notes);
     return roll;
+}
+
+Result<Roll> readRoll(std::string_view toml, std::string_view file, Findings& notes)
+{
+    FileNotes found(file);
+    Result<Roll> read = readRoll(toml, found);
+    if (read) found.moveTo(notes);
+    return read;
 }
 
 namespace {

@@ -91,9 +91,8 @@ Substrate readSubstrate(KeyReader& keys)
 
 }  // namespace
 
-Result<std::vector<Substrate>> readSubstrates(std::string_view toml, std::string_view file, Findings& notes)
+Result<std::vector<Substrate>> readSubstrates(std::string_view toml, FileNotes& found)
 {
-    FileNotes found(file);
     const Result<Toml> root = openInput(toml, "substrates", found);
     if (!root) return root.error();
     KeyReader top(found, *root, "");
@@ -104,8 +103,15 @@ Result<std::vector<Substrate>> readSubstrates(std::string_view toml, std::string
         if (!s.id.empty() && !isTaken(keys, s.id, out)) out.push_back(std::move(s));
     }
     top.done();
-    found.moveTo(notes);
     return out;
+}
+
+Result<std::vector<Substrate>> readSubstrates(std::string_view toml, std::string_view file, Findings& notes)
+{
+    FileNotes found(file);
+    Result<std::vector<Substrate>> read = readSubstrates(toml, found);
+    if (read) found.moveTo(notes);
+    return read;
 }
 
 }  // namespace taut::inputs

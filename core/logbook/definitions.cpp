@@ -59,6 +59,22 @@ Result<run::Source> Writer::keepDefinition(std::string_view what, std::string_vi
     });
 }
 
+Result<std::vector<records::Edition>> FileReader::editions(std::string_view what) const
+{
+    return ask([&]() -> Result<std::vector<records::Edition>> {
+        SQLite::Statement query(*m_db,
+                                "SELECT d.id, d.edition, d.sha256, s.sealed_at, coalesce(p.name, s.person) "
+                                "FROM definition_rows AS d JOIN seal_rows AS s ON s.seq = d.seq LEFT JOIN person_rows "
+                                "AS p ON p.person = s.person WHERE d.what = ? ORDER BY d.id, d.edition DESC");
+        query.bind(1, std::string(what));
+        std::vector<records::Edition> all;
+        while (query.executeStep())
+            all.push_back({query.getColumn(0).getString(), query.getColumn(1).getInt(), query.getColumn(2).getString(),
+                           query.getColumn(3).getInt64(), query.getColumn(4).getString()});
+        return all;
+    });
+}
+
 Result<std::vector<Definition>> Writer::definitions(std::string_view what) const
 {
     return m_impl->read([&](SQLite::Database& db) -> Result<std::vector<Definition>> {

@@ -51,6 +51,7 @@ public:
     [[nodiscard]] Result<std::optional<run::Source>> definition(std::string_view what,
                                                                 std::string_view sha256) const override;
     [[nodiscard]] Result<std::optional<std::string>> attachment(std::string_view sha256) const override;
+    [[nodiscard]] Result<std::vector<records::Edition>> editions(std::string_view what) const override;
 
 private:
     /// One question at a time on this connection; its statements end with it.

@@ -56,6 +56,15 @@ struct Withdrawal {
     std::int64_t atMs{};
 };
 
+/// One edition of a definition: which, when and by whom it was sealed.
+struct Edition {
+    std::string id;
+    int edition{};
+    std::string sha256;
+    std::int64_t atMs{};
+    std::string byName;
+};
+
 /// What any store can be asked; newest first. No statement stays open between calls; each call takes at most 50 ms.
 class Reader {
 public:
@@ -81,6 +90,8 @@ public:
     /// The bytes of a picture or file by the hash that its run names; nullopt when this store has none of that hash.
     /// attachment.changed when they are others by now.
     [[nodiscard]] virtual Result<std::optional<std::string>> attachment(std::string_view sha256) const = 0;
+    /// Every edition of the definitions of a kind, by id, the newest of each first.
+    [[nodiscard]] virtual Result<std::vector<Edition>> editions(std::string_view what) const = 0;
 };
 
 }  // namespace taut::records

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/toml.h"
+#include "core/inputs/form.h"
 #include "core/inputs/inputs.h"
+#include "core/inputs/toml_edit.h"
+#include "core/procedure/procedure.h"
 #include "core/procedure/translation.h"
 #include "tests/core/inputs/dump.h"
 #include "tests/core/procedure/small.h"
@@ -68,6 +71,33 @@ void checkRoll(std::string_view text)
     for (const Finding& note : none) require(note.code == "input.missing_key", "a written roll has no faults", written);
 }
 
+std::size_t partsOf(const Toml& value)
+{
+    std::size_t parts = 1;
+    if (const auto* items = value.array())
+        for (const Toml& item : *items) parts += partsOf(item);
+    if (const auto* members = value.table())
+        for (const auto& [key, member] : *members) parts += partsOf(member);
+    return parts;
+}
+
+/// An editor of the text finds what the reader finds, and what it sets and sets back leaves every byte.
+void checkEdits(std::string_view text, const Toml& tree)
+{
+    const auto pieces = inputs::tomlPieces(text, kFile);
+    require(pieces && pieces->size() + 1 == partsOf(tree), "every part of a file is a piece of its text");
+    std::size_t tried = 0;
+    for (const inputs::TomlPiece& piece : *pieces) {
+        if (piece.written.empty() || ++tried > 5) continue;
+        const auto edited = inputs::setToml(text, piece.path, "[\"x\"]");
+        require(static_cast<bool>(edited), "what stands can be set", inputs::pathText(piece.path));
+        const auto back = inputs::setToml(*edited, piece.path, piece.written);
+        require(back && *back == text, "what is set back leaves every byte", inputs::pathText(piece.path));
+        const auto without = inputs::removeToml(text, piece.path);
+        require(static_cast<bool>(without), "what stands can be taken out", inputs::pathText(piece.path));
+    }
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
@@ -81,9 +111,11 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         for (const char c : text) lines += c == '\n' ? 1 : 0;
         std::string told;
         checkTree(*tree, lines, true, told);
+        checkEdits(text, *tree);
     }
 
     const std::string what = inputs::whatIs(text);
+    for (const char* form : {"press", "job", "substrate"}) checkFindings(inputs::formOf(form, text).findings);
     if (what == "press") {
         checkReader(
             text, [](std::string_view t, Findings& n) { return inputs::readPress(t, kFile, n); },

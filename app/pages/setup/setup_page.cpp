@@ -3,13 +3,14 @@
 
 #include <algorithm>
 
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "app/pages/setup/definitions_page.h"
 #include "app/pages/setup/logbook_card.h"
 #include "app/pages/setup/once_card.h"
 #include "app/pages/setup/own_secrets.h"
+#include "app/pages/setup/standing.h"
 #include "app/seams/kept_settings.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -36,33 +37,19 @@ Field roleField()
     return field;
 }
 
-/// How somebody stands: whether they can sign, and what keeps them out.
-QString standingOf(const people::PersonRecord& person, const logbook::DoorState* door)
-{
-    if (!person.active) return SetupPage::tr("out of service");
-    if (!door || (!door->chosen && !door->invited)) return SetupPage::tr("cannot sign in");
-    if (door->door.failures >= people::kTriesBeforeShut)
-        return SetupPage::tr("shut out after %1 wrong tries").arg(door->door.failures);
-    if (!door->chosen) return SetupPage::tr("has not chosen PIN and passphrase yet");
-    QStringList parts{door->badge ? SetupPage::tr("signs with passphrase or badge")
-                                  : SetupPage::tr("signs with a passphrase")};
-    if (door->door.failures > 0) parts << SetupPage::tr("wrong tries just now: %1").arg(door->door.failures);
-    return parts.join(QStringLiteral(", "));
-}
-
-const logbook::DoorState* doorOf(const Session& session, const people::PersonId& id)
-{
-    for (const logbook::DoorState& door : session.doors())
-        if (door.person == id) return &door;
-    return nullptr;
-}
-
 }  // namespace
 
 SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
 {
-    auto* halves = new QHBoxLayout(this);
-    halves->setContentsMargins(9, 4, 9, 4);
+    auto* root = new QVBoxLayout(this);
+    root->setContentsMargins(9, 4, 9, 4);
+    m_pages = new QStackedWidget(this);
+    m_definitions = new DefinitionsPage(session, m_pages);
+    auto* people = new QWidget(m_pages);
+    for (QWidget* w : std::initializer_list<QWidget*>{people, m_definitions}) m_pages->addWidget(w);
+    root->addWidget(m_pages);
+    auto* halves = new QHBoxLayout(people);
+    halves->setContentsMargins(0, 0, 0, 0);
     halves->addWidget(buildLeft(), 2);
     halves->addSpacing(sizes().gap);
     m_right = new QStackedWidget(this);
@@ -120,6 +107,10 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(session, &Session::secretsChanged, this, [this](bool badgeGone) {
         say(badgeGone ? tr("Changed. The badge of before no longer works: make another.") : tr("Changed."));
     });
+    connect(m_definitions, &DefinitionsPage::left, this, [this] {
+        m_pages->setCurrentIndex(0);
+        m_shop->setFocus();
+    });
     connect(m_logbook, &LogbookCard::asks, this, &SetupPage::ask);
     connect(m_logbook, &LogbookCard::came, this, [this] {
         m_home = m_logbook;
@@ -139,9 +130,9 @@ QWidget* SetupPage::buildLeft()
     m_list->setAccessibleName(tr("People"));
     left->addWidget(m_list, 1);
     m_enrol = worded(tr("Enrol somebody"), "", box);
-    m_take = worded(tr("Take in a press, job, substrate or procedure\u2026"), "", box);
+    m_shop = worded(tr("Presses, jobs, substrates, procedures"), "", box);
     m_twice = worded(tr("Keep the logbook twice"), "", box);
-    for (QPushButton* button : {m_enrol, m_take, m_twice}) {
+    for (QPushButton* button : {m_enrol, m_shop, m_twice}) {
         button->setMinimumHeight(sizes().control);
         left->addWidget(button);
     }
@@ -159,7 +150,7 @@ QWidget* SetupPage::buildLeft()
     row->addWidget(m_idle, 1);
     left->addLayout(row);
     connect(m_enrol, &QPushButton::clicked, this, &SetupPage::enrol);
-    connect(m_take, &QPushButton::clicked, this, &SetupPage::takeIn);
+    connect(m_shop, &QPushButton::clicked, this, &SetupPage::showDefinitions);
     connect(m_twice, &QPushButton::clicked, this, &SetupPage::showLogbook);
     connect(m_idle, &QComboBox::activated, this, [this] {
         keptSettings().setValue(QStringLiteral("idle_minutes"), idleMinutes());
@@ -238,7 +229,6 @@ void SetupPage::settle()
     const bool free = !m_session->busy(), supervisor = free && supervises();
     const bool self = person && m_session->actor() && m_session->actor()->id() == person->id;
     m_enrol->setEnabled(supervisor);
-    m_take->setEnabled(free && m_session->actor() && people::may(m_session->actor()->role(), people::Act::EditInputs));
     m_idle->setEnabled(supervises());
     m_invite->setEnabled(supervisor && person && !self);
     m_role->setEnabled(supervisor && person);
@@ -384,13 +374,16 @@ void SetupPage::showLogbook()
     m_logbook->first()->setFocus();
 }
 
-void SetupPage::takeIn()
+void SetupPage::showDefinitions()
 {
-    std::vector<std::filesystem::path> files;
-    for (const QString& file :
-         QFileDialog::getOpenFileNames(this, tr("Take in what a run is begun from"), {}, tr("TOML files (*.toml)")))
-        files.emplace_back(file.toStdString());
-    if (!files.empty()) m_session->takeIn(files);
+    m_pages->setCurrentWidget(m_definitions);
+    m_definitions->first()->setFocus();
+}
+
+void SetupPage::findConstant(const std::string& press, const std::string& zone)
+{
+    showDefinitions();
+    m_definitions->findConstant(press, zone);
 }
 
 }  // namespace taut::app

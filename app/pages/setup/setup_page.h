@@ -14,6 +14,7 @@
 
 namespace taut::app {
 
+class DefinitionsPage;
 class LogbookCard;
 class OnceCard;
 class PickList;
@@ -28,6 +29,8 @@ public:
     explicit SetupPage(Session* session, QWidget* parent = nullptr);
     /// After how many minutes without a touch the PC locks itself.
     [[nodiscard]] int idleMinutes() const;
+    /// Opens the card that finds what a setting of this press's zone does.
+    void findConstant(const std::string& press, const std::string& zone);
 
 signals:
     /// After so many the screen locks.
@@ -51,18 +54,20 @@ private:
     void makeBadge();
     void chooseAgain();
     void showLogbook();
-    void takeIn();
+    void showDefinitions();
     /// To the person who is chosen, or to the logbook: whichever was looked at.
     void back();
     void say(const QString& sentence);
     [[nodiscard]] const people::PersonRecord* chosen() const;
     [[nodiscard]] bool supervises() const;
     Session* m_session;
+    QStackedWidget* m_pages;
+    DefinitionsPage* m_definitions;
     RowList* m_list;
     QStackedWidget* m_right;
     QWidget* m_person;
     QLabel *m_name, *m_standing, *m_whyNot, *m_said;
-    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_anew, *m_take, *m_twice;
+    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_anew, *m_shop, *m_twice;
     PickList* m_idle;
     AskPanel* m_ask;
     OnceCard* m_once;

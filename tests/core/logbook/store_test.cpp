@@ -100,6 +100,18 @@ TEST_CASE("the same text keeps its edition and a new text gets the next")
     CHECK(shop.writer->keepDefinition("press", "north", "a = 2\n", matteo)->edition == 2);
     CHECK(shop.writer->keepDefinition("press", "north", "a = 1\n", matteo)->edition == 1);
     CHECK(shop.writer->keepDefinition("press", "south", "b = \"é '\"\n", matteo)->edition == 1);
+    // Each edition with when and by whom, the newest first.
+    const auto editions = shop.writer->reader().editions("press");
+    REQUIRE(editions);
+    REQUIRE(editions->size() == 3);
+    CHECK((*editions)[0].id == "north");
+    CHECK((*editions)[0].edition == 2);
+    CHECK((*editions)[0].byName == matteo.name());
+    CHECK((*editions)[1].edition == 1);
+    CHECK((*editions)[1].sha256 == first->sha256);
+    CHECK((*editions)[1].atMs > 0);
+    CHECK((*editions)[2].id == "south");
+    CHECK(shop.writer->reader().editions("job")->empty());
     CHECK(shop.writer->keepDefinition("job", "north", "a = 1\n", matteo)->edition == 1);
     CHECK(shop.writer->keepDefinition("poem", "north", "a = 1\n", matteo).error().code == "definition.what");
     CHECK(shop.writer->keepDefinition("job", "", "a = 1\n", matteo).error().code == "definition.empty");

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the editor shows of a text: its tables, what its reader finds, the press as drawn, the steps.
+#include <algorithm>
+
+#include <QTextBlock>
+
+#include "app/pages/setup/changed_targets.h"
+#include "app/pages/setup/definition_editor.h"
+#include "app/pages/setup/key_table.h"
+#include "app/seams/resources.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/drawn.h"
+#include "app/widgets/row_list.h"
+#include "app/widgets/theme.h"
+#include "core/inputs/key_meaning.h"
+#include "core/inputs/path_pieces.h"
+#include "core/procedure/procedure.h"
+
+namespace taut::app {
+
+namespace {
+
+MarkShape markOf(Severity severity)
+{
+    if (severity == Severity::Stop) return MarkShape::Octagon;
+    return severity == Severity::Warn ? MarkShape::HalfDiamond : MarkShape::Dot;
+}
+
+/// The press as far as it can be drawn, every path threaded; the roller that is to blame has the bracket.
+ElevationView draftOf(const inputs::Press& press, Findings& wrong)
+{
+    std::optional<Length> diameter;
+    if (press.unwind && press.unwind->largestDiameter) diameter = press.unwind->largestDiameter->measure();
+    const inputs::Feed feed =
+        press.unwind && !press.unwind->feeds.empty() ? press.unwind->feeds.front() : inputs::Feed::Over;
+    inputs::PathPieces pieces = inputs::pathPieces(press, diameter, feed);
+    ElevationView view = elevationOf(press, diameter, feed);
+    view.paths = std::move(pieces.paths);
+    view.threaded = {{"", ""}};
+    view.sidePathsThreaded = true;
+    for (const std::string& roller : pieces.at)
+        if (view.lit.empty()) view.lit = roller;
+    view.nobodyThere = view.lit.empty();
+    wrong = std::move(pieces.wrong);
+    return view;
+}
+
+/// "at zone[0].setting.least", or the line.
+QString placeText(const inputs::FoundAt& at)
+{
+    if (!at.path.empty()) return dataText(at.path);
+    return at.line > 0 ? DefinitionEditor::tr("line %1").arg(at.line) : QString();
+}
+
+}  // namespace
+
+void DefinitionEditor::read()
+{
+    m_form = m_opened.what == "procedure" ? inputs::Form() : inputs::formOf(m_opened.what, m_text);
+    if (m_opened.what == "procedure") {
+        const auto procedure = procedure::readProcedure(m_text, "", m_form.findings);
+        if (!procedure) m_form.findings = {procedure.error()};
+        m_outline->clear();
+        if (procedure)
+            for (const procedure::StageSpec& stage : procedure->stages) {
+                m_outline->add({{}, dataText(stage.title), {}, {}, MarkShape::None});
+                for (const procedure::PlaceSpec& place : stage.places)
+                    for (const procedure::StepSpec& step : place.steps)
+                        m_outline->add({QString::number(step.line), dataText(step.say),
+                                        dataText(step.target.empty() ? step.id : step.target), dataText(place.title),
+                                        MarkShape::None});
+            }
+    } else if (!m_form.readable && !asText()) {
+        const QSignalBlocker quiet(m_textView);
+        m_textView->setChecked(true);  // what cannot be read can be mended in the text alone
+    }
+    m_left->setCurrentIndex(asText() ? 1 : 0);
+    if (m_plain->toPlainText().toStdString() != m_text) {
+        const QSignalBlocker quiet(m_plain);
+        const QTextCursor before = m_plain->textCursor();
+        const int line = before.blockNumber();
+        m_plain->setPlainText(QString::fromStdString(m_text));
+        m_plain->setTextCursor(QTextCursor(m_plain->document()->findBlockByNumber(line)));
+    }
+    showGroups();
+    preview(m_text);
+    if (m_compare->isChecked()) m_targets->show(m_opened.what, m_opened.against, m_text);
+    settle();
+}
+
+void DefinitionEditor::preview(const std::string& text)
+{
+    inputs::Form typed;
+    if (text != m_text) typed = inputs::formOf(m_opened.what, text);
+    showFindings(text == m_text ? m_form : typed);
+    if (m_opened.what == "press") showDrawing(text);
+}
+
+void DefinitionEditor::showGroups()
+{
+    const QString before = m_groups->chosen();
+    {
+        const QSignalBlocker quiet(m_groups);
+        m_groups->clear();
+        for (const inputs::FormGroup& one : m_form.groups) {
+            std::size_t wrong = 0;
+            for (const auto& item : one.items)
+                for (const inputs::FormCell& cell : item) wrong += cell.findings.size();
+            const QString rows = one.list            ? tr("%n rows", nullptr, static_cast<int>(one.items.size()))
+                                 : one.items.empty() ? tr("not said")
+                                                     : QString();
+            m_groups->add({QString::fromStdString(one.name),
+                           dataText(one.name),
+                           rows,
+                           {},
+                           wrong == 0 ? MarkShape::None : MarkShape::Octagon});
+        }
+        if (!m_groups->choose(before)) m_groups->choose(m_groups->first());
+    }
+    showGroup();
+}
+
+void DefinitionEditor::showGroup()
+{
+    if (const inputs::FormGroup* g = group())
+        m_table->show(
+            m_form, *g, [this](const Finding& finding) { return said(finding); }, mayWrite());
+    else
+        m_table->showNothing();
+    settle();
+}
+
+void DefinitionEditor::showFindings(const inputs::Form& form)
+{
+    const QSignalBlocker quiet(m_found);
+    m_found->clear();
+    if (form.findings.empty()) m_found->add({{}, tr("Nothing is wrong with it."), {}, {}, MarkShape::None});
+    for (std::size_t i = 0; i < form.findings.size(); ++i) {
+        const Finding& finding = form.findings[i];
+        m_found->add({QString::number(i), words(finding.text, UnitSystem::Metric), placeText(inputs::foundAt(finding)),
+                      words(finding.remedy, UnitSystem::Metric), markOf(finding.severity)});
+    }
+    QList<QTextEdit::ExtraSelection> lines;
+    for (const Finding& finding : form.findings) {
+        const int line = inputs::foundAt(finding).line;
+        if (line < 1) continue;
+        QTextEdit::ExtraSelection shown;
+        shown.cursor = QTextCursor(m_plain->document()->findBlockByNumber(line - 1));
+        shown.format.setProperty(QTextFormat::FullWidthSelection, true);
+        shown.format.setBackground(currentLook().palette.wash);
+        lines << shown;
+    }
+    m_plain->setExtraSelections(lines);
+}
+
+void DefinitionEditor::showDrawing(const std::string& text)
+{
+    Findings notes, wrong;
+    const auto press = inputs::readPress(text, "", notes);
+    if (!press) return;
+    m_drawing->setView(draftOf(*press, wrong));
+    QStringList sentences;
+    for (const Finding& finding : wrong) sentences << said(finding);
+    m_pathWrong->setText(sentences.join(QLatin1Char('\n')));
+    m_pathWrong->setVisible(!sentences.isEmpty());
+}
+
+void DefinitionEditor::goTo(int finding)
+{
+    if (finding < 0 || static_cast<std::size_t>(finding) >= m_form.findings.size()) return;
+    const auto index = static_cast<std::size_t>(finding);
+    if (asText()) {
+        const int line = inputs::foundAt(m_form.findings[index]).line;
+        m_plain->setTextCursor(QTextCursor(m_plain->document()->findBlockByNumber(line - 1)));
+        m_plain->centerCursor();
+        m_plain->setFocus();
+        return;
+    }
+    for (const inputs::FormGroup& one : m_form.groups)
+        for (std::size_t i = 0; i < one.items.size(); ++i)
+            for (std::size_t k = 0; k < one.items[i].size(); ++k) {
+                const auto& about = one.items[i][k].findings;
+                if (std::find(about.begin(), about.end(), index) == about.end()) continue;
+                m_groups->choose(QString::fromStdString(one.name));
+                m_table->goTo(i, one.keys[k]);
+                return;
+            }
+}
+
+void DefinitionEditor::settle()
+{
+    const auto found = definitionsIn(m_opened.what, m_text, "");
+    const std::string id = found.empty() ? std::string() : found.front().id;
+    int edition = 0;
+    bool same = false;
+    for (const logbook::Definition& one : m_session->definitions(m_opened.what.c_str()))
+        if (one.source.id == id) {
+            edition = one.source.edition;
+            same = one.source.text == m_text;
+        }
+    m_title->say(same ? tr("%1, edition %2").arg(dataText(id)).arg(edition)
+                      : tr("%1, not sealed").arg(id.empty() ? tr("no name yet") : dataText(id)));
+    m_save->setText(edition == 0 ? tr("Seal as a new one") : tr("Seal as edition %1").arg(edition + 1));
+    m_save->setAccessibleName(m_save->text());
+    const bool stopped = stops(m_form.findings);
+    m_save->setEnabled(mayWrite() && !m_session->busy() && !same && !id.empty() && !stopped);
+    m_save->setToolTip(!mayWrite() ? tr("A supervisor seals editions.")
+                       : stopped   ? tr("First mend what the reader finds.")
+                                   : QString());
+    m_undoButton->setEnabled(!m_undo.empty() && mayWrite());
+    m_plain->setReadOnly(!mayWrite());
+    const inputs::FormGroup* g = group();
+    const std::string key = g == nullptr ? std::string() : m_table->focusedKey();
+    const QString meaning = key.empty() ? QString() : words(inputs::keyMeaning(g->name, key), UnitSystem::Metric);
+    m_meaning->setText(meaning.isEmpty() ? dataText(key) : dataText(key) + QStringLiteral(": ") + meaning);
+    const bool list = g != nullptr && g->list;
+    const std::size_t items = g == nullptr ? 0 : g->items.size(), at = m_table->focused();
+    m_add->setText(list ? tr("Add a row") : tr("Add this table"));
+    m_add->setAccessibleName(m_add->text());
+    m_add->setEnabled(mayWrite() && g != nullptr && (list || items == 0));
+    m_remove->setText(list ? tr("Take the row out") : tr("Take the table out"));
+    m_remove->setAccessibleName(m_remove->text());
+    m_remove->setEnabled(mayWrite() && items > 0 && at < items && (g == nullptr || g->name != m_opened.what));
+    m_up->setEnabled(mayWrite() && list && at > 0 && at < items);
+    m_down->setEnabled(mayWrite() && list && at + 1 < items);
+}
+
+}  // namespace taut::app
