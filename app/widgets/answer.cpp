@@ -15,6 +15,7 @@
 #include "app/text/words.h"
 #include "app/widgets/answer_motion.h"
 #include "app/widgets/answer_reading.h"
+#include "app/widgets/answer_scan.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/held_stops.h"
 #include "app/widgets/hold_button.h"
@@ -95,36 +96,6 @@ public:
 
 private:
     StepContent m_content;
-};
-
-/// A tag that a scanner types like a keyboard, or a person reads off.
-class ScanArea final : public AnswerArea {
-public:
-    ScanArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
-    {
-        auto* layout = new QHBoxLayout(foot());
-        layout->setContentsMargins(0, 0, 0, 0);
-        layout->setSpacing(sizes().gap);
-        m_field = withRole(new QLineEdit(foot()), "answer");
-        m_field->setObjectName(QStringLiteral("field"));
-        named(m_field, tr("Tag of the roll, scanned or typed"));
-        m_field->setPlaceholderText(tr("Scan, or type what it says"));
-        auto* button = worded(tr("&Enter the tag"), "main", foot());
-        button->setObjectName(QStringLiteral("answer"));
-        connect(button, &QPushButton::clicked, this, &ScanArea::enter);
-        connect(m_field, &QLineEdit::textChanged, this, [this](const QString& typed) {
-            if (!typed.trimmed().isEmpty()) emit mended();
-        });
-        layout->addWidget(m_field, 1);
-        layout->addWidget(button);
-    }
-    void enter() override { answer(m_content, m_field->text()); }
-    [[nodiscard]] QLineEdit* field() const override { return m_field; }
-    [[nodiscard]] QWidget* first() const override { return m_field; }
-
-private:
-    StepContent m_content;
-    QLineEdit* m_field;
 };
 
 /// A maintained stop, put on by somebody with a name.
@@ -229,7 +200,7 @@ AnswerArea* makeAnswerArea(const StepContent& content, QWidget* parent)
     case procedure::StepKind::Call: return new ConfirmArea(content, parent);
     case procedure::StepKind::Reading: return new ReadingArea(content, parent);
     case procedure::StepKind::Choice: return new ChoiceArea(content, parent);
-    case procedure::StepKind::Scan: return new ScanArea(content, parent);
+    case procedure::StepKind::Scan: return makeScanArea(content, parent);
     case procedure::StepKind::Hold: return new HoldArea(content, parent);
     case procedure::StepKind::Motion: return new MotionArea(content, parent);
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -9,6 +10,8 @@
 #include <QString>
 #include <QWidget>
 
+#include "core/inputs/inputs.h"
+#include "core/inputs/tag.h"
 #include "core/people/person.h"
 #include "core/run/command.h"
 #include "core/run/run.h"
@@ -44,6 +47,8 @@ struct StepContent {
     QString staleBecause;  ///< which input changed under the answer
     QString cutShort;      ///< "2 s of 60 s" when the answer that stands came before its time was over
     UnitSystem units{};
+    std::shared_ptr<const inputs::Inputs> around;  ///< what a scanned tag is compared with
+    std::optional<inputs::TagDate> today;          ///< for its dates
 };
 
 /// How one kind of step is answered. The body scrolls with the card, the foot stays at its lower edge and holds what

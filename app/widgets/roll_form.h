@@ -3,12 +3,14 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <QWidget>
 
 #include "core/base/result.h"
-#include "core/inputs/roll.h"
+#include "core/inputs/inputs.h"
+#include "core/inputs/tag.h"
 
 class QComboBox;
 class QGridLayout;
@@ -19,6 +21,7 @@ class QPushButton;
 namespace taut::app {
 
 class FindingStrip;
+class TagPanel;
 
 /// A roll that lies there: its file's text and what to call it.
 struct RollAtHand {
@@ -28,7 +31,8 @@ struct RollAtHand {
 };
 
 /// The roll that is to be used: one of those at hand, or one whose label and measures are typed. Only what was typed is
-/// written; nothing is guessed.
+/// written; nothing is guessed. Its tag, scanned while this can be seen, fills what was not typed once somebody takes
+/// it over.
 class RollForm : public QWidget {
     Q_OBJECT
 
@@ -36,6 +40,10 @@ public:
     explicit RollForm(QWidget* parent = nullptr);
     /// Begins anew, with nothing chosen.
     void ask(const QString& title, const QString& text, std::vector<RollAtHand> rolls, UnitSystem system);
+    /// What its tag is compared with, and the day, behind ask(); the roll among them is not this one.
+    void compareWith(inputs::Inputs around, const inputs::TagDate& today);
+    /// A tag that was scanned before this was seen.
+    void scan(const QString& tag);
     /// Says why this roll was not taken; what was typed stays.
     void refuse(const Finding& finding);
     /// While it is being written nothing can be touched.
@@ -61,6 +69,11 @@ private:
     QLineEdit* addLine(QGridLayout* grid, int cell, const QString& label, const QString& hint);
     void addRolls(bool otherMaterial);
     [[nodiscard]] const RollAtHand* picked() const;
+    [[nodiscard]] inputs::Roll entered(std::optional<Finding>& refusal) const;
+    void follow();
+    void takeOver();
+    void takeBack();
+    void choose(const QString& number);
     void give();
     void settle();
     std::vector<RollAtHand> m_rolls;
@@ -71,6 +84,11 @@ private:
     QWidget *m_typed, *m_foot;
     QPushButton* m_accept;
     FindingStrip* m_finding;
+    TagPanel* m_tag;
+    QLineEdit* m_tagLine;
+    inputs::Inputs m_around;
+    std::vector<std::pair<QLineEdit*, QString>> m_filled;  // by the tag that was taken over, and with what
+    int m_filledWinding = -1;
 };
 
 }  // namespace taut::app

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/inputs/roll_tag.h"
+#include "core/inputs/tag_scan.h"
 #include "core/run/answer.h"
 #include "core/run/decide.h"
 #include "core/run/event_maker.h"
@@ -102,6 +103,24 @@ void checkTag(std::string_view text)
     }
 }
 
+/// What is kept of a scan says the same to whoever reads it later; scanned again it is nothing new.
+void checkScan(std::string_view text)
+{
+    const inputs::TagOptions options{2025, true};
+    const std::string parted = inputs::withSeparators(text, options);
+    const auto scan = inputs::readScanned("", parted, options);
+    require(static_cast<bool>(scan) == static_cast<bool>(inputs::readRollTag(parted, options)),
+            "the first bar code is read as any tag", text);
+    if (!scan) return checkFinding(scan.error());
+    const auto kept = inputs::readRollTag(scan->text, {2025, false});
+    require(kept && kept->fields.size() == scan->tag.fields.size(), "what is kept reads again", scan->text);
+    for (std::size_t i = 0; i < kept->fields.size(); ++i)
+        require(kept->fields[i].id == scan->tag.fields[i].id && kept->fields[i].text == scan->tag.fields[i].text,
+                "what is kept says the same", scan->text);
+    const auto again = inputs::readScanned(scan->text, parted, options);
+    require(again && again->second == inputs::SecondTag::Same, "the same bar code is nothing new", scan->text);
+}
+
 void checkAnswer(const run::Run& run, const Step& step, std::string_view text)
 {
     const auto answer = run::answerTo(run, step, text, {});
@@ -136,6 +155,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     static const run::Run kUntagged = runWith("format = 1\n[roll]\nid = \"R0041\"\n");
     const std::string_view text = textOf(data, size);
     checkTag(text);
+    checkScan(text);
     for (const Step& step : kTagged.plan().steps) checkAnswer(kTagged, step, text);
     checkAnswer(kUntagged, kUntagged.plan().steps.front(), text);
     return 0;

@@ -9,6 +9,8 @@
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "core/base/clock.h"
+#include "core/inputs/tag_rows.h"
 #include "core/report/readings.h"
 #include "core/run/answer.h"
 #include "core/run/change.h"
@@ -114,6 +116,12 @@ QString stopsHeldText(const run::Run& run)
     return onRunPage(QT_TRANSLATE_NOOP("RunPage", "Stops held: %1")).arg(all.join(QStringLiteral("; ")));
 }
 
+inputs::Inputs inputsOf(const run::Run& run)
+{
+    const auto basis = run::basisFor(run.sources(), {run.began().kind, run.began().webInPress, run.presentDiameter()});
+    return basis ? basis->inputs : inputs::Inputs();
+}
+
 QString effectOfRoll(const run::Run& run, const std::string& rollToml)
 {
     Findings notes;
@@ -190,6 +198,10 @@ StepContent stepContentOf(const run::Run& run, const procedure::Step& step, cons
     content.people = people;
     content.cutShort = words(report::cutShortSaid(run, step.id), content.units);
     if (content.standing.state == run::StepState::Stale) content.staleBecause = staleBecauseOf(run, step.id);
+    if (step.kind == procedure::StepKind::Scan) {
+        content.around = std::make_shared<const inputs::Inputs>(inputsOf(run));
+        content.today = inputs::dayOf(SystemClock().now());
+    }
     return content;
 }
 

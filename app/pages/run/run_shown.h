@@ -28,6 +28,9 @@ struct RunFiles {
 /// Reads them; what cannot be read stays empty.
 [[nodiscard]] RunFiles filesOf(const run::Run& run);
 
+/// What the run goes by, for what a roll's tag is compared with; empty where it cannot be read.
+[[nodiscard]] inputs::Inputs inputsOf(const run::Run& run);
+
 /// What changing to this roll would undo, said before anybody confirms it; or why it cannot be used.
 [[nodiscard]] QString effectOfRoll(const run::Run& run, const std::string& rollToml);
 /// Of the run's press.

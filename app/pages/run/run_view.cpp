@@ -17,6 +17,8 @@
 #include "app/widgets/step_card.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_panel.h"
+#include "core/base/clock.h"
+#include "core/inputs/tag_rows.h"
 #include "core/run/held.h"
 #include "core/run/remedy.h"
 
@@ -289,6 +291,7 @@ void RunView::begin(RunAct act)
         m_rollForm->ask(tr("Change the roll"),
                         tr("Every target is computed anew for the new roll; answers that it touches are asked again."),
                         m_rolls, unitsOf(*m_run));
+        m_rollForm->compareWith(inputsOf(*m_run), inputs::dayOf(SystemClock().now()));
         break;
     case RunAct::Attach:
         m_act = act;

@@ -68,6 +68,12 @@ std::string materialOf(const InputFile& file)
     return roll ? roll->substrate : std::string();
 }
 
+/// "R0042 · paper-label-80"
+QString shownName(const std::string& roll, const std::string& material)
+{
+    return dataText(material.empty() ? roll : roll + " \u00B7 " + material);
+}
+
 }  // namespace
 
 ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
@@ -99,6 +105,9 @@ ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m
     addCell(tr("Its diameter, if measured"), m_diameter, Room::Half);
     QPushButton* file = worded(tr("Another roll, from a file"), "quiet", this);
     m_cells.push_back({file, Room::Half});
+    QPushButton* label = worded(tr("Another roll, scanned or typed"), "quiet", this);
+    label->setObjectName(QStringLiteral("otherRoll"));
+    m_cells.push_back({label, Room::Half});
     m_try = worded(tr("Try other values"), "", this);
     m_cells.push_back({m_try, Room::Half});
     arrange();
@@ -114,6 +123,7 @@ ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m
     connect(m_diameter, &QLineEdit::textChanged, this, &ChoicePanel::changed);
     connect(m_web, &QButtonGroup::idToggled, this, &ChoicePanel::changed);
     connect(file, &QPushButton::clicked, this, &ChoicePanel::openRollFile);
+    connect(label, &QPushButton::clicked, this, &ChoicePanel::rollWanted);
 }
 
 /// A field that is easy to hit, under its name.
@@ -197,8 +207,7 @@ void ChoicePanel::refill()
             material.empty() || std::any_of(m_substrates.begin(), m_substrates.end(),
                                             [&](const logbook::Definition& d) { return d.source.id == material; });
         if (!known) continue;
-        const std::string shown = material.empty() ? r.id : r.id + " \u00B7 " + material;
-        rolls.emplace_back(QString::fromStdString(r.id), dataText(shown));
+        rolls.emplace_back(QString::fromStdString(r.id), shownName(r.id, material));
     }
     fill(m_roll, rolls);
     if (first && m_job->count() > 0) emit m_job->currentIndexChanged(m_job->currentIndex());
@@ -262,9 +271,37 @@ void ChoicePanel::openRollFile()
         emit troubled(roll ? notes.front() : roll.error());
         return;
     }
-    m_rolls.insert(m_rolls.begin(), InputFile{roll->id, *text, path.toStdString()});
-    m_roll->insertItem(0, dataText(roll->id), QString::fromStdString(roll->id));
-    m_roll->setCurrentIndex(0);
+    use({roll->id, *text, path.toStdString()});
+}
+
+void ChoicePanel::use(const InputFile& roll)
+{
+    const auto same = [&](const InputFile& r) { return r.id == roll.id && r.text == roll.text; };
+    const QString id = QString::fromStdString(roll.id);
+    if (std::none_of(m_rolls.begin(), m_rolls.end(), same)) {
+        // What was said of it last counts.
+        std::erase_if(m_rolls, [&](const InputFile& r) { return r.id == roll.id; });
+        m_rolls.insert(m_rolls.begin(), roll);
+        const QSignalBlocker quiet(m_roll);
+        if (const int before = m_roll->findData(id); before >= 0) m_roll->removeItem(before);
+        m_roll->insertItem(0, shownName(roll.id, materialOf(roll)), id);
+        m_roll->setCurrentIndex(-1);
+    }
+    m_roll->setCurrentIndex(m_roll->findData(id));
+}
+
+std::vector<RollAtHand> ChoicePanel::rollsAtHand() const
+{
+    const run::Source* job = chosen(m_jobs, m_job);
+    Findings notes;
+    const auto read = job != nullptr ? inputs::readJob(job->text, job->id, notes) : Result<inputs::Job>(inputs::Job{});
+    std::vector<RollAtHand> rolls;
+    for (const InputFile& roll : m_rolls) {
+        const int at = m_roll->findData(QString::fromStdString(roll.id));
+        const bool other = read && !read->substrate.empty() && materialOf(roll) != read->substrate;
+        if (at >= 0) rolls.push_back({m_roll->itemText(at), roll.text, other});
+    }
+    return rolls;
 }
 
 const run::Source* ChoicePanel::chosen(const std::vector<logbook::Definition>& all, const QComboBox* box) const

@@ -12,6 +12,7 @@
 
 #include "app/seams/resources.h"
 #include "app/sessions/session.h"
+#include "app/widgets/roll_form.h"
 
 class QGridLayout;
 
@@ -38,6 +39,10 @@ public:
     [[nodiscard]] std::optional<QString> missing() const;
     /// The chosen press; "" = none.
     [[nodiscard]] std::string pressId() const;
+    /// The rolls of the list, those of another material than the job's behind.
+    [[nodiscard]] std::vector<RollAtHand> rollsAtHand() const;
+    /// Puts a roll into the list, where it is not there, and chooses it.
+    void use(const InputFile& roll);
     /// What tries other values than the chosen ones; whoever owns the page says when it can.
     [[nodiscard]] QPushButton* tryButton() const { return m_try; }
     /// What is chosen first.
@@ -46,6 +51,8 @@ public:
 signals:
     /// Anything of it.
     void changed();
+    /// A roll is to be scanned, or typed.
+    void rollWanted();
     /// A file that was named cannot be used.
     void troubled(const taut::Finding& finding);
 

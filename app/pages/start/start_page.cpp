@@ -6,7 +6,10 @@
 #include <QScrollArea>
 
 #include "app/text/words.h"
+#include "app/widgets/scan_catcher.h"
 #include "app/widgets/theme.h"
+#include "core/base/clock.h"
+#include "core/inputs/tag_rows.h"
 
 namespace taut::app {
 
@@ -66,6 +69,8 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_stack = new QStackedWidget(this);
     m_stack->addWidget(real);
     m_stack->addWidget(m_trial);
+    m_rollForm = new RollForm(m_stack);
+    m_stack->addWidget(m_rollForm);
     column->addWidget(m_stack, 1);
 
     // Typing a diameter changes every target: wait until the hand rests.
@@ -76,6 +81,10 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_choice, &ChoicePanel::troubled, session, &Session::refused);
     connect(m_begin, &QPushButton::clicked, this, &StartPage::begin);
     connect(m_choice->tryButton(), &QPushButton::clicked, this, &StartPage::beginTrial);
+    connect(m_choice, &ChoicePanel::rollWanted, this, [this] { askRoll({}); });
+    connect(new ScanCatcher(real), &ScanCatcher::scanned, this, &StartPage::askRoll);
+    connect(m_rollForm, &RollForm::given, this, &StartPage::useRoll);
+    connect(m_rollForm, &RollForm::cancelled, this, [this] { m_stack->setCurrentIndex(0); });
     connect(m_trial, &TrialPanel::left, this, &StartPage::endTrial);
     connect(m_trial, &TrialPanel::troubled, session, &Session::refused);
     connect(session, &Session::runChanged, this, &StartPage::endTrial);
@@ -89,6 +98,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     });
     connect(session, &Session::runChanged, this, [this] {
         if (m_session->run() != nullptr) m_choice->forgetLook();
+        if (m_stack->currentWidget() == m_rollForm) m_stack->setCurrentIndex(0);
         refill();
     });
     connect(session, &Session::withdrawalsChanged, this, &StartPage::showTop);
@@ -249,6 +259,30 @@ void StartPage::beginTrial()
     m_stack->setCurrentWidget(m_trial);
     m_trial->begin({basis->inputs, question.presentDiameter, question.webInPress}, substrates);
     showTop();
+}
+
+/// The tag of a roll was scanned here, or its label is to be typed.
+void StartPage::askRoll(const QString& scanned)
+{
+    const auto sources = m_choice->sources();
+    const auto basis = sources ? run::basisFor(*sources, m_choice->question()) : Result<run::Basis>(Finding{});
+    const inputs::Inputs around = basis ? basis->inputs : inputs::Inputs();
+    m_rollForm->ask(tr("The roll that is to run"), {}, m_choice->rollsAtHand(),
+                    around.press ? around.press->units : UnitSystem::Metric);
+    m_rollForm->compareWith(around, inputs::dayOf(SystemClock().now()));
+    m_stack->setCurrentWidget(m_rollForm);
+    m_rollForm->first()->setFocus();
+    if (!scanned.isEmpty()) m_rollForm->scan(scanned);
+}
+
+void StartPage::useRoll(const std::string& toml)
+{
+    Findings notes;
+    const auto roll = inputs::readRoll(toml, "roll", notes);
+    if (!roll || stops(notes)) return m_rollForm->refuse(roll ? notes.front() : roll.error());
+    m_stack->setCurrentIndex(0);
+    m_choice->use({roll->id, toml, {}});
+    m_choice->first()->setFocus();
 }
 
 void StartPage::endTrial()

@@ -34,6 +34,8 @@ private:
     void begin();
     void beginTrial();
     void endTrial();
+    void askRoll(const QString& scanned);
+    void useRoll(const std::string& toml);
     void addWithdrawal(const records::Withdrawal& withdrawal);
     void addOpenRun(const std::string& runId);
     Session* m_session;
@@ -45,6 +47,7 @@ private:
     QPushButton* m_begin;
     QStackedWidget* m_stack;
     TrialPanel* m_trial;
+    RollForm* m_rollForm;
     QLabel *m_whyNot, *m_head;
     QTimer m_soon{this};
     bool m_stops = false;
