@@ -54,6 +54,35 @@ const Palette& darkPalette()
     return palette;
 }
 
+const Palette& contrastPalette(bool dark)
+{
+    static const Palette onWhite{.ground = Qt::white,
+                                 .sheet = Qt::white,
+                                 .wash = QColor(0xE9, 0xF0, 0xF0),
+                                 .ink = Qt::black,
+                                 .soft = QColor(0x1C, 0x1C, 0x1C),
+                                 .rule = QColor(0x2E, 0x2E, 0x2E),
+                                 .accent = QColor(0x00, 0x2B, 0x3A),
+                                 .onAccent = Qt::white,
+                                 .inside = QColor(0x00, 0x4D, 0x33),
+                                 .near = QColor(0x5C, 0x3A, 0x00),
+                                 .outside = QColor(0x80, 0x1E, 0x00),
+                                 .dark = false};
+    static const Palette onBlack{.ground = Qt::black,
+                                 .sheet = Qt::black,
+                                 .wash = QColor(0x12, 0x2A, 0x30),
+                                 .ink = Qt::white,
+                                 .soft = QColor(0xED, 0xED, 0xED),
+                                 .rule = QColor(0xC8, 0xC8, 0xC8),
+                                 .accent = QColor(0xB8, 0xF5, 0xFF),
+                                 .onAccent = Qt::black,
+                                 .inside = QColor(0x5C, 0xF0, 0xBC),
+                                 .near = QColor(0xFF, 0xCC, 0x55),
+                                 .outside = QColor(0xFF, 0xA8, 0x7A),
+                                 .dark = true};
+    return dark ? onBlack : onWhite;
+}
+
 const Palette& paperPalette()
 {
     static const Palette palette{.ground = Qt::white,

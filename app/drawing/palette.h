@@ -23,6 +23,8 @@ struct Palette {
 /// The two palettes of the program.
 [[nodiscard]] const Palette& lightPalette();
 [[nodiscard]] const Palette& darkPalette();
+/// For whoever needs more: text 12:1 or more, graphics 7:1. Black on white, or white on black.
+[[nodiscard]] const Palette& contrastPalette(bool dark);
 /// Black on white, for paper: no grey that a copier loses.
 [[nodiscard]] const Palette& paperPalette();
 

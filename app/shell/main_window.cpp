@@ -9,7 +9,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 #include "app/pages/history/history_page.h"
@@ -24,18 +23,13 @@
 #include "app/shell/screen_menu.h"
 #include "app/shell/sign_in_strip.h"
 #include "app/shell/tongue.h"
+#include "app/shell/tour.h"
 #include "app/text/words.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/screen_keys.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
-
-namespace {
-
-enum Door { kRunDoor, kHistoryDoor, kShopDoor };
-
-}  // namespace
 
 MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(parent)
 {
@@ -99,6 +93,8 @@ void MainWindow::build()
     column->addWidget(m_refusal);
     column->addWidget(m_keeping);
     column->addWidget(m_ended);
+    m_tour = new Tour(m_body);
+    column->addWidget(m_tour);
     column->addWidget(m_pages, 1);
     for (const auto& [name, door] :
          {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor), std::pair(tr("Shop"), kShopDoor)}) {
@@ -107,8 +103,6 @@ void MainWindow::build()
         button->setMinimumHeight(sizes().control);
         m_doors->addButton(button, door);
         top->addWidget(button);
-        auto* key = new QShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + int{door})), m_body);
-        connect(key, &QShortcut::activated, this, [this, d = door] { choose(d); });
     }
     auto* keys = worded(tr("Keys"), "quiet", m_body);
     keys->setObjectName(QStringLiteral("keys"));
@@ -120,6 +114,8 @@ void MainWindow::build()
     m_keys = new ScreenKeys(m_body);
     top->addWidget(keys);
     top->addWidget(screenMenu(m_body, [this](const Wish& wish) { m_tongue->choose(wish); }));
+    makeHelp();
+    top->addWidget(m_helpButton);
     top->addWidget(m_inBar, 1);
     top->addWidget(m_signIn);
     m_doors->button(kRunDoor)->setChecked(true);
@@ -127,9 +123,7 @@ void MainWindow::build()
     connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);
     connect(keys, &QPushButton::toggled, m_keys, &ScreenKeys::setWanted);
     connect(m_keys, &ScreenKeys::wantedChanged, keys, &QPushButton::setChecked);
-    auto* quit = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q), m_body);
-    quit->setAutoRepeat(false);
-    connect(quit, &QShortcut::activated, this, &QWidget::close);
+    makeKeys();
     connect(m_leave, &LeaveStrip::quit, this, [this] {
         m_told = true;
         close();

@@ -7,6 +7,8 @@
 #include <vector>
 
 #include <QButtonGroup>
+#include <QPointer>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QTimer>
 #include <QWidget>
@@ -18,6 +20,7 @@
 namespace taut::app {
 
 class ChoosePage;
+class HelpView;
 class HistoryPage;
 class LeaveStrip;
 class NoLogbookPage;
@@ -28,6 +31,7 @@ class SetupPage;
 class SignInStrip;
 class StartPage;
 class Tongue;
+class Tour;
 
 /// One window: doors at the top, who is signed in, one page below. It shows; the session does.
 class MainWindow : public QWidget {
@@ -48,9 +52,16 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    enum Door { kRunDoor, kHistoryDoor, kShopDoor };
     void build();
     void sayAnew();
     [[nodiscard]] bool isEntering() const;
+    void makeKeys();
+    void makeHelp();
+    void openHelp();
+    void leaveHelp();
+    [[nodiscard]] QString helpOfPage() const;
+    void lookRound();
     void showRunDoor();
     void takeOverWhenFree();
     void offerLogbooks();
@@ -87,6 +98,10 @@ private:
     FindingStrip* m_ended;                        // that the program ended by a fault before
     std::vector<std::filesystem::path> m_faults;  // and nobody has read it yet
     LeaveStrip* m_leave;
+    HelpView* m_help;
+    QPushButton* m_helpButton;
+    QPointer<QWidget> m_beforeHelp, m_focusBeforeHelp;  // the page, and what had the focus on it
+    Tour* m_tour;
     bool m_told = false;  // that the run stays open
     ScreenKeys* m_keys;
     int m_letGo = 0;        // the key that was let go last

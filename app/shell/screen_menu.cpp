@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/screen_menu.h"
 
+#include <utility>
+
 #include <QActionGroup>
 #include <QCoreApplication>
 #include <QMenu>
@@ -17,12 +19,47 @@ namespace {
 
 constexpr double kTextSizes[] = {1.0, 1.25, 1.5, 2.0};
 
+constexpr std::pair<Ground, const char*> kGrounds[] = {
+    {Ground::AsSystem, "system"}, {Ground::Light, "light"}, {Ground::Dark, "dark"}, {Ground::HighContrast, "contrast"}};
+
+QString groundKey() { return QStringLiteral("ground"); }
+QString darkKey() { return QStringLiteral("dark"); }
+QString systemDarkKey() { return QStringLiteral("system_dark"); }
+QString systemContrastKey() { return QStringLiteral("system_contrast"); }
+
+/// High contrast is black on white, or white on black where the desktop is dark.
+void standOn(Ground ground, ThemeChoice& choice)
+{
+    const SystemWish wish = systemWish();
+    choice.dark = ground == Ground::Dark || (ground != Ground::Light && wish.dark);
+    choice.contrast = ground == Ground::HighContrast || (ground == Ground::AsSystem && wish.contrast);
+}
+
+void keepGround(Ground ground)
+{
+    for (const auto& [one, word] : kGrounds)
+        if (one == ground) keptSettings().setValue(groundKey(), QString::fromLatin1(word));
+    ThemeChoice choice = themeChoice();
+    standOn(ground, choice);
+    applyTheme(choice);
+}
+
 void wear(const ThemeChoice& choice)
 {
     applyTheme(choice);
-    keptSettings().setValue(QStringLiteral("dark"), choice.dark);
     keptSettings().setValue(QStringLiteral("text_scale"), choice.textScale);
     keptSettings().setValue(QStringLiteral("still"), choice.still);
+}
+
+QString groundName(Ground ground)
+{
+    switch (ground) {
+    case Ground::AsSystem: return MainWindow::tr("&As the system");
+    case Ground::Light: return MainWindow::tr("&Light");
+    case Ground::Dark: return MainWindow::tr("&Dark");
+    case Ground::HighContrast: break;
+    }
+    return MainWindow::tr("&High contrast");
 }
 
 QString said(const char* english) { return QCoreApplication::translate("language", english); }
@@ -54,10 +91,36 @@ void speech(QMenu* menu, const std::function<void(const Wish&)>& wished)
 
 }  // namespace
 
+Ground keptGround()
+{
+    const QString kept = keptSettings().value(groundKey()).toString();
+    for (const auto& [ground, word] : kGrounds)
+        if (kept == QLatin1String(word)) return ground;
+    // Earlier versions kept nothing but whether it was dark.
+    return keptSettings().value(darkKey(), false).toBool() ? Ground::Dark : Ground::AsSystem;
+}
+
+SystemWish systemWish()
+{
+    return {keptSettings().value(systemDarkKey(), false).toBool(),
+            keptSettings().value(systemContrastKey(), false).toBool()};
+}
+
+void followSystem(const SystemWish& wish)
+{
+    const SystemWish before = systemWish();
+    if (before.dark == wish.dark && before.contrast == wish.contrast) return;
+    keptSettings().setValue(systemDarkKey(), wish.dark);
+    keptSettings().setValue(systemContrastKey(), wish.contrast);
+    ThemeChoice choice = themeChoice();
+    standOn(keptGround(), choice);
+    if (choice.dark != themeChoice().dark || choice.contrast != themeChoice().contrast) applyTheme(choice);
+}
+
 ThemeChoice keptTheme()
 {
     ThemeChoice choice;
-    choice.dark = keptSettings().value(QStringLiteral("dark"), choice.dark).toBool();
+    standOn(keptGround(), choice);
     choice.textScale = keptSettings().value(QStringLiteral("text_scale"), choice.textScale).toDouble();
     choice.still = keptSettings().value(QStringLiteral("still"), choice.still).toBool();
     return choice;
@@ -78,12 +141,8 @@ QPushButton* screenMenu(QWidget* parent, const std::function<void(const Wish&)>&
         QObject::connect(action, &QAction::triggered, menu, choose);
     };
     auto* light = new QActionGroup(menu);
-    for (const bool dark : {false, true})
-        offer(light, dark ? MainWindow::tr("&Dark") : MainWindow::tr("&Light"), themeChoice().dark == dark, [dark] {
-            ThemeChoice choice = themeChoice();
-            choice.dark = dark;
-            wear(choice);
-        });
+    for (const Ground ground : {Ground::AsSystem, Ground::Light, Ground::Dark, Ground::HighContrast})
+        offer(light, groundName(ground), keptGround() == ground, [ground] { keepGround(ground); });
     menu->addSeparator();
     auto* type = new QActionGroup(menu);
     for (const double size : kTextSizes)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <functional>
 
 #include "app/shell/tongue.h"
@@ -11,7 +12,21 @@ class QWidget;
 
 namespace taut::app {
 
-/// Light or dark and the size of type as they were left; nothing kept = light, 100 %.
+/// On what ground somebody wants to read.
+enum class Ground : std::uint8_t { AsSystem, Light, Dark, HighContrast };
+/// As it was chosen here; nothing kept = as the system.
+[[nodiscard]] Ground keptGround();
+
+/// What the desktop wishes, as far as it was ever heard.
+struct SystemWish {
+    bool dark = false;
+    bool contrast = false;
+};
+[[nodiscard]] SystemWish systemWish();
+/// The desktop says so: it is kept, and worn at once where nothing else was chosen here.
+void followSystem(const SystemWish& wish);
+
+/// Ground, size of type and whether anything moves, as they were left.
 [[nodiscard]] ThemeChoice keptTheme();
 
 /// How the screen is to look, and in which language and units it speaks, stands in one menu: side by side the choices

@@ -3,12 +3,18 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <optional>
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QIcon>
+#include <QPalette>
 
 #include "app/seams/crash_log.h"
+#include "app/seams/kept_settings.h"
+#include "app/seams/one_window.h"
 #include "app/seams/resources.h"
+#include "app/seams/system_look.h"
 #include "app/shell/main_window.h"
 #include "app/shell/screen_menu.h"
 #include "app/shell/tongue.h"
@@ -26,7 +32,8 @@ constexpr int kMachine = 4;
 
 struct Wishes {
     Session::Options session;
-    ThemeChoice theme;
+    bool dark = false;
+    std::optional<double> textScale;
     bool pseudo = false;
     QString language;
 };
@@ -71,12 +78,49 @@ std::optional<Wishes> wishesOf(const QStringList& arguments)
                              : parser.isSet(demo)  ? dataFolder() / "demo.logbook"
                                                    : usualLogbook();
     wishes.session.syncDelayMs = parser.value(delay).toInt();
-    wishes.theme = keptTheme();
-    if (parser.isSet(dark)) wishes.theme.dark = true;
-    if (parser.isSet(size)) wishes.theme.textScale = qBound(1.0, parser.value(size).toDouble() / 100, 2.0);
+    wishes.dark = parser.isSet(dark);
+    if (parser.isSet(size)) wishes.textScale = qBound(1.0, parser.value(size).toDouble() / 100, 2.0);
     wishes.pseudo = parser.isSet(pseudo);
     wishes.language = parser.isSet(speech) ? wanted : keptLanguage();
     return wishes;
+}
+
+/// What the desktop said last stands until it answers; where nobody does, the palette of the platform tells.
+void lookAsSystem(SystemLook& desktop, const Wishes& wishes)
+{
+    const QPalette palette = QGuiApplication::palette();
+    const bool dark = palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+    if (!keptSettings().contains(QStringLiteral("system_dark"))) followSystem({dark, false});
+    QObject::connect(&desktop, &SystemLook::unheard, &desktop, [dark] { followSystem({dark, false}); });
+    ThemeChoice theme = keptTheme();
+    if (wishes.dark) theme.dark = true;
+    if (wishes.textScale) theme.textScale = *wishes.textScale;
+    applyTheme(theme);
+    QObject::connect(&desktop, &SystemLook::darkSaid, &desktop, [](bool isDark) {
+        followSystem({isDark, systemWish().contrast});
+    });
+    QObject::connect(&desktop, &SystemLook::contrastSaid, &desktop, [](bool more) {
+        followSystem({systemWish().dark, more});
+    });
+    // Whoever asked for dark this time has it whatever the desktop says.
+    if (!wishes.dark) desktop.listen();
+}
+
+/// Whoever starts the program again on the same logbook is led to this window.
+void keepOne(OneWindow& one, MainWindow& window)
+{
+    Session* session = window.session();
+    const auto answer = [&one, session] { one.answerFor(session->options().logbook); };
+    for (const auto there : {&Session::opened, &Session::openedToRead}) QObject::connect(session, there, &one, answer);
+    QObject::connect(&one, &OneWindow::wanted, &window, [&window](const QString& token) {
+        // The platform takes it from there when the window asks to be in front.
+        if (!token.isEmpty()) qputenv("XDG_ACTIVATION_TOKEN", token.toUtf8());
+        window.setWindowState(window.windowState() & ~Qt::WindowMinimized);
+        window.show();
+        window.raise();
+        window.activateWindow();
+    });
+    answer();
 }
 
 }  // namespace
@@ -98,9 +142,16 @@ int startWindow(int argc, char** argv)
     setLanguage(wishes->language);
     setUnitsWish(keptUnits());
     if (wishes->pseudo) setPseudo(true);
-    applyTheme(wishes->theme);
+    QGuiApplication::setDesktopFileName(QStringLiteral("tautweb"));
+    if (raiseOther(wishes->session.logbook)) return 0;
+    const QString icon = QString::fromStdString((wishes->session.resources / "icon" / "tautweb.svg").string());
+    QApplication::setWindowIcon(QIcon(icon));
+    SystemLook desktop;
+    lookAsSystem(desktop, *wishes);
     const CrashLog watching(stateFolder());
     MainWindow window(wishes->session);
+    OneWindow one;
+    keepOne(one, window);
     window.tellOfFaults(untoldCrashLogs(stateFolder()));
     window.show();
     return QApplication::exec();

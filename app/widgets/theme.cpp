@@ -22,7 +22,11 @@ ThemeChoice& chosen()
     return choice;
 }
 
-const Palette& chosenPalette() { return chosen().dark ? darkPalette() : lightPalette(); }
+const Palette& chosenPalette()
+{
+    if (chosen().contrast) return contrastPalette(chosen().dark);
+    return chosen().dark ? darkPalette() : lightPalette();
+}
 
 QPalette qtPalette(const Palette& p)
 {

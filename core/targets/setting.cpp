@@ -213,12 +213,13 @@ void draw(Book& book, const inputs::Zone& zone, const SettingTerms& terms, const
     const Term e1 =
         before != nullptr
             ? book.target("tension." + before->id + ".strain")
-            : impossible(refuse("tension." + zone.id + ".draw_first", "press.zone." + zone.id,
-                                Text("%1: no zone comes before this draw, and a draw only adds to the "
-                                     "tension that its web brings.",
-                                     {inputs::spokenName(zone)}),
-                                Text("Enter the zone that ends at %1 in the press profile, before this one.",
-                                     {zone.from.empty() ? TextArg(std::vector<Text>{"its first nip"}) : TextArg(zone.from)})));
+            : impossible(
+                  refuse("tension." + zone.id + ".draw_first", "press.zone." + zone.id,
+                         Text("%1: no zone comes before this draw, and a draw only adds to the "
+                              "tension that its web brings.",
+                              {inputs::spokenName(zone)}),
+                         Text("Enter the zone that ends at %1 in the press profile, before this one.",
+                              {zone.from.empty() ? TextArg(std::vector<Text>{"its first nip"}) : TextArg(zone.from)})));
     const Term e2 = book.target(id + "strain");
     const Arguments arguments{{"e1", e1}, {"e2", e2}};
     const Term wanted = evaluated("D2.draw", arguments, "");

@@ -5,6 +5,7 @@
 #include <QGraphicsScene>
 #include <QGraphicsView>
 #include <QHBoxLayout>
+#include <QKeySequence>
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
 #include <QPrinterInfo>
@@ -88,6 +89,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_print = worded(tr("Print"), "", this);
     m_files = worded(tr("Pictures and files"), "quiet", this);
     m_files->setObjectName(QStringLiteral("files"));
+    m_print->setShortcut(QKeySequence::Print);
     m_page = withRole(new QLabel(this), "soft");
     m_said = wrapped(QString(), "soft", this);
 
@@ -250,6 +252,12 @@ void HistoryPage::refill()
 void HistoryPage::showRun(const QString& runId)
 {
     if (m_list->chosen() == runId || !m_list->choose(runId)) open(runId.toStdString());
+}
+
+void HistoryPage::find()
+{
+    m_filter->setFocus();
+    m_filter->selectAll();
 }
 
 void HistoryPage::more()

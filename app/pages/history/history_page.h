@@ -39,6 +39,8 @@ public:
     void showRun(const QString& runId);
     /// The run of a printed sheet, by its code.
     void openScanned(const QString& code);
+    /// To where a run is looked for by its job, roll or number.
+    void find();
 
 protected:
     void showEvent(QShowEvent* event) override;

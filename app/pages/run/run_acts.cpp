@@ -162,7 +162,7 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
                      {},
                      true,
                      unitsFor(unitsOf(run)) == UnitSystem::Us ? Acts::tr("With its unit: 18 3/4 in")
-                                                    : Acts::tr("With its unit: 480 mm")}};
+                                                              : Acts::tr("With its unit: 480 mm")}};
         q.accept = Acts::tr("Use this diameter");
         break;
     case RunAct::Withdraw:

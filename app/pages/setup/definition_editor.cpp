@@ -62,6 +62,9 @@ DefinitionEditor::DefinitionEditor(Session* session, QWidget* parent) : QWidget(
     leaving->addWidget(stay);
     m_leaving->hide();
     column->addWidget(m_leaving);
+    m_said = wrapped({}, "strong", this);
+    m_said->hide();
+    column->addWidget(m_said);
     column->addLayout(halves, 1);
 
     m_settled = new QTimer(this);
@@ -85,7 +88,7 @@ DefinitionEditor::DefinitionEditor(Session* session, QWidget* parent) : QWidget(
     connect(session, &Session::refused, this, [this](const Finding& finding) {
         if (m_asked.empty()) return;
         m_asked.clear();
-        m_said->setText(said(finding));
+        say(said(finding));
     });
     connect(session, &Session::actorChanged, this, [this] {
         if (isVisible()) showGroup();
@@ -195,12 +198,10 @@ QWidget* DefinitionEditor::buildRight()
     m_drawing = new ElevationWidget(box);
     m_pathWrong = wrapped({}, "strong", box);
     m_pathWrong->setAccessibleName(tr("What is wrong with the path"));
-    m_said = wrapped({}, "strong", box);
     m_outline = new RowList(box);
     m_outline->setAccessibleName(tr("Steps of the procedure"));
     m_found = new RowList(box);
     m_found->setAccessibleName(tr("What its reader finds"));
-    column->addWidget(m_said);
     column->addWidget(m_drawing);
     column->addWidget(m_pathWrong);
     column->addWidget(m_found, 1);
@@ -221,7 +222,7 @@ void DefinitionEditor::open(Opened opened)
     m_text = m_opened.text;
     m_undo.clear();
     m_asked.clear();
-    m_said->clear();
+    say({});
     m_leaving->hide();
     m_form = {};
     const bool procedure = m_opened.what == "procedure";
@@ -256,13 +257,19 @@ const inputs::FormGroup* DefinitionEditor::group() const
     return nullptr;
 }
 
+void DefinitionEditor::say(const QString& sentence)
+{
+    m_said->setText(sentence);
+    m_said->setVisible(!sentence.isEmpty());
+}
+
 void DefinitionEditor::take(const Result<std::string>& edited)
 {
     if (!edited) {
-        m_said->setText(said(edited.error()));
+        say(said(edited.error()));
         return;
     }
-    m_said->clear();
+    say({});
     if (*edited == m_text) return preview(m_text);
     m_undo.push_back(m_text);
     if (m_undo.size() > kMostUndo) m_undo.erase(m_undo.begin());
@@ -272,7 +279,7 @@ void DefinitionEditor::take(const Result<std::string>& edited)
 
 void DefinitionEditor::save()
 {
-    m_said->clear();
+    say({});
     m_asked = m_text;
     m_session->keepText(m_text);
 }
@@ -283,14 +290,14 @@ void DefinitionEditor::tellSealed()
     for (const logbook::Definition& one : m_session->definitions(m_opened.what.c_str())) {
         if (one.source.id != id) continue;
         if (one.source.text != asked) {
-            m_said->setText(tr("This text stands as an earlier edition; the newest stays edition %1. Change something "
-                               "in it, if only a comment, to make it the newest.")
-                                .arg(one.source.edition));
+            say(tr("This text stands as an earlier edition; the newest stays edition %1. Change something "
+                   "in it, if only a comment, to make it the newest.")
+                    .arg(one.source.edition));
             return;
         }
         m_opened.text = m_opened.against = asked;
         m_opened.isNew = false;
-        m_said->setText(tr("Sealed as edition %1.").arg(one.source.edition));
+        say(tr("Sealed as edition %1.").arg(one.source.edition));
         if (m_compare->isChecked()) m_targets->show(m_opened.what, m_opened.against, m_text);
     }
 }

@@ -63,6 +63,7 @@ private:
     void showDrawing(const std::string& text);
     void goTo(int finding);
     void settle();
+    void say(const QString& sentence);
     void leave();
     void save();
     void tellSealed();

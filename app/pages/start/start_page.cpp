@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QScrollArea>
 
+#include "app/seams/kept_settings.h"
 #include "app/text/words.h"
 #include "app/widgets/scan_catcher.h"
 #include "app/widgets/theme.h"
@@ -14,6 +15,9 @@
 namespace taut::app {
 
 namespace {
+
+/// Kept of this PC: that nobody needs to be asked any more whether they want to look round.
+QString shownRound() { return QStringLiteral("shown_round"); }
 
 bool nobodyKnown(const Session& session) { return session.isOpen() && session.people().empty(); }
 
@@ -38,6 +42,9 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_top->setContentsMargins(0, 0, 0, 0);
     m_choice = new ChoicePanel(session, this);
     // Made in this order, so that the Tab key leads from what is chosen to what begins, and then to the list.
+    m_earlier = worded({}, "quiet", this);
+    m_earlier->setObjectName(QStringLiteral("earlier"));
+    m_earlier->hide();
     m_begin = worded(tr("Begin the run"), "main", this);
     m_targets = new TargetList(this);
     m_begin->setMinimumHeight(sizes().answer);
@@ -52,8 +59,14 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     scroll->setFocusPolicy(Qt::NoFocus);
     auto* left = new QVBoxLayout;
     m_head = wrapped(tr("What is to run, and on which press"), "head", this);
-    left->addWidget(m_head);
+    m_tour = worded(tr("Two minutes to look round"), "quiet", this);
+    m_tour->setObjectName(QStringLiteral("offerTour"));
+    auto* headRow = new QHBoxLayout;
+    headRow->addWidget(m_head, 1);
+    headRow->addWidget(m_tour);
+    left->addLayout(headRow);
     left->addWidget(scroll, 1);
+    left->addWidget(m_earlier);
     left->addWidget(m_whyNot);
     left->addWidget(m_begin);
     auto* real = new QWidget(this);
@@ -71,6 +84,8 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_stack->addWidget(m_trial);
     m_rollForm = new RollForm(m_stack);
     m_stack->addWidget(m_rollForm);
+    m_return = new ReturnPanel(this);
+    m_stack->addWidget(m_return);
     column->addWidget(m_stack, 1);
 
     // Typing a diameter changes every target: wait until the hand rests.
@@ -80,6 +95,11 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_choice, &ChoicePanel::changed, &m_soon, qOverload<>(&QTimer::start));
     connect(m_choice, &ChoicePanel::troubled, session, &Session::refused);
     connect(m_begin, &QPushButton::clicked, this, &StartPage::begin);
+    connect(m_tour, &QPushButton::clicked, this, [this] {
+        keptSettings().setValue(shownRound(), true);
+        m_tour->hide();
+        emit tourWanted();
+    });
     connect(m_choice->tryButton(), &QPushButton::clicked, this, &StartPage::beginTrial);
     connect(m_choice, &ChoicePanel::rollWanted, this, [this] { askRoll({}); });
     connect(new ScanCatcher(real), &ScanCatcher::scanned, this, &StartPage::askRoll);
@@ -88,6 +108,10 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_trial, &TrialPanel::left, this, &StartPage::endTrial);
     connect(m_trial, &TrialPanel::troubled, session, &Session::refused);
     connect(session, &Session::runChanged, this, &StartPage::endTrial);
+    connect(m_earlier, &QPushButton::clicked, this, &StartPage::openEarlier);
+    connect(m_return, &ReturnPanel::left, this, &StartPage::closeEarlier);
+    connect(session, &Session::runChanged, this, &StartPage::closeEarlier);
+    connect(session, &Session::recordChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(session, &Session::opened, this, &StartPage::refill);
     connect(session, &Session::shopChanged, this, &StartPage::refill);
     connect(session, &Session::actorChanged, this, [this] {
@@ -97,7 +121,10 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
             (m_topActs.empty() ? static_cast<QWidget*>(m_choice->first()) : m_topActs.back())->setFocus();
     });
     connect(session, &Session::runChanged, this, [this] {
-        if (m_session->run() != nullptr) m_choice->forgetLook();
+        if (m_session->run() != nullptr) {
+            m_choice->forgetLook();
+            keptSettings().setValue(shownRound(), true);  // whoever begins a run needs no showing round
+        }
         if (m_stack->currentWidget() == m_rollForm) m_stack->setCurrentIndex(0);
         refill();
     });
@@ -191,6 +218,7 @@ void StartPage::showTop()
     m_topBox->setVisible(m_top->count() > 0 && !onTrial());
     // On a small screen what stands above it takes its place.
     m_head->setVisible(m_top->count() == 0);
+    m_tour->setVisible(m_top->count() == 0 && !keptSettings().contains(shownRound()));
     const QString why = whyNot();
     m_whyNot->setText(why);
     m_whyNot->setVisible(!why.isEmpty());
@@ -230,6 +258,7 @@ void StartPage::showTargets()
         basisThere = true;
     }
     m_choice->tryButton()->setEnabled(basisThere);
+    showEarlier();
     showTop();
 }
 
@@ -291,6 +320,42 @@ void StartPage::endTrial()
     m_stack->setCurrentIndex(0);
     m_choice->tryButton()->setFocus();
     showTop();
+}
+
+void StartPage::showEarlier()
+{
+    m_earlierRun.reset();
+    const auto sources = m_choice->sources();
+    if (sources && m_session->reader() != nullptr)
+        if (auto run =
+                records::lastRunLike(*m_session->reader(), sources->press.id, sources->job.id, sources->substrate.id))
+            m_earlierRun = *std::move(run);
+    m_earlier->setVisible(m_earlierRun.has_value());
+    if (!m_earlierRun) return;
+    m_earlier->setText(tr("This job ran here: %1. See what was set").arg(ranHereText(*m_earlierRun)));
+    m_earlier->setAccessibleName(m_earlier->text());
+}
+
+void StartPage::openEarlier()
+{
+    const auto sources = m_choice->sources();
+    if (!m_earlierRun || !sources || m_session->reader() == nullptr) return;
+    // Without a basis the values of then stand alone.
+    const auto basis = run::basisFor(*sources, m_choice->question());
+    const UnitSystem units = basis ? basis->inputs.press->units : UnitSystem::Metric;
+    const auto then = records::whatWasSet(*m_session->reader(), m_earlierRun->run,
+                                          basis ? basis->targets : targets::Targets(), units);
+    if (!then) return emit m_session->refused(then.error());
+    m_return->show(*m_earlierRun, *then, units);
+    m_stack->setCurrentWidget(m_return);
+    m_return->first()->setFocus();
+}
+
+void StartPage::closeEarlier()
+{
+    if (m_stack->currentWidget() != m_return) return;
+    m_stack->setCurrentIndex(0);
+    m_earlier->setFocus();
 }
 
 }  // namespace taut::app

@@ -55,6 +55,26 @@ TEST_CASE("every text has seven to one and every graphic three to one, light, da
     }
 }
 
+TEST_CASE("high contrast has twelve to one for every text and seven to one for every graphic, on white and on black")
+{
+    // More than WCAG 2.2, 1.4.6 and 1.4.11 ask: the house's own measure.
+    for (const bool dark : {false, true}) {
+        const Palette& p = contrastPalette(dark);
+        CHECK(p.dark == dark);
+        CHECK(p.ground == (dark ? QColor(Qt::black) : QColor(Qt::white)));
+        for (const QColor& ground : {p.ground, p.sheet, p.wash}) {
+            isReadable("ink", p.ink, ground, 12);
+            isReadable("soft", p.soft, ground, 12);
+            isReadable("accent", p.accent, ground, 12);
+            isReadable("rule", p.rule, ground, 7);
+            isReadable("inside", p.inside, ground, 7);
+            isReadable("near", p.near, ground, 7);
+            isReadable("outside", p.outside, ground, 7);
+        }
+        isReadable("on accent", p.onAccent, p.accent, 12);
+    }
+}
+
 TEST_CASE("every signal word has seven to one on its panel")
 {
     using taut::procedure::SignalWord;

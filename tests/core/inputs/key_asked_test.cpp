@@ -55,10 +55,11 @@ TEST_CASE("what may be referred to is told by name", "[key_asked]")
 TEST_CASE("every key of every file that comes with the program is one that its reader asked for", "[key_asked]")
 {
     const std::filesystem::path resources = std::filesystem::path(TAUTWEB_SOURCE_DIR) / "resources";
-    const std::pair<const char*, std::filesystem::path> all[] = {{"press", resources / "presses" / "north.toml"},
-                                                                 {"press", resources / "presses" / "south.toml"},
-                                                                 {"job", resources / "demo" / "jobs" / "cold-brew.toml"},
-                                                                 {"substrate", resources / "substrates.toml"}};
+    const std::pair<const char*, std::filesystem::path> all[] = {
+        {"press", resources / "presses" / "north.toml"},
+        {"press", resources / "presses" / "south.toml"},
+        {"job", resources / "demo" / "jobs" / "cold-brew.toml"},
+        {"substrate", resources / "substrates.toml"}};
     for (const auto& [what, file] : all) {
         const auto text = readFile(file);
         REQUIRE(text);
