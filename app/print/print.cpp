@@ -11,6 +11,7 @@
 #include <QPdfWriter>
 
 #include "app/print/sections.h"
+#include "app/seams/kept_settings.h"
 #include "app/text/language.h"
 #include "app/text/words.h"
 #include "core/base/file.h"
@@ -225,6 +226,26 @@ Finding failed()
 }
 
 }  // namespace
+
+PaperWish keptPaperWish()
+{
+    const QString kept = keptSettings().value(QStringLiteral("paper")).toString();
+    if (kept == QLatin1String("a4")) return PaperWish::A4;
+    return kept == QLatin1String("letter") ? PaperWish::Letter : PaperWish::AsPress;
+}
+
+void keepPaperWish(PaperWish wish)
+{
+    const char* word = wish == PaperWish::A4 ? "a4" : wish == PaperWish::Letter ? "letter" : "";
+    keptSettings().setValue(QStringLiteral("paper"), QString::fromLatin1(word));
+}
+
+Paper paperHere(const report::Report& report)
+{
+    const PaperWish wish = keptPaperWish();
+    if (wish == PaperWish::AsPress) return paperFor(report);
+    return wish == PaperWish::A4 ? Paper::A4 : Paper::Letter;
+}
 
 Paper paperFor(const report::Report& report) { return report.units == UnitSystem::Us ? Paper::Letter : Paper::A4; }
 

@@ -40,6 +40,12 @@ struct Printed {
 
 /// The paper of a shop where this press stands: Letter where it speaks inches and pounds, else A4.
 [[nodiscard]] Paper paperFor(const report::Report& report);
+/// Which paper lies in the printer of this PC: a setting of it.
+enum class PaperWish : std::uint8_t { AsPress, A4, Letter };
+[[nodiscard]] PaperWish keptPaperWish();
+void keepPaperWish(PaperWish wish);
+/// The paper for a sheet that is shown, saved or printed in the window: as this PC wishes, else paperFor.
+[[nodiscard]] Paper paperHere(const report::Report& report);
 /// Sets the page size and the margins that every sheet has.
 void choosePaper(QPagedPaintDevice& device, Paper paper);
 

@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include "app/drawing/help_pictures.h"
+#include "app/text/language.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
@@ -53,7 +54,7 @@ QVariant HelpBrowser::loadResource(int, const QUrl& name)
 
 HelpView::HelpView(const std::filesystem::path& resources, QWidget* parent)
     : QWidget(parent),
-      m_texts(helpTexts(resources, QStringLiteral("en")))
+      m_texts(helpTexts(resources, language()))
 {
     m_find = new QLineEdit(this);
     m_find->setMinimumHeight(sizes().control);

@@ -15,6 +15,7 @@
 #include "app/pages/run/run_page.h"
 #include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/setup_page.h"
+#include "app/pages/setup/this_pc_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/seams/kept_settings.h"
 #include "app/shell/leave_strip.h"
@@ -276,8 +277,14 @@ void MainWindow::letPeopleChoose()
         if (!m_session->people().empty()) showChoosing(false);
     });
     connect(m_session, &Session::actorChanged, m_body, [this] {
-        if (m_pages->currentWidget() == m_choose && m_session->actor()) showChoosing(false);
+        if (m_pages->currentWidget() != m_choose || !m_session->actor()) return;
+        showChoosing(false);
+        // Whoever is the first of a logbook also says how this PC is to be.
+        if (m_session->people().size() > 1 || wasThisPcAsked()) return;
+        choose(kShopDoor);
+        m_shop->showThisPc(true);
     });
+    askThisPc();
 }
 
 void MainWindow::showChoosing(bool chooses)

@@ -68,6 +68,7 @@ private:
     void openAnother();
     void leaveOnly(bool open, bool read);
     void letPeopleChoose();
+    void askThisPc();
     void showChoosing(bool chooses);
     void lockWhenIdle();
     void leaveAlone(bool interrupts);

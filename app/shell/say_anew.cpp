@@ -10,6 +10,8 @@
 #include "app/pages/run/run_view.h"
 #include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/once_card.h"
+#include "app/pages/setup/setup_page.h"
+#include "app/pages/setup/this_pc_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/shell/carry_over.h"
 #include "app/shell/leave_strip.h"
@@ -73,6 +75,7 @@ void MainWindow::sayAnew()
     const CarryOver entered(m_body);
     const RunView::Kept kept = m_run->view()->kept();
     const QString lastRun = m_lastRun;
+    const bool pc = m_shop->thisPc()->isVisible(), firstTime = m_shop->thisPc()->isFirstTime();
     m_tongue->take();
     setUpdatesEnabled(false);
     delete m_body;
@@ -86,6 +89,7 @@ void MainWindow::sayAnew()
     m_session->sayAgain();
     m_lastRun = lastRun;
     if (!choosing) choose(door);
+    if (pc) m_shop->showThisPc(firstTime);
     layout()->activate();
     entered.into(m_body);
     setUpdatesEnabled(true);

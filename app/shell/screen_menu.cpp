@@ -91,6 +91,14 @@ void speech(QMenu* menu, const std::function<void(const Wish&)>& wished)
 
 }  // namespace
 
+void setByRuler(double scale)
+{
+    ThemeChoice choice = themeChoice();
+    choice.rulerScale = scale;
+    applyTheme(choice);
+    keptSettings().setValue(QStringLiteral("ruler_scale"), themeChoice().rulerScale);
+}
+
 Ground keptGround()
 {
     const QString kept = keptSettings().value(groundKey()).toString();
@@ -122,6 +130,7 @@ ThemeChoice keptTheme()
     ThemeChoice choice;
     standOn(keptGround(), choice);
     choice.textScale = keptSettings().value(QStringLiteral("text_scale"), choice.textScale).toDouble();
+    choice.rulerScale = keptSettings().value(QStringLiteral("ruler_scale"), choice.rulerScale).toDouble();
     choice.still = keptSettings().value(QStringLiteral("still"), choice.still).toBool();
     return choice;
 }

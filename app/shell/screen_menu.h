@@ -26,6 +26,9 @@ struct SystemWish {
 /// The desktop says so: it is kept, and worn at once where nothing else was chosen here.
 void followSystem(const SystemWish& wish);
 
+/// The millimetres of this screen, as a ruler says them: worn at once, and kept.
+void setByRuler(double scale);
+
 /// Ground, size of type and whether anything moves, as they were left.
 [[nodiscard]] ThemeChoice keptTheme();
 

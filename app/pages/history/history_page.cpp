@@ -334,7 +334,7 @@ void HistoryPage::open(const std::string& runId)
         : m_report->draft.empty() ? QString()
                                   : words(m_report->draft, m_report->units));
     m_preview->setVisible(m_report.has_value());
-    if (m_report) print::choosePaper(*m_printer, print::paperFor(*m_report));
+    if (m_report) print::choosePaper(*m_printer, print::paperHere(*m_report));
     m_preview->setCurrentPage(1);
     m_preview->updatePreview();
     m_preview->setCurrentPage(1);  // new pages lie under where the last ones were scrolled to
@@ -361,7 +361,7 @@ void HistoryPage::savePdf()
         QString::fromStdString(m_report->runId + (m_report->draft.empty() ? "" : "-draft") + print::endingOf(pages())),
         tr("PDF files (*.pdf)"));
     if (file.isEmpty()) return;
-    const auto printed = print::writePdf(*m_report, file.toStdString(), print::paperFor(*m_report), pages());
+    const auto printed = print::writePdf(*m_report, file.toStdString(), print::paperHere(*m_report), pages());
     say(printed ? tr("Saved: %1").arg(dataText(file)) : words(printed.error(), UnitSystem::Metric));
 }
 
@@ -374,7 +374,7 @@ void HistoryPage::printOnPaper()
     }
     QPrinter printer(QPrinter::HighResolution);
     printer.setDocName(QString::fromStdString(m_report->runId));
-    print::choosePaper(printer, print::paperFor(*m_report));
+    print::choosePaper(printer, print::paperHere(*m_report));
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
     const auto printed = print::paintReport(printer, *m_report, pages());

@@ -11,6 +11,7 @@
 #include "app/pages/setup/once_card.h"
 #include "app/pages/setup/own_secrets.h"
 #include "app/pages/setup/standing.h"
+#include "app/pages/setup/this_pc_page.h"
 #include "app/seams/kept_settings.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -46,7 +47,8 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_pages = new QStackedWidget(this);
     m_definitions = new DefinitionsPage(session, m_pages);
     auto* people = new QWidget(m_pages);
-    for (QWidget* w : std::initializer_list<QWidget*>{people, m_definitions}) m_pages->addWidget(w);
+    m_thisPc = new ThisPcPage(m_pages);
+    for (QWidget* w : std::initializer_list<QWidget*>{people, m_definitions, m_thisPc}) m_pages->addWidget(w);
     root->addWidget(m_pages);
     auto* halves = new QHBoxLayout(people);
     halves->setContentsMargins(0, 0, 0, 0);
@@ -111,6 +113,10 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
         m_pages->setCurrentIndex(0);
         m_shop->setFocus();
     });
+    connect(m_thisPc, &ThisPcPage::left, this, [this] {
+        m_pages->setCurrentIndex(0);
+        m_pc->setFocus();
+    });
     connect(m_logbook, &LogbookCard::asks, this, &SetupPage::ask);
     connect(m_logbook, &LogbookCard::came, this, [this] {
         m_home = m_logbook;
@@ -132,7 +138,8 @@ QWidget* SetupPage::buildLeft()
     m_enrol = worded(tr("Enrol somebody"), "", box);
     m_shop = worded(tr("Presses, jobs, substrates, procedures"), "", box);
     m_twice = worded(tr("Keep the logbook twice"), "", box);
-    for (QPushButton* button : {m_enrol, m_shop, m_twice}) {
+    m_pc = worded(tr("This PC"), "", box);
+    for (QPushButton* button : {m_enrol, m_shop, m_twice, m_pc}) {
         button->setMinimumHeight(sizes().control);
         left->addWidget(button);
     }
@@ -152,6 +159,7 @@ QWidget* SetupPage::buildLeft()
     connect(m_enrol, &QPushButton::clicked, this, &SetupPage::enrol);
     connect(m_shop, &QPushButton::clicked, this, &SetupPage::showDefinitions);
     connect(m_twice, &QPushButton::clicked, this, &SetupPage::showLogbook);
+    connect(m_pc, &QPushButton::clicked, this, [this] { showThisPc(false); });
     connect(m_idle, &QComboBox::activated, this, [this] {
         keptSettings().setValue(QStringLiteral("idle_minutes"), idleMinutes());
         emit idleChosen(idleMinutes());
@@ -372,18 +380,6 @@ void SetupPage::showLogbook()
     m_home = m_logbook;
     back();
     m_logbook->first()->setFocus();
-}
-
-void SetupPage::showDefinitions()
-{
-    m_pages->setCurrentWidget(m_definitions);
-    m_definitions->first()->setFocus();
-}
-
-void SetupPage::findConstant(const std::string& press, const std::string& zone)
-{
-    showDefinitions();
-    m_definitions->findConstant(press, zone);
 }
 
 }  // namespace taut::app

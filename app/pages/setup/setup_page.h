@@ -19,6 +19,7 @@ class LogbookCard;
 class OnceCard;
 class PickList;
 class RowList;
+class ThisPcPage;
 
 /// Who works here: everybody with their role and how their door stands, what a supervisor does about it, one's own
 /// badge and secrets, the files that a run is begun from, and that the logbook is kept twice.
@@ -31,6 +32,11 @@ public:
     [[nodiscard]] int idleMinutes() const;
     /// Opens the card that finds what a setting of this press's zone does.
     void findConstant(const std::string& press, const std::string& zone);
+
+    /// Opens what this PC keeps for itself; asked the first time, or looked at later.
+    void showThisPc(bool firstTime);
+    /// The same page, for whoever needs what it says; never null.
+    [[nodiscard]] ThisPcPage* thisPc() const { return m_thisPc; }
 
 signals:
     /// After so many the screen locks.
@@ -63,11 +69,12 @@ private:
     Session* m_session;
     QStackedWidget* m_pages;
     DefinitionsPage* m_definitions;
+    ThisPcPage* m_thisPc;
     RowList* m_list;
     QStackedWidget* m_right;
     QWidget* m_person;
     QLabel *m_name, *m_standing, *m_whyNot, *m_said;
-    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_anew, *m_shop, *m_twice;
+    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_anew, *m_shop, *m_twice, *m_pc;
     PickList* m_idle;
     AskPanel* m_ask;
     OnceCard* m_once;

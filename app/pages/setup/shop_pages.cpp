@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The pages behind the door "Shop" beside the people.
+#include <QStackedWidget>
+
+#include "app/pages/setup/definitions_page.h"
+#include "app/pages/setup/setup_page.h"
+#include "app/pages/setup/this_pc_page.h"
+
+namespace taut::app {
+
+void SetupPage::showDefinitions()
+{
+    m_pages->setCurrentWidget(m_definitions);
+    m_definitions->first()->setFocus();
+}
+
+void SetupPage::showThisPc(bool firstTime)
+{
+    m_thisPc->show(firstTime);
+    m_pages->setCurrentWidget(m_thisPc);
+    m_thisPc->first()->setFocus();
+}
+
+void SetupPage::findConstant(const std::string& press, const std::string& zone)
+{
+    showDefinitions();
+    m_definitions->findConstant(press, zone);
+}
+
+}  // namespace taut::app

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCoreApplication>
+#include <QProcess>
+
+#include "app/pages/setup/setup_page.h"
+#include "app/pages/setup/this_pc_page.h"
+#include "app/shell/main_window.h"
+#include "app/shell/screen_menu.h"
+#include "app/shell/tongue.h"
+
+namespace taut::app {
+
+/// What is chosen for this PC reaches the whole window.
+void MainWindow::askThisPc()
+{
+    ThisPcPage* pc = m_shop->thisPc();
+    // Later: it makes everything anew, and the list that was chosen from is part of that.
+    connect(
+        pc, &ThisPcPage::languageChosen, this,
+        [this](const QString& id) {
+            m_tongue->choose({id, {}});
+        },
+        Qt::QueuedConnection);
+    connect(
+        pc, &ThisPcPage::unitsChosen, this,
+        [this](UnitsWish wish) {
+            m_tongue->choose({{}, wish});
+        },
+        Qt::QueuedConnection);
+    connect(pc, &ThisPcPage::scaled, this, &setByRuler);
+    connect(pc, &ThisPcPage::demoWanted, this,
+            [] { QProcess::startDetached(QCoreApplication::applicationFilePath(), {QStringLiteral("--demo")}); });
+    connect(pc, &ThisPcPage::left, this, [this, pc] {
+        if (pc->isFirstTime()) choose(kRunDoor);
+    });
+}
+
+}  // namespace taut::app
