@@ -65,6 +65,8 @@ void MainWindow::leaveHelp()
         m_pages->setCurrentWidget(m_session->run() != nullptr ? static_cast<QWidget*>(m_run) : m_start);
     else if (m_beforeHelp)
         m_pages->setCurrentWidget(m_beforeHelp);
+    else
+        choose(m_doors->checkedId());  // the window was made anew meanwhile, in another language
     if (m_focusBeforeHelp && m_focusBeforeHelp->isVisible()) m_focusBeforeHelp->setFocus();
 }
 

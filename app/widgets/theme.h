@@ -10,10 +10,10 @@ namespace taut::app {
 /// How a person at this screen wants to see the program.
 struct ThemeChoice {
     bool dark = false;
-    bool contrast = false;    ///< more of it than usual
     double textScale = 1.0;   ///< 1 to 2
     double rulerScale = 1.0;  ///< corrected once by holding a ruler to a bar
     bool still = false;       ///< nothing moves by itself
+    bool contrast = false;    ///< more of it than usual
 };
 /// Sets palette, font and style sheet of the whole application; may be called again at any time.
 void applyTheme(const ThemeChoice& choice);

@@ -137,9 +137,9 @@ TEST_CASE("every drawing of the help is drawn at any width, in light and dark, o
                 CHECK(image.width() == static_cast<int>(width * 2));
                 CHECK(image.height() > 60);
                 int inked = 0;
-                for (int y = 0; y < image.height(); ++y)
-                    for (int x = 0; x < image.width(); ++x) inked += image.pixelColor(x, y).alpha() > 0 ? 1 : 0;
-                CHECK(inked > 500);
+                for (int y = 0; y < image.height(); y += 2)
+                    for (int x = 0; x < image.width(); x += 2) inked += image.pixelColor(x, y).alpha() > 0 ? 1 : 0;
+                CHECK(inked > 120);
             }
     CHECK(helpPicture(QStringLiteral("no such"), currentLook(), 300).isNull());
 }

@@ -126,7 +126,7 @@ TEST_CASE("as the system is what holds until somebody chooses, and what is chose
     settings(folder);
     CHECK(keptGround() == Ground::AsSystem);
     QWidget window;
-    QPushButton* screen = screenMenu(&window);
+    QPushButton* screen = screenMenu(&window, [](const Wish&) {});
 
     followSystem({true, false});
     CHECK(themeChoice().dark);
