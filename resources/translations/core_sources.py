@@ -20,6 +20,8 @@ PLAIN = {'n': '\n', 't': '\t', '"': '"', '\\': '\\', "'": "'", '0': '\0'}
 
 # Files that say nothing to people, or only to those who write programs.
 SILENT = ('core/logbook/schema.cpp', 'core/logbook/index.cpp', 'core/units/unit.cpp')
+# Tables whose first column is a key.
+KEYED = ('core/inputs/key_meaning.cpp',)
 # A literal behind one of these is a text, though it is one word.
 TEXT_BEFORE = re.compile(
     r'(?:\bText\(|\bText\{|\bTold\{|\bcell\(|\bsaid\(|columns = \{+|\{"[^"]*", Align|\bcalled\([^"]*|'
@@ -117,6 +119,8 @@ def sources(root, folders, allowed, denied, only_text=False):
                     if only_text and not any(begin <= place < end for begin, end in spans):
                         continue
                     if only_text and re.search(r'\btr\(\s*$|translate\("\w+",\s*$', before):
+                        continue
+                    if name in KEYED and re.search(r'\{\s*$', before):
                         continue
                     stands = TEXT_BEFORE.search(before) or TEXT_BEHIND.match(behind)
                     if text in denied or not words_of(text) and not '%' in text:

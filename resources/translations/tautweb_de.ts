@@ -319,6 +319,29 @@
     </message>
 </context>
 <context>
+    <name>TagTable</name>
+    <message>
+        <source>%1, the day is not said</source>
+        <translation>%1, Tag nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Compared with %1.</source>
+        <translation>Verglichen mit %1.</translation>
+    </message>
+    <message>
+        <source>Something else is entered, and stays.</source>
+        <translation>Etwas anderes ist eingetragen und bleibt.</translation>
+    </message>
+    <message>
+        <source>The same is entered.</source>
+        <translation>Dasselbe ist eingetragen.</translation>
+    </message>
+    <message>
+        <source>Will be entered: %1.</source>
+        <translation>Wird eingetragen: %1.</translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>"%1" and "%2" are not of one kind.</source>
@@ -407,6 +430,10 @@
     <message>
         <source>"%1" is not one of the answers to this step.</source>
         <translation>„%1“ ist keine der Antworten auf diesen Schritt.</translation>
+    </message>
+    <message>
+        <source>"%1" is not one value as a file writes it.</source>
+        <translation>„%1“ ist kein Wert, wie eine Datei ihn schreibt.</translation>
     </message>
     <message>
         <source>"%1" is still empty.</source>
@@ -523,6 +550,10 @@
     <message>
         <source>%1 could not be brought to the layout of this program (first difference: %2). Nothing was changed.</source>
         <translation>%1 ließ sich nicht auf den Aufbau dieses Programms bringen (erster Unterschied: %2). Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>%1 does not stand in this file.</source>
+        <translation>%1 steht nicht in dieser Datei.</translation>
     </message>
     <message>
         <source>%1 from the %2</source>
@@ -1329,6 +1360,10 @@
         <translation>Ein gehaltener Halt gehört jemandem, und es wurde kein Name genannt.</translation>
     </message>
     <message>
+        <source>A line needs two pulls or more, at settings well apart.</source>
+        <translation>Eine Gerade braucht zwei oder mehr Züge bei weit auseinanderliegenden Einstellungen.</translation>
+    </message>
+    <message>
         <source>A linear taper of 100 % leaves no tension at all on the finished roll.</source>
         <translation>Ein linearer Zugabfall von 100 % lässt an der fertigen Rolle gar keinen Zug.</translation>
     </message>
@@ -1367,6 +1402,10 @@
     <message>
         <source>A picture or file needs a short name without a folder in it.</source>
         <translation>Ein Bild oder eine Datei braucht einen kurzen Namen ohne Ordner darin.</translation>
+    </message>
+    <message>
+        <source>A pull needs a force and a diameter above nought.</source>
+        <translation>Ein Zug braucht eine Kraft und einen Durchmesser über null.</translation>
     </message>
     <message>
         <source>A quotation mark stands right behind a word or a number.</source>
@@ -1457,6 +1496,10 @@
         <translation>Startwert einer Tabelle; der Bereich des Herstellers ist besser.</translation>
     </message>
     <message>
+        <source>A tag was read, and nobody has said yet that it is right.</source>
+        <translation>Ein Rollenzettel wurde gelesen, und noch niemand hat gesagt, dass er stimmt.</translation>
+    </message>
+    <message>
         <source>A target set or a plan does not follow from its words.</source>
         <translation>Ein Sollwertsatz oder ein Plan folgt nicht aus seinem Wortlaut.</translation>
     </message>
@@ -1517,6 +1560,10 @@
         <translation>Das Abbrechen eines Durchgangs braucht einen Grund.</translation>
     </message>
     <message>
+        <source>Across its face. Of unwind and rewind the roll's own counts.</source>
+        <translation>Quer über ihre Fläche. An Abwicklung und Aufwicklung zählt der der Rolle.</translation>
+    </message>
+    <message>
         <source>Add a [[person]] with id, name, role, pin and passphrase for everybody.</source>
         <translation>Für alle je ein [[person]] mit id, name, role, pin und passphrase anlegen.</translation>
     </message>
@@ -1547,6 +1594,10 @@
     <message>
         <source>All of the web across its width.</source>
         <translation>Die ganze Bahn über ihre Breite.</translation>
+    </message>
+    <message>
+        <source>All pulls were at one setting, which tells no line.</source>
+        <translation>Alle Züge waren bei einer Einstellung; das ergibt keine Gerade.</translation>
     </message>
     <message>
         <source>All that the lift has to raise.</source>
@@ -1609,6 +1660,10 @@
         <translation>So nah wie möglich an der letzten Walze des Bahnlaufreglers: Weiter weg sieht der Sensor zu spät, und der Regler pendelt.</translation>
     </message>
     <message>
+        <source>As ordered.</source>
+        <translation>Wie bestellt.</translation>
+    </message>
+    <message>
         <source>As the roll's label says; compare it with the length by diameters.</source>
         <translation>Wie das Rollenetikett sagt; mit der Länge aus den Durchmessern vergleichen.</translation>
     </message>
@@ -1651,6 +1706,10 @@
     <message>
         <source>Ask them, or a supervisor who has looked that nobody is in.</source>
         <translation>Die Person fragen oder eine Aufsicht, die nachgesehen hat, dass niemand in der Maschine ist.</translation>
+    </message>
+    <message>
+        <source>Ask whoever answers for the material whether this roll may still be run.</source>
+        <translation>Wer das Material verantwortet, sagt, ob diese Rolle noch laufen darf.</translation>
     </message>
     <message>
         <source>At %1 across this part-used roll would hold %2; full it held %3.</source>
@@ -1781,6 +1840,14 @@
         <translation>Zwischen den Rollen und in jeder von ihnen; es denen sagen, die die fertigen Rollen bekommen.</translation>
     </message>
     <message>
+        <source>Between these two stand other tables.</source>
+        <translation>Zwischen diesen beiden stehen andere Tabellen.</translation>
+    </message>
+    <message>
+        <source>Between web and roller, where the roller does not say.</source>
+        <translation>Zwischen Bahn und Walze, wo die Walze es nicht sagt.</translation>
+    </message>
+    <message>
         <source>Blades and knives are covered</source>
         <translation>Klingen und Messer sind abgedeckt</translation>
     </message>
@@ -1813,8 +1880,20 @@
         <translation>Nach dem Anteil des Näpfchenvolumens, der nach Erfahrung dieses Betriebs die Bahn erreicht, für Film und Masse gleich; Wanne und Schläuche kommen hinzu.</translation>
     </message>
     <message>
+        <source>By these pulls the roll would hold back with nothing set at all.</source>
+        <translation>Nach diesen Zügen würde die Rolle ganz ohne Einstellung bremsen.</translation>
+    </message>
+    <message>
+        <source>By these pulls the torque is known worse than by half.</source>
+        <translation>Nach diesen Zügen ist das Drehmoment schlechter als zur Hälfte bekannt.</translation>
+    </message>
+    <message>
         <source>By what a repeat is shorter when the web is let go</source>
         <translation>Um wie viel eine Drucklänge kürzer ist, wenn die Bahn entlastet ist</translation>
+    </message>
+    <message>
+        <source>By what share it falls.</source>
+        <translation>Um welchen Anteil er abfällt.</translation>
     </message>
     <message>
         <source>Byte %1 is not UTF-8 text.</source>
@@ -1827,6 +1906,10 @@
     <message>
         <source>Caliper as wound</source>
         <translation>Dicke im Wickel</translation>
+    </message>
+    <message>
+        <source>Cells along a length.</source>
+        <translation>Näpfchen je Länge.</translation>
     </message>
     <message>
         <source>Centre mark from the web's edge</source>
@@ -2125,6 +2208,10 @@
         <translation>Einen Bedruckstoff der Datei wählen oder diesen hineinschreiben.</translation>
     </message>
     <message>
+        <source>Choose a zone of this press.</source>
+        <translation>Zone dieser Maschine wählen.</translation>
+    </message>
+    <message>
         <source>Choose an id that nobody has had.</source>
         <translation>Eine Kennung wählen, die noch niemand hatte.</translation>
     </message>
@@ -2185,6 +2272,10 @@
         <translation>Jemanden aus der Liste wählen.</translation>
     </message>
     <message>
+        <source>Choose something that does.</source>
+        <translation>Etwas wählen, das es tut.</translation>
+    </message>
+    <message>
         <source>Choose the job's material, or the job that belongs to this one.</source>
         <translation>Das Material des Auftrags wählen oder den Auftrag, der zu diesem gehört.</translation>
     </message>
@@ -2231,6 +2322,10 @@
     <message>
         <source>Come up to it slowly from below, beside the roll, never under it. If nothing has moved at %1, stop: something is stuck. Never raise the pressure with anybody near the roll.</source>
         <translation>Langsam von unten herangehen, neben der Rolle stehen, nie darunter. Hat sich bei %1 nichts bewegt, aufhören: Etwas klemmt. Den Druck nie erhöhen, wenn jemand nahe der Rolle ist.</translation>
+    </message>
+    <message>
+        <source>Compare it with the label and take it over, or put it away.</source>
+        <translation>Mit dem Etikett vergleichen und übernehmen, oder weglegen.</translation>
     </message>
     <message>
         <source>Compare it with the running strain: above that an edge goes slack.</source>
@@ -2381,6 +2476,10 @@
         <translation>Sensor Antriebsseite ab Seitenwand</translation>
     </message>
     <message>
+        <source>Edge to edge, or one over the other.</source>
+        <translation>Kante an Kante, oder eine über der anderen.</translation>
+    </message>
+    <message>
         <source>Edition %2 of the %3 %1 is not kept in this logbook, so a run cannot name it.</source>
         <translation>%3 %1: Ausgabe %2 ist nicht in diesem Protokollbuch; ein Durchgang kann sie also nicht nennen.</translation>
     </message>
@@ -2439,6 +2538,10 @@
     <message>
         <source>Enter the zone that ends at %1 in the press profile, before this one.</source>
         <translation>Im Maschinenprofil vor dieser die Zone eingeben, die bei %1 endet.</translation>
+    </message>
+    <message>
+        <source>Enter them as the panel shows them, all in one kind of unit.</source>
+        <translation>So eingeben, wie die Anzeige sie zeigt, alle in einer Art von Einheit.</translation>
     </message>
     <message>
         <source>Enter where the torque begins, and the most that can be set, each by its own figure.</source>
@@ -2577,8 +2680,28 @@
         <translation>Dort Platz schaffen oder einen Ordner auf einer anderen Platte wählen.</translation>
     </message>
     <message>
+        <source>Free web before the guide.</source>
+        <translation>Freie Bahn vor dem Bahnlaufregler.</translation>
+    </message>
+    <message>
+        <source>Free web behind it.</source>
+        <translation>Freie Bahn dahinter.</translation>
+    </message>
+    <message>
+        <source>Friction of the web on the core and on itself.</source>
+        <translation>Reibung der Bahn auf der Hülse und auf sich selbst.</translation>
+    </message>
+    <message>
         <source>From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells reaches the web: the middle, for film and mass alike; pan and hoses come on top.</source>
         <translation>Von einem Viertel (öffentliche Regel, S79) bis zur Hälfte (Tafel eines Farbherstellers, S80) des Näpfchenvolumens erreicht die Bahn: die Mitte, für Film und Masse gleich; Wanne und Schläuche kommen hinzu.</translation>
+    </message>
+    <message>
+        <source>From its pivot to the cylinder.</source>
+        <translation>Von seinem Drehpunkt zum Zylinder.</translation>
+    </message>
+    <message>
+        <source>From its pivot to the roller.</source>
+        <translation>Von seinem Drehpunkt zur Walze.</translation>
     </message>
     <message>
         <source>From job speed the press takes %1 of web to stop; the automatic stop's reserve is %2: the end of the web would run off the roll.</source>
@@ -2589,8 +2712,28 @@
         <translation>Von einem Ende zum anderen dessen, wie genau die Voreilung bekannt ist. Wo das breiter ist als das Fenster des Zugs je Breite, lässt sich diese Bahn nicht über die Voreilung einstellen.</translation>
     </message>
     <message>
+        <source>From running to standstill by the emergency stop.</source>
+        <translation>Vom Lauf bis zum Stillstand durch den Not-Halt.</translation>
+    </message>
+    <message>
+        <source>From running to standstill by the ordinary stop.</source>
+        <translation>Vom Lauf bis zum Stillstand durch den normalen Halt.</translation>
+    </message>
+    <message>
+        <source>From standstill to running.</source>
+        <translation>Vom Stillstand bis zum Lauf.</translation>
+    </message>
+    <message>
+        <source>From that face to the middle of the web.</source>
+        <translation>Von dieser Fläche bis zur Mitte der Bahn.</translation>
+    </message>
+    <message>
         <source>From the diameters measured now.</source>
         <translation>Aus den jetzt gemessenen Durchmessern.</translation>
+    </message>
+    <message>
+        <source>From the inner face of one frame to that of the other.</source>
+        <translation>Von der Innenfläche einer Seitenwand bis zu der der anderen.</translation>
     </message>
     <message>
         <source>From the mass, since a diameter is missing.</source>
@@ -2711,6 +2854,10 @@
     <message>
         <source>Go to the press, make it safe, look at each of these, and say it.</source>
         <translation>Zur Maschine gehen, sie sicher machen, jedes davon ansehen und es sagen.</translation>
+    </message>
+    <message>
+        <source>Good pieces ordered.</source>
+        <translation>Bestellte gute Stücke.</translation>
     </message>
     <message>
         <source>Good when the roll was weighed; the core's mass must be taken off.</source>
@@ -2897,12 +3044,84 @@
         <translation>Wie %1 wickelt</translation>
     </message>
     <message>
+        <source>How a roll may be hung: over, the web leaves its top; under, its bottom.</source>
+        <translation>Wie eine Rolle hängen darf: over, Bahn läuft oben ab; under, unten.</translation>
+    </message>
+    <message>
+        <source>How far behind the guide the sensor stands.</source>
+        <translation>Wie weit hinter dem Bahnlaufregler der Sensor steht.</translation>
+    </message>
+    <message>
+        <source>How far it moves in all.</source>
+        <translation>Wie weit er sich insgesamt bewegt.</translation>
+    </message>
+    <message>
+        <source>How far its reading may be off, either way.</source>
+        <translation>Wie weit seine Anzeige abweichen darf, nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>How far register can be moved across the web, each way.</source>
+        <translation>Wie weit sich das Register quer zur Bahn verstellen lässt, je Richtung.</translation>
+    </message>
+    <message>
+        <source>How far register can be moved along the web, each way.</source>
+        <translation>Wie weit sich das Register längs der Bahn verstellen lässt, je Richtung.</translation>
+    </message>
+    <message>
+        <source>How far the caliper may lie from it, as a share.</source>
+        <translation>Wie weit die Dicke davon abweichen darf, als Anteil.</translation>
+    </message>
+    <message>
         <source>How far the lengths of this roll lie apart</source>
         <translation>Wie weit die Längen dieser Rolle auseinanderliegen</translation>
     </message>
     <message>
+        <source>How far the plate cylinder lies under its pitch line; plate and tape fill it.</source>
+        <translation>Wie weit der Plattenzylinder unter seinem Teilkreis liegt; Platte und Klebeband füllen es aus.</translation>
+    </message>
+    <message>
+        <source>How far the roll moves for each length that the piston moves.</source>
+        <translation>Wie weit sich die Rolle je Länge des Kolbenwegs bewegt.</translation>
+    </message>
+    <message>
+        <source>How far the web moves at one touch of the inch control.</source>
+        <translation>Wie weit sich die Bahn bei einmal Tippen bewegt.</translation>
+    </message>
+    <message>
+        <source>How fast it moves.</source>
+        <translation>Wie schnell er sich bewegt.</translation>
+    </message>
+    <message>
+        <source>How it can wind, first what it does as a rule: over or under its core.</source>
+        <translation>Wie sie wickeln kann, zuerst das Übliche: over oder under um ihre Hülse.</translation>
+    </message>
+    <message>
+        <source>How it moves the web.</source>
+        <translation>Wie er die Bahn bewegt.</translation>
+    </message>
+    <message>
+        <source>How it turns in forward running, seen from the operator's side: cw with the clock.</source>
+        <translation>Wie sie vorwärts dreht, von der Bedienseite gesehen: cw mit der Uhr.</translation>
+    </message>
+    <message>
+        <source>How large the finished rolls may be.</source>
+        <translation>Wie groß die fertigen Rollen sein dürfen.</translation>
+    </message>
+    <message>
         <source>How long the web takes to follow the guide</source>
         <translation>Wie lange die Bahn braucht, um dem Bahnlaufregler zu folgen</translation>
+    </message>
+    <message>
+        <source>How many clamps hold the web there.</source>
+        <translation>Wie viele Klemmen dort die Bahn halten.</translation>
+    </message>
+    <message>
+        <source>How many cylinders load it.</source>
+        <translation>Wie viele Zylinder ihn belasten.</translation>
+    </message>
+    <message>
+        <source>How many pistons lift together.</source>
+        <translation>Wie viele Kolben zusammen heben.</translation>
     </message>
     <message>
         <source>How much faster the second nip runs than the first.</source>
@@ -2917,16 +3136,40 @@
         <translation>Wie viel fester die Klebestelle ist als der Zug an ihr.</translation>
     </message>
     <message>
+        <source>How much web lies on it.</source>
+        <translation>Wie viel Bahn darauf ist.</translation>
+    </message>
+    <message>
         <source>How surely this roll is enough for the job</source>
         <translation>Wie sicher diese Rolle für den Auftrag reicht</translation>
+    </message>
+    <message>
+        <source>How tension falls while the finished roll grows.</source>
+        <translation>Wie der Bahnzug abfällt, während die fertige Rolle wächst.</translation>
+    </message>
+    <message>
+        <source>How the customer calls it.</source>
+        <translation>Wie der Kunde es nennt.</translation>
+    </message>
+    <message>
+        <source>How the people of this press say quantities.</source>
+        <translation>Wie die Leute an dieser Maschine Größen angeben.</translation>
     </message>
     <message>
         <source>How the roll hangs</source>
         <translation>Wie die Rolle hängt</translation>
     </message>
     <message>
+        <source>How this press shows the middle of a register adjuster.</source>
+        <translation>Wie diese Maschine die Mitte eines Registerstellers zeigt.</translation>
+    </message>
+    <message>
         <source>How this record came to stand as it does</source>
         <translation>Wie diese Aufzeichnung zu ihrem Stand kam</translation>
+    </message>
+    <message>
+        <source>How well the torque is known, plus or minus, as a share.</source>
+        <translation>Wie gut das Drehmoment bekannt ist, plus oder minus, als Anteil.</translation>
     </message>
     <message>
         <source>IMPORTED, for reading only: the record is in the logbook that it came from</source>
@@ -2969,8 +3212,16 @@
         <translation>Bei der Art von Durchgang %1 endet dieser Abschnitt nicht mit einer Meldung.</translation>
     </message>
     <message>
+        <source>In what the panel takes the tension: a unit of force, or %.</source>
+        <translation>Worin die Anzeige den Bahnzug nimmt: eine Krafteinheit, oder %.</translation>
+    </message>
+    <message>
         <source>Inertia of the roll</source>
         <translation>Trägheit der Rolle</translation>
+    </message>
+    <message>
+        <source>Inner diameter of the finished rolls' cores.</source>
+        <translation>Innendurchmesser der Hülsen der fertigen Rollen.</translation>
     </message>
     <message>
         <source>Install the package fonts-dejavu-core.</source>
@@ -3071,6 +3322,30 @@
     <message>
         <source>Its arguments are: %1. Give every one of them.</source>
         <translation>Die Argumente sind: %1. Jedes davon angeben.</translation>
+    </message>
+    <message>
+        <source>Its mass for each area.</source>
+        <translation>Seine Masse je Fläche.</translation>
+    </message>
+    <message>
+        <source>Its middle along the press, to the right, seen from the operator's side.</source>
+        <translation>Ihre Mitte längs der Maschine, nach rechts, von der Bedienseite gesehen.</translation>
+    </message>
+    <message>
+        <source>Its middle, upwards.</source>
+        <translation>Ihre Mitte, nach oben.</translation>
+    </message>
+    <message>
+        <source>Its number on the press.</source>
+        <translation>Seine Nummer an der Maschine.</translation>
+    </message>
+    <message>
+        <source>Its stiffness: stress over strain.</source>
+        <translation>Seine Steifigkeit: Spannung durch Dehnung.</translation>
+    </message>
+    <message>
+        <source>Its thickness.</source>
+        <translation>Seine Dicke.</translation>
     </message>
     <message>
         <source>Job</source>
@@ -3193,6 +3468,10 @@
         <translation>Weglassen oder neu ablesen.</translation>
     </message>
     <message>
+        <source>Leave out a setting at which nothing held, and measure the roll where the web leaves it.</source>
+        <translation>Einstellung, bei der nichts hielt, weglassen, und die Rolle messen, wo die Bahn abläuft.</translation>
+    </message>
+    <message>
         <source>Leave the file as it is, have the disk checked, and restore the logbook from a backup.</source>
         <translation>Die Datei lassen, wie sie ist, die Platte prüfen lassen und das Protokollbuch aus einer Sicherung wiederherstellen.</translation>
     </message>
@@ -3235,6 +3514,10 @@
     <message>
         <source>Let somebody do it whose role allows it.</source>
         <translation>Von jemandem machen lassen, dessen Funktion es erlaubt.</translation>
+    </message>
+    <message>
+        <source>Let them change places in the text of the file.</source>
+        <translation>Im Text der Datei die Plätze tauschen.</translation>
     </message>
     <message>
         <source>Lift pressure at which it begins to rise</source>
@@ -3297,6 +3580,10 @@
         <translation>Jedes davon jetzt ansehen, an der Maschine, und es sagen, bevor sich etwas bewegt.</translation>
     </message>
     <message>
+        <source>Look at it in the text of the file.</source>
+        <translation>Im Text der Datei ansehen.</translation>
+    </message>
+    <message>
         <source>Look at the code again, or ask the supervisor for a new one.</source>
         <translation>Den Code noch einmal ansehen oder die Aufsicht um einen neuen bitten.</translation>
     </message>
@@ -3353,6 +3640,10 @@
         <translation>Ansehen, welcher Skalenring oder welche Einheit abgelesen wurde, und den Wert neu eintippen.</translation>
     </message>
     <message>
+        <source>Look for a brake that drags or a gauge that does not stand at nought, and pull again.</source>
+        <translation>Nach schleifender Bremse oder einer Anzeige sehen, die nicht auf null steht, und neu ziehen.</translation>
+    </message>
+    <message>
         <source>Look for a newer copy of the logbook; restore it from a backup.</source>
         <translation>Nach einer neueren Kopie des Protokollbuchs suchen; es aus einer Sicherung wiederherstellen.</translation>
     </message>
@@ -3387,6 +3678,10 @@
     <message>
         <source>Look there for scuffs and wander, and run slower if you see them. A narrow web keeps more than is reckoned.</source>
         <translation>Dort auf Scheuerstellen und Verlaufen achten und bei deren Auftreten langsamer fahren. Eine schmale Bahn behält mehr als berechnet.</translation>
+    </message>
+    <message>
+        <source>Look whether settings and forces stand in the right rows, and whether the brake is worn, oiled or stuck.</source>
+        <translation>Sehen, ob Einstellungen und Kräfte in den richtigen Zeilen stehen und ob die Bremse verschlissen, verölt oder fest ist.</translation>
     </message>
     <message>
         <source>Look whether the core still goes on the shaft and the roll runs round; else take another.</source>
@@ -3833,8 +4128,44 @@
         <translation>Es wurde nichts gescannt oder eingetippt.</translation>
     </message>
     <message>
+        <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
+        <translation>Einer Rutschkupplung: um wie viel schneller ihr Antrieb ist als die leere Hülse, als Anteil.</translation>
+    </message>
+    <message>
+        <source>Of its base alone.</source>
+        <translation>Nur ihres Trägers.</translation>
+    </message>
+    <message>
+        <source>Of its cells, for each area.</source>
+        <translation>Ihrer Näpfchen, je Fläche.</translation>
+    </message>
+    <message>
+        <source>Of its surface, where it meets rollers.</source>
+        <translation>Seiner Oberfläche, wo sie Walzen berührt.</translation>
+    </message>
+    <message>
+        <source>Of its surface: more of it lets air out, so that it grips at speed.</source>
+        <translation>Ihrer Oberfläche: Mehr lässt Luft entweichen, sodass sie auch schnell greift.</translation>
+    </message>
+    <message>
+        <source>Of the ink as it is used.</source>
+        <translation>Der Farbe, wie sie verwendet wird.</translation>
+    </message>
+    <message>
+        <source>Of the whole plate.</source>
+        <translation>Der ganzen Platte.</translation>
+    </message>
+    <message>
         <source>Of those that are driven or whose inertia is known; a light idler has nothing to slip against.</source>
         <translation>Von den Walzen, die angetrieben sind oder deren Trägheit bekannt ist; an einer leichten Leitwalze kann die Bahn gegen nichts rutschen.</translation>
+    </message>
+    <message>
+        <source>Of web on roller, where it is not the substrate's.</source>
+        <translation>Der Bahn auf der Walze, wo es nicht die des Bedruckstoffs ist.</translation>
+    </message>
+    <message>
+        <source>Of what turns with the roll: shaft, chucks, disc.</source>
+        <translation>Dessen, was mit der Rolle dreht: Welle, Spannköpfe, Scheibe.</translation>
     </message>
     <message>
         <source>Off this, the print is longer or shorter than the gear says, and the pressure wrong.</source>
@@ -3949,6 +4280,18 @@
         <translation>Bilder und Dateien</translation>
     </message>
     <message>
+        <source>Pieces beside each other.</source>
+        <translation>Stücke nebeneinander.</translation>
+    </message>
+    <message>
+        <source>Pieces on one turn of the cylinder.</source>
+        <translation>Stücke auf einer Umdrehung des Zylinders.</translation>
+    </message>
+    <message>
+        <source>Pitch diameter for each tooth.</source>
+        <translation>Teilkreisdurchmesser je Zahn.</translation>
+    </message>
+    <message>
         <source>Plan %1 rolls, or take a longer one.</source>
         <translation>%1 Rollen einplanen oder eine längere nehmen.</translation>
     </message>
@@ -3967,6 +4310,18 @@
     <message>
         <source>Procedure</source>
         <translation>Ablauf</translation>
+    </message>
+    <message>
+        <source>Pull at another setting and enter both.</source>
+        <translation>Bei einer anderen Einstellung ziehen und beide eingeben.</translation>
+    </message>
+    <message>
+        <source>Pull at another setting, well apart from the first.</source>
+        <translation>Bei einer anderen Einstellung ziehen, weit von der ersten entfernt.</translation>
+    </message>
+    <message>
+        <source>Pull at settings further apart, or more often, and read the scale while the roll just turns.</source>
+        <translation>Bei weiter auseinanderliegenden Einstellungen oder öfter ziehen und die Waage ablesen, während die Rolle gerade dreht.</translation>
     </message>
     <message>
         <source>Put a step of kind hold before it in its stage, in the kind of run %1 too, or need locked_out.</source>
@@ -4837,8 +5192,16 @@
         <translation>Weniger Zugabfall.</translation>
     </message>
     <message>
+        <source>Teeth for each inch of pitch diameter.</source>
+        <translation>Zähne je Zoll Teilkreisdurchmesser.</translation>
+    </message>
+    <message>
         <source>Teeth for the repeat wanted</source>
         <translation>Zähne für die gewünschte Drucklänge</translation>
+    </message>
+    <message>
+        <source>Teeth of the print cylinder's gear.</source>
+        <translation>Zähne des Zahnrads am Druckzylinder.</translation>
     </message>
     <message>
         <source>Tell a supervisor what else you found.</source>
@@ -4919,6 +5282,14 @@
     <message>
         <source>The air on the dancer. A dancer at rest shows balance, it does not prove tension.</source>
         <translation>Die Luft auf dem Tänzer. Ein ruhender Tänzer zeigt Gleichgewicht, er beweist keinen Zug.</translation>
+    </message>
+    <message>
+        <source>The angle of its cutting guide, from the straight cross cut.</source>
+        <translation>Winkel ihrer Schneidführung gegen den geraden Querschnitt.</translation>
+    </message>
+    <message>
+        <source>The angle over which the web lies on it, where the rollers do not tell.</source>
+        <translation>Winkel, über den die Bahn aufliegt, wo die Walzen es nicht sagen.</translation>
     </message>
     <message>
         <source>The badge could not be printed.</source>
@@ -5061,6 +5432,10 @@
         <translation>Die zusätzliche Bahn nach Walze %1 ist keine Länge von null oder mehr.</translation>
     </message>
     <message>
+        <source>The fastest that the press may run.</source>
+        <translation>Das Schnellste, was die Maschine laufen darf.</translation>
+    </message>
+    <message>
         <source>The file %1 cannot be read; the system says: %2.</source>
         <translation>Die Datei %1 kann nicht gelesen werden; das System meldet: %2.</translation>
     </message>
@@ -5125,8 +5500,16 @@
         <translation>Die Schrift, in der Blätter gesetzt werden, ist nicht installiert; %1 käme stattdessen heraus, und Zeichen könnten fehlen.</translation>
     </message>
     <message>
+        <source>The force at which it reads full.</source>
+        <translation>Die Kraft, bei der sie voll anzeigt.</translation>
+    </message>
+    <message>
         <source>The format is not a whole number from 1 up.</source>
         <translation>Das Format ist keine ganze Zahl ab 1.</translation>
+    </message>
+    <message>
+        <source>The frame from whose inner face everything across is measured.</source>
+        <translation>Die Seitenwand, von deren Innenfläche alles quer gemessen wird.</translation>
     </message>
     <message>
         <source>The gear's pitch is given in more than one way.</source>
@@ -5141,8 +5524,16 @@
         <translation>Der Bahnlaufregler steht noch nicht in Mittelstellung.</translation>
     </message>
     <message>
+        <source>The heat that brake or clutch bears without end, from its maker.</source>
+        <translation>Die Wärme, die Bremse oder Kupplung dauernd erträgt, laut Hersteller.</translation>
+    </message>
+    <message>
         <source>The heavier and larger the roll, the more it wants to run on.</source>
         <translation>Je schwerer und größer die Rolle, desto mehr will sie nachlaufen.</translation>
+    </message>
+    <message>
+        <source>The heaviest roll that it carries.</source>
+        <translation>Die schwerste Rolle, die sie trägt.</translation>
     </message>
     <message>
         <source>The id "%1" cannot be used.</source>
@@ -5155,6 +5546,22 @@
     <message>
         <source>The id %1 stands here twice.</source>
         <translation>Die Kennung %1 steht hier zweimal.</translation>
+    </message>
+    <message>
+        <source>The id of its substrate.</source>
+        <translation>Die Kennung seines Bedruckstoffs.</translation>
+    </message>
+    <message>
+        <source>The inner diameter of a lifting cylinder.</source>
+        <translation>Innendurchmesser eines Hubzylinders.</translation>
+    </message>
+    <message>
+        <source>The inner diameter of its cylinder.</source>
+        <translation>Innendurchmesser seines Zylinders.</translation>
+    </message>
+    <message>
+        <source>The inner diameter of the cores that this adapter fits.</source>
+        <translation>Innendurchmesser der Hülsen, zu denen dieser Adapter passt.</translation>
     </message>
     <message>
         <source>The isolator is locked by your site's procedure</source>
@@ -5241,8 +5648,24 @@
         <translation>Die Lampen sind geparkt</translation>
     </message>
     <message>
+        <source>The largest core, by its inside, that it holds.</source>
+        <translation>Die größte Hülse, innen gemessen, die er hält.</translation>
+    </message>
+    <message>
+        <source>The largest roll that finds room there.</source>
+        <translation>Die größte Rolle, die dort Platz findet.</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Die Schichten ergeben zusammen %1, mehr als das Ganze, %2.</translation>
+    </message>
+    <message>
+        <source>The least air in its shaft, from its plate.</source>
+        <translation>Mindestluft in ihrer Welle, laut Typenschild.</translation>
+    </message>
+    <message>
+        <source>The least that it can be set to.</source>
+        <translation>Das Kleinste, worauf es sich einstellen lässt.</translation>
     </message>
     <message>
         <source>The least, reckoned on the outside of the core, at which the reserve is still on the roll. Aim between it and the largest: neither the setting nor the caliper is exact.</source>
@@ -5321,8 +5744,16 @@
         <translation>Der Aufbau des Protokollbuchs wurde geändert: %1 fehlt, kam hinzu oder ist anders, als dieses Programm es anlegt. Dazu gehört der Schutz vor Änderung versiegelter Zeilen.</translation>
     </message>
     <message>
+        <source>The lower end of the window.</source>
+        <translation>Das untere Ende des Fensters.</translation>
+    </message>
+    <message>
         <source>The lower end, %1, lies above the upper end, %2.</source>
         <translation>Das untere Ende, %1, liegt über dem oberen Ende, %2.</translation>
+    </message>
+    <message>
+        <source>The maintained stop within reach there.</source>
+        <translation>Der gehaltene Halt, der dort in Reichweite ist.</translation>
     </message>
     <message>
         <source>The maker's range, entered with the material, would be better.</source>
@@ -5373,12 +5804,52 @@
         <translation>Der Spiegel konnte nicht geschrieben werden; das System meldet: %1.</translation>
     </message>
     <message>
+        <source>The most air in its shaft, from its plate.</source>
+        <translation>Höchste Luft in ihrer Welle, laut Typenschild.</translation>
+    </message>
+    <message>
+        <source>The most that it can be set to.</source>
+        <translation>Das Größte, worauf es sich einstellen lässt.</translation>
+    </message>
+    <message>
+        <source>The most that it turns.</source>
+        <translation>Wie weit er höchstens dreht.</translation>
+    </message>
+    <message>
+        <source>The most that its plate allows.</source>
+        <translation>Das Höchste, was sein Typenschild erlaubt.</translation>
+    </message>
+    <message>
         <source>The name "%1" stands twice in one object.</source>
         <translation>Der Name „%1“ steht zweimal in einem Objekt.</translation>
     </message>
     <message>
         <source>The name %1 is used twice.</source>
         <translation>Der Name %1 ist zweimal verwendet.</translation>
+    </message>
+    <message>
+        <source>The name by which jobs and rolls mean it.</source>
+        <translation>Der Name, mit dem Aufträge und Rollen ihn meinen.</translation>
+    </message>
+    <message>
+        <source>The name by which others in this file mean it.</source>
+        <translation>Der Name, mit dem andere in dieser Datei es meinen.</translation>
+    </message>
+    <message>
+        <source>The name of a further path, a lane or the waste; nothing for the main one.</source>
+        <translation>Der Name eines weiteren Wegs, eines Streifens oder des Abfalls; nichts für den Hauptweg.</translation>
+    </message>
+    <message>
+        <source>The name that runs and targets of this press bear. Keep it in every edition.</source>
+        <translation>Der Name, den Durchgänge und Sollwerte dieser Maschine tragen. In jeder Ausgabe behalten.</translation>
+    </message>
+    <message>
+        <source>The name that runs of this job bear.</source>
+        <translation>Der Name, den Durchgänge dieses Auftrags tragen.</translation>
+    </message>
+    <message>
+        <source>The narrowest web that it runs.</source>
+        <translation>Die schmalste Bahn, die sie fährt.</translation>
     </message>
     <message>
         <source>The next whole tooth up; what is over is gap between the labels.</source>
@@ -5399,6 +5870,10 @@
     <message>
         <source>The number in "%1" is too large or too small.</source>
         <translation>Die Zahl in „%1“ ist zu groß oder zu klein.</translation>
+    </message>
+    <message>
+        <source>The number of its print station.</source>
+        <translation>Die Nummer ihres Druckwerks.</translation>
     </message>
     <message>
         <source>The number of splices is not a whole number.</source>
@@ -5431,6 +5906,10 @@
     <message>
         <source>The picture or file %1 that seal %3 names (SHA-256 %2...) is not the one that was attached: its bytes were changed.</source>
         <translation>Das Bild oder die Datei %1, die Siegel %3 nennt (SHA-256 %2...), ist nicht das Angehängte: Die Bytes wurden geändert.</translation>
+    </message>
+    <message>
+        <source>The place where one stands for it.</source>
+        <translation>Der Standort, an dem man dafür steht.</translation>
     </message>
     <message>
         <source>The plate is made this much shorter, and stretches to length on its cylinder.</source>
@@ -5491,6 +5970,10 @@
     <message>
         <source>The record itself stands; do not go by this picture or file. Restore it from the mirror or a copy.</source>
         <translation>Das Protokoll selbst gilt; nicht nach diesem Bild oder dieser Datei richten. Aus Spiegel oder Kopie wiederherstellen.</translation>
+    </message>
+    <message>
+        <source>The repeat wished for, where teeth are still to be chosen.</source>
+        <translation>Die gewünschte Drucklänge, wo Zähne noch zu wählen sind.</translation>
     </message>
     <message>
         <source>The rewind core is locked</source>
@@ -5589,6 +6072,38 @@
         <translation>Die Kante der Rolle hat eine Kerbe: Unter Zug kann die Bahn dort reißen.</translation>
     </message>
     <message>
+        <source>The roller at which a further path leaves.</source>
+        <translation>Die Walze, an der ein weiterer Weg abgeht.</translation>
+    </message>
+    <message>
+        <source>The roller at which it ends.</source>
+        <translation>Die Walze, an der sie endet.</translation>
+    </message>
+    <message>
+        <source>The roller at which this stretch of even tension begins.</source>
+        <translation>Die Walze, an der dieser Abschnitt gleichen Bahnzugs beginnt.</translation>
+    </message>
+    <message>
+        <source>The roller behind which the table lies.</source>
+        <translation>Die Walze, hinter der der Tisch liegt.</translation>
+    </message>
+    <message>
+        <source>The roller next to it.</source>
+        <translation>Die Walze daneben.</translation>
+    </message>
+    <message>
+        <source>The roller where it is.</source>
+        <translation>Die Walze, wo es ist.</translation>
+    </message>
+    <message>
+        <source>The rollers that belong to it.</source>
+        <translation>Die Walzen, die dazugehören.</translation>
+    </message>
+    <message>
+        <source>The rollers that it moves, first and last.</source>
+        <translation>Die Walzen, die er bewegt, erste und letzte.</translation>
+    </message>
+    <message>
         <source>The row of seal %1 says something else than its document about what was sealed, when or by whom: the row was changed.</source>
         <translation>Die Zeile von Siegel %1 sagt etwas anderes als ihr Dokument darüber, was, wann oder von wem versiegelt wurde: Die Zeile wurde geändert.</translation>
     </message>
@@ -5665,8 +6180,28 @@
         <translation>Der Sollwert des Regelkreises; zuerst die Kraftmessdose bei loser Bahn auf null stellen.</translation>
     </message>
     <message>
+        <source>The setting from which on there is torque.</source>
+        <translation>Die Einstellung, ab der Drehmoment da ist.</translation>
+    </message>
+    <message>
+        <source>The settings are not all of one kind.</source>
+        <translation>Die Einstellungen sind nicht alle von einer Art.</translation>
+    </message>
+    <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
         <translation>Das Schild der Welle will mindestens %1; die Luftversorgung gibt höchstens %2.</translation>
+    </message>
+    <message>
+        <source>The share of the piston's force that arrives at the roll.</source>
+        <translation>Der Anteil der Kolbenkraft, der an der Rolle ankommt.</translation>
+    </message>
+    <message>
+        <source>The share of the web that it covers.</source>
+        <translation>Der Anteil der Bahn, den sie bedeckt.</translation>
+    </message>
+    <message>
+        <source>The share that is lost while it runs.</source>
+        <translation>Der Anteil, der im Lauf verloren geht.</translation>
     </message>
     <message>
         <source>The sheet could not be drawn: the printer or the PDF did not begin.</source>
@@ -5693,6 +6228,26 @@
         <translation>Die langsamste Bewegung mit Selbstrückstellung, %1, ist schneller als der Richtwert zum Einrichten.</translation>
     </message>
     <message>
+        <source>The slowest steady speed.</source>
+        <translation>Die langsamste gleichbleibende Geschwindigkeit.</translation>
+    </message>
+    <message>
+        <source>The smallest core, by its inside, that it holds.</source>
+        <translation>Die kleinste Hülse, innen gemessen, die er hält.</translation>
+    </message>
+    <message>
+        <source>The speed at which it is to run.</source>
+        <translation>Die Geschwindigkeit, mit der er laufen soll.</translation>
+    </message>
+    <message>
+        <source>The speed at which that was measured.</source>
+        <translation>Die Geschwindigkeit, bei der das gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>The speed of creeping.</source>
+        <translation>Die Geschwindigkeit im Kriechgang.</translation>
+    </message>
+    <message>
         <source>The splice has been watched through</source>
         <translation>Die Klebestelle wurde bis hindurch beobachtet</translation>
     </message>
@@ -5711,6 +6266,10 @@
     <message>
         <source>The splice table follows roller %1, which is not on the main path.</source>
         <translation>Der Klebetisch folgt auf Walze %1, die nicht auf dem Hauptbahnweg liegt.</translation>
+    </message>
+    <message>
+        <source>The station where this colour stands.</source>
+        <translation>Das Druckwerk, in dem diese Farbe steht.</translation>
     </message>
     <message>
         <source>The stations are off impression</source>
@@ -5777,12 +6336,20 @@
         <translation>Der Text von %1 ist der des Ablaufs selbst.</translation>
     </message>
     <message>
+        <source>The torque does not rise with the setting.</source>
+        <translation>Das Drehmoment steigt nicht mit der Einstellung.</translation>
+    </message>
+    <message>
         <source>The torque is given per %1, which is not what the zone's setting is given in.</source>
         <translation>Angegeben ist ein Drehmoment je Größe der Art: %1. Die Einstellung der Zone ist nicht darin angegeben.</translation>
     </message>
     <message>
         <source>The torque is said to begin at %1, and no more than %2 can be set.</source>
         <translation>Das Drehmoment soll bei %1 beginnen, und mehr als %2 lässt sich nicht einstellen.</translation>
+    </message>
+    <message>
+        <source>The torque that each unit of the setting makes. "Find what a setting does" finds it.</source>
+        <translation>Das Drehmoment je Einheit der Einstellung. „Finden, was eine Einstellung tut“ findet es.</translation>
     </message>
     <message>
         <source>The translation has no words for it.</source>
@@ -5795,6 +6362,18 @@
     <message>
         <source>The two passphrases are not the same.</source>
         <translation>Die beiden Passphrasen sind nicht gleich.</translation>
+    </message>
+    <message>
+        <source>The upper end of the window.</source>
+        <translation>Das obere Ende des Fensters.</translation>
+    </message>
+    <message>
+        <source>The wall of a core, where the roll does not say.</source>
+        <translation>Die Wandung einer Hülse, wo die Rolle es nicht sagt.</translation>
+    </message>
+    <message>
+        <source>The wall of its cores.</source>
+        <translation>Die Wandung ihrer Hülsen.</translation>
     </message>
     <message>
         <source>The waste share included.</source>
@@ -5853,12 +6432,24 @@
         <translation>Der Bahnweg kann ohne %1 nicht gezeichnet werden.</translation>
     </message>
     <message>
+        <source>The web that must be left when the automatic stop acts.</source>
+        <translation>Die Bahn, die übrig sein muss, wenn der automatische Halt wirkt.</translation>
+    </message>
+    <message>
         <source>The web would go %2 around roller %1: its turn is probably wrong.</source>
         <translation>Die Bahn würde %2 um Walze %1 laufen: Deren Drehrichtung ist wohl falsch.</translation>
     </message>
     <message>
         <source>The webs are not clamped.</source>
         <translation>Die Bahnen sind nicht geklemmt.</translation>
+    </message>
+    <message>
+        <source>The widest web that it runs.</source>
+        <translation>Die breiteste Bahn, die sie fährt.</translation>
+    </message>
+    <message>
+        <source>The width that the sensor sees.</source>
+        <translation>Die Breite, die der Sensor sieht.</translation>
     </message>
     <message>
         <source>The window is %1 to %2.</source>
@@ -5925,6 +6516,10 @@
         <translation>Es gibt keinen Standort an der Maschine namens %1.</translation>
     </message>
     <message>
+        <source>There is no place for %1: what stands above it is no table and no list.</source>
+        <translation>Für %1 ist kein Platz: Was darüber steht, ist weder Tabelle noch Liste.</translation>
+    </message>
+    <message>
         <source>There is no reading outside its window to accept.</source>
         <translation>Es gibt keine Ablesung außerhalb ihres Fensters, die anzunehmen wäre.</translation>
     </message>
@@ -5961,6 +6556,10 @@
         <translation>Das sind nicht die angehängten Bytes: Sie wurden seither geändert.</translation>
     </message>
     <message>
+        <source>Thickness of the tape under the plate.</source>
+        <translation>Dicke des Klebebands unter der Platte.</translation>
+    </message>
+    <message>
         <source>This PIN is one of those that are guessed first.</source>
         <translation>Diese PIN ist eine, die zuerst erraten wird.</translation>
     </message>
@@ -5979,6 +6578,10 @@
     <message>
         <source>This correction names the same step more than once.</source>
         <translation>Diese Berichtigung nennt denselben Schritt mehr als einmal.</translation>
+    </message>
+    <message>
+        <source>This day is past: %1.</source>
+        <translation>Dieser Tag ist vorbei: %1.</translation>
     </message>
     <message>
         <source>This deck does not say at which station it stands.</source>
@@ -6111,6 +6714,10 @@
     <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Diese Stelle ist kein UTF-8-Text.</translation>
+    </message>
+    <message>
+        <source>This press has no zone %1.</source>
+        <translation>Diese Maschine hat keine Zone %1.</translation>
     </message>
     <message>
         <source>This press is not withdrawn from use.</source>
@@ -6321,6 +6928,10 @@
         <translation>Um daraus fortzusetzen, unter dem Namen des verlorenen Protokollbuchs wiederherstellen.</translation>
     </message>
     <message>
+        <source>Tooth to tooth along the pitch circle. One of the three pitches is enough.</source>
+        <translation>Zahn zu Zahn auf dem Teilkreis. Eine der drei Teilungen genügt.</translation>
+    </message>
+    <message>
         <source>Torque that would keep the unwind's tension in an emergency stop</source>
         <translation>Drehmoment, das den Zug der Abwicklung bei einem Not-Halt hielte</translation>
     </message>
@@ -6391,6 +7002,10 @@
     <message>
         <source>Turns of web on the core.</source>
         <translation>Windungen der Bahn auf der Hülse.</translation>
+    </message>
+    <message>
+        <source>Turns on the core before the web pulls.</source>
+        <translation>Windungen auf der Hülse, bevor die Bahn zieht.</translation>
     </message>
     <message>
         <source>Tw = (low + high) / 2</source>
@@ -6585,8 +7200,24 @@
         <translation>Bahn entlang des Bahnwegs</translation>
     </message>
     <message>
+        <source>Web between the guide's two rollers.</source>
+        <translation>Bahn zwischen den zwei Walzen des Bahnlaufreglers.</translation>
+    </message>
+    <message>
+        <source>Web from the splice table to the rewind.</source>
+        <translation>Bahn vom Klebetisch zur Aufwicklung.</translation>
+    </message>
+    <message>
+        <source>Web from unwind to rewind, measured, where no rollers are given.</source>
+        <translation>Bahn von Abwicklung zu Aufwicklung, gemessen, wo keine Walzen angegeben sind.</translation>
+    </message>
+    <message>
         <source>Web in the outer wraps taken off</source>
         <translation>Bahn in den abgenommenen Außenlagen</translation>
+    </message>
+    <message>
+        <source>Web lost at each splice.</source>
+        <translation>An jeder Klebestelle verlorene Bahn.</translation>
     </message>
     <message>
         <source>Web of this roll that can be run</source>
@@ -6605,8 +7236,16 @@
         <translation>Bahn auf der Rolle, nach ihrer Masse</translation>
     </message>
     <message>
+        <source>Web that leaves the drawn plane behind it, over turn bars.</source>
+        <translation>Bahn, die dahinter die gezeichnete Ebene verlässt, über Wendestangen.</translation>
+    </message>
+    <message>
         <source>Web that passes while the press stops</source>
         <translation>Bahn, die beim Anhalten der Maschine noch durchläuft</translation>
+    </message>
+    <message>
+        <source>Web that setting up takes.</source>
+        <translation>Bahn, die das Einrichten braucht.</translation>
     </message>
     <message>
         <source>Web that still passes after a stop; not for placing guards or light curtains.</source>
@@ -6641,8 +7280,20 @@
         <translation>Was eine Rolle bekannter Länge über ihre Dicke sagt, Luft und Druck inbegriffen.</translation>
     </message>
     <message>
+        <source>What an idler has to be turned up with.</source>
+        <translation>Womit eine Leitwalze auf Drehzahl zu bringen ist.</translation>
+    </message>
+    <message>
+        <source>What can be seen from there.</source>
+        <translation>Was von dort zu sehen ist.</translation>
+    </message>
+    <message>
         <source>What comes off outside and what stays on the core print nothing.</source>
         <translation>Was außen abgeht und was auf der Hülse bleibt, druckt nichts.</translation>
+    </message>
+    <message>
+        <source>What dries or cures behind it.</source>
+        <translation>Was dahinter trocknet oder härtet.</translation>
     </message>
     <message>
         <source>What every roller holds at job speed is not known without %1: at speed air takes some of what is said "at crawl only".</source>
@@ -6653,12 +7304,64 @@
         <translation>Was unterwegs geschah</translation>
     </message>
     <message>
+        <source>What holds it on the press.</source>
+        <translation>Was sie an der Maschine hält.</translation>
+    </message>
+    <message>
+        <source>What holds the core.</source>
+        <translation>Was die Hülse hält.</translation>
+    </message>
+    <message>
         <source>What is lost at the splices, %1 a roll, is as much as a roll like this one has.</source>
         <translation>An den Klebestellen geht %1 je Rolle verloren, so viel, wie eine solche Rolle hat.</translation>
     </message>
     <message>
+        <source>What is moved with the roll.</source>
+        <translation>Was mit der Rolle bewegt wird.</translation>
+    </message>
+    <message>
+        <source>What is printed here.</source>
+        <translation>Was hier gedruckt wird.</translation>
+    </message>
+    <message>
+        <source>What it bears for each width before it breaks.</source>
+        <translation>Was er je Breite trägt, bevor er reißt.</translation>
+    </message>
+    <message>
+        <source>What it does in an emergency stop.</source>
+        <translation>Was sie bei einem Not-Halt tut.</translation>
+    </message>
+    <message>
         <source>What it does not know is ignored; a newer version reads all of it.</source>
         <translation>Was diese Version nicht kennt, wird nicht beachtet; eine neuere liest alles.</translation>
+    </message>
+    <message>
+        <source>What it does when the air fails.</source>
+        <translation>Was sie tut, wenn die Luft ausfällt.</translation>
+    </message>
+    <message>
+        <source>What it is: rows stand in web order, the main path first.</source>
+        <translation>Was es ist: Zeilen stehen in Bahnrichtung, der Hauptweg zuerst.</translation>
+    </message>
+    <message>
+        <source>What it keeps in place: the middle or one edge.</source>
+        <translation>Was er an seinem Platz hält: die Mitte oder eine Kante.</translation>
+    </message>
+    <message>
+        <source>What it weighs.</source>
+        <translation>Was es wiegt.</translation>
+    </message>
+    <message>
+        <source>What its glue holds for each width before it slides.</source>
+        <translation>Was sein Kleber je Breite hält, bevor er gleitet.</translation>
+    </message>
+    <message>
+        <source>What its sensor sees by.</source>
+        <translation>Womit sein Sensor sieht.</translation>
+    </message>
+    <message>
+        <source>What keeps the tension: a setting alone, a dancer, a load cell, or a draw between two speeds.</source>
+        <translation>Was den Bahnzug hält: nur eine Einstellung, ein Tänzer, eine Kraftmessdose oder eine Voreilung.</translation>
     </message>
     <message>
         <source>What lay there before cannot be read, so nobody can say whether it held newer records. It was kept as %1.</source>
@@ -6667,6 +7370,30 @@
     <message>
         <source>What lay there before holds other seals than what was restored: a record was changed, or they are two logbooks. It was kept as %1.</source>
         <translation>Was vorher dort lag, enthält andere Siegel als das Wiederhergestellte: Eine Aufzeichnung wurde geändert, oder es sind zwei Protokollbücher. Es wurde als %1 aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>What lifts the roll.</source>
+        <translation>Was die Rolle hebt.</translation>
+    </message>
+    <message>
+        <source>What loads the dancer.</source>
+        <translation>Was den Tänzer belastet.</translation>
+    </message>
+    <message>
+        <source>What makes the torque.</source>
+        <translation>Was das Drehmoment erzeugt.</translation>
+    </message>
+    <message>
+        <source>What people call it.</source>
+        <translation>Wie man es nennt.</translation>
+    </message>
+    <message>
+        <source>What pulls the web while it is threaded.</source>
+        <translation>Was die Bahn beim Einziehen zieht.</translation>
+    </message>
+    <message>
+        <source>What sort of material it is.</source>
+        <translation>Welche Art Material es ist.</translation>
     </message>
     <message>
         <source>What stands here of %1 was changed meanwhile, so nothing was chosen.</source>
@@ -6697,8 +7424,16 @@
         <translation>Was die Rolle nimmt, fehlt dem Bahnlaufregler für die Bahn.</translation>
     </message>
     <message>
+        <source>What the tape holds for each width before it tears.</source>
+        <translation>Was das Klebeband je Breite hält, bevor es reißt.</translation>
+    </message>
+    <message>
         <source>What the web alone weighs, without its core.</source>
         <translation>Was die Bahn allein wiegt, ohne ihre Hülse.</translation>
+    </message>
+    <message>
+        <source>What this shop calls this control.</source>
+        <translation>Wie dieser Betrieb dieses Bedienteil nennt.</translation>
     </message>
     <message>
         <source>What was chosen is what it was before.</source>
@@ -6725,12 +7460,64 @@
         <translation>Als dieser Durchgang abgebrochen wurde, wurde noch ein Halt gehalten von %1.</translation>
     </message>
     <message>
+        <source>Where it stands: firm, hall.</source>
+        <translation>Wo sie steht: Firma, Halle.</translation>
+    </message>
+    <message>
+        <source>Where the face of the finished roll is to be.</source>
+        <translation>Wo die Druckseite der fertigen Rolle sein soll.</translation>
+    </message>
+    <message>
         <source>Where the job says nothing closer.</source>
         <translation>Wo der Auftrag nichts Genaueres sagt.</translation>
     </message>
     <message>
+        <source>Whether air goes through it: none is drawn in between web and roller.</source>
+        <translation>Ob Luft hindurchgeht: Dann wird keine zwischen Bahn und Walze gezogen.</translation>
+    </message>
+    <message>
+        <source>Whether both faces are taped.</source>
+        <translation>Ob beide Seiten geklebt werden.</translation>
+    </message>
+    <message>
+        <source>Whether finished rolls or waste are wound here.</source>
+        <translation>Ob hier fertige Rollen oder Abfall gewickelt werden.</translation>
+    </message>
+    <message>
+        <source>Whether it needs compressed air.</source>
+        <translation>Ob sie Druckluft braucht.</translation>
+    </message>
+    <message>
+        <source>Whether its emergency stop is latched when power comes on.</source>
+        <translation>Ob ihr Not-Halt beim Einschalten verrastet ist.</translation>
+    </message>
+    <message>
+        <source>Whether light goes through it: optical sensors may not see it.</source>
+        <translation>Ob Licht hindurchgeht: Optische Sensoren sehen ihn vielleicht nicht.</translation>
+    </message>
+    <message>
+        <source>Whether the roll's diameter is typed into the drive.</source>
+        <translation>Ob der Rollendurchmesser in den Antrieb eingegeben wird.</translation>
+    </message>
+    <message>
+        <source>Whether this layer bears the tension behind the die by itself.</source>
+        <translation>Ob diese Schicht den Bahnzug hinter der Stanze allein trägt.</translation>
+    </message>
+    <message>
+        <source>Whether trip bars stop the press.</source>
+        <translation>Ob Schaltleisten die Maschine halten.</translation>
+    </message>
+    <message>
+        <source>Which layers bear this tension: all, or the liner alone behind the die.</source>
+        <translation>Welche Schichten diesen Bahnzug tragen: alle, oder hinter der Stanze nur die Trägerbahn.</translation>
+    </message>
+    <message>
         <source>Which way %1 must wind is not told by the rollers as they are drawn.</source>
         <translation>Wie herum %1 wickeln muss, lässt sich aus den gezeichneten Walzen nicht sagen.</translation>
+    </message>
+    <message>
+        <source>Who says so, or when it was measured.</source>
+        <translation>Wer das sagt, oder wann es gemessen wurde.</translation>
     </message>
     <message>
         <source>Whoever may read that folder can read the record.</source>
@@ -6799,6 +7586,14 @@
     <message>
         <source>With the setting left alone it would be %1 at %2.</source>
         <translation>Bei unveränderter Einstellung wären es %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>With this feed and winding a roll shows its face to the plates: how it is hung.</source>
+        <translation>Mit dieser Zuführung und Wicklung zeigt eine Rolle den Platten ihre Druckseite: wie sie hängt.</translation>
+    </message>
+    <message>
+        <source>With this feed and winding a roll shows its face to the plates: how it is wound.</source>
+        <translation>Mit dieser Zuführung und Wicklung zeigt eine Rolle den Platten ihre Druckseite: wie sie gewickelt ist.</translation>
     </message>
     <message>
         <source>With this row %1 lies above %2.</source>
@@ -6911,6 +7706,10 @@
     <message>
         <source>Write a table: { key = value }.</source>
         <translation>Eine Tabelle schreiben: { key = value }.</translation>
+    </message>
+    <message>
+        <source>Write a text between quotes, a number, true or false, or a list between brackets.</source>
+        <translation>Text in Anführungszeichen, Zahl, true oder false oder eine Liste in eckigen Klammern schreiben.</translation>
     </message>
     <message>
         <source>Write a text between quotes.</source>
@@ -7485,6 +8284,10 @@
         <translation>Innendurchmesser der Hülse</translation>
     </message>
     <message>
+        <source>core, inner diameter</source>
+        <translation>Hülse, Innendurchmesser</translation>
+    </message>
+    <message>
         <source>corrected</source>
         <translation>berichtigt</translation>
     </message>
@@ -7867,6 +8670,14 @@
     <message>
         <source>how the roll is wound</source>
         <translation>wie die Rolle gewickelt ist</translation>
+    </message>
+    <message>
+        <source>how this press has its rolls, face in</source>
+        <translation>wie diese Maschine ihre Rollen hat, Druckseite innen</translation>
+    </message>
+    <message>
+        <source>how this press has its rolls, face out</source>
+        <translation>wie diese Maschine ihre Rollen hat, Druckseite außen</translation>
     </message>
     <message>
         <source>how well a brake's torque per setting is known until it was fitted</source>
@@ -8805,6 +9616,10 @@
         <translation>Klebestellen</translation>
     </message>
     <message>
+        <source>splices inside</source>
+        <translation>Klebestellen darin</translation>
+    </message>
+    <message>
         <source>splices inside each</source>
         <translation>Klebestellen in jeder Rolle</translation>
     </message>
@@ -9069,6 +9884,10 @@
         <translation>Streifen des Auftrags</translation>
     </message>
     <message>
+        <source>the job's width, %1</source>
+        <translation>Breite des Auftrags, %1</translation>
+    </message>
+    <message>
         <source>the lift's down control</source>
         <translation>Bedienteil Rollenlift ab</translation>
     </message>
@@ -9085,12 +9904,24 @@
         <translation>Hauptschalter</translation>
     </message>
     <message>
+        <source>the material of this job, %1</source>
+        <translation>Material dieses Auftrags, %1</translation>
+    </message>
+    <message>
+        <source>the material's grammage, %1</source>
+        <translation>Flächengewicht des Materials, %1</translation>
+    </message>
+    <message>
         <source>the middle of its travel</source>
         <translation>Mitte des Stellwegs</translation>
     </message>
     <message>
         <source>the ordinary stop button</source>
         <translation>Taster für normalen Halt</translation>
+    </message>
+    <message>
+        <source>the outer diameter, once it is entered</source>
+        <translation>der Außendurchmesser, sobald er eingegeben ist</translation>
     </message>
     <message>
         <source>the outfeed nip</source>
@@ -9449,6 +10280,18 @@
         <translation>was der Spanndorn greift</translation>
     </message>
     <message>
+        <source>what the outer diameter of %1 gives</source>
+        <translation>was der Außendurchmesser von %1 ergibt</translation>
+    </message>
+    <message>
+        <source>what the press takes, %1 to %2</source>
+        <translation>was die Maschine nimmt, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>what the unwind holds, %1 to %2</source>
+        <translation>was die Abwicklung hält, %1 bis %2</translation>
+    </message>
+    <message>
         <source>where</source>
         <translation>wo</translation>
     </message>
@@ -9609,6 +10452,57 @@
     <message>
         <source>Web guide</source>
         <translation>Bahnlaufregler</translation>
+    </message>
+</context>
+<context>
+    <name>help</name>
+    <message>
+        <source>What could hurt, and what went before</source>
+        <translation>Was verletzen kann, und was vorausging</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Where to stand</source>
+        <translation>Wo man steht</translation>
+    </message>
+    <message>
+        <source>Your answer</source>
+        <translation>Ihre Antwort</translation>
+    </message>
+    <message>
+        <source>accepted with a deviation</source>
+        <translation>mit Abweichung angenommen</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>trifft nicht zu</translation>
+    </message>
+    <message>
+        <source>done, or inside</source>
+        <translation>erledigt, oder innerhalb</translation>
+    </message>
+    <message>
+        <source>near a limit</source>
+        <translation>nahe einer Grenze</translation>
+    </message>
+    <message>
+        <source>not done yet</source>
+        <translation>noch nicht erledigt</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>recorded, nothing to judge</source>
+        <translation>festgehalten, nichts zu beurteilen</translation>
+    </message>
+    <message>
+        <source>to be done or said again</source>
+        <translation>neu zu tun oder zu sagen</translation>
     </message>
 </context>
 <context>
@@ -10094,6 +10988,57 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ChangedTargets</name>
+    <message>
+        <source>%1, the largest</source>
+        <translation>%1, die größte</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n targets change.</source>
+        <translation><numerusform>%n Sollwert ändert sich.</numerusform><numerusform>%n Sollwerte ändern sich.</numerusform></translation>
+    </message>
+    <message>
+        <source>No target changes.</source>
+        <translation>Kein Sollwert ändert sich.</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Sollwert</translation>
+    </message>
+    <message>
+        <source>Targets need a press, a job and its substrate that can be read.</source>
+        <translation>Sollwerte brauchen eine Maschine, einen Auftrag und dessen Bedruckstoff, die lesbar sind.</translation>
+    </message>
+    <message>
+        <source>Targets that change</source>
+        <translation>Sollwerte, die sich ändern</translation>
+    </message>
+    <message>
+        <source>There is no edition before it to hold it against.</source>
+        <translation>Es gibt keine Ausgabe davor zum Vergleichen.</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>for a roll of</source>
+        <translation>für eine Rolle von</translation>
+    </message>
+    <message>
+        <source>on the press</source>
+        <translation>an der Maschine</translation>
+    </message>
+    <message>
+        <source>with the job</source>
+        <translation>mit dem Auftrag</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ChoicePanel</name>
     <message>
         <source>480 mm or 18 3/4 in</source>
@@ -10110,6 +11055,10 @@
     <message>
         <source>Another roll, from a file</source>
         <translation>Andere Rolle, aus einer Datei</translation>
+    </message>
+    <message>
+        <source>Another roll, scanned or typed</source>
+        <translation>Andere Rolle, gescannt oder getippt</translation>
     </message>
     <message>
         <source>Choose a press, a job, a substrate and a roll.</source>
@@ -10236,6 +11185,343 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ConstantCard</name>
+    <message>
+        <source>%1, plus or minus %2, beginning at %3 (plus or minus %4). %5</source>
+        <translation>%1, plus oder minus %2, beginnt bei %3 (plus oder minus %4). %5</translation>
+    </message>
+    <message>
+        <source>1. Let only the brake's air or current on. 2. Clamp the web's end to a spring scale, in line with the web. 3. Put on a setting and pull slowly, hands off the roll. 4. Read the scale while the roll just turns, and enter both. Then another setting, well apart.</source>
+        <translation>1. Nur Luft oder Strom der Bremse anstellen. 2. Bahnende an eine Federwaage klemmen, in Linie mit der Bahn. 3. Eine Einstellung setzen und langsam ziehen, Hände weg von der Rolle. 4. Waage ablesen, während die Rolle gerade dreht, und beides eingeben. Dann eine andere Einstellung, weit davon entfernt.</translation>
+    </message>
+    <message>
+        <source>A drive that starts draws in whoever pulls at the web. Isolate the drives and lock them by your site's procedure, and tell everybody at the press. Where your site's rules say otherwise, they hold.</source>
+        <translation>Ein Antrieb, der anläuft, zieht jeden hinein, der an der Bahn zieht. Antriebe trennen und nach Betriebsanweisung sichern und allen an der Maschine Bescheid sagen. Wo Betriebsregeln anderes sagen, gelten sie.</translation>
+    </message>
+    <message>
+        <source>As well as scale and gauge can be read.</source>
+        <translation>So gut, wie Waage und Anzeige abzulesen sind.</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
+    </message>
+    <message>
+        <source>Diameter of the roll</source>
+        <translation>Durchmesser der Rolle</translation>
+    </message>
+    <message>
+        <source>Enter the diameter, how well the scale reads, and at least two settings with what it read at each.</source>
+        <translation>Durchmesser, Genauigkeit der Waage und mindestens zwei Einstellungen mit ihrer Ablesung eingeben.</translation>
+    </message>
+    <message>
+        <source>Force %1</source>
+        <translation>Kraft %1</translation>
+    </message>
+    <message>
+        <source>Put it into the press, and look</source>
+        <translation>In die Maschine übernehmen und ansehen</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Eingestellt auf</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>Einstellung %1</translation>
+    </message>
+    <message>
+        <source>The readings scatter by more than scale and gauge explain.</source>
+        <translation>Die Ablesungen streuen mehr, als Waage und Anzeige erklären.</translation>
+    </message>
+    <message>
+        <source>The scale reads</source>
+        <translation>Waage zeigt</translation>
+    </message>
+    <message>
+        <source>The scale reads within</source>
+        <translation>Waage zeigt auf</translation>
+    </message>
+    <message>
+        <source>This press has no zone with a brake, a clutch or a drive.</source>
+        <translation>Diese Maschine hat keine Zone mit Bremse, Kupplung oder Antrieb.</translation>
+    </message>
+    <message>
+        <source>What does this setting do?</source>
+        <translation>Was tut diese Einstellung?</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Which setting</source>
+        <translation>Welche Einstellung</translation>
+    </message>
+    <message>
+        <source>measured now, like 412 mm</source>
+        <translation>jetzt gemessen, etwa 412 mm</translation>
+    </message>
+    <message>
+        <source>plus or minus, like 2 N</source>
+        <translation>plus oder minus, etwa 2 N</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::DefinitionEditor</name>
+    <message>
+        <source>%1, edition %2</source>
+        <translation>%1, Ausgabe %2</translation>
+    </message>
+    <message>
+        <source>%1, not sealed</source>
+        <translation>%1, nicht versiegelt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows</source>
+        <translation><numerusform>%n Zeile</numerusform><numerusform>%n Zeilen</numerusform></translation>
+    </message>
+    <message>
+        <source>A supervisor seals editions.</source>
+        <translation>Ausgaben versiegelt die Aufsicht.</translation>
+    </message>
+    <message>
+        <source>Add a row</source>
+        <translation>Zeile hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add this table</source>
+        <translation>Diese Tabelle hinzufügen</translation>
+    </message>
+    <message>
+        <source>As text</source>
+        <translation>Als Text</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>First mend what the reader finds.</source>
+        <translation>Erst beheben, was der Leser findet.</translation>
+    </message>
+    <message>
+        <source>Keys and what they say</source>
+        <translation>Schlüssel und was sie sagen</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Let the changes go</source>
+        <translation>Änderungen verwerfen</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with it.</source>
+        <translation>Nichts ist daran falsch.</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Versiegeln</translation>
+    </message>
+    <message>
+        <source>Seal as a new one</source>
+        <translation>Als Neues versiegeln</translation>
+    </message>
+    <message>
+        <source>Seal as edition %1</source>
+        <translation>Als Ausgabe %1 versiegeln</translation>
+    </message>
+    <message>
+        <source>Sealed as edition %1.</source>
+        <translation>Als Ausgabe %1 versiegelt.</translation>
+    </message>
+    <message>
+        <source>Stay</source>
+        <translation>Bleiben</translation>
+    </message>
+    <message>
+        <source>Steps of the procedure</source>
+        <translation>Schritte des Ablaufs</translation>
+    </message>
+    <message>
+        <source>Tables of the file</source>
+        <translation>Tabellen der Datei</translation>
+    </message>
+    <message>
+        <source>Take the row out</source>
+        <translation>Zeile herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the table out</source>
+        <translation>Tabelle herausnehmen</translation>
+    </message>
+    <message>
+        <source>The text of the file</source>
+        <translation>Text der Datei</translation>
+    </message>
+    <message>
+        <source>This text stands as an earlier edition; the newest stays edition %1. Change something in it, if only a comment, to make it the newest.</source>
+        <translation>Dieser Text steht als frühere Ausgabe da; die neueste bleibt Ausgabe %1. Etwas darin ändern, und sei es ein Kommentar, damit er die neueste wird.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>What is wrong with the path</source>
+        <translation>Was am Bahnweg falsch ist</translation>
+    </message>
+    <message>
+        <source>What its reader finds</source>
+        <translation>Was sein Leser findet</translation>
+    </message>
+    <message>
+        <source>What the key means</source>
+        <translation>Was der Schlüssel bedeutet</translation>
+    </message>
+    <message>
+        <source>What was changed here is sealed nowhere yet.</source>
+        <translation>Was hier geändert wurde, ist noch nirgends versiegelt.</translation>
+    </message>
+    <message>
+        <source>Which targets change</source>
+        <translation>Welche Sollwerte sich ändern</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>no name yet</source>
+        <translation>noch ohne Namen</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::DefinitionsPage</name>
+    <message>
+        <source>A supervisor seals editions; anybody may look.</source>
+        <translation>Ausgaben versiegelt die Aufsicht; ansehen darf sie jeder.</translation>
+    </message>
+    <message>
+        <source>Back to the people</source>
+        <translation>Zurück zu den Personen</translation>
+    </message>
+    <message>
+        <source>Begin anew:</source>
+        <translation>Neu beginnen:</translation>
+    </message>
+    <message>
+        <source>Copy it, and adapt the copy</source>
+        <translation>Kopieren und die Kopie anpassen</translation>
+    </message>
+    <message>
+        <source>Edition %1</source>
+        <translation>Ausgabe %1</translation>
+    </message>
+    <message>
+        <source>Editions</source>
+        <translation>Ausgaben</translation>
+    </message>
+    <message>
+        <source>Find what a setting does</source>
+        <translation>Finden, was eine Einstellung tut</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Aufträge</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Presses</source>
+        <translation>Maschinen</translation>
+    </message>
+    <message>
+        <source>Procedures</source>
+        <translation>Abläufe</translation>
+    </message>
+    <message>
+        <source>Sign in to change something here.</source>
+        <translation>Anmelden, um hier etwas zu ändern.</translation>
+    </message>
+    <message>
+        <source>Substrates</source>
+        <translation>Bedruckstoffe</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML-Dateien (*.toml)</translation>
+    </message>
+    <message>
+        <source>Take in files…</source>
+        <translation>Dateien einlesen…</translation>
+    </message>
+    <message>
+        <source>Take in what a run is begun from</source>
+        <translation>Einlesen, womit ein Durchgang beginnt</translation>
+    </message>
+    <message>
+        <source>This logbook knows no press, job, substrate or procedure yet.</source>
+        <translation>Dieses Protokollbuch kennt noch keine Maschine, keinen Auftrag, Bedruckstoff oder Ablauf.</translation>
+    </message>
+    <message>
+        <source>What is begun anew</source>
+        <translation>Was neu begonnen wird</translation>
+    </message>
+    <message>
+        <source>What runs are begun from</source>
+        <translation>Womit Durchgänge beginnen</translation>
+    </message>
+    <message>
+        <source>Write it out to a file</source>
+        <translation>In eine Datei schreiben</translation>
+    </message>
+    <message>
+        <source>Write it out to a file…</source>
+        <translation>In eine Datei schreiben…</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>a job</source>
+        <translation>ein Auftrag</translation>
+    </message>
+    <message>
+        <source>a press</source>
+        <translation>eine Maschine</translation>
+    </message>
+    <message>
+        <source>a procedure</source>
+        <translation>ein Ablauf</translation>
+    </message>
+    <message>
+        <source>a substrate</source>
+        <translation>ein Bedruckstoff</translation>
+    </message>
+    <message>
+        <source>edition %1</source>
+        <translation>Ausgabe %1</translation>
+    </message>
+    <message>
+        <source>sealed by %1</source>
+        <translation>versiegelt von %1</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ElevationWidget</name>
     <message>
         <source>Drawing of the press</source>
@@ -10258,6 +11544,33 @@
     <message>
         <source>Hold: I, %1, am out and give it up</source>
         <translation>Gedrückt halten: Ich, %1, bin draußen und hebe ihn auf</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::HelpView</name>
+    <message>
+        <source>Back (Esc)</source>
+        <translation>Zurück (Esc)</translation>
+    </message>
+    <message>
+        <source>Find in the help</source>
+        <translation>In der Hilfe suchen</translation>
+    </message>
+    <message>
+        <source>No page has that in it</source>
+        <translation>Keine Seite enthält das</translation>
+    </message>
+    <message>
+        <source>Pages of the help</source>
+        <translation>Seiten der Hilfe</translation>
+    </message>
+    <message>
+        <source>The chosen page of the help</source>
+        <translation>Die gewählte Seite der Hilfe</translation>
+    </message>
+    <message>
+        <source>Two minutes to look round</source>
+        <translation>Zwei Minuten zum Umsehen</translation>
     </message>
 </context>
 <context>
@@ -10432,6 +11745,61 @@
     <message>
         <source>Hold until the bar is full</source>
         <translation>Gedrückt halten, bis der Balken voll ist</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::KeyTable</name>
+    <message>
+        <source>a name</source>
+        <translation>ein Name</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a table of its own</source>
+        <translation>eine eigene Tabelle</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>make this table</source>
+        <translation>diese Tabelle anlegen</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>one of a list</source>
+        <translation>eines aus einer Liste</translation>
+    </message>
+    <message>
+        <source>says</source>
+        <translation>sagt</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>wahr oder falsch</translation>
+    </message>
+    <message>
+        <source>words, with commas</source>
+        <translation>Wörter, mit Kommas</translation>
+    </message>
+    <message>
+        <source>x</source>
+        <translation>x</translation>
+    </message>
+    <message>
+        <source>y</source>
+        <translation>y</translation>
     </message>
 </context>
 <context>
@@ -10650,8 +12018,16 @@
 <context>
     <name>taut::app::MainWindow</name>
     <message>
+        <source>&amp;As the system</source>
+        <translation>&amp;Wie das System</translation>
+    </message>
+    <message>
         <source>&amp;Dark</source>
         <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;High contrast</source>
+        <translation>&amp;Hoher Kontrast</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -10662,12 +12038,32 @@
         <translation>&amp;Nichts bewegt sich von selbst</translation>
     </message>
     <message>
+        <source>A card is one step: where to stand, what to do, and one answer. A reading is judged while you type.</source>
+        <translation>Eine Karte ist ein Schritt: wo man steht, was zu tun ist, eine Antwort. Eine Ablesung wird beim Tippen beurteilt.</translation>
+    </message>
+    <message>
         <source>Begin a new logbook</source>
         <translation>Neues Protokollbuch beginnen</translation>
     </message>
     <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Help for this page (F1)</source>
+        <translation>Hilfe zu dieser Seite (F1)</translation>
+    </message>
+    <message>
+        <source>Help, or F1, tells about the page you are on. This look round is there, too.</source>
+        <translation>Hilfe, oder F1, erklärt die Seite, auf der Sie sind. Auch dieser Rundgang steht dort.</translation>
+    </message>
+    <message>
         <source>History</source>
         <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>History: what was set, read and signed, each with its sheet to print.</source>
+        <translation>Verlauf: was eingestellt, abgelesen und abgezeichnet wurde, je mit Blatt zum Drucken.</translation>
     </message>
     <message>
         <source>How the screen looks: light or dark, size of the text, whether anything moves</source>
@@ -10694,6 +12090,10 @@
         <translation>Durchgang</translation>
     </message>
     <message>
+        <source>Run: choose what is to run, see what follows from it, and go from step to step.</source>
+        <translation>Durchgang: wählen, was laufen soll, sehen, was daraus folgt, und Schritt für Schritt gehen.</translation>
+    </message>
+    <message>
         <source>Screen…</source>
         <translation>Bildschirm…</translation>
     </message>
@@ -10706,12 +12106,28 @@
         <translation>Betrieb</translation>
     </message>
     <message>
+        <source>Shop: people, presses and jobs, and the copies of the logbook.</source>
+        <translation>Betrieb: Personen, Maschinen und Aufträge und die Kopien des Protokollbuchs.</translation>
+    </message>
+    <message>
+        <source>Sign in here: every answer is somebody's. Lock the screen when you walk away.</source>
+        <translation>Hier anmelden: Jede Antwort gehört jemandem. Beim Weggehen den Bildschirm sperren.</translation>
+    </message>
+    <message>
         <source>Tautweb</source>
         <translation>Tautweb</translation>
     </message>
     <message>
+        <source>Tautweb leads you from a cold press to the point where ink can go on. It moves nothing and stops nothing: the press manual and local rules come first.</source>
+        <translation>Tautweb führt von der kalten Maschine bis dorthin, wo Farbe einlaufen kann. Es bewegt und stoppt nichts: Maschinenhandbuch und örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
         <source>Text %1 %</source>
         <translation>Text %1 %</translation>
+    </message>
+    <message>
+        <source>The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up.</source>
+        <translation>Die Bahnlinie zeigt den Durchgang auf einen Blick: lose ist nicht begonnen, straff ist erledigt, geteilt ist aufgehalten.</translation>
     </message>
 </context>
 <context>
@@ -11098,6 +12514,101 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     </message>
 </context>
 <context>
+    <name>taut::app::ReturnPanel</name>
+    <message>
+        <source>%1 less now</source>
+        <translation>jetzt %1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more now</source>
+        <translation>jetzt %1 mehr</translation>
+    </message>
+    <message>
+        <source>%1 · %2, %3</source>
+        <translation>%1 · %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, accepted by %2</source>
+        <translation>%1, angenommen von %2</translation>
+    </message>
+    <message>
+        <source>%1, signed by %2</source>
+        <translation>%1, abgezeichnet von %2</translation>
+    </message>
+    <message>
+        <source>At the hand-over</source>
+        <translation>Bei der Übergabe</translation>
+    </message>
+    <message>
+        <source>Back to what is to run</source>
+        <translation>Zurück zu dem, was laufen soll</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>For comparison only: what counts is what is computed now, for this roll.</source>
+        <translation>Nur zum Vergleich: Es zählt, was jetzt für diese Rolle berechnet wird.</translation>
+    </message>
+    <message>
+        <source>Job %1 ran here: %2</source>
+        <translation>Auftrag %1 lief hier: %2</translation>
+    </message>
+    <message>
+        <source>Last time</source>
+        <translation>Letztes Mal</translation>
+    </message>
+    <message>
+        <source>Nothing that can be compared was read in that run.</source>
+        <translation>In jenem Durchgang wurde nichts Vergleichbares abgelesen.</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Read by, at</source>
+        <translation>Abgelesen von, um</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>What helped: %1</source>
+        <translation>Was geholfen hat: %1</translation>
+    </message>
+    <message>
+        <source>What was set the last time, beside what is computed now</source>
+        <translation>Was letztes Mal eingestellt war, neben dem, was jetzt berechnet wird</translation>
+    </message>
+    <message>
+        <source>Written down then</source>
+        <translation>Damals notiert</translation>
+    </message>
+    <message>
+        <source>not known this time</source>
+        <translation>diesmal nicht bekannt</translation>
+    </message>
+    <message>
+        <source>outside then, accepted</source>
+        <translation>damals außerhalb, angenommen</translation>
+    </message>
+    <message>
+        <source>outside today's window</source>
+        <translation>außerhalb des heutigen Fensters</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>gleich</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ReviewCard</name>
     <message>
         <source>%1 Answers given too fast, or before the time was over: %2. The sheet says which.</source>
@@ -11227,6 +12738,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Hülse, Innendurchmesser</translation>
     </message>
     <message>
+        <source>Its tag, if you type it</source>
+        <translation>Ihr Rollenzettel, wenn getippt</translation>
+    </message>
+    <message>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
@@ -11301,6 +12816,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>if weighed</source>
         <translation>wenn gewogen</translation>
+    </message>
+    <message>
+        <source>or scan it</source>
+        <translation>oder scannen</translation>
     </message>
     <message>
         <source>straight across</source>
@@ -11582,6 +13101,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Personen</translation>
     </message>
     <message>
+        <source>Presses, jobs, substrates, procedures</source>
+        <translation>Maschinen, Aufträge, Bedruckstoffe, Abläufe</translation>
+    </message>
+    <message>
         <source>Role</source>
         <translation>Funktion</translation>
     </message>
@@ -11590,24 +13113,12 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Anmelden, um hier etwas zu ändern.</translation>
     </message>
     <message>
-        <source>TOML files (*.toml)</source>
-        <translation>TOML-Dateien (*.toml)</translation>
-    </message>
-    <message>
         <source>Take %1 back into service</source>
         <translation>%1 wieder in Dienst nehmen</translation>
     </message>
     <message>
         <source>Take %1 out of service</source>
         <translation>%1 außer Dienst nehmen</translation>
-    </message>
-    <message>
-        <source>Take in a press, job, substrate or procedure…</source>
-        <translation>Maschine, Auftrag, Bedruckstoff oder Ablauf einlesen…</translation>
-    </message>
-    <message>
-        <source>Take in what a run is begun from</source>
-        <translation>Einlesen, womit ein Durchgang begonnen wird</translation>
     </message>
     <message>
         <source>Take out of service</source>
@@ -11748,12 +13259,24 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Das Protokollbuch ist noch nicht offen.</translation>
     </message>
     <message>
+        <source>The roll that is to run</source>
+        <translation>Die Rolle, die laufen soll</translation>
+    </message>
+    <message>
+        <source>This job ran here: %1. See what was set</source>
+        <translation>Dieser Auftrag lief hier: %1. Ansehen, was eingestellt war</translation>
+    </message>
+    <message>
         <source>This logbook knows nobody yet: its first supervisor is enrolled first.</source>
         <translation>Dieses Protokollbuch kennt noch niemanden: Zuerst wird seine erste Aufsicht eingetragen.</translation>
     </message>
     <message>
         <source>This press is withdrawn from use.</source>
         <translation>Diese Maschine ist gesperrt.</translation>
+    </message>
+    <message>
+        <source>Two minutes to look round</source>
+        <translation>Zwei Minuten zum Umsehen</translation>
     </message>
     <message>
         <source>What is shown is a trial: go back to the real roll first.</source>
@@ -11939,6 +13462,84 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     </message>
 </context>
 <context>
+    <name>taut::app::TagPanel</name>
+    <message>
+        <source>&amp;Take these over</source>
+        <translation>Diese ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>A second bar code of this label, lines added: %1.</source>
+        <translation>Ein zweiter Strichcode dieses Etiketts, hinzugefügte Zeilen: %1.</translation>
+    </message>
+    <message>
+        <source>Another roll: take the tag over anew.</source>
+        <translation>Andere Rolle: Zettel neu übernehmen.</translation>
+    </message>
+    <message>
+        <source>Compare each line with the label: where a separator was lost, two lines become one.</source>
+        <translation>Jede Zeile mit dem Etikett vergleichen: Wo ein Trennzeichen verloren ging, werden zwei Zeilen eine.</translation>
+    </message>
+    <message>
+        <source>P&amp;ut the tag away</source>
+        <translation>Zettel w&amp;eglegen</translation>
+    </message>
+    <message>
+        <source>Scan the roll's tag now, whatever has the keyboard.</source>
+        <translation>Jetzt den Rollenzettel scannen, wo auch immer die Eingabe steht.</translation>
+    </message>
+    <message>
+        <source>Taken over. What was entered by hand is as it was.</source>
+        <translation>Übernommen. Von Hand Eingetragenes ist, wie es war.</translation>
+    </message>
+    <message>
+        <source>That was somebody's badge, not the tag of a roll. It was not kept.</source>
+        <translation>Das war ein Ausweis, nicht der Zettel einer Rolle. Er wurde nicht behalten.</translation>
+    </message>
+    <message>
+        <source>The tag read before stays.</source>
+        <translation>Der vorher gelesene Zettel bleibt.</translation>
+    </message>
+    <message>
+        <source>This bar code was read before and says nothing new.</source>
+        <translation>Dieser Strichcode wurde schon gelesen und sagt nichts Neues.</translation>
+    </message>
+    <message>
+        <source>This is another tag. What the one before had filled is out again.</source>
+        <translation>Das ist ein anderer Zettel. Was der davor ausgefüllt hatte, ist wieder heraus.</translation>
+    </message>
+    <message>
+        <source>This is another tag: it takes the place of the one before.</source>
+        <translation>Das ist ein anderer Zettel: Er tritt an die Stelle des vorigen.</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::TagTable</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>name and identifier of a line of a tag</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>What the tag says</source>
+        <translation>Was der Zettel sagt</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::TagText</name>
+    <message>
+        <source>Character %1 of %2. %3</source>
+        <translation>Zeichen %1 von %2. %3</translation>
+    </message>
+    <message>
+        <source>It ends too early, after character %1. %2</source>
+        <translation>Er endet zu früh, nach Zeichen %1. %2</translation>
+    </message>
+    <message>
+        <source>The tag as it was scanned</source>
+        <translation>Der Zettel, wie er gescannt wurde</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::TargetList</name>
     <message>
         <source>Choose a line to see why it is what it is.</source>
@@ -11970,6 +13571,29 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>Stages of this run</source>
         <translation>Abschnitte dieses Durchgangs</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::Tour</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>That is enough</source>
+        <translation>Das genügt</translation>
+    </message>
+    <message>
+        <source>To work</source>
+        <translation>An die Arbeit</translation>
     </message>
 </context>
 <context>

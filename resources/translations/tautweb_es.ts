@@ -319,6 +319,29 @@
     </message>
 </context>
 <context>
+    <name>TagTable</name>
+    <message>
+        <source>%1, the day is not said</source>
+        <translation>%1, sin decir el día</translation>
+    </message>
+    <message>
+        <source>Compared with %1.</source>
+        <translation>Comparado con %1.</translation>
+    </message>
+    <message>
+        <source>Something else is entered, and stays.</source>
+        <translation>Otra cosa está introducida, y queda.</translation>
+    </message>
+    <message>
+        <source>The same is entered.</source>
+        <translation>Está introducido lo mismo.</translation>
+    </message>
+    <message>
+        <source>Will be entered: %1.</source>
+        <translation>Se introducirá: %1.</translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>"%1" and "%2" are not of one kind.</source>
@@ -407,6 +430,10 @@
     <message>
         <source>"%1" is not one of the answers to this step.</source>
         <translation>«%1» no es una de las respuestas de este paso.</translation>
+    </message>
+    <message>
+        <source>"%1" is not one value as a file writes it.</source>
+        <translation>«%1» no es un valor tal como lo escribe un archivo.</translation>
     </message>
     <message>
         <source>"%1" is still empty.</source>
@@ -523,6 +550,10 @@
     <message>
         <source>%1 could not be brought to the layout of this program (first difference: %2). Nothing was changed.</source>
         <translation>No se pudo llevar %1 a la estructura de este programa (primera diferencia: %2). No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>%1 does not stand in this file.</source>
+        <translation>%1 no está en este archivo.</translation>
     </message>
     <message>
         <source>%1 from the %2</source>
@@ -1329,6 +1360,10 @@
         <translation>Un paro mantenido pertenece a alguien, y no se indicó ningún nombre.</translation>
     </message>
     <message>
+        <source>A line needs two pulls or more, at settings well apart.</source>
+        <translation>Una recta necesita dos tirones o más, con ajustes bien separados.</translation>
+    </message>
+    <message>
         <source>A linear taper of 100 % leaves no tension at all on the finished roll.</source>
         <translation>Una disminución lineal (taper) del 100 % no deja tensión alguna en la bobina terminada.</translation>
     </message>
@@ -1367,6 +1402,10 @@
     <message>
         <source>A picture or file needs a short name without a folder in it.</source>
         <translation>Una imagen o archivo necesita un nombre corto, sin carpeta.</translation>
+    </message>
+    <message>
+        <source>A pull needs a force and a diameter above nought.</source>
+        <translation>Un tirón necesita una fuerza y un diámetro mayores que cero.</translation>
     </message>
     <message>
         <source>A quotation mark stands right behind a word or a number.</source>
@@ -1457,6 +1496,10 @@
         <translation>Valor de partida de una tabla; el rango del fabricante es mejor.</translation>
     </message>
     <message>
+        <source>A tag was read, and nobody has said yet that it is right.</source>
+        <translation>Se leyó una etiqueta, y nadie ha dicho aún que es correcta.</translation>
+    </message>
+    <message>
         <source>A target set or a plan does not follow from its words.</source>
         <translation>Un conjunto de valores objetivo o un plan no se deduce de sus palabras.</translation>
     </message>
@@ -1517,6 +1560,10 @@
         <translation>Abandonar una preparación necesita un motivo.</translation>
     </message>
     <message>
+        <source>Across its face. Of unwind and rewind the roll's own counts.</source>
+        <translation>A lo ancho de su cara. Del desbobinador y el rebobinador cuenta el de la bobina.</translation>
+    </message>
+    <message>
         <source>Add a [[person]] with id, name, role, pin and passphrase for everybody.</source>
         <translation>Añada un [[person]] con id, name, role, pin y passphrase para cada persona.</translation>
     </message>
@@ -1547,6 +1594,10 @@
     <message>
         <source>All of the web across its width.</source>
         <translation>Toda la banda en todo su ancho.</translation>
+    </message>
+    <message>
+        <source>All pulls were at one setting, which tells no line.</source>
+        <translation>Todos los tirones fueron con un ajuste, y eso no da una recta.</translation>
     </message>
     <message>
         <source>All that the lift has to raise.</source>
@@ -1609,6 +1660,10 @@
         <translation>Tan cerca del último rodillo del guiador como se pueda: más allá ve demasiado tarde, y el guiador oscila.</translation>
     </message>
     <message>
+        <source>As ordered.</source>
+        <translation>Según el pedido.</translation>
+    </message>
+    <message>
         <source>As the roll's label says; compare it with the length by diameters.</source>
         <translation>Como dice la etiqueta de la bobina; compárela con la longitud por diámetros.</translation>
     </message>
@@ -1651,6 +1706,10 @@
     <message>
         <source>Ask them, or a supervisor who has looked that nobody is in.</source>
         <translation>Pregúntele, o pregunte a un supervisor que haya comprobado que no hay nadie dentro.</translation>
+    </message>
+    <message>
+        <source>Ask whoever answers for the material whether this roll may still be run.</source>
+        <translation>Preguntar a quien responde del material si esta bobina aún puede usarse.</translation>
     </message>
     <message>
         <source>At %1 across this part-used roll would hold %2; full it held %3.</source>
@@ -1781,6 +1840,14 @@
         <translation>Entre las bobinas y dentro de cada una; dígaselo a quien recibe las bobinas terminadas.</translation>
     </message>
     <message>
+        <source>Between these two stand other tables.</source>
+        <translation>Entre estas dos hay otras tablas.</translation>
+    </message>
+    <message>
+        <source>Between web and roller, where the roller does not say.</source>
+        <translation>Entre banda y rodillo, si el rodillo no lo dice.</translation>
+    </message>
+    <message>
         <source>Blades and knives are covered</source>
         <translation>Hojas y cuchillas están cubiertas</translation>
     </message>
@@ -1813,8 +1880,20 @@
         <translation>Por la parte de las celdas que este taller ha visto llegar a la banda, igual para película y masa; la cubeta y las mangueras van aparte.</translation>
     </message>
     <message>
+        <source>By these pulls the roll would hold back with nothing set at all.</source>
+        <translation>Según estos tirones, la bobina frenaría sin ajuste alguno.</translation>
+    </message>
+    <message>
+        <source>By these pulls the torque is known worse than by half.</source>
+        <translation>Según estos tirones, el par se conoce con un error de más de la mitad.</translation>
+    </message>
+    <message>
         <source>By what a repeat is shorter when the web is let go</source>
         <translation>Cuánto más corto es el desarrollo al soltar la banda</translation>
+    </message>
+    <message>
+        <source>By what share it falls.</source>
+        <translation>En qué proporción disminuye.</translation>
     </message>
     <message>
         <source>Byte %1 is not UTF-8 text.</source>
@@ -1827,6 +1906,10 @@
     <message>
         <source>Caliper as wound</source>
         <translation>Espesor enrollado</translation>
+    </message>
+    <message>
+        <source>Cells along a length.</source>
+        <translation>Celdas por longitud.</translation>
     </message>
     <message>
         <source>Centre mark from the web's edge</source>
@@ -2125,6 +2208,10 @@
         <translation>Elija un sustrato del archivo, o escriba este en él.</translation>
     </message>
     <message>
+        <source>Choose a zone of this press.</source>
+        <translation>Elegir una zona de esta máquina.</translation>
+    </message>
+    <message>
         <source>Choose an id that nobody has had.</source>
         <translation>Elija un id que nadie haya tenido.</translation>
     </message>
@@ -2185,6 +2272,10 @@
         <translation>Elija a alguien de la lista.</translation>
     </message>
     <message>
+        <source>Choose something that does.</source>
+        <translation>Elegir algo que sí lo haga.</translation>
+    </message>
+    <message>
         <source>Choose the job's material, or the job that belongs to this one.</source>
         <translation>Elija el material del trabajo, o el trabajo que corresponde a este.</translation>
     </message>
@@ -2231,6 +2322,10 @@
     <message>
         <source>Come up to it slowly from below, beside the roll, never under it. If nothing has moved at %1, stop: something is stuck. Never raise the pressure with anybody near the roll.</source>
         <translation>Acérquese despacio desde abajo, al lado de la bobina, nunca debajo de ella. Si nada se ha movido en %1, deténgase: algo está atascado. No suba nunca la presión con alguien cerca de la bobina.</translation>
+    </message>
+    <message>
+        <source>Compare it with the label and take it over, or put it away.</source>
+        <translation>Compararla con la etiqueta y tomar sus datos, o quitarla.</translation>
     </message>
     <message>
         <source>Compare it with the running strain: above that an edge goes slack.</source>
@@ -2381,6 +2476,10 @@
         <translation>Sensor del lado transmisión desde el bastidor</translation>
     </message>
     <message>
+        <source>Edge to edge, or one over the other.</source>
+        <translation>De borde a borde, o uno sobre otro.</translation>
+    </message>
+    <message>
         <source>Edition %2 of the %3 %1 is not kept in this logbook, so a run cannot name it.</source>
         <translation>La edición %2 de %3 %1 no se guarda en este libro de registro, así que una preparación no puede nombrarla.</translation>
     </message>
@@ -2439,6 +2538,10 @@
     <message>
         <source>Enter the zone that ends at %1 in the press profile, before this one.</source>
         <translation>Introduzca en el perfil de la máquina la zona que termina en %1, antes de esta.</translation>
+    </message>
+    <message>
+        <source>Enter them as the panel shows them, all in one kind of unit.</source>
+        <translation>Introducirlos como los muestra el panel, todos en el mismo tipo de unidad.</translation>
     </message>
     <message>
         <source>Enter where the torque begins, and the most that can be set, each by its own figure.</source>
@@ -2577,8 +2680,28 @@
         <translation>Libere espacio allí, o elija una carpeta en otro disco.</translation>
     </message>
     <message>
+        <source>Free web before the guide.</source>
+        <translation>Banda libre antes del guiador.</translation>
+    </message>
+    <message>
+        <source>Free web behind it.</source>
+        <translation>Banda libre detrás de él.</translation>
+    </message>
+    <message>
+        <source>Friction of the web on the core and on itself.</source>
+        <translation>Rozamiento de la banda sobre el núcleo y sobre sí misma.</translation>
+    </message>
+    <message>
         <source>From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells reaches the web: the middle, for film and mass alike; pan and hoses come on top.</source>
         <translation>De un cuarto (una regla pública, S79) a la mitad (la tabla de un fabricante de tinta, S80) de las celdas llega a la banda: el valor medio, igual para película y masa; la cubeta y las mangueras van aparte.</translation>
+    </message>
+    <message>
+        <source>From its pivot to the cylinder.</source>
+        <translation>De su pivote al cilindro.</translation>
+    </message>
+    <message>
+        <source>From its pivot to the roller.</source>
+        <translation>De su pivote al rodillo.</translation>
     </message>
     <message>
         <source>From job speed the press takes %1 of web to stop; the automatic stop's reserve is %2: the end of the web would run off the roll.</source>
@@ -2589,8 +2712,28 @@
         <translation>De un extremo al otro de lo que se conoce el estirado. Donde eso es más ancho que el margen de la tensión por ancho, el estirado no fija esta banda.</translation>
     </message>
     <message>
+        <source>From running to standstill by the emergency stop.</source>
+        <translation>De la marcha a la parada por el paro de emergencia.</translation>
+    </message>
+    <message>
+        <source>From running to standstill by the ordinary stop.</source>
+        <translation>De la marcha a la parada por el paro normal.</translation>
+    </message>
+    <message>
+        <source>From standstill to running.</source>
+        <translation>De la parada a la marcha.</translation>
+    </message>
+    <message>
+        <source>From that face to the middle of the web.</source>
+        <translation>De esa cara al centro de la banda.</translation>
+    </message>
+    <message>
         <source>From the diameters measured now.</source>
         <translation>A partir de los diámetros medidos ahora.</translation>
+    </message>
+    <message>
+        <source>From the inner face of one frame to that of the other.</source>
+        <translation>De la cara interior de un bastidor a la del otro.</translation>
     </message>
     <message>
         <source>From the mass, since a diameter is missing.</source>
@@ -2711,6 +2854,10 @@
     <message>
         <source>Go to the press, make it safe, look at each of these, and say it.</source>
         <translation>Vaya a la máquina, asegúrela, mire cada uno de estos puntos, y declárelo.</translation>
+    </message>
+    <message>
+        <source>Good pieces ordered.</source>
+        <translation>Piezas buenas pedidas.</translation>
     </message>
     <message>
         <source>Good when the roll was weighed; the core's mass must be taken off.</source>
@@ -2897,12 +3044,84 @@
         <translation>Cómo enrolla %1</translation>
     </message>
     <message>
+        <source>How a roll may be hung: over, the web leaves its top; under, its bottom.</source>
+        <translation>Cómo puede colgarse una bobina: over, la banda sale por arriba; under, por abajo.</translation>
+    </message>
+    <message>
+        <source>How far behind the guide the sensor stands.</source>
+        <translation>A qué distancia detrás del guiador está el sensor.</translation>
+    </message>
+    <message>
+        <source>How far it moves in all.</source>
+        <translation>Cuánto se mueve en total.</translation>
+    </message>
+    <message>
+        <source>How far its reading may be off, either way.</source>
+        <translation>Cuánto puede errar su lectura, en ambos sentidos.</translation>
+    </message>
+    <message>
+        <source>How far register can be moved across the web, each way.</source>
+        <translation>Cuánto puede moverse el registro a lo ancho de la banda, en cada sentido.</translation>
+    </message>
+    <message>
+        <source>How far register can be moved along the web, each way.</source>
+        <translation>Cuánto puede moverse el registro a lo largo de la banda, en cada sentido.</translation>
+    </message>
+    <message>
+        <source>How far the caliper may lie from it, as a share.</source>
+        <translation>Cuánto puede apartarse de él el espesor, como proporción.</translation>
+    </message>
+    <message>
         <source>How far the lengths of this roll lie apart</source>
         <translation>Diferencia entre las longitudes de esta bobina</translation>
     </message>
     <message>
+        <source>How far the plate cylinder lies under its pitch line; plate and tape fill it.</source>
+        <translation>Cuánto queda el cilindro portaplancha bajo su línea primitiva; plancha y cinta lo rellenan.</translation>
+    </message>
+    <message>
+        <source>How far the roll moves for each length that the piston moves.</source>
+        <translation>Cuánto se mueve la bobina por cada longitud que se mueve el pistón.</translation>
+    </message>
+    <message>
+        <source>How far the web moves at one touch of the inch control.</source>
+        <translation>Cuánto se mueve la banda con un toque del mando de impulsos.</translation>
+    </message>
+    <message>
+        <source>How fast it moves.</source>
+        <translation>A qué velocidad se mueve.</translation>
+    </message>
+    <message>
+        <source>How it can wind, first what it does as a rule: over or under its core.</source>
+        <translation>Cómo puede bobinar, primero lo habitual: over o under de su núcleo.</translation>
+    </message>
+    <message>
+        <source>How it moves the web.</source>
+        <translation>Cómo mueve la banda.</translation>
+    </message>
+    <message>
+        <source>How it turns in forward running, seen from the operator's side: cw with the clock.</source>
+        <translation>Cómo gira hacia delante, vista desde el lado operador: cw como el reloj.</translation>
+    </message>
+    <message>
+        <source>How large the finished rolls may be.</source>
+        <translation>Qué tamaño pueden tener las bobinas terminadas.</translation>
+    </message>
+    <message>
         <source>How long the web takes to follow the guide</source>
         <translation>Cuánto tarda la banda en seguir al guiador</translation>
+    </message>
+    <message>
+        <source>How many clamps hold the web there.</source>
+        <translation>Cuántas mordazas sujetan allí la banda.</translation>
+    </message>
+    <message>
+        <source>How many cylinders load it.</source>
+        <translation>Cuántos cilindros lo cargan.</translation>
+    </message>
+    <message>
+        <source>How many pistons lift together.</source>
+        <translation>Cuántos pistones levantan juntos.</translation>
     </message>
     <message>
         <source>How much faster the second nip runs than the first.</source>
@@ -2917,16 +3136,40 @@
         <translation>Cuánto más resiste la unión que el tirón que recibe.</translation>
     </message>
     <message>
+        <source>How much web lies on it.</source>
+        <translation>Cuánta banda hay en ella.</translation>
+    </message>
+    <message>
         <source>How surely this roll is enough for the job</source>
         <translation>Con qué seguridad basta esta bobina para el trabajo</translation>
+    </message>
+    <message>
+        <source>How tension falls while the finished roll grows.</source>
+        <translation>Cómo baja la tensión mientras crece la bobina terminada.</translation>
+    </message>
+    <message>
+        <source>How the customer calls it.</source>
+        <translation>Cómo lo llama el cliente.</translation>
+    </message>
+    <message>
+        <source>How the people of this press say quantities.</source>
+        <translation>Cómo dicen las cantidades quienes trabajan en esta máquina.</translation>
     </message>
     <message>
         <source>How the roll hangs</source>
         <translation>Cómo cuelga la bobina</translation>
     </message>
     <message>
+        <source>How this press shows the middle of a register adjuster.</source>
+        <translation>Cómo muestra esta máquina el centro de un ajustador de registro.</translation>
+    </message>
+    <message>
         <source>How this record came to stand as it does</source>
         <translation>Cómo llegó este registro a estar como está</translation>
+    </message>
+    <message>
+        <source>How well the torque is known, plus or minus, as a share.</source>
+        <translation>Con qué exactitud se conoce el par, más o menos, como proporción.</translation>
     </message>
     <message>
         <source>IMPORTED, for reading only: the record is in the logbook that it came from</source>
@@ -2969,8 +3212,16 @@
         <translation>En la clase de preparación %1 esta etapa no termina con una declaración de cierre.</translation>
     </message>
     <message>
+        <source>In what the panel takes the tension: a unit of force, or %.</source>
+        <translation>En qué toma el panel la tensión: una unidad de fuerza, o %.</translation>
+    </message>
+    <message>
         <source>Inertia of the roll</source>
         <translation>Inercia de la bobina</translation>
+    </message>
+    <message>
+        <source>Inner diameter of the finished rolls' cores.</source>
+        <translation>Diámetro interior de los núcleos de las bobinas terminadas.</translation>
     </message>
     <message>
         <source>Install the package fonts-dejavu-core.</source>
@@ -3071,6 +3322,30 @@
     <message>
         <source>Its arguments are: %1. Give every one of them.</source>
         <translation>Sus argumentos son: %1. Indíquelos todos.</translation>
+    </message>
+    <message>
+        <source>Its mass for each area.</source>
+        <translation>Su masa por superficie.</translation>
+    </message>
+    <message>
+        <source>Its middle along the press, to the right, seen from the operator's side.</source>
+        <translation>Su centro a lo largo de la máquina, hacia la derecha, visto desde el lado operador.</translation>
+    </message>
+    <message>
+        <source>Its middle, upwards.</source>
+        <translation>Su centro, hacia arriba.</translation>
+    </message>
+    <message>
+        <source>Its number on the press.</source>
+        <translation>Su número en la máquina.</translation>
+    </message>
+    <message>
+        <source>Its stiffness: stress over strain.</source>
+        <translation>Su rigidez: esfuerzo entre deformación.</translation>
+    </message>
+    <message>
+        <source>Its thickness.</source>
+        <translation>Su espesor.</translation>
     </message>
     <message>
         <source>Job</source>
@@ -3193,6 +3468,10 @@
         <translation>Omítalo o léalo de nuevo.</translation>
     </message>
     <message>
+        <source>Leave out a setting at which nothing held, and measure the roll where the web leaves it.</source>
+        <translation>Omitir un ajuste con el que nada frenó, y medir la bobina donde la deja la banda.</translation>
+    </message>
+    <message>
         <source>Leave the file as it is, have the disk checked, and restore the logbook from a backup.</source>
         <translation>Deje el archivo como está, haga comprobar el disco, y restaure el libro de registro desde una copia de seguridad.</translation>
     </message>
@@ -3235,6 +3514,10 @@
     <message>
         <source>Let somebody do it whose role allows it.</source>
         <translation>Que lo haga alguien cuyo rol lo permita.</translation>
+    </message>
+    <message>
+        <source>Let them change places in the text of the file.</source>
+        <translation>Cambiarlas de sitio en el texto del archivo.</translation>
     </message>
     <message>
         <source>Lift pressure at which it begins to rise</source>
@@ -3297,6 +3580,10 @@
         <translation>Mire ahora cada uno de estos puntos, en la máquina, y declárelo antes de que se mueva nada.</translation>
     </message>
     <message>
+        <source>Look at it in the text of the file.</source>
+        <translation>Verlo en el texto del archivo.</translation>
+    </message>
+    <message>
         <source>Look at the code again, or ask the supervisor for a new one.</source>
         <translation>Mire otra vez el código, o pida al supervisor uno nuevo.</translation>
     </message>
@@ -3353,6 +3640,10 @@
         <translation>Mire qué escala o unidad se leyó, y escriba el valor de nuevo.</translation>
     </message>
     <message>
+        <source>Look for a brake that drags or a gauge that does not stand at nought, and pull again.</source>
+        <translation>Buscar un freno que roza o un manómetro que no está a cero, y tirar otra vez.</translation>
+    </message>
+    <message>
         <source>Look for a newer copy of the logbook; restore it from a backup.</source>
         <translation>Busque una copia más reciente del libro de registro; restáurela desde una copia de seguridad.</translation>
     </message>
@@ -3387,6 +3678,10 @@
     <message>
         <source>Look there for scuffs and wander, and run slower if you see them. A narrow web keeps more than is reckoned.</source>
         <translation>Busque allí rozaduras y deriva lateral, y corra más despacio si las ve. Una banda estrecha conserva más de lo calculado.</translation>
+    </message>
+    <message>
+        <source>Look whether settings and forces stand in the right rows, and whether the brake is worn, oiled or stuck.</source>
+        <translation>Ver si ajustes y fuerzas están en su fila, y si el freno está gastado, engrasado o pegado.</translation>
     </message>
     <message>
         <source>Look whether the core still goes on the shaft and the roll runs round; else take another.</source>
@@ -3833,8 +4128,44 @@
         <translation>No se escaneó ni se escribió nada.</translation>
     </message>
     <message>
+        <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
+        <translation>De un embrague deslizante: cuánto más rápida es su entrada que el núcleo vacío, como proporción.</translation>
+    </message>
+    <message>
+        <source>Of its base alone.</source>
+        <translation>Solo de su base.</translation>
+    </message>
+    <message>
+        <source>Of its cells, for each area.</source>
+        <translation>De sus celdas, por superficie.</translation>
+    </message>
+    <message>
+        <source>Of its surface, where it meets rollers.</source>
+        <translation>De su superficie, donde toca los rodillos.</translation>
+    </message>
+    <message>
+        <source>Of its surface: more of it lets air out, so that it grips at speed.</source>
+        <translation>De su superficie: más deja salir el aire, y así agarra a velocidad.</translation>
+    </message>
+    <message>
+        <source>Of the ink as it is used.</source>
+        <translation>De la tinta tal como se usa.</translation>
+    </message>
+    <message>
+        <source>Of the whole plate.</source>
+        <translation>De toda la plancha.</translation>
+    </message>
+    <message>
         <source>Of those that are driven or whose inertia is known; a light idler has nothing to slip against.</source>
         <translation>De los que son accionados o cuya inercia se conoce; un rodillo loco ligero no tiene contra qué resbalar.</translation>
+    </message>
+    <message>
+        <source>Of web on roller, where it is not the substrate's.</source>
+        <translation>De la banda sobre el rodillo, si no es el del sustrato.</translation>
+    </message>
+    <message>
+        <source>Of what turns with the roll: shaft, chucks, disc.</source>
+        <translation>De lo que gira con la bobina: eje, platos, disco.</translation>
     </message>
     <message>
         <source>Off this, the print is longer or shorter than the gear says, and the pressure wrong.</source>
@@ -3949,6 +4280,18 @@
         <translation>Imágenes y archivos</translation>
     </message>
     <message>
+        <source>Pieces beside each other.</source>
+        <translation>Piezas una junto a otra.</translation>
+    </message>
+    <message>
+        <source>Pieces on one turn of the cylinder.</source>
+        <translation>Piezas en una vuelta del cilindro.</translation>
+    </message>
+    <message>
+        <source>Pitch diameter for each tooth.</source>
+        <translation>Diámetro primitivo por diente.</translation>
+    </message>
+    <message>
         <source>Plan %1 rolls, or take a longer one.</source>
         <translation>Prevea %1 bobinas, o tome una más larga.</translation>
     </message>
@@ -3967,6 +4310,18 @@
     <message>
         <source>Procedure</source>
         <translation>Procedimiento</translation>
+    </message>
+    <message>
+        <source>Pull at another setting and enter both.</source>
+        <translation>Tirar con otro ajuste e introducir los dos.</translation>
+    </message>
+    <message>
+        <source>Pull at another setting, well apart from the first.</source>
+        <translation>Tirar con otro ajuste, bien separado del primero.</translation>
+    </message>
+    <message>
+        <source>Pull at settings further apart, or more often, and read the scale while the roll just turns.</source>
+        <translation>Tirar con ajustes más separados, o más veces, y leer la báscula mientras la bobina apenas gira.</translation>
     </message>
     <message>
         <source>Put a step of kind hold before it in its stage, in the kind of run %1 too, or need locked_out.</source>
@@ -4837,8 +5192,16 @@
         <translation>Disminuya menos.</translation>
     </message>
     <message>
+        <source>Teeth for each inch of pitch diameter.</source>
+        <translation>Dientes por pulgada de diámetro primitivo.</translation>
+    </message>
+    <message>
         <source>Teeth for the repeat wanted</source>
         <translation>Dientes para el desarrollo deseado</translation>
+    </message>
+    <message>
+        <source>Teeth of the print cylinder's gear.</source>
+        <translation>Dientes del engranaje del cilindro impresor.</translation>
     </message>
     <message>
         <source>Tell a supervisor what else you found.</source>
@@ -4919,6 +5282,14 @@
     <message>
         <source>The air on the dancer. A dancer at rest shows balance, it does not prove tension.</source>
         <translation>El aire del bailarín. Un bailarín en reposo muestra equilibrio, no prueba la tensión.</translation>
+    </message>
+    <message>
+        <source>The angle of its cutting guide, from the straight cross cut.</source>
+        <translation>El ángulo de su guía de corte, respecto al corte recto.</translation>
+    </message>
+    <message>
+        <source>The angle over which the web lies on it, where the rollers do not tell.</source>
+        <translation>El ángulo en que la banda la abraza, si los rodillos no lo dicen.</translation>
     </message>
     <message>
         <source>The badge could not be printed.</source>
@@ -5061,6 +5432,10 @@
         <translation>La banda adicional tras el rodillo %1 no es una longitud de cero o más.</translation>
     </message>
     <message>
+        <source>The fastest that the press may run.</source>
+        <translation>Lo más rápido que puede ir la máquina.</translation>
+    </message>
+    <message>
         <source>The file %1 cannot be read; the system says: %2.</source>
         <translation>No se puede leer el archivo %1; el sistema dice: %2.</translation>
     </message>
@@ -5125,8 +5500,16 @@
         <translation>No está instalada la fuente en que se componen las hojas; en su lugar saldría %1, y podrían perderse signos.</translation>
     </message>
     <message>
+        <source>The force at which it reads full.</source>
+        <translation>La fuerza con la que marca el máximo.</translation>
+    </message>
+    <message>
         <source>The format is not a whole number from 1 up.</source>
         <translation>El formato no es un número entero desde 1.</translation>
+    </message>
+    <message>
+        <source>The frame from whose inner face everything across is measured.</source>
+        <translation>El bastidor desde cuya cara interior se mide todo a lo ancho.</translation>
     </message>
     <message>
         <source>The gear's pitch is given in more than one way.</source>
@@ -5141,8 +5524,16 @@
         <translation>El guiador aún no está en el centro de su recorrido.</translation>
     </message>
     <message>
+        <source>The heat that brake or clutch bears without end, from its maker.</source>
+        <translation>El calor que freno o embrague aguantan sin fin, según su fabricante.</translation>
+    </message>
+    <message>
         <source>The heavier and larger the roll, the more it wants to run on.</source>
         <translation>Cuanto más pesada y grande es la bobina, más tiende a seguir girando.</translation>
+    </message>
+    <message>
+        <source>The heaviest roll that it carries.</source>
+        <translation>La bobina más pesada que lleva.</translation>
     </message>
     <message>
         <source>The id "%1" cannot be used.</source>
@@ -5155,6 +5546,22 @@
     <message>
         <source>The id %1 stands here twice.</source>
         <translation>El id %1 está aquí dos veces.</translation>
+    </message>
+    <message>
+        <source>The id of its substrate.</source>
+        <translation>El id de su sustrato.</translation>
+    </message>
+    <message>
+        <source>The inner diameter of a lifting cylinder.</source>
+        <translation>El diámetro interior de un cilindro elevador.</translation>
+    </message>
+    <message>
+        <source>The inner diameter of its cylinder.</source>
+        <translation>El diámetro interior de su cilindro.</translation>
+    </message>
+    <message>
+        <source>The inner diameter of the cores that this adapter fits.</source>
+        <translation>El diámetro interior de los núcleos a los que sirve este adaptador.</translation>
     </message>
     <message>
         <source>The isolator is locked by your site's procedure</source>
@@ -5241,8 +5648,24 @@
         <translation>Las lámparas están en reposo</translation>
     </message>
     <message>
+        <source>The largest core, by its inside, that it holds.</source>
+        <translation>El núcleo mayor, por dentro, que sujeta.</translation>
+    </message>
+    <message>
+        <source>The largest roll that finds room there.</source>
+        <translation>La bobina mayor que cabe allí.</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Las capas suman %1, más que el total, %2.</translation>
+    </message>
+    <message>
+        <source>The least air in its shaft, from its plate.</source>
+        <translation>El aire mínimo en su eje, según su placa.</translation>
+    </message>
+    <message>
+        <source>The least that it can be set to.</source>
+        <translation>Lo mínimo a lo que puede ajustarse.</translation>
     </message>
     <message>
         <source>The least, reckoned on the outside of the core, at which the reserve is still on the roll. Aim between it and the largest: neither the setting nor the caliper is exact.</source>
@@ -5321,8 +5744,16 @@
         <translation>Se cambió la disposición del libro de registro: %1 falta, sobra o es distinto de como lo hace este programa. De ella forman parte las protecciones contra el cambio de filas selladas.</translation>
     </message>
     <message>
+        <source>The lower end of the window.</source>
+        <translation>El extremo inferior del margen.</translation>
+    </message>
+    <message>
         <source>The lower end, %1, lies above the upper end, %2.</source>
         <translation>El extremo inferior, %1, está por encima del superior, %2.</translation>
+    </message>
+    <message>
+        <source>The maintained stop within reach there.</source>
+        <translation>El paro mantenido al alcance allí.</translation>
     </message>
     <message>
         <source>The maker's range, entered with the material, would be better.</source>
@@ -5373,12 +5804,52 @@
         <translation>No se pudo escribir el espejo; el sistema dice: %1.</translation>
     </message>
     <message>
+        <source>The most air in its shaft, from its plate.</source>
+        <translation>El aire máximo en su eje, según su placa.</translation>
+    </message>
+    <message>
+        <source>The most that it can be set to.</source>
+        <translation>Lo máximo a lo que puede ajustarse.</translation>
+    </message>
+    <message>
+        <source>The most that it turns.</source>
+        <translation>Lo máximo que gira.</translation>
+    </message>
+    <message>
+        <source>The most that its plate allows.</source>
+        <translation>Lo máximo que permite su placa.</translation>
+    </message>
+    <message>
         <source>The name "%1" stands twice in one object.</source>
         <translation>El nombre «%1» está dos veces en un objeto.</translation>
     </message>
     <message>
         <source>The name %1 is used twice.</source>
         <translation>El nombre %1 se usa dos veces.</translation>
+    </message>
+    <message>
+        <source>The name by which jobs and rolls mean it.</source>
+        <translation>El nombre con que lo citan trabajos y bobinas.</translation>
+    </message>
+    <message>
+        <source>The name by which others in this file mean it.</source>
+        <translation>El nombre con que otros de este archivo lo citan.</translation>
+    </message>
+    <message>
+        <source>The name of a further path, a lane or the waste; nothing for the main one.</source>
+        <translation>El nombre de otro recorrido, una pista o el desperdicio; nada para el principal.</translation>
+    </message>
+    <message>
+        <source>The name that runs and targets of this press bear. Keep it in every edition.</source>
+        <translation>El nombre que llevan preparaciones y valores de esta máquina. Mantenerlo en cada edición.</translation>
+    </message>
+    <message>
+        <source>The name that runs of this job bear.</source>
+        <translation>El nombre que llevan las preparaciones de este trabajo.</translation>
+    </message>
+    <message>
+        <source>The narrowest web that it runs.</source>
+        <translation>La banda más estrecha que admite.</translation>
     </message>
     <message>
         <source>The next whole tooth up; what is over is gap between the labels.</source>
@@ -5399,6 +5870,10 @@
     <message>
         <source>The number in "%1" is too large or too small.</source>
         <translation>El número de «%1» es demasiado grande o demasiado pequeño.</translation>
+    </message>
+    <message>
+        <source>The number of its print station.</source>
+        <translation>El número de su estación de impresión.</translation>
     </message>
     <message>
         <source>The number of splices is not a whole number.</source>
@@ -5431,6 +5906,10 @@
     <message>
         <source>The picture or file %1 that seal %3 names (SHA-256 %2...) is not the one that was attached: its bytes were changed.</source>
         <translation>La imagen o archivo %1 que nombra el sello %3 (SHA-256 %2...) no es lo que se adjuntó: se cambiaron sus bytes.</translation>
+    </message>
+    <message>
+        <source>The place where one stands for it.</source>
+        <translation>El puesto en que se está para ello.</translation>
     </message>
     <message>
         <source>The plate is made this much shorter, and stretches to length on its cylinder.</source>
@@ -5491,6 +5970,10 @@
     <message>
         <source>The record itself stands; do not go by this picture or file. Restore it from the mirror or a copy.</source>
         <translation>El registro en sí vale; no fiarse de esta imagen o archivo. Restaurarlo desde el espejo o una copia.</translation>
+    </message>
+    <message>
+        <source>The repeat wished for, where teeth are still to be chosen.</source>
+        <translation>El desarrollo deseado, si los dientes están por elegir.</translation>
     </message>
     <message>
         <source>The rewind core is locked</source>
@@ -5589,6 +6072,38 @@
         <translation>El borde de la bobina tiene muescas: la banda puede rasgarse ahí bajo tensión.</translation>
     </message>
     <message>
+        <source>The roller at which a further path leaves.</source>
+        <translation>El rodillo en que se separa otro recorrido.</translation>
+    </message>
+    <message>
+        <source>The roller at which it ends.</source>
+        <translation>El rodillo en que termina.</translation>
+    </message>
+    <message>
+        <source>The roller at which this stretch of even tension begins.</source>
+        <translation>El rodillo en que empieza este tramo de tensión uniforme.</translation>
+    </message>
+    <message>
+        <source>The roller behind which the table lies.</source>
+        <translation>El rodillo tras el que está la mesa.</translation>
+    </message>
+    <message>
+        <source>The roller next to it.</source>
+        <translation>El rodillo contiguo.</translation>
+    </message>
+    <message>
+        <source>The roller where it is.</source>
+        <translation>El rodillo donde está.</translation>
+    </message>
+    <message>
+        <source>The rollers that belong to it.</source>
+        <translation>Los rodillos que le pertenecen.</translation>
+    </message>
+    <message>
+        <source>The rollers that it moves, first and last.</source>
+        <translation>Los rodillos que mueve, primero y último.</translation>
+    </message>
+    <message>
         <source>The row of seal %1 says something else than its document about what was sealed, when or by whom: the row was changed.</source>
         <translation>La fila del sello %1 dice otra cosa que su documento sobre qué se selló, cuándo o por quién: la fila se cambió.</translation>
     </message>
@@ -5665,8 +6180,28 @@
         <translation>La consigna del lazo de control; ponga antes a cero la célula de carga con la banda floja.</translation>
     </message>
     <message>
+        <source>The setting from which on there is torque.</source>
+        <translation>El ajuste a partir del cual hay par.</translation>
+    </message>
+    <message>
+        <source>The settings are not all of one kind.</source>
+        <translation>Los ajustes no son todos de un tipo.</translation>
+    </message>
+    <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
         <translation>La placa del eje pide al menos %1; la entrada de aire da %2 como máximo.</translation>
+    </message>
+    <message>
+        <source>The share of the piston's force that arrives at the roll.</source>
+        <translation>La parte de la fuerza del pistón que llega a la bobina.</translation>
+    </message>
+    <message>
+        <source>The share of the web that it covers.</source>
+        <translation>La parte de la banda que cubre.</translation>
+    </message>
+    <message>
+        <source>The share that is lost while it runs.</source>
+        <translation>La parte que se pierde en marcha.</translation>
     </message>
     <message>
         <source>The sheet could not be drawn: the printer or the PDF did not begin.</source>
@@ -5693,6 +6228,26 @@
         <translation>El movimiento más lento con mando mantenido, %1, es más rápido que lo recomendado para la preparación.</translation>
     </message>
     <message>
+        <source>The slowest steady speed.</source>
+        <translation>La velocidad constante más lenta.</translation>
+    </message>
+    <message>
+        <source>The smallest core, by its inside, that it holds.</source>
+        <translation>El núcleo menor, por dentro, que sujeta.</translation>
+    </message>
+    <message>
+        <source>The speed at which it is to run.</source>
+        <translation>La velocidad a la que debe correr.</translation>
+    </message>
+    <message>
+        <source>The speed at which that was measured.</source>
+        <translation>La velocidad a la que eso se midió.</translation>
+    </message>
+    <message>
+        <source>The speed of creeping.</source>
+        <translation>La velocidad de la marcha lenta.</translation>
+    </message>
+    <message>
         <source>The splice has been watched through</source>
         <translation>Se vigiló el paso del empalme hasta el final</translation>
     </message>
@@ -5711,6 +6266,10 @@
     <message>
         <source>The splice table follows roller %1, which is not on the main path.</source>
         <translation>La mesa de empalme sigue al rodillo %1, que no está en el camino principal.</translation>
+    </message>
+    <message>
+        <source>The station where this colour stands.</source>
+        <translation>La estación donde está este color.</translation>
     </message>
     <message>
         <source>The stations are off impression</source>
@@ -5777,12 +6336,20 @@
         <translation>El texto de %1 es el mismo del procedimiento.</translation>
     </message>
     <message>
+        <source>The torque does not rise with the setting.</source>
+        <translation>El par no crece con el ajuste.</translation>
+    </message>
+    <message>
         <source>The torque is given per %1, which is not what the zone's setting is given in.</source>
         <translation>El par se da por %1, y el ajuste de la zona no se da en eso.</translation>
     </message>
     <message>
         <source>The torque is said to begin at %1, and no more than %2 can be set.</source>
         <translation>Se declara que el par empieza en %1, y no se puede ajustar más de %2.</translation>
+    </message>
+    <message>
+        <source>The torque that each unit of the setting makes. "Find what a setting does" finds it.</source>
+        <translation>El par que da cada unidad del ajuste. «Hallar qué hace un ajuste» lo halla.</translation>
     </message>
     <message>
         <source>The translation has no words for it.</source>
@@ -5795,6 +6362,18 @@
     <message>
         <source>The two passphrases are not the same.</source>
         <translation>Las dos frases de contraseña no son iguales.</translation>
+    </message>
+    <message>
+        <source>The upper end of the window.</source>
+        <translation>El extremo superior del margen.</translation>
+    </message>
+    <message>
+        <source>The wall of a core, where the roll does not say.</source>
+        <translation>La pared de un núcleo, si la bobina no lo dice.</translation>
+    </message>
+    <message>
+        <source>The wall of its cores.</source>
+        <translation>La pared de sus núcleos.</translation>
     </message>
     <message>
         <source>The waste share included.</source>
@@ -5853,12 +6432,24 @@
         <translation>No se puede dibujar el camino de la banda sin %1.</translation>
     </message>
     <message>
+        <source>The web that must be left when the automatic stop acts.</source>
+        <translation>La banda que debe quedar cuando actúa el paro automático.</translation>
+    </message>
+    <message>
         <source>The web would go %2 around roller %1: its turn is probably wrong.</source>
         <translation>La banda daría %2 alrededor del rodillo %1: su giro probablemente está mal.</translation>
     </message>
     <message>
         <source>The webs are not clamped.</source>
         <translation>Las bandas no están fijadas con las pinzas.</translation>
+    </message>
+    <message>
+        <source>The widest web that it runs.</source>
+        <translation>La banda más ancha que admite.</translation>
+    </message>
+    <message>
+        <source>The width that the sensor sees.</source>
+        <translation>El ancho que ve el sensor.</translation>
     </message>
     <message>
         <source>The window is %1 to %2.</source>
@@ -5925,6 +6516,10 @@
         <translation>No hay ningún puesto de la máquina llamado %1.</translation>
     </message>
     <message>
+        <source>There is no place for %1: what stands above it is no table and no list.</source>
+        <translation>No hay sitio para %1: lo que está por encima no es tabla ni lista.</translation>
+    </message>
+    <message>
         <source>There is no reading outside its window to accept.</source>
         <translation>No hay ninguna lectura fuera de su margen que aceptar.</translation>
     </message>
@@ -5961,6 +6556,10 @@
         <translation>Estos no son los bytes que se adjuntaron: se cambiaron desde entonces.</translation>
     </message>
     <message>
+        <source>Thickness of the tape under the plate.</source>
+        <translation>Espesor de la cinta bajo la plancha.</translation>
+    </message>
+    <message>
         <source>This PIN is one of those that are guessed first.</source>
         <translation>Este PIN es uno de los que se adivinan primero.</translation>
     </message>
@@ -5979,6 +6578,10 @@
     <message>
         <source>This correction names the same step more than once.</source>
         <translation>Esta corrección nombra el mismo paso más de una vez.</translation>
+    </message>
+    <message>
+        <source>This day is past: %1.</source>
+        <translation>Este día ya pasó: %1.</translation>
     </message>
     <message>
         <source>This deck does not say at which station it stands.</source>
@@ -6111,6 +6714,10 @@
     <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Este lugar no es texto UTF-8.</translation>
+    </message>
+    <message>
+        <source>This press has no zone %1.</source>
+        <translation>Esta máquina no tiene zona %1.</translation>
     </message>
     <message>
         <source>This press is not withdrawn from use.</source>
@@ -6321,6 +6928,10 @@
         <translation>Para seguir desde él, restáurelo con el nombre del libro de registro que se perdió.</translation>
     </message>
     <message>
+        <source>Tooth to tooth along the pitch circle. One of the three pitches is enough.</source>
+        <translation>De diente a diente por el círculo primitivo. Basta uno de los tres pasos.</translation>
+    </message>
+    <message>
         <source>Torque that would keep the unwind's tension in an emergency stop</source>
         <translation>Par que mantendría la tensión del desbobinador en un paro de emergencia</translation>
     </message>
@@ -6391,6 +7002,10 @@
     <message>
         <source>Turns of web on the core.</source>
         <translation>Vueltas de banda en el núcleo.</translation>
+    </message>
+    <message>
+        <source>Turns on the core before the web pulls.</source>
+        <translation>Vueltas en el núcleo antes de que la banda tire.</translation>
     </message>
     <message>
         <source>Tw = (low + high) / 2</source>
@@ -6585,8 +7200,24 @@
         <translation>Banda a lo largo del camino</translation>
     </message>
     <message>
+        <source>Web between the guide's two rollers.</source>
+        <translation>Banda entre los dos rodillos del guiador.</translation>
+    </message>
+    <message>
+        <source>Web from the splice table to the rewind.</source>
+        <translation>Banda de la mesa de empalme al rebobinador.</translation>
+    </message>
+    <message>
+        <source>Web from unwind to rewind, measured, where no rollers are given.</source>
+        <translation>Banda del desbobinador al rebobinador, medida, si no hay rodillos dados.</translation>
+    </message>
+    <message>
         <source>Web in the outer wraps taken off</source>
         <translation>Banda de las vueltas exteriores quitadas</translation>
+    </message>
+    <message>
+        <source>Web lost at each splice.</source>
+        <translation>Banda perdida en cada empalme.</translation>
     </message>
     <message>
         <source>Web of this roll that can be run</source>
@@ -6605,8 +7236,16 @@
         <translation>Banda en la bobina, por su masa</translation>
     </message>
     <message>
+        <source>Web that leaves the drawn plane behind it, over turn bars.</source>
+        <translation>Banda que deja el plano dibujado detrás de él, por barras de volteo.</translation>
+    </message>
+    <message>
         <source>Web that passes while the press stops</source>
         <translation>Banda que pasa mientras la máquina se para</translation>
+    </message>
+    <message>
+        <source>Web that setting up takes.</source>
+        <translation>Banda que consume la puesta a punto.</translation>
     </message>
     <message>
         <source>Web that still passes after a stop; not for placing guards or light curtains.</source>
@@ -6641,8 +7280,20 @@
         <translation>Lo que una bobina de longitud conocida dice de su espesor, aire y presión incluidos.</translation>
     </message>
     <message>
+        <source>What an idler has to be turned up with.</source>
+        <translation>Con qué hay que poner en giro un rodillo libre.</translation>
+    </message>
+    <message>
+        <source>What can be seen from there.</source>
+        <translation>Lo que se ve desde allí.</translation>
+    </message>
+    <message>
         <source>What comes off outside and what stays on the core print nothing.</source>
         <translation>Lo que se quita por fuera y lo que queda en el núcleo no imprimen nada.</translation>
+    </message>
+    <message>
+        <source>What dries or cures behind it.</source>
+        <translation>Qué seca o cura detrás de ella.</translation>
     </message>
     <message>
         <source>What every roller holds at job speed is not known without %1: at speed air takes some of what is said "at crawl only".</source>
@@ -6653,12 +7304,64 @@
         <translation>Lo que pasó por el camino</translation>
     </message>
     <message>
+        <source>What holds it on the press.</source>
+        <translation>Qué lo sujeta en la máquina.</translation>
+    </message>
+    <message>
+        <source>What holds the core.</source>
+        <translation>Qué sujeta el núcleo.</translation>
+    </message>
+    <message>
         <source>What is lost at the splices, %1 a roll, is as much as a roll like this one has.</source>
         <translation>Lo que se pierde en los empalmes, %1 por bobina, es tanto como tiene una bobina como esta.</translation>
     </message>
     <message>
+        <source>What is moved with the roll.</source>
+        <translation>Qué se mueve con la bobina.</translation>
+    </message>
+    <message>
+        <source>What is printed here.</source>
+        <translation>Qué se imprime aquí.</translation>
+    </message>
+    <message>
+        <source>What it bears for each width before it breaks.</source>
+        <translation>Lo que aguanta por ancho antes de romperse.</translation>
+    </message>
+    <message>
+        <source>What it does in an emergency stop.</source>
+        <translation>Qué hace en un paro de emergencia.</translation>
+    </message>
+    <message>
         <source>What it does not know is ignored; a newer version reads all of it.</source>
         <translation>Lo que no conoce se pasa por alto; una versión más nueva lo lee todo.</translation>
+    </message>
+    <message>
+        <source>What it does when the air fails.</source>
+        <translation>Qué hace cuando falla el aire.</translation>
+    </message>
+    <message>
+        <source>What it is: rows stand in web order, the main path first.</source>
+        <translation>Qué es: las filas van en el orden de la banda, primero el recorrido principal.</translation>
+    </message>
+    <message>
+        <source>What it keeps in place: the middle or one edge.</source>
+        <translation>Qué mantiene en su sitio: el centro o un borde.</translation>
+    </message>
+    <message>
+        <source>What it weighs.</source>
+        <translation>Cuánto pesa.</translation>
+    </message>
+    <message>
+        <source>What its glue holds for each width before it slides.</source>
+        <translation>Lo que aguanta su adhesivo por ancho antes de deslizar.</translation>
+    </message>
+    <message>
+        <source>What its sensor sees by.</source>
+        <translation>Con qué ve su sensor.</translation>
+    </message>
+    <message>
+        <source>What keeps the tension: a setting alone, a dancer, a load cell, or a draw between two speeds.</source>
+        <translation>Qué mantiene la tensión: solo un ajuste, un bailarín, una célula de carga o una diferencia de velocidades.</translation>
     </message>
     <message>
         <source>What lay there before cannot be read, so nobody can say whether it held newer records. It was kept as %1.</source>
@@ -6667,6 +7370,30 @@
     <message>
         <source>What lay there before holds other seals than what was restored: a record was changed, or they are two logbooks. It was kept as %1.</source>
         <translation>Lo que había antes contiene otros sellos que lo restaurado: se cambió un registro, o son dos libros de registro. Se guardó como %1.</translation>
+    </message>
+    <message>
+        <source>What lifts the roll.</source>
+        <translation>Qué levanta la bobina.</translation>
+    </message>
+    <message>
+        <source>What loads the dancer.</source>
+        <translation>Qué carga el bailarín.</translation>
+    </message>
+    <message>
+        <source>What makes the torque.</source>
+        <translation>Qué produce el par.</translation>
+    </message>
+    <message>
+        <source>What people call it.</source>
+        <translation>Cómo lo llama la gente.</translation>
+    </message>
+    <message>
+        <source>What pulls the web while it is threaded.</source>
+        <translation>Qué tira de la banda al enhebrar.</translation>
+    </message>
+    <message>
+        <source>What sort of material it is.</source>
+        <translation>Qué tipo de material es.</translation>
     </message>
     <message>
         <source>What stands here of %1 was changed meanwhile, so nothing was chosen.</source>
@@ -6697,8 +7424,16 @@
         <translation>Lo que gasta la bobina ya no lo tiene el guiador para la banda.</translation>
     </message>
     <message>
+        <source>What the tape holds for each width before it tears.</source>
+        <translation>Lo que aguanta la cinta por ancho antes de rasgarse.</translation>
+    </message>
+    <message>
         <source>What the web alone weighs, without its core.</source>
         <translation>Lo que pesa la banda sola, sin su núcleo.</translation>
+    </message>
+    <message>
+        <source>What this shop calls this control.</source>
+        <translation>Cómo llama este taller a este mando.</translation>
     </message>
     <message>
         <source>What was chosen is what it was before.</source>
@@ -6725,12 +7460,64 @@
         <translation>Cuando se abandonó esta preparación, aún mantenía un paro %1.</translation>
     </message>
     <message>
+        <source>Where it stands: firm, hall.</source>
+        <translation>Dónde está: empresa, nave.</translation>
+    </message>
+    <message>
+        <source>Where the face of the finished roll is to be.</source>
+        <translation>Dónde debe quedar la cara de la bobina terminada.</translation>
+    </message>
+    <message>
         <source>Where the job says nothing closer.</source>
         <translation>Donde el trabajo no dice nada más preciso.</translation>
     </message>
     <message>
+        <source>Whether air goes through it: none is drawn in between web and roller.</source>
+        <translation>Si deja pasar el aire: entonces no entra ninguno entre banda y rodillo.</translation>
+    </message>
+    <message>
+        <source>Whether both faces are taped.</source>
+        <translation>Si se pegan las dos caras.</translation>
+    </message>
+    <message>
+        <source>Whether finished rolls or waste are wound here.</source>
+        <translation>Si aquí se bobinan bobinas terminadas o desperdicio.</translation>
+    </message>
+    <message>
+        <source>Whether it needs compressed air.</source>
+        <translation>Si necesita aire comprimido.</translation>
+    </message>
+    <message>
+        <source>Whether its emergency stop is latched when power comes on.</source>
+        <translation>Si su paro de emergencia está enclavado al dar corriente.</translation>
+    </message>
+    <message>
+        <source>Whether light goes through it: optical sensors may not see it.</source>
+        <translation>Si deja pasar la luz: los sensores ópticos quizá no lo vean.</translation>
+    </message>
+    <message>
+        <source>Whether the roll's diameter is typed into the drive.</source>
+        <translation>Si el diámetro de la bobina se introduce en el accionamiento.</translation>
+    </message>
+    <message>
+        <source>Whether this layer bears the tension behind the die by itself.</source>
+        <translation>Si esta capa soporta por sí sola la tensión tras el troquel.</translation>
+    </message>
+    <message>
+        <source>Whether trip bars stop the press.</source>
+        <translation>Si barras de disparo paran la máquina.</translation>
+    </message>
+    <message>
+        <source>Which layers bear this tension: all, or the liner alone behind the die.</source>
+        <translation>Qué capas soportan esta tensión: todas, o solo el soporte tras el troquel.</translation>
+    </message>
+    <message>
         <source>Which way %1 must wind is not told by the rollers as they are drawn.</source>
         <translation>Los rodillos, tal como están dibujados, no dicen hacia dónde debe bobinar %1.</translation>
+    </message>
+    <message>
+        <source>Who says so, or when it was measured.</source>
+        <translation>Quién lo dice, o cuándo se midió.</translation>
     </message>
     <message>
         <source>Whoever may read that folder can read the record.</source>
@@ -6799,6 +7586,14 @@
     <message>
         <source>With the setting left alone it would be %1 at %2.</source>
         <translation>Sin tocar el ajuste sería %1 a %2.</translation>
+    </message>
+    <message>
+        <source>With this feed and winding a roll shows its face to the plates: how it is hung.</source>
+        <translation>Con esta alimentación y este bobinado la bobina muestra su cara a las planchas: cómo se cuelga.</translation>
+    </message>
+    <message>
+        <source>With this feed and winding a roll shows its face to the plates: how it is wound.</source>
+        <translation>Con esta alimentación y este bobinado la bobina muestra su cara a las planchas: cómo está bobinada.</translation>
     </message>
     <message>
         <source>With this row %1 lies above %2.</source>
@@ -6911,6 +7706,10 @@
     <message>
         <source>Write a table: { key = value }.</source>
         <translation>Escriba una tabla: { key = value }.</translation>
+    </message>
+    <message>
+        <source>Write a text between quotes, a number, true or false, or a list between brackets.</source>
+        <translation>Escribir un texto entre comillas, un número, true o false, o una lista entre corchetes.</translation>
     </message>
     <message>
         <source>Write a text between quotes.</source>
@@ -7485,6 +8284,10 @@
         <translation>diámetro interior del núcleo</translation>
     </message>
     <message>
+        <source>core, inner diameter</source>
+        <translation>núcleo, diámetro interior</translation>
+    </message>
+    <message>
         <source>corrected</source>
         <translation>corregido</translation>
     </message>
@@ -7867,6 +8670,14 @@
     <message>
         <source>how the roll is wound</source>
         <translation>cómo está enrollada la bobina</translation>
+    </message>
+    <message>
+        <source>how this press has its rolls, face in</source>
+        <translation>cómo tiene esta máquina sus bobinas, cara dentro</translation>
+    </message>
+    <message>
+        <source>how this press has its rolls, face out</source>
+        <translation>cómo tiene esta máquina sus bobinas, cara fuera</translation>
     </message>
     <message>
         <source>how well a brake's torque per setting is known until it was fitted</source>
@@ -8805,6 +9616,10 @@
         <translation>empalmes</translation>
     </message>
     <message>
+        <source>splices inside</source>
+        <translation>empalmes dentro</translation>
+    </message>
+    <message>
         <source>splices inside each</source>
         <translation>empalmes dentro de cada una</translation>
     </message>
@@ -9069,6 +9884,10 @@
         <translation>las pistas del trabajo</translation>
     </message>
     <message>
+        <source>the job's width, %1</source>
+        <translation>el ancho del trabajo, %1</translation>
+    </message>
+    <message>
         <source>the lift's down control</source>
         <translation>el mando de bajar del elevador</translation>
     </message>
@@ -9085,12 +9904,24 @@
         <translation>el seccionador principal</translation>
     </message>
     <message>
+        <source>the material of this job, %1</source>
+        <translation>el material de este trabajo, %1</translation>
+    </message>
+    <message>
+        <source>the material's grammage, %1</source>
+        <translation>el gramaje del material, %1</translation>
+    </message>
+    <message>
         <source>the middle of its travel</source>
         <translation>el centro de su recorrido</translation>
     </message>
     <message>
         <source>the ordinary stop button</source>
         <translation>el botón de paro normal</translation>
+    </message>
+    <message>
+        <source>the outer diameter, once it is entered</source>
+        <translation>el diámetro exterior, cuando esté introducido</translation>
     </message>
     <message>
         <source>the outfeed nip</source>
@@ -9449,6 +10280,18 @@
         <translation>lo que sujeta el eje</translation>
     </message>
     <message>
+        <source>what the outer diameter of %1 gives</source>
+        <translation>lo que da el diámetro exterior de %1</translation>
+    </message>
+    <message>
+        <source>what the press takes, %1 to %2</source>
+        <translation>lo que admite la máquina, %1 a %2</translation>
+    </message>
+    <message>
+        <source>what the unwind holds, %1 to %2</source>
+        <translation>lo que sujeta el desbobinador, %1 a %2</translation>
+    </message>
+    <message>
         <source>where</source>
         <translation>dónde</translation>
     </message>
@@ -9609,6 +10452,57 @@
     <message>
         <source>Web guide</source>
         <translation>Guiador de banda</translation>
+    </message>
+</context>
+<context>
+    <name>help</name>
+    <message>
+        <source>What could hurt, and what went before</source>
+        <translation>Qué puede hacer daño, y qué hubo antes</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Where to stand</source>
+        <translation>Dónde ponerse</translation>
+    </message>
+    <message>
+        <source>Your answer</source>
+        <translation>Su respuesta</translation>
+    </message>
+    <message>
+        <source>accepted with a deviation</source>
+        <translation>aceptado con una desviación</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>no procede</translation>
+    </message>
+    <message>
+        <source>done, or inside</source>
+        <translation>hecho, o dentro</translation>
+    </message>
+    <message>
+        <source>near a limit</source>
+        <translation>cerca de un límite</translation>
+    </message>
+    <message>
+        <source>not done yet</source>
+        <translation>aún no hecho</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>recorded, nothing to judge</source>
+        <translation>anotado, nada que juzgar</translation>
+    </message>
+    <message>
+        <source>to be done or said again</source>
+        <translation>por hacer o decir otra vez</translation>
     </message>
 </context>
 <context>
@@ -10094,6 +10988,57 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ChangedTargets</name>
+    <message>
+        <source>%1, the largest</source>
+        <translation>%1, la mayor</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n targets change.</source>
+        <translation><numerusform>%n valor objetivo cambia.</numerusform><numerusform>%n valores objetivo cambian.</numerusform></translation>
+    </message>
+    <message>
+        <source>No target changes.</source>
+        <translation>Ningún valor objetivo cambia.</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Valor objetivo</translation>
+    </message>
+    <message>
+        <source>Targets need a press, a job and its substrate that can be read.</source>
+        <translation>Los valores objetivo necesitan una máquina, un trabajo y su sustrato legibles.</translation>
+    </message>
+    <message>
+        <source>Targets that change</source>
+        <translation>Valores objetivo que cambian</translation>
+    </message>
+    <message>
+        <source>There is no edition before it to hold it against.</source>
+        <translation>No hay edición anterior con que compararla.</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>después</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>for a roll of</source>
+        <translation>para una bobina de</translation>
+    </message>
+    <message>
+        <source>on the press</source>
+        <translation>en la máquina</translation>
+    </message>
+    <message>
+        <source>with the job</source>
+        <translation>con el trabajo</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ChoicePanel</name>
     <message>
         <source>480 mm or 18 3/4 in</source>
@@ -10110,6 +11055,10 @@
     <message>
         <source>Another roll, from a file</source>
         <translation>Otra bobina, de un archivo</translation>
+    </message>
+    <message>
+        <source>Another roll, scanned or typed</source>
+        <translation>Otra bobina, escaneada o escrita</translation>
     </message>
     <message>
         <source>Choose a press, a job, a substrate and a roll.</source>
@@ -10236,6 +11185,343 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ConstantCard</name>
+    <message>
+        <source>%1, plus or minus %2, beginning at %3 (plus or minus %4). %5</source>
+        <translation>%1, más o menos %2, empieza en %3 (más o menos %4). %5</translation>
+    </message>
+    <message>
+        <source>1. Let only the brake's air or current on. 2. Clamp the web's end to a spring scale, in line with the web. 3. Put on a setting and pull slowly, hands off the roll. 4. Read the scale while the roll just turns, and enter both. Then another setting, well apart.</source>
+        <translation>1. Dar solo el aire o la corriente del freno. 2. Sujetar el extremo de la banda a una báscula de resorte, alineada con la banda. 3. Poner un ajuste y tirar despacio, con las manos fuera de la bobina. 4. Leer la báscula mientras la bobina apenas gira e introducir ambos. Luego otro ajuste, bien separado.</translation>
+    </message>
+    <message>
+        <source>A drive that starts draws in whoever pulls at the web. Isolate the drives and lock them by your site's procedure, and tell everybody at the press. Where your site's rules say otherwise, they hold.</source>
+        <translation>Un accionamiento que arranca arrastra a quien tira de la banda. Aislar los accionamientos y bloquearlos según el procedimiento del centro, y avisar a todos en la máquina. Si las reglas del centro dicen otra cosa, valen esas.</translation>
+    </message>
+    <message>
+        <source>As well as scale and gauge can be read.</source>
+        <translation>Tan bien como pueden leerse báscula y manómetro.</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Volver a la lista</translation>
+    </message>
+    <message>
+        <source>Diameter of the roll</source>
+        <translation>Diámetro de la bobina</translation>
+    </message>
+    <message>
+        <source>Enter the diameter, how well the scale reads, and at least two settings with what it read at each.</source>
+        <translation>Introducir el diámetro, la exactitud de la báscula y al menos dos ajustes con lo que marcó en cada uno.</translation>
+    </message>
+    <message>
+        <source>Force %1</source>
+        <translation>Fuerza %1</translation>
+    </message>
+    <message>
+        <source>Put it into the press, and look</source>
+        <translation>Ponerlo en la máquina y mirar</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Ajustado a</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>Ajuste %1</translation>
+    </message>
+    <message>
+        <source>The readings scatter by more than scale and gauge explain.</source>
+        <translation>Las lecturas se dispersan más de lo que explican báscula y manómetro.</translation>
+    </message>
+    <message>
+        <source>The scale reads</source>
+        <translation>La báscula marca</translation>
+    </message>
+    <message>
+        <source>The scale reads within</source>
+        <translation>La báscula acierta en</translation>
+    </message>
+    <message>
+        <source>This press has no zone with a brake, a clutch or a drive.</source>
+        <translation>Esta máquina no tiene zona con freno, embrague o accionamiento.</translation>
+    </message>
+    <message>
+        <source>What does this setting do?</source>
+        <translation>¿Qué hace este ajuste?</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Lo que se halló</translation>
+    </message>
+    <message>
+        <source>Which setting</source>
+        <translation>Qué ajuste</translation>
+    </message>
+    <message>
+        <source>measured now, like 412 mm</source>
+        <translation>medido ahora, como 412 mm</translation>
+    </message>
+    <message>
+        <source>plus or minus, like 2 N</source>
+        <translation>más o menos, como 2 N</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::DefinitionEditor</name>
+    <message>
+        <source>%1, edition %2</source>
+        <translation>%1, edición %2</translation>
+    </message>
+    <message>
+        <source>%1, not sealed</source>
+        <translation>%1, sin sellar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows</source>
+        <translation><numerusform>%n fila</numerusform><numerusform>%n filas</numerusform></translation>
+    </message>
+    <message>
+        <source>A supervisor seals editions.</source>
+        <translation>Las ediciones las sella un supervisor.</translation>
+    </message>
+    <message>
+        <source>Add a row</source>
+        <translation>Añadir una fila</translation>
+    </message>
+    <message>
+        <source>Add this table</source>
+        <translation>Añadir esta tabla</translation>
+    </message>
+    <message>
+        <source>As text</source>
+        <translation>Como texto</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Volver a la lista</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Más arriba</translation>
+    </message>
+    <message>
+        <source>First mend what the reader finds.</source>
+        <translation>Corregir primero lo que halla el lector.</translation>
+    </message>
+    <message>
+        <source>Keys and what they say</source>
+        <translation>Claves y lo que dicen</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Más abajo</translation>
+    </message>
+    <message>
+        <source>Let the changes go</source>
+        <translation>Descartar los cambios</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with it.</source>
+        <translation>Nada está mal en él.</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Sellar</translation>
+    </message>
+    <message>
+        <source>Seal as a new one</source>
+        <translation>Sellar como nuevo</translation>
+    </message>
+    <message>
+        <source>Seal as edition %1</source>
+        <translation>Sellar como edición %1</translation>
+    </message>
+    <message>
+        <source>Sealed as edition %1.</source>
+        <translation>Sellado como edición %1.</translation>
+    </message>
+    <message>
+        <source>Stay</source>
+        <translation>Quedarse</translation>
+    </message>
+    <message>
+        <source>Steps of the procedure</source>
+        <translation>Pasos del procedimiento</translation>
+    </message>
+    <message>
+        <source>Tables of the file</source>
+        <translation>Tablas del archivo</translation>
+    </message>
+    <message>
+        <source>Take the row out</source>
+        <translation>Quitar la fila</translation>
+    </message>
+    <message>
+        <source>Take the table out</source>
+        <translation>Quitar la tabla</translation>
+    </message>
+    <message>
+        <source>The text of the file</source>
+        <translation>El texto del archivo</translation>
+    </message>
+    <message>
+        <source>This text stands as an earlier edition; the newest stays edition %1. Change something in it, if only a comment, to make it the newest.</source>
+        <translation>Este texto existe como edición anterior; la más nueva sigue siendo la edición %1. Cambiar algo en él, aunque sea un comentario, para que sea la más nueva.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>What is wrong with the path</source>
+        <translation>Qué está mal en el recorrido</translation>
+    </message>
+    <message>
+        <source>What its reader finds</source>
+        <translation>Lo que halla su lector</translation>
+    </message>
+    <message>
+        <source>What the key means</source>
+        <translation>Qué significa la clave</translation>
+    </message>
+    <message>
+        <source>What was changed here is sealed nowhere yet.</source>
+        <translation>Lo que se cambió aquí aún no está sellado.</translation>
+    </message>
+    <message>
+        <source>Which targets change</source>
+        <translation>Qué valores objetivo cambian</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
+    </message>
+    <message>
+        <source>no name yet</source>
+        <translation>aún sin nombre</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>no dicho</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::DefinitionsPage</name>
+    <message>
+        <source>A supervisor seals editions; anybody may look.</source>
+        <translation>Las ediciones las sella un supervisor; mirar puede cualquiera.</translation>
+    </message>
+    <message>
+        <source>Back to the people</source>
+        <translation>Volver a las personas</translation>
+    </message>
+    <message>
+        <source>Begin anew:</source>
+        <translation>Empezar de nuevo:</translation>
+    </message>
+    <message>
+        <source>Copy it, and adapt the copy</source>
+        <translation>Copiarlo y adaptar la copia</translation>
+    </message>
+    <message>
+        <source>Edition %1</source>
+        <translation>Edición %1</translation>
+    </message>
+    <message>
+        <source>Editions</source>
+        <translation>Ediciones</translation>
+    </message>
+    <message>
+        <source>Find what a setting does</source>
+        <translation>Hallar qué hace un ajuste</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Trabajos</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Presses</source>
+        <translation>Máquinas</translation>
+    </message>
+    <message>
+        <source>Procedures</source>
+        <translation>Procedimientos</translation>
+    </message>
+    <message>
+        <source>Sign in to change something here.</source>
+        <translation>Para cambiar algo aquí, identificarse.</translation>
+    </message>
+    <message>
+        <source>Substrates</source>
+        <translation>Sustratos</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>Archivos TOML (*.toml)</translation>
+    </message>
+    <message>
+        <source>Take in files…</source>
+        <translation>Incorporar archivos…</translation>
+    </message>
+    <message>
+        <source>Take in what a run is begun from</source>
+        <translation>Incorporar con qué empieza una preparación</translation>
+    </message>
+    <message>
+        <source>This logbook knows no press, job, substrate or procedure yet.</source>
+        <translation>Este libro de registro aún no conoce máquina, trabajo, sustrato ni procedimiento.</translation>
+    </message>
+    <message>
+        <source>What is begun anew</source>
+        <translation>Qué se empieza de nuevo</translation>
+    </message>
+    <message>
+        <source>What runs are begun from</source>
+        <translation>Con qué empiezan las preparaciones</translation>
+    </message>
+    <message>
+        <source>Write it out to a file</source>
+        <translation>Escribirlo en un archivo</translation>
+    </message>
+    <message>
+        <source>Write it out to a file…</source>
+        <translation>Escribirlo en un archivo…</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>a job</source>
+        <translation>un trabajo</translation>
+    </message>
+    <message>
+        <source>a press</source>
+        <translation>una máquina</translation>
+    </message>
+    <message>
+        <source>a procedure</source>
+        <translation>un procedimiento</translation>
+    </message>
+    <message>
+        <source>a substrate</source>
+        <translation>un sustrato</translation>
+    </message>
+    <message>
+        <source>edition %1</source>
+        <translation>edición %1</translation>
+    </message>
+    <message>
+        <source>sealed by %1</source>
+        <translation>sellado por %1</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ElevationWidget</name>
     <message>
         <source>Drawing of the press</source>
@@ -10258,6 +11544,33 @@
     <message>
         <source>Hold: I, %1, am out and give it up</source>
         <translation>Mantener pulsado: yo, %1, estoy fuera y lo levanto</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::HelpView</name>
+    <message>
+        <source>Back (Esc)</source>
+        <translation>Volver (Esc)</translation>
+    </message>
+    <message>
+        <source>Find in the help</source>
+        <translation>Buscar en la ayuda</translation>
+    </message>
+    <message>
+        <source>No page has that in it</source>
+        <translation>Ninguna página lo contiene</translation>
+    </message>
+    <message>
+        <source>Pages of the help</source>
+        <translation>Páginas de la ayuda</translation>
+    </message>
+    <message>
+        <source>The chosen page of the help</source>
+        <translation>La página elegida de la ayuda</translation>
+    </message>
+    <message>
+        <source>Two minutes to look round</source>
+        <translation>Dos minutos para orientarse</translation>
     </message>
 </context>
 <context>
@@ -10432,6 +11745,61 @@
     <message>
         <source>Hold until the bar is full</source>
         <translation>Mantener pulsado hasta llenar la barra</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::KeyTable</name>
+    <message>
+        <source>a name</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>a table of its own</source>
+        <translation>una tabla propia</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>un texto</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>un número entero</translation>
+    </message>
+    <message>
+        <source>make this table</source>
+        <translation>hacer esta tabla</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>no dicho</translation>
+    </message>
+    <message>
+        <source>one of a list</source>
+        <translation>uno de una lista</translation>
+    </message>
+    <message>
+        <source>says</source>
+        <translation>dice</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>verdadero o falso</translation>
+    </message>
+    <message>
+        <source>words, with commas</source>
+        <translation>palabras, con comas</translation>
+    </message>
+    <message>
+        <source>x</source>
+        <translation>x</translation>
+    </message>
+    <message>
+        <source>y</source>
+        <translation>y</translation>
     </message>
 </context>
 <context>
@@ -10650,8 +12018,16 @@
 <context>
     <name>taut::app::MainWindow</name>
     <message>
+        <source>&amp;As the system</source>
+        <translation>&amp;Como el sistema</translation>
+    </message>
+    <message>
         <source>&amp;Dark</source>
         <translation>&amp;Oscuro</translation>
+    </message>
+    <message>
+        <source>&amp;High contrast</source>
+        <translation>Con&amp;traste alto</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -10662,12 +12038,32 @@
         <translation>&amp;Nada se mueve solo</translation>
     </message>
     <message>
+        <source>A card is one step: where to stand, what to do, and one answer. A reading is judged while you type.</source>
+        <translation>Una tarjeta es un paso: dónde ponerse, qué hacer y una respuesta. Una lectura se juzga mientras se escribe.</translation>
+    </message>
+    <message>
         <source>Begin a new logbook</source>
         <translation>Empezar un libro de registro nuevo</translation>
     </message>
     <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Help for this page (F1)</source>
+        <translation>Ayuda de esta página (F1)</translation>
+    </message>
+    <message>
+        <source>Help, or F1, tells about the page you are on. This look round is there, too.</source>
+        <translation>Ayuda, o F1, explica la página en que se está. Allí está también esta vuelta.</translation>
+    </message>
+    <message>
         <source>History</source>
         <translation>Historial</translation>
+    </message>
+    <message>
+        <source>History: what was set, read and signed, each with its sheet to print.</source>
+        <translation>Historial: qué se ajustó, leyó y firmó, cada uno con su hoja para imprimir.</translation>
     </message>
     <message>
         <source>How the screen looks: light or dark, size of the text, whether anything moves</source>
@@ -10694,6 +12090,10 @@
         <translation>Preparación</translation>
     </message>
     <message>
+        <source>Run: choose what is to run, see what follows from it, and go from step to step.</source>
+        <translation>Preparación: elegir qué va a correr, ver qué se deduce e ir de paso en paso.</translation>
+    </message>
+    <message>
         <source>Screen…</source>
         <translation>Pantalla…</translation>
     </message>
@@ -10706,12 +12106,28 @@
         <translation>Taller</translation>
     </message>
     <message>
+        <source>Shop: people, presses and jobs, and the copies of the logbook.</source>
+        <translation>Taller: personas, máquinas y trabajos, y las copias del libro de registro.</translation>
+    </message>
+    <message>
+        <source>Sign in here: every answer is somebody's. Lock the screen when you walk away.</source>
+        <translation>Identificarse aquí: cada respuesta es de alguien. Bloquear la pantalla al marcharse.</translation>
+    </message>
+    <message>
         <source>Tautweb</source>
         <translation>Tautweb</translation>
     </message>
     <message>
+        <source>Tautweb leads you from a cold press to the point where ink can go on. It moves nothing and stops nothing: the press manual and local rules come first.</source>
+        <translation>Tautweb lleva de una máquina fría hasta el punto en que puede entrar la tinta. No mueve ni para nada: el manual de la máquina y las reglas locales van primero.</translation>
+    </message>
+    <message>
         <source>Text %1 %</source>
         <translation>Texto %1 %</translation>
+    </message>
+    <message>
+        <source>The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up.</source>
+        <translation>La línea tensa es la preparación de un vistazo: floja, sin empezar; tensa, hecha; partida, detenida.</translation>
     </message>
 </context>
 <context>
@@ -11098,6 +12514,101 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
 </context>
 <context>
+    <name>taut::app::ReturnPanel</name>
+    <message>
+        <source>%1 less now</source>
+        <translation>ahora %1 menos</translation>
+    </message>
+    <message>
+        <source>%1 more now</source>
+        <translation>ahora %1 más</translation>
+    </message>
+    <message>
+        <source>%1 · %2, %3</source>
+        <translation>%1 · %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, accepted by %2</source>
+        <translation>%1, aceptado por %2</translation>
+    </message>
+    <message>
+        <source>%1, signed by %2</source>
+        <translation>%1, firmado por %2</translation>
+    </message>
+    <message>
+        <source>At the hand-over</source>
+        <translation>En el relevo</translation>
+    </message>
+    <message>
+        <source>Back to what is to run</source>
+        <translation>Volver a lo que va a correr</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Diferencia</translation>
+    </message>
+    <message>
+        <source>For comparison only: what counts is what is computed now, for this roll.</source>
+        <translation>Solo para comparar: cuenta lo que se calcula ahora, para esta bobina.</translation>
+    </message>
+    <message>
+        <source>Job %1 ran here: %2</source>
+        <translation>El trabajo %1 se hizo aquí: %2</translation>
+    </message>
+    <message>
+        <source>Last time</source>
+        <translation>La última vez</translation>
+    </message>
+    <message>
+        <source>Nothing that can be compared was read in that run.</source>
+        <translation>En aquella preparación no se leyó nada comparable.</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>Read by, at</source>
+        <translation>Leído por, a las</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>What helped: %1</source>
+        <translation>Qué ayudó: %1</translation>
+    </message>
+    <message>
+        <source>What was set the last time, beside what is computed now</source>
+        <translation>Qué se ajustó la última vez, junto a lo que se calcula ahora</translation>
+    </message>
+    <message>
+        <source>Written down then</source>
+        <translation>Anotado entonces</translation>
+    </message>
+    <message>
+        <source>not known this time</source>
+        <translation>no se sabe esta vez</translation>
+    </message>
+    <message>
+        <source>outside then, accepted</source>
+        <translation>fuera entonces, aceptado</translation>
+    </message>
+    <message>
+        <source>outside today's window</source>
+        <translation>fuera del margen de hoy</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>igual</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ReviewCard</name>
     <message>
         <source>%1 Answers given too fast, or before the time was over: %2. The sheet says which.</source>
@@ -11227,6 +12738,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Núcleo, diámetro interior</translation>
     </message>
     <message>
+        <source>Its tag, if you type it</source>
+        <translation>Su etiqueta, si se escribe</translation>
+    </message>
+    <message>
         <source>Length</source>
         <translation>Longitud</translation>
     </message>
@@ -11301,6 +12816,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>if weighed</source>
         <translation>si se pesó</translation>
+    </message>
+    <message>
+        <source>or scan it</source>
+        <translation>o escanearla</translation>
     </message>
     <message>
         <source>straight across</source>
@@ -11582,6 +13101,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Personas</translation>
     </message>
     <message>
+        <source>Presses, jobs, substrates, procedures</source>
+        <translation>Máquinas, trabajos, sustratos, procedimientos</translation>
+    </message>
+    <message>
         <source>Role</source>
         <translation>Rol</translation>
     </message>
@@ -11590,24 +13113,12 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Inicie sesión para cambiar algo aquí.</translation>
     </message>
     <message>
-        <source>TOML files (*.toml)</source>
-        <translation>Archivos TOML (*.toml)</translation>
-    </message>
-    <message>
         <source>Take %1 back into service</source>
         <translation>Volver a dar de alta a %1</translation>
     </message>
     <message>
         <source>Take %1 out of service</source>
         <translation>Dar de baja a %1</translation>
-    </message>
-    <message>
-        <source>Take in a press, job, substrate or procedure…</source>
-        <translation>Cargar una máquina, un trabajo, un sustrato o un procedimiento…</translation>
-    </message>
-    <message>
-        <source>Take in what a run is begun from</source>
-        <translation>Cargar aquello con que se empieza una preparación</translation>
     </message>
     <message>
         <source>Take out of service</source>
@@ -11748,12 +13259,24 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>El libro de registro aún no está abierto.</translation>
     </message>
     <message>
+        <source>The roll that is to run</source>
+        <translation>La bobina que va a correr</translation>
+    </message>
+    <message>
+        <source>This job ran here: %1. See what was set</source>
+        <translation>Este trabajo se hizo aquí: %1. Ver qué se ajustó</translation>
+    </message>
+    <message>
         <source>This logbook knows nobody yet: its first supervisor is enrolled first.</source>
         <translation>Este libro de registro no conoce aún a nadie: antes se da de alta a su primer supervisor.</translation>
     </message>
     <message>
         <source>This press is withdrawn from use.</source>
         <translation>Esta máquina está retirada del servicio.</translation>
+    </message>
+    <message>
+        <source>Two minutes to look round</source>
+        <translation>Dos minutos para orientarse</translation>
     </message>
     <message>
         <source>What is shown is a trial: go back to the real roll first.</source>
@@ -11939,6 +13462,84 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
 </context>
 <context>
+    <name>taut::app::TagPanel</name>
+    <message>
+        <source>&amp;Take these over</source>
+        <translation>&amp;Tomar estos datos</translation>
+    </message>
+    <message>
+        <source>A second bar code of this label, lines added: %1.</source>
+        <translation>Un segundo código de barras de esta etiqueta, líneas añadidas: %1.</translation>
+    </message>
+    <message>
+        <source>Another roll: take the tag over anew.</source>
+        <translation>Otra bobina: tomar de nuevo los datos de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Compare each line with the label: where a separator was lost, two lines become one.</source>
+        <translation>Comparar cada línea con la etiqueta: donde se perdió un separador, dos líneas se hacen una.</translation>
+    </message>
+    <message>
+        <source>P&amp;ut the tag away</source>
+        <translation>&amp;Quitar la etiqueta</translation>
+    </message>
+    <message>
+        <source>Scan the roll's tag now, whatever has the keyboard.</source>
+        <translation>Escanear ahora la etiqueta de la bobina, tenga quien tenga el teclado.</translation>
+    </message>
+    <message>
+        <source>Taken over. What was entered by hand is as it was.</source>
+        <translation>Datos tomados. Lo introducido a mano queda como estaba.</translation>
+    </message>
+    <message>
+        <source>That was somebody's badge, not the tag of a roll. It was not kept.</source>
+        <translation>Eso era la tarjeta de alguien, no la etiqueta de una bobina. No se guardó.</translation>
+    </message>
+    <message>
+        <source>The tag read before stays.</source>
+        <translation>La etiqueta leída antes queda.</translation>
+    </message>
+    <message>
+        <source>This bar code was read before and says nothing new.</source>
+        <translation>Este código de barras ya se leyó y no dice nada nuevo.</translation>
+    </message>
+    <message>
+        <source>This is another tag. What the one before had filled is out again.</source>
+        <translation>Esta es otra etiqueta. Lo que había rellenado la anterior se ha quitado.</translation>
+    </message>
+    <message>
+        <source>This is another tag: it takes the place of the one before.</source>
+        <translation>Esta es otra etiqueta: ocupa el lugar de la anterior.</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::TagTable</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>name and identifier of a line of a tag</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>What the tag says</source>
+        <translation>Lo que dice la etiqueta</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::TagText</name>
+    <message>
+        <source>Character %1 of %2. %3</source>
+        <translation>Carácter %1 de %2. %3</translation>
+    </message>
+    <message>
+        <source>It ends too early, after character %1. %2</source>
+        <translation>Termina demasiado pronto, tras el carácter %1. %2</translation>
+    </message>
+    <message>
+        <source>The tag as it was scanned</source>
+        <translation>La etiqueta tal como se escaneó</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::TargetList</name>
     <message>
         <source>Choose a line to see why it is what it is.</source>
@@ -11970,6 +13571,29 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>Stages of this run</source>
         <translation>Etapas de esta preparación</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::Tour</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>That is enough</source>
+        <translation>Es suficiente</translation>
+    </message>
+    <message>
+        <source>To work</source>
+        <translation>A trabajar</translation>
     </message>
 </context>
 <context>

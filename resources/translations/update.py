@@ -34,7 +34,7 @@ def lupdate():
 
 
 def read(path):
-    """{(context, source): (translation, finished)}; a message with a comment is told apart by it."""
+    """{(context, source, comment): (forms, finished)}: one form, or a singular and a plural of what is counted (%n)."""
     found = {}
     if not os.path.exists(path):
         return found
@@ -43,7 +43,9 @@ def read(path):
         for message in context.findall('message'):
             translation = message.find('translation')
             key = (name, message.findtext('source'), message.findtext('comment') or '')
-            found[key] = (translation.text or '', translation.get('type') != 'unfinished')
+            counted = message.get('numerus') == 'yes'
+            forms = [f.text or '' for f in translation.findall('numerusform')] if counted else [translation.text or '']
+            found[key] = ((forms + ['', ''])[:2] if counted else forms, translation.get('type') != 'unfinished')
     return found
 
 
@@ -55,27 +57,30 @@ def sources():
         for line in (done.stdout + done.stderr).splitlines():
             if 'lacks Q_OBJECT' in line and not any("'" + name + "'" in line for name in CONTEXTS):
                 sys.exit(line + '\nGive it Q_OBJECT, or Q_DECLARE_TR_FUNCTIONS with its whole name.')
-        all_texts = {(CONTEXTS.get(c, c), s, k) for c, s, k in read(ts)}
-    all_texts |= {('core', text, '') for text in core_sources.all_sources(ROOT)}
-    return sorted(all_texts)
+        all_texts = {(CONTEXTS.get(c, c), s, k): len(forms) for (c, s, k), (forms, _) in read(ts).items()}
+    all_texts.update({('core', text, ''): 1 for text in core_sources.all_sources(ROOT)})
+    return all_texts
 
 
 def written(language, texts, known):
     out = ['<?xml version="1.0" encoding="utf-8"?>', '<!DOCTYPE TS>',
            '<TS version="2.1" language="%s" sourcelanguage="en">' % language]
     last = None
-    for context, source, comment in texts:
+    for (context, source, comment), count in sorted(texts.items()):
         if context != last:
             if last is not None:
                 out.append('</context>')
             out += ['<context>', '    <name>%s</name>' % escape(context)]
             last = context
-        translation, finished = known.get((context, source, comment), ('', False))
-        out += ['    <message>', '        <source>%s</source>' % escape(source)]
+        forms, finished = known.get((context, source, comment), ([], False))
+        if len(forms) != count:
+            forms, finished = [''] * count, False
+        out += ['    <message numerus="yes">' if count > 1 else '    <message>', '        <source>%s</source>' % escape(source)]
         if comment:
             out.append('        <comment>%s</comment>' % escape(comment))
-        out += ['        <translation%s>%s</translation>' % ('' if finished else ' type="unfinished"',
-                                                             escape(translation)), '    </message>']
+        said = escape(forms[0]) if count == 1 else ''.join('<numerusform>%s</numerusform>' % escape(f) for f in forms)
+        out += ['        <translation%s>%s</translation>' % ('' if finished else ' type="unfinished"', said),
+                '    </message>']
     out += ['</context>', '</TS>', '']
     return '\n'.join(out)
 

@@ -15,15 +15,23 @@ List listOf(const QString& language)
     QXmlStreamReader xml(&file);
     List list;
     QString context, source;
+    bool done = false, counted = false;
     while (!xml.atEnd()) {
         if (xml.readNext() != QXmlStreamReader::StartElement) continue;
         if (xml.name() == QLatin1String("name")) {
             context = xml.readElementText();
         } else if (xml.name() == QLatin1String("source")) {
             source = xml.readElementText();
+        } else if (xml.name() == QLatin1String("message")) {
+            counted = xml.attributes().hasAttribute(QLatin1String("numerus"));
         } else if (xml.name() == QLatin1String("translation")) {
-            const bool done = !xml.attributes().hasAttribute(QLatin1String("type"));
-            list[{context, source}] = {xml.readElementText(), done};
+            done = !xml.attributes().hasAttribute(QLatin1String("type"));
+            if (!counted) list[{context, source}] = {xml.readElementText(), done};
+        } else if (xml.name() == QLatin1String("numerusform")) {
+            // Of one and of several: both have to be there, the longer one is looked at.
+            const QString form = xml.readElementText();
+            Said& said = list[{context, source}];
+            said = {form.size() > said.translation.size() ? form : said.translation, done && !form.isEmpty()};
         }
     }
     REQUIRE_FALSE(xml.hasError());
