@@ -13133,6 +13133,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Sie bekommt einen Code, mit dem sie PIN und Passphrase wählt, die niemand sonst kennt. Name und Nummer bleiben für immer ihre.</translation>
     </message>
     <message>
+        <source>This PC</source>
+        <translation>Dieser PC</translation>
+    </message>
+    <message>
         <source>This PC locks itself after</source>
         <translation>Dieser PC sperrt sich nach</translation>
     </message>
@@ -13571,6 +13575,77 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>Stages of this run</source>
         <translation>Abschnitte dieses Durchgangs</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ThisPcPage</name>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <source>&amp;Look round in the demo shop</source>
+        <translation>&amp;Im Vorführbetrieb umsehen</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>As each press says</source>
+        <translation>Wie jede Maschine sagt</translation>
+    </message>
+    <message>
+        <source>As the press's units say</source>
+        <translation>Nach den Einheiten der Maschine</translation>
+    </message>
+    <message>
+        <source>Everybody can choose their own language and units later. In the demo shop nothing counts: it has a logbook of its own.</source>
+        <translation>Sprache und Einheiten kann später jeder für sich wählen. Im Vorführbetrieb zählt nichts: Er hat ein eigenes Protokollbuch.</translation>
+    </message>
+    <message>
+        <source>Is the screen as large as it says?</source>
+        <translation>Ist der Bildschirm so groß, wie er sagt?</translation>
+    </message>
+    <message>
+        <source>Kept on this PC alone; nothing of it is in the record.</source>
+        <translation>Nur auf diesem PC gespeichert; nichts davon steht im Protokoll.</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>Metric (mm, N, bar)</source>
+        <translation>Metrisch (mm, N, bar)</translation>
+    </message>
+    <message>
+        <source>Paper of the sheets</source>
+        <translation>Papier der Blätter</translation>
+    </message>
+    <message>
+        <source>This PC</source>
+        <translation>Dieser PC</translation>
+    </message>
+    <message>
+        <source>This PC, before you begin</source>
+        <translation>Dieser PC, bevor es losgeht</translation>
+    </message>
+    <message>
+        <source>US (in, lbf, psi)</source>
+        <translation>USA (in, lbf, psi)</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
     </message>
 </context>
 <context>

@@ -13133,6 +13133,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Recibe un código, con el que elige un PIN y una frase de contraseña que nadie más conoce. El nombre y el número son suyos para siempre.</translation>
     </message>
     <message>
+        <source>This PC</source>
+        <translation>Este PC</translation>
+    </message>
+    <message>
         <source>This PC locks itself after</source>
         <translation>Este PC se bloquea solo tras</translation>
     </message>
@@ -13571,6 +13575,77 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>Stages of this run</source>
         <translation>Etapas de esta preparación</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ThisPcPage</name>
+    <message>
+        <source>&amp;Back</source>
+        <translation>Re&amp;gresar</translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>Se&amp;guir</translation>
+    </message>
+    <message>
+        <source>&amp;Look round in the demo shop</source>
+        <translation>&amp;Mirar el taller de muestra</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>As each press says</source>
+        <translation>Como diga cada máquina</translation>
+    </message>
+    <message>
+        <source>As the press's units say</source>
+        <translation>Según las unidades de la máquina</translation>
+    </message>
+    <message>
+        <source>Everybody can choose their own language and units later. In the demo shop nothing counts: it has a logbook of its own.</source>
+        <translation>Cada persona puede elegir después su idioma y sus unidades. En el taller de muestra nada cuenta: tiene su propio libro de registro.</translation>
+    </message>
+    <message>
+        <source>Is the screen as large as it says?</source>
+        <translation>¿Es la pantalla tan grande como dice?</translation>
+    </message>
+    <message>
+        <source>Kept on this PC alone; nothing of it is in the record.</source>
+        <translation>Se guarda solo en este PC; nada de ello está en el registro.</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Metric (mm, N, bar)</source>
+        <translation>Métricas (mm, N, bar)</translation>
+    </message>
+    <message>
+        <source>Paper of the sheets</source>
+        <translation>Papel de las hojas</translation>
+    </message>
+    <message>
+        <source>This PC</source>
+        <translation>Este PC</translation>
+    </message>
+    <message>
+        <source>This PC, before you begin</source>
+        <translation>Este PC, antes de empezar</translation>
+    </message>
+    <message>
+        <source>US (in, lbf, psi)</source>
+        <translation>EE. UU. (in, lbf, psi)</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
     </message>
 </context>
 <context>
