@@ -105,6 +105,7 @@ QFrame#uprightLine { background: %rule; max-width: 1px; min-width: 1px; border: 
 QFrame#ruledLine { background: %rule; max-height: 1px; min-height: 1px; border: 0; }
 QHeaderView::section { background: %ground; color: %ink; border: 0; border-bottom: 2px solid %rule; padding: 4px 8px;
   font-weight: bold; }
+QTableCornerButton::section { background: %ground; border: 0; border-bottom: 2px solid %rule; }
 QTableView { background: transparent; border: 0; selection-background-color: %wash; selection-color: %ink; }
 QTableView::item { padding: 4px 8px; border-bottom: 1px solid %rule; }
 QTreeView, QGraphicsView { background: transparent; border: 0; }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/setup/changed_targets.h"
 
-#include <algorithm>
+#include <array>
 
 #include <QFormLayout>
 #include <QHeaderView>
@@ -151,20 +151,27 @@ void ChangedTargets::compare()
     if (m_before.empty()) return m_said->setText(tr("There is no edition before it to hold it against."));
     if (!before || !after)
         return m_said->setText(tr("Targets need a press, a job and its substrate that can be read."));
-    const std::vector<targets::TargetId> ids = targets::changed(before->first, after->first);
-    m_said->setText(ids.empty() ? tr("No target changes.") : tr("%n targets change.", nullptr, int(ids.size())));
-    m_table->setRowCount(static_cast<int>(ids.size()));
-    for (std::size_t i = 0; i < ids.size(); ++i) {
-        const targets::Target* old = before->first.find(ids[i]);
-        const targets::Target* now = after->first.find(ids[i]);
-        const QString cells[] = {words((now != nullptr ? now : old)->name, after->second),
-                                 stateText(old, before->second), stateText(now, after->second)};
-        for (int c = 0; c < 3; ++c) {
-            auto* item = new QTableWidgetItem(cells[c]);
-            item->setToolTip(cells[c]);
-            m_table->setItem(static_cast<int>(i), c, item);
-        }
+    std::vector<std::array<QString, 3>> rows;
+    int finer = 0;
+    for (const targets::TargetId& id : targets::changed(before->first, after->first)) {
+        const targets::Target* old = before->first.find(id);
+        const targets::Target* now = after->first.find(id);
+        const QString was = stateText(old, before->second), is = stateText(now, after->second);
+        if (was == is)
+            ++finer;
+        else
+            rows.push_back({words((now != nullptr ? now : old)->name, after->second), was, is});
     }
+    QString said = rows.empty() ? tr("No target changes.") : tr("Targets that change: %1.").arg(rows.size());
+    if (finer > 0) said += QLatin1Char(' ') + tr("By less than is shown: %1.").arg(finer);
+    m_said->setText(said);
+    m_table->setRowCount(static_cast<int>(rows.size()));
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        for (std::size_t c = 0; c < 3; ++c) {
+            auto* item = new QTableWidgetItem(rows[i][c]);
+            item->setToolTip(rows[i][c]);
+            m_table->setItem(static_cast<int>(i), static_cast<int>(c), item);
+        }
     m_table->resizeRowsToContents();
 }
 

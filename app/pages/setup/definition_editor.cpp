@@ -46,9 +46,9 @@ DefinitionEditor::DefinitionEditor(Session* session, QWidget* parent) : QWidget(
     m_targets = new ChangedTargets(session, m_right);
     m_right->addWidget(m_targets);
     auto* halves = new QHBoxLayout;
-    halves->addWidget(m_left, 3);
+    halves->addWidget(m_left, 7);
     halves->addSpacing(sizes().gap);
-    halves->addWidget(m_right, 2);
+    halves->addWidget(m_right, 4);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(buildBar());
@@ -156,7 +156,7 @@ QWidget* DefinitionEditor::buildForm()
         buttons->addWidget(button);
     }
     column->addLayout(buttons);
-    row->addLayout(column, 3);
+    row->addLayout(column, 4);
     connect(m_groups, &QListWidget::currentItemChanged, this, [this] { showGroup(); });
     // Not at once: the table has just been left, or is about to open the next cell.
     connect(m_table, &KeyTable::typed, this, [this](const inputs::FormCell& cell, const QString& text) {

@@ -107,13 +107,15 @@ void DefinitionEditor::showGroups()
             std::size_t wrong = 0;
             for (const auto& item : one.items)
                 for (const inputs::FormCell& cell : item) wrong += cell.findings.size();
-            const QString rows = one.list            ? tr("%n rows", nullptr, static_cast<int>(one.items.size()))
+            // A table that only holds others has nothing to say itself.
+            if (!one.list && one.keys.empty() && !one.items.empty()) continue;
+            const QString rows = one.list            ? tr("rows: %1").arg(one.items.size())
                                  : one.items.empty() ? tr("not said")
                                                      : QString();
             m_groups->add({QString::fromStdString(one.name),
                            dataText(one.name),
-                           rows,
                            {},
+                           rows,
                            wrong == 0 ? MarkShape::None : MarkShape::Octagon});
         }
         if (!m_groups->choose(before)) m_groups->choose(m_groups->first());

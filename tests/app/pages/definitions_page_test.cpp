@@ -105,7 +105,7 @@ TEST_CASE("a press is opened, a key changed, the targets that change are shown, 
         names << targets->item(r, 0)->text();
         CHECK(targets->item(r, 1)->text() != targets->item(r, 2)->text());
     }
-    CHECK(names.contains(QStringLiteral("Unwind, setting")));
+    CHECK(names.contains(QStringLiteral("Unwind: set BRAKE to")));
     w.click("Seal as edition 2");
     w.done();
     CHECK(w.says("Sealed as edition 2."));
