@@ -10993,9 +10993,9 @@
         <source>%1, the largest</source>
         <translation>%1, die größte</translation>
     </message>
-    <message numerus="yes">
-        <source>%n targets change.</source>
-        <translation><numerusform>%n Sollwert ändert sich.</numerusform><numerusform>%n Sollwerte ändern sich.</numerusform></translation>
+    <message>
+        <source>By less than is shown: %1.</source>
+        <translation>Um weniger als gezeigt: %1.</translation>
     </message>
     <message>
         <source>No target changes.</source>
@@ -11012,6 +11012,10 @@
     <message>
         <source>Targets that change</source>
         <translation>Sollwerte, die sich ändern</translation>
+    </message>
+    <message>
+        <source>Targets that change: %1.</source>
+        <translation>Sollwerte, die sich ändern: %1.</translation>
     </message>
     <message>
         <source>There is no edition before it to hold it against.</source>
@@ -11277,10 +11281,6 @@
         <source>%1, not sealed</source>
         <translation>%1, nicht versiegelt</translation>
     </message>
-    <message numerus="yes">
-        <source>%n rows</source>
-        <translation><numerusform>%n Zeile</numerusform><numerusform>%n Zeilen</numerusform></translation>
-    </message>
     <message>
         <source>A supervisor seals editions.</source>
         <translation>Ausgaben versiegelt die Aufsicht.</translation>
@@ -11404,6 +11404,10 @@
     <message>
         <source>not said</source>
         <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>rows: %1</source>
+        <translation>Zeilen: %1</translation>
     </message>
 </context>
 <context>

@@ -10993,9 +10993,9 @@
         <source>%1, the largest</source>
         <translation>%1, la mayor</translation>
     </message>
-    <message numerus="yes">
-        <source>%n targets change.</source>
-        <translation><numerusform>%n valor objetivo cambia.</numerusform><numerusform>%n valores objetivo cambian.</numerusform></translation>
+    <message>
+        <source>By less than is shown: %1.</source>
+        <translation>En menos de lo que se muestra: %1.</translation>
     </message>
     <message>
         <source>No target changes.</source>
@@ -11012,6 +11012,10 @@
     <message>
         <source>Targets that change</source>
         <translation>Valores objetivo que cambian</translation>
+    </message>
+    <message>
+        <source>Targets that change: %1.</source>
+        <translation>Valores objetivo que cambian: %1.</translation>
     </message>
     <message>
         <source>There is no edition before it to hold it against.</source>
@@ -11277,10 +11281,6 @@
         <source>%1, not sealed</source>
         <translation>%1, sin sellar</translation>
     </message>
-    <message numerus="yes">
-        <source>%n rows</source>
-        <translation><numerusform>%n fila</numerusform><numerusform>%n filas</numerusform></translation>
-    </message>
     <message>
         <source>A supervisor seals editions.</source>
         <translation>Las ediciones las sella un supervisor.</translation>
@@ -11404,6 +11404,10 @@
     <message>
         <source>not said</source>
         <translation>no dicho</translation>
+    </message>
+    <message>
+        <source>rows: %1</source>
+        <translation>filas: %1</translation>
     </message>
 </context>
 <context>
