@@ -5,7 +5,7 @@
     <name>Badge</name>
     <message>
         <source>With its PIN this code signs in this person's name. Keep it like a key; when it is lost, tell a supervisor at once.</source>
-        <translation>Mit seiner PIN meldet dieser Code im Namen dieser Person an. Wie einen Schlüssel hüten; bei Verlust sofort der Aufsicht melden.</translation>
+        <translation>Mit seiner PIN zeichnet dieser Code im Namen dieser Person ab. Wie einen Schlüssel hüten; bei Verlust sofort der Aufsicht melden.</translation>
     </message>
 </context>
 <context>
@@ -12131,7 +12131,7 @@
     </message>
     <message>
         <source>The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up.</source>
-        <translation>Die Bahnlinie zeigt den Durchgang auf einen Blick: lose ist nicht begonnen, straff ist erledigt, geteilt ist aufgehalten.</translation>
+        <translation>Die straffe Linie zeigt den Durchgang auf einen Blick: lose ist nicht begonnen, straff ist erledigt, gerissen ist aufgehalten.</translation>
     </message>
 </context>
 <context>
@@ -12302,7 +12302,7 @@
     </message>
     <message>
         <source>Print it now: its code is kept nowhere and cannot be shown again. With its PIN it signs in your name. Where a passphrase is asked for, scan it, then type its PIN. A badge made before this one no longer works.</source>
-        <translation>Jetzt drucken: Sein Code wird nirgends aufbewahrt und kann nicht noch einmal gezeigt werden. Mit seiner PIN meldet er in Ihrem Namen an. Wo eine Passphrase verlangt wird, ihn scannen, dann seine PIN tippen. Ein früherer Ausweis gilt nicht mehr.</translation>
+        <translation>Jetzt drucken: Sein Code wird nirgends aufbewahrt und kann nicht noch einmal gezeigt werden. Mit seiner PIN zeichnet er in Ihrem Namen ab. Wo eine Passphrase verlangt wird, ihn scannen, dann seine PIN tippen. Ein früherer Ausweis gilt nicht mehr.</translation>
     </message>
     <message>
         <source>Print the badge</source>

@@ -5,7 +5,7 @@
     <name>Badge</name>
     <message>
         <source>With its PIN this code signs in this person's name. Keep it like a key; when it is lost, tell a supervisor at once.</source>
-        <translation>Con su PIN, este código inicia sesión en nombre de esta persona. Guárdelo como una llave; si se pierde, avise enseguida a un supervisor.</translation>
+        <translation>Con su PIN, este código firma en nombre de esta persona. Guárdelo como una llave; si se pierde, avise enseguida a un supervisor.</translation>
     </message>
 </context>
 <context>
@@ -12043,7 +12043,7 @@
     </message>
     <message>
         <source>A card is one step: where to stand, what to do, and one answer. A reading is judged while you type.</source>
-        <translation>Una tarjeta es un paso: dónde ponerse, qué hacer y una respuesta. Una lectura se juzga mientras se escribe.</translation>
+        <translation>Una ficha es un paso: dónde ponerse, qué hacer y una respuesta. Una lectura se juzga mientras se escribe.</translation>
     </message>
     <message>
         <source>Begin a new logbook</source>

@@ -16,6 +16,7 @@
 #include "app/shell/help_view.h"
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/tour.h"
+#include "app/text/language.h"
 #include "tests/app/pages/shop_window.h"
 
 using namespace taut::app;
@@ -23,11 +24,11 @@ using shop::until;
 
 namespace {
 
-std::vector<HelpText> texts()
+std::vector<HelpText> texts(const char* language = "en")
 {
     const auto resources = resourcesFolder();
     REQUIRE(resources);
-    return helpTexts(*resources, QStringLiteral("en"));
+    return helpTexts(*resources, QString::fromLatin1(language));
 }
 
 QStringList found(const char* words)
@@ -99,6 +100,27 @@ TEST_CASE("every page of the help has a headline, is short, and each of its link
     }
     // Whoever reads comes to every page but the first one, which is there to begin with.
     for (const QString& id : ids) CHECK((id == QStringLiteral("start") || linked.count(id) == 1));
+}
+
+TEST_CASE("the help is there whole in every language of the window, with the links and pictures of the English one")
+{
+    const std::vector<HelpText> english = texts();
+    for (const Language& language : languages()) {
+        if (language.id == std::string("en")) continue;
+        const std::vector<HelpText> pages = texts(language.id);
+        REQUIRE(pages.size() == english.size());
+        for (std::size_t i = 0; i < pages.size(); ++i) {
+            INFO(language.id << " " << pages[i].id.toStdString());
+            CHECK(pages[i].id == english[i].id);
+            CHECK_FALSE(pages[i].title.isEmpty());
+            CHECK(pages[i].title != english[i].title);
+            CHECK(all(pages[i].markdown, "\\]\\(([^)]*)\\)") == all(english[i].markdown, "\\]\\(([^)]*)\\)"));
+            CHECK(pages[i].markdown.split(QRegularExpression(QStringLiteral("\\s+"))).size() < 400);
+            // What it does not move or stop is said in every language.
+            CHECK(pages[i].markdown.count(QStringLiteral("Tautweb")) ==
+                  english[i].markdown.count(QStringLiteral("Tautweb")));
+        }
+    }
 }
 
 TEST_CASE("the help is searched through by words, beginnings of words and titles, in capitals or not")

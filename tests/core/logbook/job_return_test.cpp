@@ -172,7 +172,7 @@ TEST_CASE("the notes of that run come back with it: what was left at the hand-ov
     CHECK(all.said[1].helped);
     CHECK(plain(all.said[2].said, UnitSystem::Metric) == "the gauge sticks below one bar");
     CHECK_FALSE(all.said[2].helped);
-    for (const std::size_t at : {1, 2}) {
+    for (const std::size_t at : {1U, 2U}) {
         CHECK_FALSE(all.said[at].about.empty());
         CHECK(all.said[at].byName == "Inka Thorsby");
     }
