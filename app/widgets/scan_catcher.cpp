@@ -17,8 +17,8 @@ namespace {
 constexpr ulong kHurry = 35;
 /// Nobody types several keys so near to each other.
 constexpr ulong kMachine = 20;
-/// Who is known to be a scanner may stutter: a radio link, a slow setting, a PC that is busy.
-constexpr ulong kStutter = 250;
+/// Who may be a scanner is waited for, and who is known to be one longer: a radio link, a slow setting, a busy PC.
+constexpr ulong kDoubt = 250, kStutter = 500;
 /// So many keys in a hurry, the Enter at their end among them, are a scanner's.
 constexpr std::size_t kEnough = 5;
 
@@ -119,7 +119,7 @@ bool ScanCatcher::take(QWidget* target, const QKeyEvent& event)
     const bool begins = sign && now != 0 && event.text() != QLatin1String(" ") && event.text() != QLatin1String("\x04");
     if (isModifier(event.key())) return false;
     // Some scanners end with two keys; the second must not press what has the keyboard now.
-    if (first && isEnd(event.key()) && lastScan() != 0 && now >= lastScan() && now - lastScan() <= kStutter)
+    if (first && isEnd(event.key()) && lastScan() != 0 && now >= lastScan() && now - lastScan() <= kDoubt)
         return true;
     if (event.isAutoRepeat() || (first && !begins) || (!first && !sign && !isEnd(event.key()))) {
         settle();
@@ -162,7 +162,7 @@ bool ScanCatcher::isScan() const
 ulong ScanCatcher::patience() const
 {
     const bool bracket = m_keys.front().text == QLatin1String("]") || m_keys.front().text == QLatin1String("[");
-    return bracket || within(kMachine) > 1 || isScan() ? kStutter : kHurry;
+    return isScan() ? kStutter : bracket || within(kMachine) > 1 ? kDoubt : kHurry;
 }
 
 /// Nothing came for as long as a scanner may take. On a busy PC the next key may have come and not been handed on yet.
