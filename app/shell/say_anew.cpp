@@ -9,6 +9,8 @@
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
 #include "app/pages/setup/choose_page.h"
+#include "app/pages/setup/constant_card.h"
+#include "app/pages/setup/definition_editor.h"
 #include "app/pages/setup/once_card.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/setup/this_pc_page.h"
@@ -20,11 +22,13 @@
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/attachment_panel.h"
 #include "app/widgets/roll_form.h"
+#include "app/widgets/tag_panel.h"
 
 namespace taut::app {
 
 /// Whether something is under way that could not be taken over into a window made anew: a question that is open, a
-/// secret that is half typed, a code that is shown once, a trial, a button that is held.
+/// secret that is half typed, a code that is shown once, a trial, a file that is being changed, a tag that was read, a
+/// button that is held.
 bool MainWindow::isEntering() const
 {
     if (m_session->busy() || m_start->onTrial() || m_leave->isVisible()) return true;
@@ -33,8 +37,12 @@ bool MainWindow::isEntering() const
         return std::any_of(widgets.begin(), widgets.end(), [](const QWidget* one) { return one->isVisible(); });
     };
     if (seen(m_body->findChildren<OnceCard*>()) || seen(m_body->findChildren<RollForm*>()) ||
-        seen(m_body->findChildren<AttachmentPanel*>()))
+        seen(m_body->findChildren<AttachmentPanel*>()) || seen(m_body->findChildren<ConstantCard*>()))
         return true;
+    for (const DefinitionEditor* editor : m_body->findChildren<DefinitionEditor*>())
+        if (editor->changed()) return true;
+    for (const TagPanel* panel : m_body->findChildren<TagPanel*>())
+        if (panel->isVisible() && panel->tag() != nullptr) return true;
     for (const AskPanel* panel : m_body->findChildren<AskPanel*>()) {
         if (!panel->isVisible()) continue;
         const QStringList typed = panel->typed();
