@@ -6,6 +6,7 @@
 
 #include "app/pages/history/history_page.h"
 #include "app/pages/run/run_page.h"
+#include "app/seams/kept_settings.h"
 #include "app/widgets/drawn.h"
 #include "tests/app/pages/shop_window.h"
 #include "tests/app/pages/signed_run.h"
@@ -57,7 +58,9 @@ TEST_CASE("the pictures of the front page are the window as it is: where a run b
     QTemporaryDir shop;
     const auto resources = resourcesFolder();
     REQUIRE(resources);
-    MainWindow window(shop::signedRun(shop, (*resources / "demo" / "answers" / "clean.toml").string()));
+    const Session::Options options = shop::signedRun(shop, (*resources / "demo" / "answers" / "clean.toml").string());
+    keptSettings().setValue(QStringLiteral("shown_round"), true);  // as whoever knows the program sees it
+    MainWindow window(options);
     window.setWindowState(Qt::WindowNoState);
     window.resize(1366, 768);
     window.show();
@@ -101,8 +104,13 @@ TEST_CASE("the pictures of the front page are the window as it is: where a run b
     QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
     auto* history = window.findChild<HistoryPage*>();
     REQUIRE(history->isVisible());
-    for (const records::RunRow& row : session.reader()->runs({}, {})->rows)
+    const auto runs = session.reader()->runs({}, {});
+    REQUIRE(runs);
+    for (const records::RunRow& row : runs->rows)
         if (row.state == "completed") history->showRun(QString::fromStdString(row.run));
+    auto* print = shop::called<QPushButton>(window, "Print");
+    REQUIRE(print);
+    CHECK(print->isEnabled());  // its sheet is there
     shoot("history.png");
 
     QFile front(QStringLiteral(TAUTWEB_SOURCE_DIR "/README.md"));
