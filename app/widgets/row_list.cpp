@@ -14,11 +14,22 @@ namespace {
 enum Part { kId = Qt::UserRole, kText, kValue, kMore, kMark };
 constexpr int kSide = 10, kAbove = 6, kBetween = 16;
 
-/// Small type, in which names stand that have no blank: a run's may go on in the next line after a hyphen.
-QString moreOf(const QModelIndex& index)
+/// Names that have no blank, a run's or a key's, may go on in the next line after a hyphen or a point; a number never.
+QString breakable(const QString& text)
 {
-    return index.data(kMore).toString().replace(QLatin1Char('-'), QStringLiteral("-\u200B"));
+    QString out;
+    for (qsizetype i = 0; i < text.size(); ++i) {
+        out += text[i];
+        const bool between = i > 0 && i + 1 < text.size() && !text[i - 1].isSpace() && !text[i + 1].isSpace();
+        const bool name = text[i] == QLatin1Char('-') ||
+                          (text[i] == QLatin1Char('.') && between && text[i + 1].isLetter()) ||
+                          text[i] == QLatin1Char('_');
+        if (between && name) out += QChar(0x200B);
+    }
+    return out;
 }
+QString textOf(const QModelIndex& index) { return breakable(index.data(kText).toString()); }
+QString moreOf(const QModelIndex& index) { return breakable(index.data(kMore).toString()); }
 
 class RowPainter final : public QStyledItemDelegate {
 public:
@@ -55,7 +66,7 @@ public:
             paintMark(*painter, p.mark, mark, look);
         painter->setPen(look.palette.ink);
         painter->setFont(look.font);
-        painter->drawText(p.text, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(kText).toString());
+        painter->drawText(p.text, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, textOf(index));
         painter->setFont(strong.font);
         painter->drawText(p.value, Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap, index.data(kValue).toString());
         painter->setFont(small.font);
@@ -91,7 +102,7 @@ private:
         const bool beside = least <= whole * 0.5;
         const double right = value.isEmpty() ? 0 : beside ? least + 2 : whole;
         const double textWidth = value.isEmpty() || !beside ? whole : whole - right - kBetween;
-        const double textHeight = room(font, index.data(kText).toString(), textWidth).height();
+        const double textHeight = room(font, textOf(index), textWidth).height();
         p.text = QRectF(left, kAbove, textWidth, textHeight);
         double y = kAbove + textHeight;
         if (!value.isEmpty()) {

@@ -224,19 +224,19 @@ Result<std::string> addedTo(std::string_view toml, const FormGroup& group, std::
         return static_cast<std::size_t>(std::find(group.keys.begin(), group.keys.end(), key) - group.keys.begin());
     };
     TomlRow row;
-    // A row that has a number or a name gets the next that is free; a first row is named, for others to refer to it.
-    for (const char* key : {"number", "station", "id"}) {
-        const std::size_t here = column(key);
-        if (here == group.keys.size() && !(group.items.empty() && key == std::string_view("id"))) continue;
-        for (std::size_t n = group.items.size() + 1;; ++n) {
-            const std::string said = key == std::string_view("id") ? "new_" + std::to_string(n) : std::to_string(n);
-            const bool taken =
-                here < group.keys.size() && std::any_of(group.items.begin(), group.items.end(),
-                                                        [&](const auto& i) { return i[here].said == said; });
-            if (taken) continue;
-            row.emplace_back(key, tomlWritten(said));
-            break;
-        }
+    // A row that has a number or a name gets the next that is free (a roller has both a name and, at times, a station);
+    // a first row is named, for others to refer to it.
+    constexpr std::string_view kNamed[] = {"number", "id", "station"};
+    const auto named = std::find_if(std::begin(kNamed), std::end(kNamed),
+                                    [&](std::string_view key) { return column(key) < group.keys.size(); });
+    const std::string_view key = named != std::end(kNamed) ? *named : group.items.empty() ? "id" : "";
+    const std::size_t here = column(key);
+    for (std::size_t n = group.items.size() + 1; !key.empty(); ++n) {
+        const std::string said = key == "id" ? "new_" + std::to_string(n) : std::to_string(n);
+        const bool taken = here < group.keys.size() && std::any_of(group.items.begin(), group.items.end(),
+                                                                   [&](const auto& i) { return i[here].said == said; });
+        if (taken) continue;
+        row.emplace_back(key, tomlWritten(said));
         break;
     }
     return insertToml(toml, group.path, at, row);
