@@ -106,6 +106,8 @@ QFrame#ruledLine { background: %rule; max-height: 1px; min-height: 1px; border: 
 QHeaderView::section { background: %ground; color: %ink; border: 0; border-bottom: 2px solid %rule; padding: 4px 8px;
   font-weight: bold; }
 QTableCornerButton::section { background: %ground; border: 0; border-bottom: 2px solid %rule; }
+QTableView QLineEdit, QTableView QComboBox { min-height: 0; padding: 0 4px; border-width: 2px; }
+QTableView QLineEdit:focus, QTableView QComboBox:focus { padding: 0 2px; border-width: 3px; }
 QTableView { background: transparent; border: 0; selection-background-color: %wash; selection-color: %ink; }
 QTableView::item { padding: 4px 8px; border-bottom: 1px solid %rule; }
 QTreeView, QGraphicsView { background: transparent; border: 0; }

@@ -118,6 +118,11 @@ void DefinitionEditor::showGroups()
                            rows,
                            wrong == 0 ? MarkShape::None : MarkShape::Octagon});
         }
+        // No name is cut: the list is as wide as the longest, its mark and the bar beside it.
+        int widest = 0;
+        for (const inputs::FormGroup& one : m_form.groups)
+            widest = std::max(widest, m_groups->fontMetrics().horizontalAdvance(dataText(one.name)));
+        m_groups->setMinimumWidth(widest + 4 * m_groups->fontMetrics().height());
         if (!m_groups->choose(before)) m_groups->choose(m_groups->first());
     }
     showGroup();

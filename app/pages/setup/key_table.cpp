@@ -209,7 +209,7 @@ void KeyTable::show(const inputs::Form& form, const inputs::FormGroup& group,
     if (!kept) clear();
     setRowCount(m_across ? items : keys);
     setColumnCount(m_across ? keys : items);
-    QStringList keyNames, itemNames;
+    QStringList keyNames, itemNames, numbers;
     for (const std::string& key : group.keys) {
         // The two lengths of a place are along and up.
         QString name = dataText(key);
@@ -221,8 +221,10 @@ void KeyTable::show(const inputs::Form& form, const inputs::FormGroup& group,
         const auto& cells = group.items[static_cast<std::size_t>(i)];
         const bool hasName = group.list && !cells.empty() && !cells.front().said.empty();
         itemNames << (hasName ? dataText(cells.front().said) : group.list ? QString::number(i + 1) : tr("says"));
+        numbers << QString::number(i + 1);
     }
-    setVerticalHeaderLabels(m_across ? itemNames : keyNames);
+    // Below each other, the rows bear their names in their first column.
+    setVerticalHeaderLabels(m_across ? numbers : keyNames);
     setHorizontalHeaderLabels(m_across ? keyNames : itemNames);
     for (int i = 0; i < items; ++i)
         for (int k = 0; k < keys; ++k) {
@@ -234,7 +236,8 @@ void KeyTable::show(const inputs::Form& form, const inputs::FormGroup& group,
             QStringList wrong;
             for (const std::size_t f : cell.findings) wrong << said(form.findings[f]);
             const QString soft = cell.known ? expected(cell) : QStringLiteral("\u2013");
-            item->setData(kSoft, soft);
+            // Columns as narrow as what stands in them: the tip and the open cell tell what is expected.
+            item->setData(kSoft, m_across ? QString() : soft);
             item->setData(kWrong, !wrong.isEmpty());
             item->setToolTip(wrong.isEmpty() ? soft : wrong.join(QLatin1Char('\n')));
             item->setData(Qt::AccessibleTextRole, itemNames[i] + QStringLiteral(", ") + keyNames[k]);
