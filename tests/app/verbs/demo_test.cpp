@@ -155,6 +155,9 @@ TEST_CASE("taking any one line out of a demo stops it at that step")
     const verbs::Answers whole = answersOf(name);
     REQUIRE(endsAnswered(whole));
     for (std::size_t gone = 0; gone < whole.entries.size(); ++gone) {
+        const verbs::AnswerEntry left = whole.entries[gone];
+        // What is only written down beside a step can be missed by nobody.
+        if (left.act == "note" || left.act == "attach" || left.act == "helped") continue;
         Stage stage;
         std::string parentId;
         if (*parent != '\0') {
@@ -163,7 +166,6 @@ TEST_CASE("taking any one line out of a demo stops it at that step")
             parentId = before->runId;
         }
         verbs::Answers cut = whole;
-        const verbs::AnswerEntry left = cut.entries[gone];
         cut.entries.erase(cut.entries.begin() + static_cast<std::ptrdiff_t>(gone));
         const auto told = stage.tell(cut, parentId);
         INFO(name << " line " << left.line << " " << left.act << " " << left.step);
