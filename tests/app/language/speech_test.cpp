@@ -13,6 +13,7 @@
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
 #include "app/pages/start/start_page.h"
+#include "app/seams/kept_settings.h"
 #include "app/text/language.h"
 #include "app/text/words.h"
 #include "app/widgets/step_card.h"
@@ -37,7 +38,10 @@ struct AsBefore {
 };
 
 struct Speaking : AsBefore, Window {
-    explicit Speaking(bool demo = true) : Window(demo) {}
+    explicit Speaking(bool demo = true) : Window(demo)
+    {
+        keptSettings().clear();  // what the test before this one chose
+    }
 
     /// By hand, in the menu "Screen": the entry of one of its menus that is called so.
     void chooseInMenu(const char* name)
