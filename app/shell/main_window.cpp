@@ -24,6 +24,7 @@
 #include "app/shell/screen_menu.h"
 #include "app/shell/sign_in_strip.h"
 #include "app/shell/tongue.h"
+#include "app/shell/top_bar.h"
 #include "app/shell/tour.h"
 #include "app/text/words.h"
 #include "app/widgets/ask_panel.h"
@@ -83,11 +84,11 @@ void MainWindow::build()
     m_noLogbook = new NoLogbookPage(m_body);
     m_pages->addWidget(m_noLogbook);
 
-    auto* top = new QHBoxLayout;
+    auto* top = new TopBar(m_body);
     auto* column = new QVBoxLayout(m_body);
     column->setContentsMargins(12, 8, 12, 8);
     column->setSizeConstraint(QLayout::SetNoConstraint);
-    column->addLayout(top);
+    column->addWidget(top);
     column->addWidget(ruledLine(m_body));
     column->addWidget(m_leave);
     column->addWidget(m_readOnly);
@@ -103,7 +104,7 @@ void MainWindow::build()
         button->setCheckable(true);
         button->setMinimumHeight(sizes().control);
         m_doors->addButton(button, door);
-        top->addWidget(button);
+        top->addDoor(button);
     }
     auto* keys = worded(tr("Keys"), "quiet", m_body);
     keys->setObjectName(QStringLiteral("keys"));
@@ -113,12 +114,11 @@ void MainWindow::build()
     keys->setFocusPolicy(Qt::NoFocus);
     keys->setMinimumHeight(sizes().control);
     m_keys = new ScreenKeys(m_body);
-    top->addWidget(keys);
-    top->addWidget(screenMenu(m_body, [this](const Wish& wish) { m_tongue->choose(wish); }));
+    top->addDoor(keys);
+    top->addDoor(screenMenu(m_body, [this](const Wish& wish) { m_tongue->choose(wish); }));
     makeHelp();
-    top->addWidget(m_helpButton);
-    top->addWidget(m_inBar, 1);
-    top->addWidget(m_signIn);
+    top->addDoor(m_helpButton);
+    top->addWho(m_inBar, m_signIn);
     m_doors->button(kRunDoor)->setChecked(true);
 
     connect(m_doors, &QButtonGroup::idClicked, this, &MainWindow::choose);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shell/sign_in_strip.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 
 #include "app/text/names.h"
@@ -67,7 +69,7 @@ void SignInStrip::refill()
     for (QWidget* w : std::initializer_list<QWidget*>{m_who, m_lock}) w->setVisible(in);
     m_pin->clear();
     if (in) {
-        m_who->setText(tr("%1, %2").arg(dataText(m_session->actor()->name()), roleText(m_session->actor()->role())));
+        nameThem();
         settle();
         return;
     }
@@ -77,6 +79,31 @@ void SignInStrip::refill()
         if (p.active) m_person->addItem(dataText(p.name), QString::fromStdString(p.id.value));
     if (const int i = m_person->findData(before); i >= 0) m_person->setCurrentIndex(i);
     settle();
+}
+
+void SignInStrip::nameThem()
+{
+    const auto& actor = m_session->actor();
+    if (!actor) return;
+    const QString name = dataText(actor->name()), role = roleText(actor->role());
+    m_who->setText(m_narrow ? name + QLatin1Char('\n') + role : tr("%1, %2").arg(name, role));
+}
+
+void SignInStrip::setNarrow(bool narrow)
+{
+    if (narrow == m_narrow) return;
+    m_narrow = narrow;
+    nameThem();
+}
+
+int SignInStrip::saves() const
+{
+    const auto& actor = m_session->actor();
+    if (!actor) return 0;
+    const QFontMetrics type = m_who->fontMetrics();
+    const QString name = dataText(actor->name()), role = roleText(actor->role());
+    const int whole = type.horizontalAdvance(tr("%1, %2").arg(name, role));
+    return std::max(0, whole - std::max(type.horizontalAdvance(name), type.horizontalAdvance(role)));
 }
 
 /// Whoever has chosen nothing yet is led to where it is chosen.

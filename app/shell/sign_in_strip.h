@@ -20,6 +20,11 @@ public:
     /// Whoever comes types at once.
     void focusPin();
 
+    /// Whether name and role stand on a line each, and how much narrower that makes it.
+    void setNarrow(bool narrow);
+    [[nodiscard]] bool isNarrow() const { return m_narrow; }
+    [[nodiscard]] int saves() const;
+
 signals:
     void firstUse(const QString& personId);  ///< somebody who has chosen no PIN yet
 
@@ -27,11 +32,13 @@ private:
     void settle();
     void refill();
     void signIn();
+    void nameThem();
     Session* m_session;
     QComboBox* m_person;
     QLineEdit* m_pin;
     QPushButton *m_in, *m_choose, *m_lock;
     QLabel* m_who;
+    bool m_narrow = false;
 };
 
 }  // namespace taut::app

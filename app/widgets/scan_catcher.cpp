@@ -119,8 +119,7 @@ bool ScanCatcher::take(QWidget* target, const QKeyEvent& event)
     const bool begins = sign && now != 0 && event.text() != QLatin1String(" ") && event.text() != QLatin1String("\x04");
     if (isModifier(event.key())) return false;
     // Some scanners end with two keys; the second must not press what has the keyboard now.
-    if (first && isEnd(event.key()) && lastScan() != 0 && now >= lastScan() && now - lastScan() <= kDoubt)
-        return true;
+    if (first && isEnd(event.key()) && lastScan() != 0 && now >= lastScan() && now - lastScan() <= kDoubt) return true;
     if (event.isAutoRepeat() || (first && !begins) || (!first && !sign && !isEnd(event.key()))) {
         settle();
         return false;

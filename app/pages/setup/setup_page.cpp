@@ -134,6 +134,7 @@ QWidget* SetupPage::buildLeft()
     left->addWidget(wrapped(tr("Who works here"), "head", box));
     m_list = new RowList(box);
     m_list->setAccessibleName(tr("People"));
+    m_list->setObjectName(QStringLiteral("people"));
     left->addWidget(m_list, 1);
     m_enrol = worded(tr("Enrol somebody"), "", box);
     m_shop = worded(tr("Presses, jobs, substrates, procedures"), "", box);

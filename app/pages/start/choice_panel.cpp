@@ -104,12 +104,16 @@ ChoicePanel::ChoicePanel(Session* session, QWidget* parent) : QWidget(parent), m
     m_diameter->setPlaceholderText(tr("480 mm or 18 3/4 in"));
     addCell(tr("Its diameter, if measured"), m_diameter, Room::Half);
     QPushButton* file = worded(tr("Another roll, from a file"), "quiet", this);
-    m_cells.push_back({file, Room::Half});
     QPushButton* label = worded(tr("Another roll, scanned or typed"), "quiet", this);
     label->setObjectName(QStringLiteral("otherRoll"));
-    m_cells.push_back({label, Room::Half});
     m_try = worded(tr("Try other values"), "", this);
-    m_cells.push_back({m_try, Room::Half});
+    // One below the other they would push the last of them off a small screen.
+    auto* others = new QWidget(this);
+    m_others = new QBoxLayout(QBoxLayout::LeftToRight, others);
+    m_others->setContentsMargins(0, 0, 0, 0);
+    m_others->setSpacing(sizes().gap);
+    for (QPushButton* button : {file, label, m_try}) m_others->addWidget(button, 1);
+    m_cells.push_back({others, Room::Whole});
     arrange();
 
     for (QComboBox* box : {m_press, m_job, m_substrate, m_roll, m_kind, m_parent})
@@ -155,6 +159,7 @@ void ChoicePanel::arrange()
     const bool two = width() > kLetters * fontMetrics().averageCharWidth();
     if (m_columns == (two ? 2 : 1)) return;
     m_columns = two ? 2 : 1;
+    m_others->setDirection(two ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     for (const Cell& cell : m_cells) m_grid->removeWidget(cell.widget);
     int row = 0, column = 0;
     for (const Cell& cell : m_cells) {

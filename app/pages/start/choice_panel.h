@@ -14,6 +14,7 @@
 #include "app/sessions/session.h"
 #include "app/widgets/roll_form.h"
 
+class QBoxLayout;
 class QGridLayout;
 
 namespace taut::app {
@@ -80,6 +81,7 @@ private:
         Room room;
     };
     QGridLayout* m_grid;
+    QBoxLayout* m_others;  // what else may be run: another roll, other values
     std::vector<Cell> m_cells;
     int m_columns = 0;
     QWidget* m_parentCell;
