@@ -80,7 +80,7 @@ void TagTable::build()
     m_grid->setVerticalSpacing(4);
     m_grid->setColumnStretch(0, 3);
     m_grid->setColumnStretch(1, 4);
-    m_grid->setColumnStretch(2, m_wide ? 8 : 0);
+    m_grid->setColumnStretch(2, m_wide ? 8 : 1);
     for (const inputs::TagRow& line : m_rows.rows) {
         const int row = m_grid->rowCount();
         const QString name = tr("%1 %2", "name and identifier of a line of a tag")
@@ -90,14 +90,14 @@ void TagTable::build()
         QLabel* shown = wrapped(value, "strong", this);
         shown->setObjectName(QStringLiteral("tagValue"));
         shown->setAccessibleName(QStringLiteral("%1: %2. %3").arg(name, value, use).trimmed());
-        m_grid->addWidget(shown, row, 1, Qt::AlignTop);
+        m_grid->addWidget(shown, row, 1, 1, m_wide ? 1 : 2, Qt::AlignTop);
         if (!use.isEmpty()) {
             QLabel* becomes = wrapped(use, "", this);
             becomes->setObjectName(QStringLiteral("tagUse"));
             if (m_wide)
                 m_grid->addWidget(becomes, row, 2, Qt::AlignTop);
             else
-                m_grid->addWidget(becomes, row + 1, 1);
+                m_grid->addWidget(becomes, row + 1, 1, 1, 2);
         }
         for (const Finding& finding : line.findings) addFinding(finding);
     }
