@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <vector>
+
 #include <QWidget>
 
 class QBoxLayout;
 class QHBoxLayout;
+class QLayout;
 
 namespace taut::app {
 
@@ -29,9 +32,11 @@ protected:
 
 private:
     void fit();
+    [[nodiscard]] std::vector<QLayout*> spaced() const;
     QBoxLayout* m_rows;
     QHBoxLayout *m_doors, *m_right;
     SignInStrip* m_who = nullptr;
+    int m_wide = 0;  // between two doors, where there is room
 };
 
 }  // namespace taut::app

@@ -23,6 +23,7 @@
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/shell/main_window.h"
+#include "app/text/language.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
 #include "tests/app/pages/signed_run.h"
@@ -155,6 +156,18 @@ TEST_CASE(
                 CAPTURE(size.width(), size.height(), scale, dark);
                 for (const QString& cut : cutSomewhere(size, {dark, scale, 1.0})) FAIL_CHECK(cut.toStdString());
             }
+}
+
+TEST_CASE("nor is one in Spanish or in German on the small screen")
+{
+    struct Back {
+        ~Back() { setLanguage(QStringLiteral("en")); }
+    } back;
+    for (const char* tongue : {"es", "de"}) {
+        setLanguage(QString::fromLatin1(tongue));
+        CAPTURE(tongue);
+        for (const QString& cut : cutSomewhere({1366, 768}, {})) FAIL_CHECK(cut.toStdString());
+    }
 }
 
 TEST_CASE("a word list that is 1.6 times as long is found out by what it paints")
