@@ -222,9 +222,10 @@ void Hand::type(QWidget* field, const QString& text)
         key(Qt::Key_Delete);
         for (const QChar sign : text) {
             QTest::keyClick(m_window->windowHandle(), sign.toLatin1());
-            pass(4);
+            pass(50);  // as fast as people type, and no faster: what is faster was scanned
         }
     }
+    until([&] { return textIn(field) == text; }, 2000);
     CHECK(textIn(field) == text);
 }
 

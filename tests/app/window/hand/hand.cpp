@@ -104,7 +104,10 @@ private:
             return did(true);
         }
         if (what == QLatin1String("type")) {
-            for (const QChar sign : parts.join(QLatin1Char(' '))) pressKey(window, sign.toLatin1());
+            for (const QChar sign : parts.join(QLatin1Char(' '))) {
+                QThread::msleep(50);  // as fast as people type, and no faster: what is faster was scanned
+                pressKey(window, sign.toLatin1());
+            }
             return did(true);
         }
         QWidget* target = find(window, parts.value(0));
