@@ -37,7 +37,10 @@ std::string typed(const Quantity& q, UnitSystem system)
     const Unit* unit = findUnit(q.kind(), q.unit());
     if (!unit) unit = &usualUnit(q.kind(), system, q.si());
     if (q.kind() == Kind::Count) return roundedDecimal(q.si(), 0, Rounding::Nearest);
-    return roundedDecimal(q.si() / unit->toSi, 5, Rounding::Nearest) + " " + std::string(unit->symbol);
+    std::string number = roundedDecimal(q.si() / unit->toSi, 5, Rounding::Nearest);
+    number.erase(number.find_last_not_of('0') + 1);  // nobody types those
+    if (number.back() == '.') number.pop_back();
+    return number + " " + std::string(unit->symbol);
 }
 
 }  // namespace
