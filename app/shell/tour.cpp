@@ -10,6 +10,7 @@
 
 #include "app/drawing/help_pictures.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
@@ -82,16 +83,18 @@ Tour::Tour(QWidget* window) : QWidget(window)
     m_next->setObjectName(QStringLiteral("tourOn"));
     m_skip = worded(tr("That is enough"), "quiet", this);
     m_skip->setObjectName(QStringLiteral("tourSkip"));
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(16, 8, 8, 8);
-    row->setSpacing(sizes().gap);
-    row->addWidget(m_picture);
-    row->addWidget(m_words, 1);
-    row->addWidget(m_count);
-    row->addWidget(m_back);
-    row->addWidget(m_next);
-    row->addWidget(m_skip);
-    for (QPushButton* button : {m_back, m_next, m_skip}) row->setAlignment(button, Qt::AlignVCenter);
+    auto* rows = new QHBoxLayout(this);
+    rows->setContentsMargins(16, 8, 8, 8);
+    rows->setSpacing(sizes().gap);
+    auto* said = new QHBoxLayout;
+    said->addWidget(m_picture);
+    said->addWidget(m_words, 1);
+    auto* on = new QHBoxLayout;
+    for (QWidget* w : std::initializer_list<QWidget*>{m_count, m_back, m_next, m_skip})
+        on->addWidget(w, 0, Qt::AlignVCenter);
+    rows->addLayout(said, 1);
+    rows->addLayout(on);
+    foldBelow(this, rows, 110);
     m_frame = new PointingFrame(window);
     connect(m_back, &QPushButton::clicked, this, [this] { step(-1); });
     connect(m_next, &QPushButton::clicked, this, [this] { step(1); });

@@ -10,7 +10,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QStandardItemModel>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -19,6 +18,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/finding_strip.h"
+#include "app/widgets/room.h"
 #include "app/widgets/tag_panel.h"
 #include "app/widgets/theme.h"
 #include "core/inputs/inputs.h"
@@ -112,12 +112,8 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     m_tagLine = addLine(grid, 10, tr("Its tag, if you type it"), tr("or scan it"));
     column->addWidget(m_typed);
     column->addStretch(1);
-    auto* scroll = new QScrollArea(this);
+    auto* scroll = new ScrollRoom(body, this);
     scroll->setObjectName(QStringLiteral("rollScroll"));
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(body);
     m_finding = new FindingStrip(this);
     m_foot = new QWidget(this);
     auto* row = new QHBoxLayout(m_foot);

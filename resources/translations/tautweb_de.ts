@@ -11215,6 +11215,10 @@
         <translation>Durchmesser der Rolle</translation>
     </message>
     <message>
+        <source>Diameter of the roll, measured now</source>
+        <translation>Durchmesser der Rolle, jetzt gemessen</translation>
+    </message>
+    <message>
         <source>Enter the diameter, how well the scale reads, and at least two settings with what it read at each.</source>
         <translation>Durchmesser, Genauigkeit der Waage und mindestens zwei Einstellungen mit ihrer Ablesung eingeben.</translation>
     </message>
@@ -11247,6 +11251,10 @@
         <translation>Waage zeigt auf</translation>
     </message>
     <message>
+        <source>The scale reads within, plus or minus</source>
+        <translation>Waage zeigt auf, plus oder minus</translation>
+    </message>
+    <message>
         <source>This press has no zone with a brake, a clutch or a drive.</source>
         <translation>Diese Maschine hat keine Zone mit Bremse, Kupplung oder Antrieb.</translation>
     </message>
@@ -11263,12 +11271,8 @@
         <translation>Welche Einstellung</translation>
     </message>
     <message>
-        <source>measured now, like 412 mm</source>
-        <translation>jetzt gemessen, etwa 412 mm</translation>
-    </message>
-    <message>
-        <source>plus or minus, like 2 N</source>
-        <translation>plus oder minus, etwa 2 N</translation>
+        <source>like %1</source>
+        <translation>etwa %1</translation>
     </message>
 </context>
 <context>
@@ -11598,6 +11602,10 @@
     <message>
         <source>Every run</source>
         <translation>Alle Durchgänge</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
     </message>
     <message>
         <source>Find runs by job, roll or run</source>
@@ -12577,7 +12585,7 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     </message>
     <message>
         <source>Read by, at</source>
-        <translation>Abgelesen von, um</translation>
+        <translation>Von, um</translation>
     </message>
     <message>
         <source>What</source>

@@ -11215,6 +11215,10 @@
         <translation>Diámetro de la bobina</translation>
     </message>
     <message>
+        <source>Diameter of the roll, measured now</source>
+        <translation>Diámetro de la bobina, medido ahora</translation>
+    </message>
+    <message>
         <source>Enter the diameter, how well the scale reads, and at least two settings with what it read at each.</source>
         <translation>Introducir el diámetro, la exactitud de la báscula y al menos dos ajustes con lo que marcó en cada uno.</translation>
     </message>
@@ -11247,6 +11251,10 @@
         <translation>La báscula acierta en</translation>
     </message>
     <message>
+        <source>The scale reads within, plus or minus</source>
+        <translation>La báscula acierta en, más o menos</translation>
+    </message>
+    <message>
         <source>This press has no zone with a brake, a clutch or a drive.</source>
         <translation>Esta máquina no tiene zona con freno, embrague o accionamiento.</translation>
     </message>
@@ -11263,12 +11271,8 @@
         <translation>Qué ajuste</translation>
     </message>
     <message>
-        <source>measured now, like 412 mm</source>
-        <translation>medido ahora, como 412 mm</translation>
-    </message>
-    <message>
-        <source>plus or minus, like 2 N</source>
-        <translation>más o menos, como 2 N</translation>
+        <source>like %1</source>
+        <translation>como %1</translation>
     </message>
 </context>
 <context>
@@ -11598,6 +11602,10 @@
     <message>
         <source>Every run</source>
         <translation>Todas las preparaciones</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
     </message>
     <message>
         <source>Find runs by job, roll or run</source>
@@ -12644,7 +12652,7 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
     <message>
         <source>By, at</source>
-        <translation>Por, cuándo</translation>
+        <translation>Por, a las</translation>
     </message>
     <message>
         <source>Look through the run, then sign</source>

@@ -6,6 +6,7 @@
 
 #include <QAbstractItemView>
 #include <QAbstractScrollArea>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPaintDevice>
@@ -13,6 +14,10 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <QPixmap>
+#include <QPlainTextEdit>
+#include <QScrollBar>
+#include <QTableView>
+#include <QTextEdit>
 #include <QWidget>
 
 namespace taut::app::test {
@@ -102,7 +107,16 @@ inline QStringList cutOn(const QWidget& page, const std::function<bool(const QWi
         // A line to type in scrolls with what is typed; a list and a long text scroll up and down.
         const auto* area = qobject_cast<const QAbstractScrollArea*>(w->parentWidget());
         const bool viewport = area != nullptr && area->viewport() == w;
-        const bool types = qobject_cast<const QLineEdit*>(w) != nullptr;
+        // Only what is made of rows and columns, or of lines of its own, scrolls sideways as well.
+        const auto* heads = qobject_cast<const QHeaderView*>(area);
+        if (heads != nullptr) area = qobject_cast<const QAbstractScrollArea*>(heads->parentWidget());
+        const bool sideways =
+            viewport && area != nullptr && area->horizontalScrollBar()->maximum() > 0 &&
+            area->horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff &&
+            (qobject_cast<const QTableView*>(area) != nullptr || qobject_cast<const QPlainTextEdit*>(area) != nullptr);
+        const bool types = qobject_cast<const QLineEdit*>(w) != nullptr || sideways;
+        // A text that wraps shortens nothing; its words may have an ellipsis of their own.
+        const bool wraps = viewport && qobject_cast<const QTextEdit*>(area) != nullptr;
         QString own = w->accessibleName() + w->property("text").toString() + w->property("placeholderText").toString();
         for (const PaintedText& painted : paintedBy(*w)) {
             if (painted.text.trimmed().isEmpty()) continue;
@@ -112,7 +126,8 @@ inline QStringList cutOn(const QWidget& page, const std::function<bool(const QWi
             if ((wide && !types) || (high && !viewport))
                 cut << QStringLiteral("%1: \"%2\" is cut").arg(name, painted.text);
             const bool elided = painted.text.contains(ellipsis) && !own.contains(ellipsis);
-            if (elided && !shortened(*w)) cut << QStringLiteral("%1: \"%2\" is shortened").arg(name, painted.text);
+            if (elided && !wraps && !shortened(*w))
+                cut << QStringLiteral("%1: \"%2\" is shortened").arg(name, painted.text);
         }
         const QWidget* parent = w->parentWidget();
         const auto* above =

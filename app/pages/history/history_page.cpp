@@ -15,6 +15,7 @@
 #include "app/text/words.h"
 #include "app/widgets/attachment_panel.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
 #include "core/records/scanned.h"
@@ -66,7 +67,6 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
 {
     m_filter = new QLineEdit(this);
     m_filter->setMinimumHeight(sizes().control);
-    m_filter->setPlaceholderText(tr("Job, roll or run"));
     m_filter->setClearButtonEnabled(true);
     named(m_filter, tr("Find runs by job, roll or run"));
     m_filter->setToolTip(tr("Or scan the code of a printed sheet"));
@@ -122,15 +122,9 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     left->addWidget(m_which);
     left->addWidget(m_list, 1);
     left->addWidget(m_more);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(m_back);
-    buttons->addWidget(m_page);
-    buttons->addWidget(m_on);
-    buttons->addStretch(1);
-    buttons->addWidget(m_files);
-    buttons->addWidget(m_first);
-    buttons->addWidget(m_save);
-    buttons->addWidget(m_print);
+    auto* buttons = new FlowRow;
+    for (QWidget* w : std::initializer_list<QWidget*>{m_back, m_page, m_on, m_files, m_first, m_save, m_print})
+        buttons->addWidget(w);
     paper->addLayout(buttons);
     paper->addWidget(m_said);
     paper->addWidget(m_preview, 1);
@@ -178,6 +172,16 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
         tellPresent(run.toStdString());
     });
     openCurrent();
+}
+
+void HistoryPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    // What may be typed, said as fully as there is room for.
+    const int around = 2 * m_filter->fontMetrics().averageCharWidth() + sizes().gap;
+    const QString whole = tr("Job, roll or run");
+    const bool fits = m_filter->fontMetrics().horizontalAdvance(whole) + around < m_filter->width();
+    m_filter->setPlaceholderText(fits ? whole : tr("Find"));
 }
 
 void HistoryPage::showEvent(QShowEvent* event)

@@ -6,6 +6,7 @@
 
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 #include "core/records/texts.h"
 #include "core/report/parts.h"
@@ -30,12 +31,15 @@ RecordActs::RecordActs(Session* session, QWidget* parent) : QWidget(parent), m_s
     m_void = worded(tr("Make void"), "", this);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
+    foldBelow(this, row, 70);
     m_whyNot = wrapped({}, "soft", this);
     row->addWidget(m_whyNot, 1);
+    auto* acts = new FlowRow;
     for (QPushButton* button : {m_review, m_correct, m_void}) {
         button->setMinimumHeight(sizes().control);
-        row->addWidget(button);
+        acts->addWidget(button);
     }
+    row->addLayout(acts);
     m_frame = new QWidget(parent);
     m_ask = new AskPanel(m_frame);
     auto* frame = new QVBoxLayout(m_frame);

@@ -8,7 +8,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/pages/run/run_shown.h"
@@ -17,6 +16,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/finding_strip.h"
 #include "app/widgets/prose_field.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 #include "core/run/parts.h"
 
@@ -111,12 +111,7 @@ MakeSafeCard::MakeSafeCard(QWidget* parent) : PhaseCard(parent)
         ++n;
         m_boxes.push_back(box);
     }
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(said);
-    layout->addWidget(scroll, 1);
+    layout->addWidget(new ScrollRoom(said, this), 1);
     m_finding = new FindingStrip(this);
     connect(m_finding, &FindingStrip::understood, this, [this] { first()->setFocus(); });
     layout->addWidget(m_finding);

@@ -2,18 +2,13 @@
 #include "app/pages/run/review_card.h"
 
 #include <QGridLayout>
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPainter>
 #include <QPushButton>
-#include <QStyledItemDelegate>
-#include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
-#include "app/drawing/marks.h"
 #include "app/pages/run/run_shown.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -22,6 +17,7 @@
 #include "app/widgets/held_stops.h"
 #include "app/widgets/secret_line.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/whole_table.h"
 #include "core/report/readings.h"
 #include "core/run/attention.h"
 #include "core/run/pace.h"
@@ -31,49 +27,7 @@ namespace taut::app {
 
 namespace {
 
-constexpr int kMarkRole = Qt::UserRole + 1, kStepRole = Qt::UserRole + 2;
-
-/// A cell that shows its whole text, from the top of its row, and before it the state's mark where it has one.
-class WholeCell final : public QStyledItemDelegate {
-public:
-    explicit WholeCell(QTableWidget* table) : QStyledItemDelegate(table), m_table(table) {}
-
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
-    {
-        const Look look = currentLook();
-        if (option.state & QStyle::State_Selected) painter->fillRect(option.rect, look.palette.wash);
-        painter->setPen(QPen(look.palette.rule, 1));
-        painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
-        const QRect room = option.rect.adjusted(kSide + markRoom(index), kAbove, -kSide, -kAbove);
-        if (const QVariant mark = index.data(kMarkRole); mark.isValid()) {
-            const double side = markSide(), line = QFontMetricsF(look.font).height();
-            paintMark(*painter, QRectF(option.rect.left() + kSide, room.top() + (line - side) / 2, side, side),
-                      static_cast<MarkShape>(mark.toInt()), look);
-        }
-        painter->setFont(look.font);
-        painter->setPen(look.palette.ink);
-        painter->drawText(room, kFlags, index.data(Qt::DisplayRole).toString());
-    }
-
-    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
-    {
-        const int width = m_table->columnWidth(index.column());
-        const QFontMetrics metrics(currentLook().font);
-        const QRect room(0, 0, std::max(width - 2 * kSide - markRoom(index), 1), 100000);
-        return {width,
-                metrics.boundingRect(room, kFlags, index.data(Qt::DisplayRole).toString()).height() + 2 * kAbove};
-    }
-
-private:
-    static constexpr int kSide = 6, kAbove = 8;
-    static constexpr int kFlags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
-    static double markSide() { return QFontMetricsF(currentLook().font).height() * 1.15; }
-    static int markRoom(const QModelIndex& index)
-    {
-        return index.data(kMarkRole).isValid() ? qRound(markSide()) + 8 : 0;
-    }
-    QTableWidget* m_table;
-};
+constexpr int kStepRole = Qt::UserRole;
 
 QString answeredText(const procedure::Step& step, const run::StepStanding& standing, UnitSystem system)
 {
@@ -98,23 +52,10 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     layout->addWidget(m_title);
     m_summary = wrapped({}, "strong", this);
     layout->addWidget(m_summary);
-    m_table = new QTableWidget(0, 4, this);
+    m_table = new WholeTable({tr("State"), tr("Step"), tr("Answer"), tr("By, at")}, {0.18, 0.37, 0.27, 0.18}, this);
     m_table->setObjectName(QStringLiteral("steps"));
     m_table->setAccessibleName(tr("Steps of this run"));
-    m_table->setHorizontalHeaderLabels({tr("State"), tr("Step"), tr("Answer"), tr("By, at")});
-    m_table->setItemDelegate(new WholeCell(m_table));
-    m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_table->setMinimumHeight(2 * sizes().row);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setShowGrid(false);
-    m_table->setTabKeyNavigation(false);
-    m_table->setWordWrap(true);
-    m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_table->viewport()->installEventFilter(this);
     layout->addWidget(m_table, 1);
 
     m_remarks = new QLineEdit(this);
@@ -136,9 +77,9 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_sign = worded(tr("&Sign: done as it stands here"), "main", this);
     m_sign->setObjectName(QStringLiteral("answer"));
     grid->addWidget(m_sign, 0, 2, 2, 1);
-    grid->setColumnStretch(0, 4);
-    grid->setColumnStretch(1, 3);
-    grid->setColumnStretch(2, 4);
+    grid->setColumnStretch(0, 3);
+    grid->setColumnStretch(1, 4);
+    grid->setColumnStretch(2, 3);
     m_held = new HeldStops(this);
     connect(m_held, &HeldStops::command, this, &ReviewCard::command);
     layout->addWidget(m_held);
@@ -213,38 +154,21 @@ void ReviewCard::fill(const run::Run& run)
     for (const procedure::Step* one : steps) {
         const procedure::Step& step = *one;
         const run::StepStanding standing = run.standing(step.id);
-        auto* state = new QTableWidgetItem(standingText(standing));
-        state->setData(kMarkRole, static_cast<int>(markOf(standing)));
-        state->setData(kStepRole, QString::fromStdString(step.id.value));
-        m_table->setItem(row, 0, state);
-        m_table->setItem(row, 1, new QTableWidgetItem(words(step.say, m_system)));
+        m_table->put(row, 0, standingText(standing));
+        m_table->mark(row, 0, markOf(standing));
+        m_table->item(row, 0)->setData(kStepRole, QString::fromStdString(step.id.value));
+        m_table->put(row, 1, words(step.say, m_system));
         QString answer = answeredText(step, standing, m_system);
         if (const Text cut = report::cutShortSaid(run, step.id); !cut.empty())
             answer += QLatin1Char('\n') + tr("before its time was over: %1").arg(words(cut, m_system));
-        m_table->setItem(row, 2, new QTableWidgetItem(answer.trimmed()));
+        m_table->put(row, 2, answer.trimmed());
         const QString by = standing.n == 0 ? QString()
                                            : tr("%1, %2").arg(QString::fromStdString(standing.byName),
                                                               clockText(standing.at, standing.offset));
-        m_table->setItem(row, 3, new QTableWidgetItem(by));
+        m_table->put(row, 3, by);
         ++row;
     }
-    m_table->verticalHeader()->setMinimumSectionSize(sizes().row);
-    spread();
-}
-
-/// The four columns share the width; a long answer wraps, it does not push the others away.
-void ReviewCard::spread()
-{
-    constexpr double kShares[] = {0.18, 0.38, 0.28, 0.16};
-    const int width = m_table->viewport()->width();
-    for (int i = 0; i < 4; ++i) m_table->setColumnWidth(i, static_cast<int>(width * kShares[i]));
-    m_table->resizeRowsToContents();
-}
-
-bool ReviewCard::eventFilter(QObject* watched, QEvent* event)
-{
-    if (watched == m_table->viewport() && event->type() == QEvent::Resize) spread();
-    return QWidget::eventFilter(watched, event);
+    m_table->spread();
 }
 
 /// With large type on a small screen the steps come first: what only heads them gives way, and the two fields say

@@ -9,13 +9,13 @@
 class QLabel;
 class QLineEdit;
 class QPushButton;
-class QTableWidget;
 
 namespace taut::app {
 
 class FindingStrip;
 class HeldStops;
 class SecretLine;
+class WholeTable;
 
 /// The whole run to look through before it is signed: every step with its state, what was answered, by whom and when;
 /// the stops that are still held, each to be given up first; remarks; and the passphrase of the person who signs.
@@ -44,17 +44,15 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fill(const run::Run& run);
     void give();
-    void spread();
     UnitSystem m_system{};
     QLabel *m_title, *m_summary, *m_remarksLabel, *m_passphraseLabel, *m_meaning, *m_writing;
     bool m_close = false;  // little room for the steps
-    QTableWidget* m_table;
+    WholeTable* m_table;
     QLineEdit* m_remarks;
     SecretLine* m_passphrase;
     QPushButton* m_sign;

@@ -4,12 +4,13 @@
 #include <array>
 
 #include <QFormLayout>
-#include <QHeaderView>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/whole_table.h"
 #include "core/inputs/inputs.h"
 #include "core/inputs/usual_cores.h"
 #include "core/targets/target.h"
@@ -73,16 +74,10 @@ ChangedTargets::ChangedTargets(Session* session, QWidget* parent) : QWidget(pare
     named(m_job, m_jobLabel->text());
     named(m_diameter, tr("for a roll of"));
     m_said = wrapped({}, "strong", this);
-    m_table = new QTableWidget(0, 3, this);
-    m_table->setHorizontalHeaderLabels({tr("Target"), tr("before"), tr("after")});
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setWordWrap(true);
-    m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_table = new WholeTable({tr("Target"), tr("before"), tr("after")}, {0.34, 0.33, 0.33}, this);
     m_table->setAccessibleName(tr("Targets that change"));
     auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->addRow(m_pressLabel, m_press);
     form->addRow(m_jobLabel, m_job);
     form->addRow(tr("for a roll of"), m_diameter);
@@ -137,7 +132,7 @@ void ChangedTargets::compare()
         else if (press->unwind && press->unwind->largestDiameter)
             diameter = press->unwind->largestDiameter->quantity();
         if (diameter && m_diameter->text().isEmpty())
-            m_diameter->setPlaceholderText(tr("%1, the largest").arg(quantityText(*diameter, press->units)));
+            hint(m_diameter, tr("%1, the largest").arg(quantityText(*diameter, press->units)));
         inputs::Job as = *job;
         as.substrate = substrate->id;
         const inputs::Roll roll = rollFor(*press, as, diameter);
@@ -167,12 +162,8 @@ void ChangedTargets::compare()
     m_said->setText(said);
     m_table->setRowCount(static_cast<int>(rows.size()));
     for (std::size_t i = 0; i < rows.size(); ++i)
-        for (std::size_t c = 0; c < 3; ++c) {
-            auto* item = new QTableWidgetItem(rows[i][c]);
-            item->setToolTip(rows[i][c]);
-            m_table->setItem(static_cast<int>(i), static_cast<int>(c), item);
-        }
-    m_table->resizeRowsToContents();
+        for (std::size_t c = 0; c < 3; ++c) m_table->put(static_cast<int>(i), static_cast<int>(c), rows[i][c]);
+    m_table->spread();
 }
 
 }  // namespace taut::app

@@ -5,13 +5,14 @@
 
 #include <QLabel>
 #include <QLineEdit>
-#include <QTableWidget>
 #include <QWidget>
 
 #include "app/sessions/session.h"
 #include "app/widgets/controls.h"
 
 namespace taut::app {
+
+class WholeTable;
 
 /// Which targets another text of a press, job or substrate would change, before and after, for a press, a job and a
 /// roll that are chosen.
@@ -31,7 +32,7 @@ private:
     PickList *m_press, *m_job;
     QLineEdit* m_diameter;
     QLabel *m_pressLabel, *m_jobLabel, *m_said;
-    QTableWidget* m_table;
+    WholeTable* m_table;
 };
 
 }  // namespace taut::app

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/text/words.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 #include "core/inputs/inputs.h"
 #include "core/units/parse.h"
@@ -27,7 +28,11 @@ bool hasTorque(const inputs::Zone& zone) { return zone.control != inputs::Contro
 
 ConstantCard::ConstantCard(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
 {
-    auto* halves = new QHBoxLayout(this);
+    auto* body = new QWidget;
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(new ScrollRoom(body, this));
+    auto* halves = new QHBoxLayout(body);
     halves->setContentsMargins(0, 0, 0, 0);
     auto* left = new QVBoxLayout;
     left->setSpacing(sizes().gap);
@@ -45,17 +50,16 @@ ConstantCard::ConstantCard(Session* session, QWidget* parent) : QWidget(parent),
                 "", this));
     auto* form = new QFormLayout;
     form->setVerticalSpacing(sizes().gap);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     m_zone = new PickList(this);
     named(m_zone, tr("Which setting"));
     m_diameter = new QLineEdit(this);
     named(m_diameter, tr("Diameter of the roll"));
-    m_diameter->setPlaceholderText(tr("measured now, like 412 mm"));
     m_scale = new QLineEdit(this);
     named(m_scale, tr("The scale reads within"));
-    m_scale->setPlaceholderText(tr("plus or minus, like 2 N"));
     form->addRow(tr("Which setting"), m_zone);
-    form->addRow(tr("Diameter of the roll"), m_diameter);
-    form->addRow(tr("The scale reads within"), m_scale);
+    form->addRow(tr("Diameter of the roll, measured now"), m_diameter);
+    form->addRow(tr("The scale reads within, plus or minus"), m_scale);
     left->addLayout(form);
     left->addStretch(1);
     halves->addLayout(left, 1);
@@ -118,6 +122,9 @@ void ConstantCard::open(const std::string& pressToml, const std::string& zone)
         m_zone->setCurrentIndex(at >= 0 ? at : m_zone->count() > 0 ? 0 : -1);
     }
     for (QLineEdit* line : {m_diameter, m_scale}) line->clear();
+    const bool us = m_press.units == UnitSystem::Us;
+    hint(m_diameter, tr("like %1").arg(us ? QStringLiteral("16 1/4 in") : QStringLiteral("412 mm")));
+    hint(m_scale, tr("like %1").arg(us ? QStringLiteral("1/2 lbf") : QStringLiteral("2 N")));
     for (const Row& row : m_rows)
         for (QLineEdit* line : {row.setting, row.force}) line->clear();
     work();

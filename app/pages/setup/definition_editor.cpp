@@ -14,6 +14,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
+#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
 
@@ -45,7 +46,10 @@ DefinitionEditor::DefinitionEditor(Session* session, QWidget* parent) : QWidget(
     m_right->addWidget(buildRight());
     m_targets = new ChangedTargets(session, m_right);
     m_right->addWidget(m_targets);
-    auto* halves = new QHBoxLayout;
+    auto* body = new QWidget;
+    auto* halves = new QHBoxLayout(body);
+    halves->setContentsMargins(0, 0, 0, 0);
+    foldBelow(this, halves, 100);
     halves->addWidget(m_left, 7);
     halves->addSpacing(sizes().gap);
     halves->addWidget(m_right, 4);
@@ -65,7 +69,7 @@ DefinitionEditor::DefinitionEditor(Session* session, QWidget* parent) : QWidget(
     m_said = wrapped({}, "strong", this);
     m_said->hide();
     column->addWidget(m_said);
-    column->addLayout(halves, 1);
+    column->addWidget(new ScrollRoom(body, this), 1);
 
     m_settled = new QTimer(this);
     m_settled->setSingleShot(true);
@@ -99,9 +103,7 @@ DefinitionEditor::DefinitionEditor(Session* session, QWidget* parent) : QWidget(
 QWidget* DefinitionEditor::buildBar()
 {
     auto* bar = new QWidget(this);
-    auto* row = new QHBoxLayout(bar);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(sizes().gap);
+    auto* row = new FlowRow(bar);
     m_title = new OneLine("head", bar);
     m_textView = worded(tr("As text"), "", bar);
     m_textView->setCheckable(true);
@@ -110,7 +112,7 @@ QWidget* DefinitionEditor::buildBar()
     m_compare->setCheckable(true);
     m_save = worded(tr("Seal"), "main", bar);
     m_back = worded(tr("Back to the list"), "", bar);
-    row->addWidget(m_title, 1);
+    row->addWidget(m_title);
     for (QPushButton* button : {m_textView, m_undoButton, m_compare, m_save, m_back}) {
         button->setMinimumHeight(sizes().control);
         row->addWidget(button);
@@ -146,7 +148,7 @@ QWidget* DefinitionEditor::buildForm()
     m_meaning = wrapped({}, "soft", box);
     m_meaning->setAccessibleName(tr("What the key means"));
     column->addWidget(m_meaning);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new FlowRow;
     m_add = worded(tr("Add a row"), "", box);
     m_remove = worded(tr("Take the row out"), "", box);
     m_up = worded(tr("Earlier"), "", box);

@@ -8,6 +8,7 @@
 #include "app/pages/setup/constant_card.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
 #include "core/base/file.h"
@@ -64,9 +65,9 @@ DefinitionsPage::DefinitionsPage(Session* session, QWidget* parent) : QWidget(pa
     m_overview = new QWidget(m_pages);
     auto* halves = new QHBoxLayout(m_overview);
     halves->setContentsMargins(0, 0, 0, 0);
-    halves->addWidget(buildList(), 2);
+    halves->addWidget(new ScrollRoom(buildList(), m_overview), 2);
     halves->addSpacing(sizes().gap);
-    halves->addWidget(buildCard(), 3);
+    halves->addWidget(new ScrollRoom(buildCard(), m_overview), 3);
     m_editor = new DefinitionEditor(session, m_pages);
     m_constant = new ConstantCard(session, m_pages);
     for (QWidget* w : std::initializer_list<QWidget*>{m_overview, m_editor, m_constant}) m_pages->addWidget(w);
@@ -101,8 +102,10 @@ QWidget* DefinitionsPage::buildList()
     column->setContentsMargins(0, 0, 0, 0);
     m_list = new RowList(box);
     m_list->setAccessibleName(tr("What runs are begun from"));
+    m_list->setMinimumHeight(4 * sizes().row);
     column->addWidget(m_list, 1);
     auto* row = new QHBoxLayout;
+    foldBelow(box, row, 36);
     m_kind = new PickList(box);
     named(m_kind, tr("What is begun anew"));
     for (const Shelf& shelf : kShelves)
@@ -140,6 +143,7 @@ QWidget* DefinitionsPage::buildCard()
     column->addWidget(m_name);
     column->addWidget(m_whyNot);
     column->addWidget(m_said);
+    m_editions->setMinimumHeight(2 * sizes().row);
     column->addWidget(m_editions, 1);
     for (QPushButton* button : {m_open, m_copy, m_find, m_out}) column->addWidget(button);
     connect(m_open, &QPushButton::clicked, this, [this] {

@@ -9,6 +9,7 @@
 #include "app/seams/kept_settings.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 #include "core/logbook/keep.h"
 
@@ -32,15 +33,11 @@ QStringList said(const Findings& findings)
 
 LogbookCard::LogbookCard(Session* session, QWidget* parent) : QWidget(parent), m_session(session)
 {
-    m_scroll = new QScrollArea(this);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
+    auto* box = new QWidget;
+    m_scroll = new ScrollRoom(box, this);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(m_scroll);
-    auto* box = new QWidget(m_scroll);
-    m_scroll->setWidget(box);
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(20, 10, 20, 10);
     const auto label = [&](const QString& text, const char* role) {

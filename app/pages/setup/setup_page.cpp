@@ -16,6 +16,7 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
 
@@ -52,10 +53,10 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     root->addWidget(m_pages);
     auto* halves = new QHBoxLayout(people);
     halves->setContentsMargins(0, 0, 0, 0);
-    halves->addWidget(buildLeft(), 2);
+    halves->addWidget(new ScrollRoom(buildLeft(), people), 2);
     halves->addSpacing(sizes().gap);
     m_right = new QStackedWidget(this);
-    m_home = m_person = buildPerson();
+    m_home = m_person = new ScrollRoom(buildPerson(), m_right);
     m_ask = new AskPanel(m_right);
     m_once = new OnceCard(m_right);
     m_logbook = new LogbookCard(session, m_right);
@@ -135,6 +136,7 @@ QWidget* SetupPage::buildLeft()
     m_list = new RowList(box);
     m_list->setAccessibleName(tr("People"));
     m_list->setObjectName(QStringLiteral("people"));
+    m_list->setMinimumHeight(3 * sizes().row);
     left->addWidget(m_list, 1);
     m_enrol = worded(tr("Enrol somebody"), "", box);
     m_shop = worded(tr("Presses, jobs, substrates, procedures"), "", box);
@@ -145,6 +147,7 @@ QWidget* SetupPage::buildLeft()
         left->addWidget(button);
     }
     auto* row = new QHBoxLayout;
+    foldBelow(box, row, 40);
     auto* label = new QLabel(tr("This PC locks itself after"), box);
     m_idle = new PickList(box);
     named(m_idle, tr("This PC locks itself after"));

@@ -3,7 +3,6 @@
 
 #include <QGridLayout>
 #include <QKeyEvent>
-#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -11,6 +10,7 @@
 #include "app/seams/kept_settings.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/ruler_check.h"
 #include "app/widgets/theme.h"
 
@@ -28,12 +28,8 @@ bool wasThisPcAsked() { return keptSettings().value(askedKey(), false).toBool();
 
 ThisPcPage::ThisPcPage(QWidget* parent) : QWidget(parent)
 {
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    auto* body = new QWidget(scroll);
-    scroll->setWidget(body);
+    auto* body = new QWidget;
+    auto* scroll = new ScrollRoom(body, this);
     m_title = wrapped({}, "longSay", body);
     m_text = wrapped({}, "", body);
     m_language = new PickList(body);

@@ -3,27 +3,25 @@
 
 #include <cmath>
 
-#include <QEvent>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QTableWidget>
 #include <QVBoxLayout>
 
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/whole_table.h"
 
 namespace taut::app {
 
 namespace {
 
 enum Column { kWhat, kNow, kThen, kDifference, kBy, kColumns };
-constexpr double kShares[kColumns] = {0.31, 0.13, 0.18, 0.18, 0.20};
 
 QString differenceText(const records::SetThen& set, UnitSystem system)
 {
@@ -60,32 +58,23 @@ ReturnPanel::ReturnPanel(QWidget* parent) : QWidget(parent)
     m_head = wrapped({}, "head", this);
     m_back = worded(tr("Back to what is to run"), "answer", this);
     m_back->setObjectName(QStringLiteral("leaveReturn"));
-    m_table = new QTableWidget(0, kColumns, this);
+    m_table = new WholeTable({tr("What"), tr("Now"), tr("Last time"), tr("Difference"), tr("Read by, at")},
+                             {0.27, 0.16, 0.17, 0.16, 0.24}, this);
     m_table->setObjectName(QStringLiteral("setThen"));
     m_table->setAccessibleName(tr("What was set the last time, beside what is computed now"));
-    m_table->setHorizontalHeaderLabels({tr("What"), tr("Now"), tr("Last time"), tr("Difference"), tr("Read by, at")});
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setMinimumSectionSize(sizes().row);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setShowGrid(false);
-    m_table->setTabKeyNavigation(false);
-    m_table->setWordWrap(true);
     m_noValues = wrapped(tr("Nothing that can be compared was read in that run."), "soft", this);
     m_saidHead = wrapped(tr("Written down then"), "head", this);
     m_said = new RowList(this);
     m_said->setAccessibleName(m_saidHead->text());
+    m_said->setMinimumHeight(2 * sizes().row);
     m_said->setSelectionMode(QAbstractItemView::NoSelection);
 
     auto* top = new QHBoxLayout;
+    foldBelow(this, top, 90);
     top->addWidget(m_head, 1);
     top->addWidget(m_back);
-    auto* column = new QVBoxLayout(this);
+    auto* body = new QWidget;
+    auto* column = new QVBoxLayout(body);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(top);
     column->addWidget(
@@ -94,6 +83,9 @@ ReturnPanel::ReturnPanel(QWidget* parent) : QWidget(parent)
     column->addWidget(m_table, 3);
     column->addWidget(m_saidHead);
     column->addWidget(m_said, 1);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(new ScrollRoom(body, this));
     connect(m_back, &QPushButton::clicked, this, &ReturnPanel::left);
 }
 
@@ -103,11 +95,7 @@ void ReturnPanel::show(const records::RunRow& run, const records::JobReturn& the
     m_table->setRowCount(static_cast<int>(then.settings.size()));
     int row = 0;
     for (const records::SetThen& set : then.settings) {
-        const auto put = [&](Column column, const QString& text) {
-            auto* item = new QTableWidgetItem(text);
-            item->setTextAlignment(Qt::AlignLeft | Qt::AlignTop);
-            m_table->setItem(row, column, item);
-        };
+        const auto put = [&](Column column, const QString& text) { m_table->put(row, column, text); };
         put(kWhat, words(set.name, system));
         put(kNow, set.now ? quantityText(*set.now, system) : QStringLiteral("\u2013"));
         put(kThen, thenText(set, system));
@@ -129,7 +117,7 @@ void ReturnPanel::show(const records::RunRow& run, const records::JobReturn& the
     }
     m_saidHead->setVisible(!then.said.empty());
     m_said->setVisible(!then.said.empty());
-    spread();
+    m_table->spread();
 }
 
 QWidget* ReturnPanel::first() const { return m_back; }
@@ -139,28 +127,6 @@ void ReturnPanel::keyPressEvent(QKeyEvent* event)
     if (event->key() != Qt::Key_Escape) return QWidget::keyPressEvent(event);
     event->accept();
     emit left();
-}
-
-void ReturnPanel::resizeEvent(QResizeEvent* event)
-{
-    QWidget::resizeEvent(event);
-    spread();
-}
-
-void ReturnPanel::changeEvent(QEvent* event)
-{
-    QWidget::changeEvent(event);
-    if (event->type() != QEvent::StyleChange) return;
-    m_table->verticalHeader()->setMinimumSectionSize(sizes().row);
-    spread();
-}
-
-/// The columns share the width; what is long wraps.
-void ReturnPanel::spread()
-{
-    const int width = m_table->viewport()->width();
-    for (int i = 0; i < kColumns; ++i) m_table->setColumnWidth(i, static_cast<int>(width * kShares[i]));
-    m_table->resizeRowsToContents();
 }
 
 }  // namespace taut::app

@@ -7,11 +7,11 @@
 
 class QLabel;
 class QPushButton;
-class QTableWidget;
 
 namespace taut::app {
 
 class RowList;
+class WholeTable;
 
 /// "2026-11-12 07:41, signed by Inka Thorsby, accepted by Matteo Quill": which run is told of.
 [[nodiscard]] QString ranHereText(const records::RunRow& run);
@@ -34,14 +34,11 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
 private:
-    void spread();
     QLabel *m_head, *m_noValues, *m_saidHead;
     QPushButton* m_back;
-    QTableWidget* m_table;
+    WholeTable* m_table;
     RowList* m_said;
 };
 

@@ -3,10 +3,10 @@
 
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QScrollArea>
 
 #include "app/seams/kept_settings.h"
 #include "app/text/words.h"
+#include "app/widgets/room.h"
 #include "app/widgets/scan_catcher.h"
 #include "app/widgets/theme.h"
 #include "core/base/clock.h"
@@ -51,12 +51,9 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_whyNot = wrapped(QString(), "strong", this);
     m_whyNot->setAccessibleName(tr("Why a run cannot begin yet"));
 
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(m_choice);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* above = new QWidget(this);
+    auto* whatRuns = new QVBoxLayout(above);
+    whatRuns->setContentsMargins(0, 0, 0, 0);
     auto* left = new QVBoxLayout;
     m_head = wrapped(tr("What is to run, and on which press"), "head", this);
     m_tour = worded(tr("Two minutes to look round"), "quiet", this);
@@ -64,9 +61,11 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     auto* headRow = new QHBoxLayout;
     headRow->addWidget(m_head, 1);
     headRow->addWidget(m_tour);
-    left->addLayout(headRow);
-    left->addWidget(scroll, 1);
-    left->addWidget(m_earlier);
+    whatRuns->addLayout(headRow);
+    whatRuns->addWidget(m_choice);
+    whatRuns->addStretch(1);
+    whatRuns->addWidget(m_earlier);
+    left->addWidget(new ScrollRoom(above, this), 1);
     left->addWidget(m_whyNot);
     left->addWidget(m_begin);
     auto* real = new QWidget(this);
@@ -74,7 +73,7 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     halves->setContentsMargins(0, 0, 0, 0);
     halves->addLayout(left, 9);
     halves->addSpacing(sizes().gap);
-    halves->addWidget(m_targets, 11);
+    halves->addWidget(new ScrollRoom(m_targets, this), 11);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(9, 4, 9, 4);
     column->addWidget(m_topBox);

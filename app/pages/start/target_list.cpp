@@ -98,6 +98,7 @@ TargetList::TargetList(QWidget* parent) : QWidget(parent)
     m_troubles->setAccessibleName(tr("What does not fit"));
     m_list = new RowList(this);
     m_list->setAccessibleName(tr("What follows from this"));
+    m_list->setMinimumHeight(4 * sizes().row);
     m_why = new WhyPanel(this);
     m_split = new QSplitter(Qt::Vertical, this);
     m_split->setHandleWidth(sizes().gap);

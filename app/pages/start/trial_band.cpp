@@ -7,7 +7,7 @@
 
 namespace taut::app {
 
-TrialBand::TrialBand(QWidget* parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed); }
+TrialBand::TrialBand(QWidget* parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum); }
 
 int TrialBand::edge() const { return millimetres(2.5); }
 

@@ -8,7 +8,6 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
@@ -19,6 +18,7 @@
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
+#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
 #include "core/base/file.h"
@@ -45,17 +45,6 @@ QString plainText(const Quantity& q, UnitSystem system)
     return QString::fromStdString(shown.text());
 }
 
-QScrollArea* roomFor(QWidget* body, QWidget* parent)
-{
-    auto* scroll = new QScrollArea(parent);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(body);
-    return scroll;
-}
-
 }  // namespace
 
 TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
@@ -68,7 +57,7 @@ TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
     m_fields = new QGridLayout(fieldBody);
     m_fields->setContentsMargins(0, 0, 0, 0);
     m_fields->setHorizontalSpacing(sizes().gap);
-    m_fieldRoom = roomFor(fieldBody, this);
+    m_fieldRoom = new ScrollRoom(fieldBody, this);
     m_fieldRoom->setMinimumHeight(3 * sizes().control);
     m_diameter = addField(tr("Diameter of the roll"));
     m_width = addField(tr("Width of the web"));
@@ -87,7 +76,7 @@ TrialPanel::TrialPanel(QWidget* parent) : QWidget(parent)
     m_charts = new QGridLayout(chartBody);
     m_charts->setContentsMargins(0, 0, 0, 0);
     m_charts->setSpacing(sizes().gap);
-    m_chartRoom = roomFor(chartBody, this);
+    m_chartRoom = new ScrollRoom(chartBody, this);
     m_noCharts = wrapped(tr("Nothing here is set by the diameter of a roll."), "soft", this);
 
     auto* left = new QVBoxLayout;
@@ -124,7 +113,7 @@ QWidget* TrialPanel::buildBand()
     auto* back = worded(tr("Back to the real roll"), "main", band);
     m_again = worded(tr("Real values again"), "", band);
     m_picture = worded(tr("Charts as a picture"), "", band);
-    auto* row = new QHBoxLayout;
+    auto* row = new FlowRow;
     for (QPushButton* button : {m_picture, m_again, back}) row->addWidget(button);
     m_bandRow->addLayout(row);
     connect(back, &QPushButton::clicked, this, &TrialPanel::left);
