@@ -30,8 +30,7 @@ run::Source translationFor(const std::filesystem::path& resources, const run::So
         if (entry.path().extension() != ".toml") continue;
         const auto text = readFile(entry.path());
         const auto head = text ? procedure::translationHead(*text) : std::nullopt;
-        if (!head || head->procedure != read->id || head->edition != read->edition || head->language != language)
-            continue;
+        if (!head || head->procedure != read->id || head->language != language) continue;
         if (fits(*read, *text, entry.path().filename().string())) return run::sourceOf(head->language, 0, *text);
     }
     return {};

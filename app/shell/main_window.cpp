@@ -18,6 +18,7 @@
 #include "app/pages/setup/this_pc_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/seams/kept_settings.h"
+#include "app/shell/demo_note.h"
 #include "app/shell/leave_strip.h"
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/read_only_strip.h"
@@ -97,6 +98,9 @@ void MainWindow::build()
     column->addWidget(m_ended);
     m_tour = new Tour(m_body);
     column->addWidget(m_tour);
+    auto* demo = new DemoNote(m_session, m_body);
+    connect(m_signIn, &SignInStrip::chosen, demo, &DemoNote::tellOf);
+    column->addWidget(demo);
     column->addWidget(m_pages, 1);
     for (const auto& [name, door] :
          {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor), std::pair(tr("Shop"), kShopDoor)}) {
@@ -242,6 +246,7 @@ void MainWindow::offerLogbooks()
         if (!file.isEmpty()) m_session->beginLogbook(file.toStdString());
     });
     connect(m_noLogbook, &NoLogbookPage::another, this, &MainWindow::openAnother);
+    connect(m_noLogbook, &NoLogbookPage::demo, this, &MainWindow::startDemo);
 }
 
 void MainWindow::openAnother()
@@ -296,6 +301,7 @@ void MainWindow::showChoosing(bool chooses)
         m_pages->setCurrentWidget(m_choose);
         m_choose->focusFirst();
     } else {
+        m_choose->forget();
         choose(m_doors->checkedId());
     }
 }

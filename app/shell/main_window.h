@@ -69,6 +69,7 @@ private:
     void leaveOnly(bool open, bool read);
     void letPeopleChoose();
     void askThisPc();
+    void startDemo();
     void showChoosing(bool chooses);
     void lockWhenIdle();
     void leaveAlone(bool interrupts);

@@ -2,13 +2,14 @@
 #include "app/shell/no_logbook_page.h"
 
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/seams/resources.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
@@ -39,8 +40,7 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
     m_why = wrapped({}, "strong", this);
     m_remedy = wrapped({}, "", this);
     for (QLabel* label : {m_file, m_why, m_remedy}) layout->addWidget(label);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(sizes().gap);
+    auto* row = new FlowRow;
     const auto add = [&](const QString& name, const char* objectName, auto signal) {
         QPushButton* button = worded(name, "answer", this);
         button->setObjectName(QString::fromLatin1(objectName));
@@ -48,11 +48,11 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
         row->addWidget(button);
         return button;
     };
-    add(tr("&Try again"), "again", &NoLogbookPage::again);
+    m_again = add(tr("&Try again"), "again", &NoLogbookPage::again);
     m_look = add(tr("Open to &read only"), "look", &NoLogbookPage::look);
     add(tr("Open &another logbook\u2026"), "another", &NoLogbookPage::another);
     m_begin = add(tr("Begin a &new logbook"), "begin", &NoLogbookPage::begin);
-    row->addStretch(1);
+    m_demo = add(tr("Look at the &demo shop first"), "demoFirst", &NoLogbookPage::demo);
     layout->addLayout(row);
     layout->addStretch(1);
 }
@@ -60,14 +60,25 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
 void NoLogbookPage::show(const QString& file, const Finding& why)
 {
     const bool missing = why.code == "logbook.missing";
-    m_title->setText(missing ? tr("There is no logbook here yet") : tr("No logbook is open"));
+    // Where nobody named a file nothing was misspelt: this PC is new.
+    const bool isNew = missing && file == QString::fromStdString(usualLogbook().string());
+    m_title->setText(isNew     ? tr("Welcome: this PC keeps no logbook yet")
+                     : missing ? tr("There is no logbook here yet")
+                               : tr("No logbook is open"));
+    m_again->setVisible(!isNew);
+    m_demo->setVisible(isNew);
     m_look->setVisible(QFileInfo::exists(file) && mayBeRead(why));
     m_begin->setText(missing ? tr("Begin a &new logbook here") : tr("Begin a &new logbook\u2026"));
     m_begin->setAccessibleName(m_begin->text().remove(QLatin1Char('&')));
     m_file->setText(file);
     m_file->setVisible(!words(why.text, UnitSystem::Metric).contains(file));
-    m_why->setText(words(why.text, UnitSystem::Metric));
+    m_why->setText(isNew
+                       ? tr("The logbook holds your presses, your people and every signed run. Begin it here, or open "
+                            "the one that you have. Language and size of the text are chosen under \"Screen\" above.")
+                       : words(why.text, UnitSystem::Metric));
     m_remedy->setText(words(why.remedy, UnitSystem::Metric));
+    m_remedy->setVisible(!isNew);
+    (isNew ? m_begin : m_again)->setFocus();
 }
 
 }  // namespace taut::app

@@ -24,11 +24,12 @@ signals:
     void again();    ///< the same file once more
     void look();     ///< to read only
     void another();  ///< another one
+    void demo();     ///< the demo shop, in a window of its own
     void begin();    ///< a new one: where this one was looked for when none is there, else where it is chosen
 
 private:
     QLabel* m_title;
-    QPushButton *m_begin, *m_look;
+    QPushButton *m_again, *m_begin, *m_look, *m_demo;
     QLabel *m_file, *m_why, *m_remedy;
 };
 

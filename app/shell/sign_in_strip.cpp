@@ -117,6 +117,7 @@ void SignInStrip::settle()
     m_pin->setVisible(!in && !chooses);
     m_in->setVisible(!in && !chooses);
     m_choose->setVisible(!in && chooses);
+    emit chosen(m_person->currentData().toString());
 }
 
 void SignInStrip::signIn()

@@ -26,6 +26,7 @@ public:
     [[nodiscard]] int saves() const;
 
 signals:
+    void chosen(const QString& personId);    ///< who is about to sign in
     void firstUse(const QString& personId);  ///< somebody who has chosen no PIN yet
 
 private:

@@ -7,6 +7,7 @@
 #include "app/shell/main_window.h"
 #include "app/shell/screen_menu.h"
 #include "app/shell/tongue.h"
+#include "app/text/language.h"
 
 namespace taut::app {
 
@@ -18,21 +19,27 @@ void MainWindow::askThisPc()
     connect(
         pc, &ThisPcPage::languageChosen, this,
         [this](const QString& id) {
-            m_tongue->choose({id, {}});
+            m_tongue->choose({id, {}, true});
         },
         Qt::QueuedConnection);
     connect(
         pc, &ThisPcPage::unitsChosen, this,
         [this](UnitsWish wish) {
-            m_tongue->choose({{}, wish});
+            m_tongue->choose({{}, wish, true});
         },
         Qt::QueuedConnection);
     connect(pc, &ThisPcPage::scaled, this, &setByRuler);
-    connect(pc, &ThisPcPage::demoWanted, this,
-            [] { QProcess::startDetached(QCoreApplication::applicationFilePath(), {QStringLiteral("--demo")}); });
+    connect(pc, &ThisPcPage::demoWanted, this, &MainWindow::startDemo);
     connect(pc, &ThisPcPage::left, this, [this, pc] {
         if (pc->isFirstTime()) choose(kRunDoor);
     });
+}
+
+/// In a window of its own, in the language of this one.
+void MainWindow::startDemo()
+{
+    QProcess::startDetached(QCoreApplication::applicationFilePath(),
+                            {QStringLiteral("--demo"), QStringLiteral("--language"), language()});
 }
 
 }  // namespace taut::app

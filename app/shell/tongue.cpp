@@ -45,6 +45,7 @@ Tongue::Tongue(Session* session, QObject* parent)
     : QObject(parent),
       m_session(session),
       m_language(app::language()),
+      m_thisTime(m_language != keptLanguage()),
       m_units(unitsWish())
 {
     // Not at once: whoever hears of the same signal finishes first.
@@ -58,7 +59,7 @@ void Tongue::look()
 
 QString Tongue::language() const
 {
-    const QString key = keyOf(*m_session, "language");
+    const QString key = m_thisTime ? QString() : keyOf(*m_session, "language");
     return key.isEmpty() ? m_language : keptSettings().value(key, m_language).toString();
 }
 
@@ -71,14 +72,18 @@ UnitsWish Tongue::units() const
 void Tongue::choose(const Wish& wish)
 {
     QSettings settings = keptSettings();
-    const bool own = m_session->actor().has_value();
+    const bool own = m_session->actor().has_value(), pc = !own || wish.forThisPc;
     if (!wish.language.isEmpty()) {
-        settings.setValue(own ? keyOf(*m_session, "language") : QStringLiteral("language"), wish.language);
-        if (!own) m_language = wish.language;
+        m_thisTime = false;
+        if (own) settings.setValue(keyOf(*m_session, "language"), wish.language);
+        if (pc) settings.setValue(QStringLiteral("language"), m_language = wish.language);
     }
     if (wish.units) {
-        settings.setValue(own ? keyOf(*m_session, "units") : QStringLiteral("units"), wordOf(*wish.units));
-        if (!own) m_units = *wish.units;
+        if (own) settings.setValue(keyOf(*m_session, "units"), wordOf(*wish.units));
+        if (pc) {
+            settings.setValue(QStringLiteral("units"), wordOf(*wish.units));
+            m_units = *wish.units;
+        }
     }
     // The menu that it was chosen in closes first.
     QMetaObject::invokeMethod(this, &Tongue::look, Qt::QueuedConnection);

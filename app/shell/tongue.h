@@ -14,6 +14,7 @@ namespace taut::app {
 struct Wish {
     QString language;  ///< "" = as it was
     std::optional<UnitsWish> units;
+    bool forThisPc = false;  ///< also for everybody who is not signed in
 };
 
 /// As it was left on this PC, for whoever is not signed in.
@@ -26,7 +27,8 @@ class Tongue : public QObject {
     Q_OBJECT
 
 public:
-    /// What stands when it is made is what holds while nobody is signed in.
+    /// What stands when it is made is what holds while nobody is signed in; a language that was asked for only this
+    /// time (it is not the one that is kept) holds for everybody, until somebody chooses.
     explicit Tongue(Session* session, QObject* parent = nullptr);
     /// Keeps it: for whoever is signed in, else for the PC.
     void choose(const Wish& wish);
@@ -45,6 +47,7 @@ private:
     [[nodiscard]] UnitsWish units() const;
     Session* m_session;
     QString m_language;  // of the PC
+    bool m_thisTime;     // it was asked for as the program was started
     UnitsWish m_units;
 };
 

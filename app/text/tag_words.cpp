@@ -90,7 +90,8 @@ QString tagUseText(const inputs::TagRow& row, UnitSystem system)
     QStringList against;
     for (const Text& one : row.against) against << words(one, system);
     if (!against.isEmpty())
-        parts << onTag(QT_TRANSLATE_NOOP("TagTable", "Compared with %1.")).arg(against.join(QStringLiteral("; ")));
+        parts << onTag(QT_TRANSLATE_NOOP("TagTable", "Width, core, winding and length have to fit %1."))
+                     .arg(against.join(QStringLiteral("; ")));
     return parts.join(QLatin1Char(' '));
 }
 

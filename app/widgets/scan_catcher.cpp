@@ -120,7 +120,10 @@ bool ScanCatcher::take(QWidget* target, const QKeyEvent& event)
     if (isModifier(event.key())) return false;
     // Some scanners end with two keys; the second must not press what has the keyboard now.
     if (first && isEnd(event.key()) && lastScan() != 0 && now >= lastScan() && now - lastScan() <= kDoubt) return true;
-    if (event.isAutoRepeat() || (first && !begins) || (!first && !sign && !isEnd(event.key()))) {
+    // A window system may call the second of two equal signs that a scanner sends a repetition; a key that is held
+    // repeats itself only after it has rested.
+    const bool held = event.isAutoRepeat() && (first || now - m_last > kMachine);
+    if (held || (first && !begins) || (!first && !sign && !isEnd(event.key()))) {
         settle();
         return false;
     }

@@ -6,6 +6,7 @@
 #include "core/inputs/fits.h"
 #include "core/inputs/sane.h"
 #include "core/inputs/usual_cores.h"
+#include "core/units/format.h"
 
 namespace taut::inputs {
 
@@ -52,7 +53,9 @@ void checkNominal(const Roll& roll, Findings& out)
     if (usual == nullptr) return;
     out.push_back(note("input.core_nominal", "roll.core",
                        {"%1 is the name of a core rather than its size; such cores measure %2 inside.",
-                        {arg(roll.core), Magnitude{usual->inside, Kind::Length, "mm"}}},
+                        // Its name stays what it is called, whatever the units.
+                        {roundedDecimal(roll.core->si() * 1000, 0, Rounding::Nearest) + " mm",
+                         Magnitude{usual->inside, Kind::Length, "mm"}}},
                        {"Measure the hole once; enter %1 if that is what it measures.",
                         {Magnitude{usual->inside, Kind::Length, "mm"}}}));
 }

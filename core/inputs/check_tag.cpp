@@ -24,6 +24,8 @@ void differs(const char* key, TextArg file, TextArg tag, Findings& out)
                        "See whether the tag belongs to this roll; measure, and enter what you measured."));
 }
 
+Text windingSaid(Winding winding) { return winding == Winding::FaceIn ? "face in" : "face out"; }
+
 void compare(const char* key, const Maybe<Kind::Length>& file, const Maybe<Kind::Length>& tag, double apart,
              Findings& out)
 {
@@ -64,8 +66,8 @@ void checkTag(const Inputs& inputs, Findings& out)
     if (!roll.opened && tag->length)
         compare("roll.length", roll.length, tag->length, kTagLength * tag->length->si(), out);
     if (tag->winding && roll.winding != Winding::Unknown && *tag->winding != roll.winding)
-        differs("roll.winding", std::string(wordFor<Winding>(kWindingWords, roll.winding)),
-                std::string(wordFor<Winding>(kWindingWords, *tag->winding)), out);
+        differs("roll.winding", std::vector<Text>{windingSaid(roll.winding)},
+                std::vector<Text>{windingSaid(*tag->winding)}, out);
     if (tag->splices && roll.splices && *tag->splices != *roll.splices)
         differs("roll.splices", std::int64_t{*roll.splices}, std::int64_t{*tag->splices}, out);
     // What is entered is the roll with its core; the tag's mass is net.

@@ -139,6 +139,22 @@ std::optional<people::PersonRecord> findPersonNamed(SQLite::Database& db, std::s
     return query.executeStep() ? findPerson(db, query.getColumn(0).getString()) : std::nullopt;
 }
 
+namespace {
+
+/// Two people of one name could not be told apart where one chooses who one is, nor on paper.
+std::optional<Finding> nameTaken(SQLite::Database& db, const people::PersonRecord& person)
+{
+    SQLite::Statement query(db, "SELECT person FROM person_rows WHERE name = ? COLLATE NOCASE AND person <> ? LIMIT 1");
+    query.bind(1, person.name);
+    query.bind(2, person.id.value);
+    if (!query.executeStep()) return std::nullopt;
+    return refuse("person.name_taken", person.id.value,
+                  {"%1 is the name of %2 already.", {person.name, query.getColumn(0).getString()}},
+                  "Add what the crew tells them apart by. Whoever only forgot gets a new first-use code instead.");
+}
+
+}  // namespace
+
 Result<Done> Writer::addFirst(const people::Enrolled& person, const people::Signer& self)
 {
     return m_impl->write([&](SQLite::Database& db) -> Result<Done> {
@@ -165,6 +181,7 @@ Result<Done> Writer::addPerson(const people::Enrolled& person, const people::Sig
         const std::string& id = person.person.id.value;
         if (auto why = mayEdit(db, id, supervisor)) return *why;
         if (id.empty() || findPerson(db, id)) return taken(id);
+        if (auto why = nameTaken(db, person.person)) return *why;
         const seal::Seal seal =
             appendSeal(db, seal::personOf(person.person, "enrolled"), sealer(supervisor), m_impl->clock->now());
         keepSecrets(db, person.person.id, person.secrets, {});
@@ -184,6 +201,8 @@ Result<std::string> Writer::invite(const people::PersonRecord& person, const peo
                           "Ask another supervisor for a first-use code.");
         if (id.empty()) return taken(id);
         const auto standing = findPerson(db, id);
+        if (!standing)
+            if (auto why = nameTaken(db, person)) return *why;
         people::PersonRecord invited = standing ? *standing : person;
         invited.key.reset();
         if (standing && isLastSupervisor(db, [&] {

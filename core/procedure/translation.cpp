@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/base/crypto.h"
 #include "core/base/utf8.h"
 #include "core/procedure/keys.h"
 #include "core/procedure/placeholders.h"
@@ -37,36 +38,68 @@ char endOf(std::string_view text)
     return last == '.' || last == '?' || last == '!' || last == ':' ? last : '\0';
 }
 
+/// Enough of the hash to tell one text from another.
+constexpr std::size_t kStamp = 12;
+
+/// Which words a translation was made of.
+std::string stampOfWords(const std::vector<std::string_view>& words)
+{
+    std::string all;
+    for (const std::string_view word : words) {
+        all += word;
+        all += '\n';
+    }
+    return hex(sha256(all)).substr(0, kStamp);
+}
+
+std::string stampOf(const StepSpec& step)
+{
+    std::vector<std::string_view> words{step.say, step.why, step.see, step.done};
+    if (step.caution) words.emplace_back(step.caution->text);
+    words.insert(words.end(), step.tries.begin(), step.tries.end());
+    for (const Choice& choice : step.choices)
+        for (const std::string* word : {&choice.word, &choice.say, &choice.remedy}) words.emplace_back(*word);
+    return stampOfWords(words);
+}
+
 /// Lays the words of a translation's tables over a procedure's, and says what is wrong with them.
 class Layer {
 public:
-    Layer(const Toml& root, std::string_view file, Findings& lint) : m_root(root), m_file(file), m_lint(lint) {}
+    /// stamped: each table says which words it was made of, so that it fits other editions where these still stand.
+    Layer(const Toml& root, std::string_view file, bool stamped, Findings& lint)
+        : m_root(root),
+          m_file(file),
+          m_stamped(stamped),
+          m_lint(lint)
+    {}
 
     void over(Procedure& procedure)
     {
         Keys head(*m_root.find("translation"), m_file, "translation", false, m_lint);
         for (const char* key : {"procedure", "language"}) (void)head.text(key);
         (void)head.whole("edition");
-        words(head, "title", procedure.title);
-        words(head, "purpose", procedure.purpose);
-        head.finish();
+        if (isOf(head, stampOfWords({procedure.title, procedure.purpose}))) {
+            words(head, "title", procedure.title);
+            words(head, "purpose", procedure.purpose);
+            head.finish();
+        }
         Keys root(m_root, m_file, "translation", false, m_lint);
         (void)root.whole("format");
         (void)root.table("translation");
         Tables stages = byId(root, "stage"), places = byId(root, "place"), steps = byId(root, "step");
         for (StageSpec& stage : procedure.stages) {
-            if (auto keys = take(stages, "stage", stage.id)) {
+            if (auto keys = take(stages, "stage", stage.id, stampOfWords({stage.title}))) {
                 words(*keys, "title", stage.title);
                 keys->finish();
             }
             for (PlaceSpec& place : stage.places) {
                 const std::string at = stage.id + '.' + place.id;
-                if (auto keys = take(places, "place", at)) {
+                if (auto keys = take(places, "place", at, stampOfWords({place.title}))) {
                     words(*keys, "title", place.title);
                     keys->finish();
                 }
                 for (StepSpec& step : place.steps)
-                    if (auto keys = take(steps, "step", at + '.' + step.id)) lay(*keys, step);
+                    if (auto keys = take(steps, "step", at + '.' + step.id, stampOf(step))) lay(*keys, step);
             }
         }
         for (const Tables* left : {&stages, &places, &steps}) unknown(*left);
@@ -88,27 +121,49 @@ private:
         return all;
     }
 
-    std::optional<Keys> take(Tables& tables, const std::string& what, const std::string& id)
+    /// False: these words were made of others than now stand in the procedure, whose own are then read. Where somebody
+    /// acts by them, old words are worse than foreign ones.
+    bool isOf(Keys& keys, const std::string& stamp)
+    {
+        if (!m_stamped) return true;
+        const std::string of = keys.text("of", true);
+        if (of == stamp || of.empty()) return of == stamp;
+        m_lint.push_back({"translation.stale",
+                          Severity::Warn,
+                          keys.subject(),
+                          "The procedure says something else by now: it is read in its own words here.",
+                          {"Translate it anew, then write of = \"%1\".", {stamp}}});
+        return false;
+    }
+
+    /// The translation's table of this id; nothing where it has none, or one that was made of other words.
+    std::optional<Keys> take(Tables& tables, const std::string& what, const std::string& id, const std::string& stamp)
     {
         const auto found = tables.find(id);
         if (found == tables.end()) {
-            m_lint.push_back(refuse("translation.missing", m_file + ' ' + what + ' ' + id,
-                                    "The translation has no words for it.",
-                                    "Write a table with this id and its words."));
+            Finding missing =
+                refuse("translation.missing", m_file + ' ' + what + ' ' + id, "The translation has no words for it.",
+                       {"Write a table with this id, its words, and of = \"%1\".", {stamp}});
+            if (m_stamped) missing.severity = Severity::Warn;
+            m_lint.push_back(std::move(missing));
             return std::nullopt;
         }
         Keys keys(*found->second, m_file, what + ' ' + id, false, m_lint);
         (void)keys.text("id");
         tables.erase(found);
+        if (!isOf(keys, stamp)) return std::nullopt;
         return keys;
     }
 
     void unknown(const Tables& left)
     {
-        for (const auto& [id, table] : left)
-            m_lint.push_back(refuse("translation.unknown_id", m_file + ':' + std::to_string(table->line) + ' ' + id,
-                                    "The procedure has nothing of this id.",
-                                    "Take it out, or look up what it is called in the procedure."));
+        for (const auto& [id, table] : left) {
+            Finding unknown = refuse("translation.unknown_id", m_file + ':' + std::to_string(table->line) + ' ' + id,
+                                     "The procedure has nothing of this id.",
+                                     "Take it out, or look up what it is called in the procedure.");
+            if (m_stamped) unknown.severity = Severity::Warn;
+            m_lint.push_back(std::move(unknown));
+        }
     }
 
     void lay(Keys& keys, StepSpec& step)
@@ -192,6 +247,7 @@ private:
 
     const Toml& m_root;
     std::string m_file;
+    bool m_stamped;
     Findings& m_lint;
 };
 
@@ -236,13 +292,14 @@ Result<Procedure> translated(const Procedure& procedure, std::string_view toml, 
                       "This file is no translation of a procedure that this program can read.",
                       "Choose a file that begins with format = 1 and [translation].");
     const TranslationHead of = headFrom(*head);
-    if (of.procedure != procedure.id || of.edition != procedure.edition || of.language.empty())
+    const bool stamped = head->find("of") != nullptr;
+    if (of.procedure != procedure.id || of.language.empty() || (!stamped && of.edition != procedure.edition))
         return refuse("translation.other_procedure", name,
                       {"This is a translation of %1, edition %2; the procedure is %3, edition %4.",
                        {of.procedure, std::int64_t{of.edition}, procedure.id, std::int64_t{procedure.edition}}},
                       "Take the translation of this edition.");
     Procedure said = procedure;
-    Layer(*root, file, lint).over(said);
+    Layer(*root, file, stamped, lint).over(said);
     said.language = of.language;
     return said;
 }

@@ -49,6 +49,39 @@ Text languageSaid(const std::string& id)
     return {"%1", {id}};
 }
 
+/// Everybody who answered steps, with how many, when it was more than one person; in the order in which they came.
+Text answeredBySaid(const run::Run& run)
+{
+    std::vector<std::pair<const run::Stamp*, std::int64_t>> all;
+    for (const run::Event& event : run.events()) {
+        if (!std::holds_alternative<run::Answered>(event.happening())) continue;
+        const auto known =
+            std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.first->by == event.stamp().by; });
+        if (known == all.end())
+            all.emplace_back(&event.stamp(), 1);
+        else
+            ++known->second;
+    }
+    if (all.size() < 2) return {};
+    std::vector<Text> said;
+    for (const auto& [who, answers] : all) said.emplace_back("%1 (%2)", std::vector<TextArg>{who->byName, answers});
+    return {"%1", {std::move(said)}};
+}
+
+/// How many readings were outside before they were right, and how many answers were corrected: what is right now hides
+/// it.
+Text mendedSaid(const run::Run& run)
+{
+    std::int64_t outside = 0, corrected = 0;
+    for (const run::Event& event : run.events())
+        if (const auto* answered = std::get_if<run::Answered>(&event.happening())) {
+            corrected += answered->correction ? 1 : 0;
+            outside += answered->judgement.verdict == verdict::Verdict::Outside ? 1 : 0;
+        }
+    if (outside + corrected == 0) return {};
+    return {"read outside: %1, corrected: %2 (see what happened)", {outside, corrected}};
+}
+
 Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
 {
     Facts facts{inputFacts(ground)};
@@ -70,6 +103,9 @@ Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
             "Ended", cell(setBack ? Text("%1, the clock was set back", {timeOf(last)}) : data(timeOf(last))));
     }
     facts.pairs.emplace_back("Operator", cell(data(run.operatorName())));
+    if (Text people = answeredBySaid(run); !people.empty())
+        facts.pairs.emplace_back("Answered by", cell(std::move(people)));
+    if (Text mended = mendedSaid(run); !mended.empty()) facts.pairs.emplace_back("On the way", cell(std::move(mended)));
     // Where it happened stands further back; whoever reviews the run must not have to look for it there.
     if (const std::size_t hasty = run::hasteOf(run).size(); hasty > 0)
         facts.pairs.emplace_back(

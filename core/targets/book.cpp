@@ -349,7 +349,7 @@ void Book::finishReadings(Target& target)
                                 "place that is shown: nothing can be sure to be inside.",
                                 {coarse->text.args.at(0), low.si > high.si ? value->magnitude() : low});
         }
-        coarse->text = Text("%1. %2", {std::vector<Text>{target.name}, std::vector<Text>{coarse->text}});
+        coarse->text = Text("%1 \u2013 %2", {std::vector<Text>{target.name}, std::vector<Text>{coarse->text}});
         note(*std::move(coarse));
     }
 }

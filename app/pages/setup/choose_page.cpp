@@ -74,6 +74,8 @@ void ChoosePage::askFor(const people::PersonRecord& person)
     m_ask->ask(q);
 }
 
+void ChoosePage::forget() { m_ask->ask({}); }
+
 void ChoosePage::focusFirst() { m_ask->first()->setFocus(); }
 
 void ChoosePage::give(const QStringList& values)

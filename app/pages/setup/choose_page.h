@@ -22,6 +22,8 @@ public:
     void askFor(const people::PersonRecord& person);
     /// To the first field.
     void focusFirst();
+    /// Away with what was asked, and with every secret that was typed.
+    void forget();
 
 signals:
     void left();  ///< without having chosen

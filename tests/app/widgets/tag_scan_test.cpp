@@ -36,7 +36,8 @@ struct Page {
     RollForm* form;
     QLineEdit* search;
     SecretLine* pin;
-    ulong clock = 1000;
+    ulong clock = 1000, lastAt = 0;
+    QString last;
 
     explicit Page(std::vector<RollAtHand> rolls = {})
     {
@@ -69,8 +70,13 @@ struct Page {
         QWidget* popup = QApplication::activePopupWidget();
         QWidget* to = popup ? popup : &window;
         if (to->focusWidget()) to = to->focusWidget();
+        // X11 takes a key for one that is held when it comes again so soon.
+        constexpr ulong kRepeats = 10;
+        const bool again = text == last && clock - lastAt <= kRepeats;
+        last = text;
+        lastAt = clock;
         for (const QEvent::Type type : {QEvent::KeyPress, QEvent::KeyRelease}) {
-            QKeyEvent event(type, code, with, text);
+            QKeyEvent event(type, code, with, text, again);
             event.setTimestamp(clock);
             QCoreApplication::sendEvent(to, &event);
         }

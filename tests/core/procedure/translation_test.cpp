@@ -178,3 +178,84 @@ TEST_CASE("what reads badly in a translation is a warning, and nothing worse")
     CHECK(codesOf(with(kSpanish, "Una bobina cae", accented)).empty());
     CHECK(codesOf(with(kSpanish, "Una bobina cae", accented + "é")) == Codes{"translation.too_long"});
 }
+
+namespace {
+
+/// The translation, each of its tables saying which words it was made of.
+std::string stamped()
+{
+    // Each stamp is what its own finding asks for.
+    std::string toml = with(kSpanish, "language = \"es\"\n", "language = \"es\"\nof = \"?\"\n");
+    for (const char* id : {"set", "set.lift", "set.lift.pressure", "set.lift.seen", "set.lift.done"}) {
+        const std::string line = std::string("id = \"") + id + "\"\n";
+        toml = with(toml, line, line + "of = \"?\"\n");
+    }
+    Findings lint;
+    REQUIRE(translated(english(), toml, "tiny.es.toml", lint));
+    REQUIRE(lint.size() == 6);
+    for (const Finding& finding : lint) {
+        CHECK(finding.code == "translation.stale");
+        REQUIRE(finding.remedy.args.size() == 1);
+        toml = with(toml, "of = \"?\"", "of = \"" + std::get<std::string>(finding.remedy.args[0]) + '"');
+    }
+    CHECK(codesOf(toml).empty());
+    return toml;
+}
+
+Procedure after(const std::string& before, const std::string& words)
+{
+    Findings lint;
+    const auto read = readProcedure(with(kEnglish, before, words), "tiny.toml", lint);
+    REQUIRE(read);
+    return *read;
+}
+
+}  // namespace
+
+TEST_CASE("words that were made of others than now stand in the procedure are not laid over it")
+{
+    const std::string toml = stamped();
+    const Procedure changed = after("A roll falls", "A roll falls: two people");
+    Findings lint;
+    const auto said = translated(changed, toml, "tiny.es.toml", lint);
+    REQUIRE(said);
+    REQUIRE(lint.size() == 1);
+    CHECK(lint[0].code == "translation.stale");
+    CHECK(lint[0].severity == Severity::Warn);
+    CHECK(lint[0].subject.find("set.lift.pressure") != std::string::npos);
+    const PlaceSpec& place = said->stages[0].places[0];
+    CHECK(place.steps[0].caution->text == "A roll falls: two people");
+    CHECK(place.steps[0].say == changed.stages[0].places[0].steps[0].say);
+    CHECK(place.steps[1].say == "¿Cómo cuelga?");
+    CHECK(said->language == "es");
+}
+
+TEST_CASE("a translation that says what it was made of fits an edition that has a step more, or less")
+{
+    const std::string toml = stamped();
+    Procedure changed = after("edition = 3", "edition = 4");
+    Findings none;
+    CHECK(translated(changed, toml, "tiny.es.toml", none));
+    CHECK(none.empty());
+    StepSpec more = changed.stages[0].places[0].steps[2];
+    more.id = "more";
+    more.say = "One more";
+    changed.stages[0].places[0].steps.push_back(more);
+    changed.stages[0].places[0].steps.erase(changed.stages[0].places[0].steps.begin() + 1);
+    Findings lint;
+    const auto said = translated(changed, toml, "tiny.es.toml", lint);
+    REQUIRE(said);
+    CHECK_FALSE(stops(lint));
+    REQUIRE(lint.size() == 2);
+    CHECK(lint[0].code == "translation.missing");
+    CHECK(lint[1].code == "translation.unknown_id");
+    CHECK(said->stages[0].places[0].steps[2].say == "One more");
+    // A table that does not say what it was made of is not trusted among those that do.
+    Findings unsaid;
+    const std::string line = "id = \"set.lift.done\"\n";
+    const std::size_t at = toml.find(line) + line.size();
+    std::string without = toml;
+    without.erase(at, without.find('\n', at) + 1 - at);
+    REQUIRE(translated(english(), without, "tiny.es.toml", unsaid));
+    CHECK(stops(unsaid));
+}
