@@ -59,16 +59,16 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
 
 void NoLogbookPage::show(const QString& file, const Finding& why)
 {
-    const bool missing = why.code == "logbook.missing";
+    m_missing = why.code == "logbook.missing";
     // Where nobody named a file nothing was misspelt: this PC is new.
-    const bool isNew = missing && file == QString::fromStdString(usualLogbook().string());
-    m_title->setText(isNew     ? tr("Welcome: this PC keeps no logbook yet")
-                     : missing ? tr("There is no logbook here yet")
-                               : tr("No logbook is open"));
+    const bool isNew = m_missing && file == QString::fromStdString(usualLogbook().string());
+    m_title->setText(isNew       ? tr("Welcome: this PC keeps no logbook yet")
+                     : m_missing ? tr("There is no logbook here yet")
+                                 : tr("No logbook is open"));
     m_again->setVisible(!isNew);
     m_demo->setVisible(isNew);
     m_look->setVisible(QFileInfo::exists(file) && mayBeRead(why));
-    m_begin->setText(missing ? tr("Begin a &new logbook here") : tr("Begin a &new logbook\u2026"));
+    m_begin->setText(m_missing ? tr("Begin a &new logbook here") : tr("Begin a &new logbook\u2026"));
     m_begin->setAccessibleName(m_begin->text().remove(QLatin1Char('&')));
     m_file->setText(file);
     m_file->setVisible(!words(why.text, UnitSystem::Metric).contains(file));

@@ -19,6 +19,8 @@ public:
     explicit NoLogbookPage(QWidget* parent = nullptr);
     /// Why this file could not be opened, and what can be done.
     void show(const QString& file, const Finding& why);
+    /// There is no logbook yet where it was looked for.
+    [[nodiscard]] bool isMissing() const { return m_missing; }
 
 signals:
     void again();    ///< the same file once more
@@ -31,6 +33,7 @@ private:
     QLabel* m_title;
     QPushButton *m_again, *m_begin, *m_look, *m_demo;
     QLabel *m_file, *m_why, *m_remedy;
+    bool m_missing = false;
 };
 
 }  // namespace taut::app

@@ -325,16 +325,16 @@
         <translation>%1, Tag nicht gesagt</translation>
     </message>
     <message>
-        <source>Compared with %1.</source>
-        <translation>Verglichen mit %1.</translation>
-    </message>
-    <message>
         <source>Something else is entered, and stays.</source>
         <translation>Etwas anderes ist eingetragen und bleibt.</translation>
     </message>
     <message>
         <source>The same is entered.</source>
         <translation>Dasselbe ist eingetragen.</translation>
+    </message>
+    <message>
+        <source>Width, core, winding and length have to fit %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Will be entered: %1.</source>
@@ -784,6 +784,10 @@
         <translation>%1 ist der Spiegel des Protokollbuchs eines anderen PCs.</translation>
     </message>
     <message>
+        <source>%1 is the name of %2 already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is the name of a core rather than its size; such cores measure %2 inside.</source>
         <translation>%1 ist eher die Bezeichnung einer Hülse als ihr Maß; solche Hülsen messen innen %2.</translation>
     </message>
@@ -924,6 +928,10 @@
         <translation>%1 müsste auf %2 eingestellt werden; der Bereich endet bei %3.</translation>
     </message>
     <message>
+        <source>%1 – %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -958,10 +966,6 @@
     <message>
         <source>%1, under the taper</source>
         <translation>%1, unter dem Zugabfall</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1568,6 +1572,10 @@
         <translation>Für alle je ein [[person]] mit id, name, role, pin und passphrase anlegen.</translation>
     </message>
     <message>
+        <source>Add what the crew tells them apart by. Whoever only forgot gets a new first-use code instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>After several wrong tries nothing is looked at for another %1 seconds.</source>
         <translation>Nach mehreren falschen Versuchen wird noch %1 Sekunden lang nichts geprüft.</translation>
     </message>
@@ -1646,6 +1654,10 @@
     <message>
         <source>Answer what is open, then call the stage done.</source>
         <translation>Offenes beantworten, dann den Abschnitt als erledigt melden.</translation>
+    </message>
+    <message>
+        <source>Answered by</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>As drawn, the web goes %2 round roller %1.</source>
@@ -4184,6 +4196,10 @@
         <translation>An der größten Walze des Hauptwegs. Die Haftung lässt nach, wenn sie die Rauheit beider erreicht.</translation>
     </message>
     <message>
+        <source>On the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One answer cannot fill several entries.</source>
         <translation>Eine Antwort kann nicht mehrere Einträge füllen.</translation>
     </message>
@@ -5952,6 +5968,10 @@
         <translation>Der Ablauf hat nichts mit dieser Kennung.</translation>
     </message>
     <message>
+        <source>The procedure says something else by now: it is read in its own words here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The program ended by itself the last time. What was answered and signed before that is kept.</source>
         <translation>Das Programm endete beim letzten Mal von selbst. Was davor beantwortet und abgezeichnet wurde, ist erhalten.</translation>
     </message>
@@ -6940,6 +6960,10 @@
         <translation>Auf Stoß, nie übereinander: Eine Überlappung schlägt an jede Klemmstelle.</translation>
     </message>
     <message>
+        <source>Translate it anew, then write of = "%1".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Translate it.</source>
         <translation>Übersetzen.</translation>
     </message>
@@ -7696,8 +7720,8 @@
         <translation>Eine Zahl schreiben.</translation>
     </message>
     <message>
-        <source>Write a table with this id and its words.</source>
-        <translation>Tabelle mit dieser Kennung und ihren Texten schreiben.</translation>
+        <source>Write a table with this id, its words, and of = "%1".</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write a table: [%1] with its keys below, or %1 = { key = value }.</source>
@@ -9290,6 +9314,10 @@
     <message>
         <source>read outside</source>
         <translation>außerhalb abgelesen</translation>
+    </message>
+    <message>
+        <source>read outside: %1, corrected: %2 (see what happened)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>reading of the sensor</source>
@@ -11530,6 +11558,13 @@
     </message>
 </context>
 <context>
+    <name>taut::app::DemoNote</name>
+    <message>
+        <source>Demo shop, all invented. %1 signs in with the PIN %2, and signs with the passphrase "%3".</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ElevationWidget</name>
     <message>
         <source>Drawing of the press</source>
@@ -12251,6 +12286,10 @@
         <translation>&amp;Neues Protokollbuch beginnen…</translation>
     </message>
     <message>
+        <source>Look at the &amp;demo shop first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No logbook is open</source>
         <translation>Kein Protokollbuch ist offen</translation>
     </message>
@@ -12263,8 +12302,16 @@
         <translation>Nu&amp;r zum Lesen öffnen</translation>
     </message>
     <message>
+        <source>The logbook holds your presses, your people and every signed run. Begin it here, or open the one that you have. Language and size of the text are chosen under "Screen" above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is no logbook here yet</source>
         <translation>Hier gibt es noch kein Protokollbuch</translation>
+    </message>
+    <message>
+        <source>Welcome: this PC keeps no logbook yet</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -325,16 +325,16 @@
         <translation>%1, sin decir el día</translation>
     </message>
     <message>
-        <source>Compared with %1.</source>
-        <translation>Comparado con %1.</translation>
-    </message>
-    <message>
         <source>Something else is entered, and stays.</source>
         <translation>Otra cosa está introducida, y queda.</translation>
     </message>
     <message>
         <source>The same is entered.</source>
         <translation>Está introducido lo mismo.</translation>
+    </message>
+    <message>
+        <source>Width, core, winding and length have to fit %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Will be entered: %1.</source>
@@ -784,6 +784,10 @@
         <translation>%1 es el espejo del libro de registro de otro PC.</translation>
     </message>
     <message>
+        <source>%1 is the name of %2 already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is the name of a core rather than its size; such cores measure %2 inside.</source>
         <translation>%1 es el nombre de un núcleo más que su medida; esos núcleos miden %2 por dentro.</translation>
     </message>
@@ -924,6 +928,10 @@
         <translation>%1 tendría que ajustarse a %2; termina en %3.</translation>
     </message>
     <message>
+        <source>%1 – %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -958,10 +966,6 @@
     <message>
         <source>%1, under the taper</source>
         <translation>%1, por debajo de la disminución (taper)</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1568,6 +1572,10 @@
         <translation>Añada un [[person]] con id, name, role, pin y passphrase para cada persona.</translation>
     </message>
     <message>
+        <source>Add what the crew tells them apart by. Whoever only forgot gets a new first-use code instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>After several wrong tries nothing is looked at for another %1 seconds.</source>
         <translation>Tras varios intentos fallidos no se comprueba nada durante otros %1 segundos.</translation>
     </message>
@@ -1646,6 +1654,10 @@
     <message>
         <source>Answer what is open, then call the stage done.</source>
         <translation>Responda lo que está pendiente, y después declare terminada la etapa.</translation>
+    </message>
+    <message>
+        <source>Answered by</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>As drawn, the web goes %2 round roller %1.</source>
@@ -4184,6 +4196,10 @@
         <translation>En el rodillo mayor del recorrido principal. El agarre empieza a perderse cuando alcanza la rugosidad de ambos.</translation>
     </message>
     <message>
+        <source>On the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One answer cannot fill several entries.</source>
         <translation>Una respuesta no puede rellenar varias entradas.</translation>
     </message>
@@ -5952,6 +5968,10 @@
         <translation>El procedimiento no tiene nada con este id.</translation>
     </message>
     <message>
+        <source>The procedure says something else by now: it is read in its own words here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The program ended by itself the last time. What was answered and signed before that is kept.</source>
         <translation>El programa terminó por sí solo la última vez. Lo respondido y firmado antes se conserva.</translation>
     </message>
@@ -6940,6 +6960,10 @@
         <translation>Tocándose, nunca uno sobre otro: un solape golpea todos los nips.</translation>
     </message>
     <message>
+        <source>Translate it anew, then write of = "%1".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Translate it.</source>
         <translation>Traducirlo.</translation>
     </message>
@@ -7696,8 +7720,8 @@
         <translation>Escriba un número.</translation>
     </message>
     <message>
-        <source>Write a table with this id and its words.</source>
-        <translation>Escribir una tabla con este id y sus textos.</translation>
+        <source>Write a table with this id, its words, and of = "%1".</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write a table: [%1] with its keys below, or %1 = { key = value }.</source>
@@ -9290,6 +9314,10 @@
     <message>
         <source>read outside</source>
         <translation>leído fuera</translation>
+    </message>
+    <message>
+        <source>read outside: %1, corrected: %2 (see what happened)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>reading of the sensor</source>
@@ -11530,6 +11558,13 @@
     </message>
 </context>
 <context>
+    <name>taut::app::DemoNote</name>
+    <message>
+        <source>Demo shop, all invented. %1 signs in with the PIN %2, and signs with the passphrase "%3".</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ElevationWidget</name>
     <message>
         <source>Drawing of the press</source>
@@ -12251,6 +12286,10 @@
         <translation>Empezar un libro de registro &amp;nuevo…</translation>
     </message>
     <message>
+        <source>Look at the &amp;demo shop first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No logbook is open</source>
         <translation>No hay ningún libro de registro abierto</translation>
     </message>
@@ -12263,8 +12302,16 @@
         <translation>Abrir solo para lee&amp;r</translation>
     </message>
     <message>
+        <source>The logbook holds your presses, your people and every signed run. Begin it here, or open the one that you have. Language and size of the text are chosen under "Screen" above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is no logbook here yet</source>
         <translation>Aquí aún no hay libro de registro</translation>
+    </message>
+    <message>
+        <source>Welcome: this PC keeps no logbook yet</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

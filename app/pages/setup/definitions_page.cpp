@@ -269,6 +269,8 @@ void DefinitionsPage::findConstant(const std::string& press, const std::string& 
         }
 }
 
+bool DefinitionsPage::findsConstant() const { return m_pages->currentWidget() == m_constant; }
+
 void DefinitionsPage::takeIn()
 {
     m_said->clear();

@@ -27,6 +27,8 @@ public:
     explicit DefinitionsPage(Session* session, QWidget* parent = nullptr);
     /// Opens the card that finds what a setting of this zone does; "" = the first.
     void findConstant(const std::string& press, const std::string& zone = {});
+    /// That card is what is shown.
+    [[nodiscard]] bool findsConstant() const;
     /// Where whoever comes to it begins.
     [[nodiscard]] QWidget* first() const;
 

@@ -37,6 +37,8 @@ public:
     void showThisPc(bool firstTime);
     /// The same page, for whoever needs what it says; never null.
     [[nodiscard]] ThisPcPage* thisPc() const { return m_thisPc; }
+    /// Which page of the help tells about what is shown here.
+    [[nodiscard]] QString helpPage() const;
 
 signals:
     /// After so many the screen locks.

@@ -27,4 +27,12 @@ void SetupPage::findConstant(const std::string& press, const std::string& zone)
     m_definitions->findConstant(press, zone);
 }
 
+QString SetupPage::helpPage() const
+{
+    const QWidget* page = m_pages->currentWidget();
+    if (page == m_thisPc) return QStringLiteral("this_pc");
+    if (page != m_definitions) return QStringLiteral("setup");
+    return m_definitions->findsConstant() ? QStringLiteral("find_setting") : QStringLiteral("definitions");
+}
+
 }  // namespace taut::app

@@ -9,6 +9,7 @@
 
 #include "app/drawing/help_pictures.h"
 #include "app/pages/history/history_page.h"
+#include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/start/start_page.h"
 #include "app/seams/help_texts.h"
@@ -17,6 +18,7 @@
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/tour.h"
 #include "app/text/language.h"
+#include "core/base/file.h"
 #include "tests/app/pages/shop_window.h"
 
 using namespace taut::app;
@@ -75,7 +77,8 @@ TEST_CASE("every page of the help has a headline, is short, and each of its link
     const std::vector<HelpText> pages = texts();
     std::set<QString> ids, linked;
     for (const HelpText& page : pages) ids.insert(page.id);
-    for (const char* id : {"start", "run", "history", "setup", "signs", "keys", "pc_down"})
+    for (const char* id : {"start", "run", "history", "setup", "definitions", "find_setting", "this_pc", "signs",
+                           "keys", "first_start", "pc_down"})
         CHECK(ids.count(QString::fromLatin1(id)) == 1);
     for (const HelpText& page : pages) {
         INFO(page.id.toStdString());
@@ -194,6 +197,13 @@ TEST_CASE("F1 opens the help of the page that one is on, Esc leads back to it an
     press(w.window, Qt::Key_3, Qt::AltModifier);
     opens("setup");
     CHECK(w.window.findChild<SetupPage*>()->isVisible());
+    w.click("This PC");
+    opens("this_pc");
+    w.window.findChild<QPushButton*>(QStringLiteral("pcDone"))->click();
+    w.click("Presses, jobs, substrates, procedures");
+    opens("definitions");
+    w.click("Find what a setting does");
+    opens("find_setting");
     press(w.window, Qt::Key_1, Qt::AltModifier);
     shop::begin(w.session());
     opens("run");
@@ -293,6 +303,49 @@ TEST_CASE("without a logbook the help tells what can be done")
     CHECK(window.findChild<HelpView*>()->page() == QStringLiteral("pc_down"));
     press(window, Qt::Key_Escape);
     CHECK(none->isVisible());
+}
+
+TEST_CASE("without a logbook, and while it asks for its first supervisor, the help tells of the first start")
+{
+    shop::Window w(false);
+    const auto tells = [&] {
+        press(w.window, Qt::Key_F1);
+        CHECK(helpOf(w)->page() == QStringLiteral("first_start"));
+        press(w.window, Qt::Key_Escape);
+    };
+    auto* none = w.window.findChild<NoLogbookPage*>();
+    until([&] { return none->isVisible() && !w.session().busy(); }, "the window says that there is none");
+    tells();
+    CHECK(none->isVisible());
+    w.click("Begin a new logbook here");
+    auto* asks = w.window.findChild<ChoosePage*>();
+    until([&] { return asks->isVisible() && !w.session().busy(); }, "it asks who");
+    tells();
+    CHECK(asks->isVisible());
+}
+
+TEST_CASE("whom the help lets into the demo shop are let in by what it says")
+{
+    const auto people = taut::readFile(*resourcesFolder() / "demo" / "people.toml");
+    REQUIRE(people);
+    for (const Language& language : languages())
+        for (const HelpText& page : texts(language.id)) {
+            if (page.id != QStringLiteral("first_start")) continue;
+            INFO(language.id);
+            shop::Window w(true);
+            for (const auto& [id, name] : {std::pair("p-2", "Inka Thorsby"), std::pair("p-1", "Matteo Quill")}) {
+                const QString line = page.markdown.section(QString::fromLatin1(name), 1, 1).section(u'\n', 0, 0);
+                const QStringList secrets = all(line, "`([^`]+)`");
+                REQUIRE(secrets.size() == 2);
+                CHECK(QString::fromStdString(*people).contains(secrets[1]));
+                w.session().signIn(QString::fromLatin1(id), secrets[0]);
+                w.done();
+                REQUIRE(w.session().actor());
+                CHECK(w.session().actor()->name() == name);
+                w.session().signOut();
+                w.done();
+            }
+        }
 }
 
 TEST_CASE("whoever is new is offered a look round, once, and can leave it at any time")
