@@ -52,7 +52,7 @@ NoLogbookPage::NoLogbookPage(QWidget* parent) : QWidget(parent)
     m_look = add(tr("Open to &read only"), "look", &NoLogbookPage::look);
     add(tr("Open &another logbook\u2026"), "another", &NoLogbookPage::another);
     m_begin = add(tr("Begin a &new logbook"), "begin", &NoLogbookPage::begin);
-    m_demo = add(tr("Look at the &demo shop first"), "demoFirst", &NoLogbookPage::demo);
+    m_demo = add(tr("Look round in the &demo shop"), "demoFirst", &NoLogbookPage::demo);
     layout->addLayout(row);
     layout->addStretch(1);
 }

@@ -334,7 +334,7 @@
     </message>
     <message>
         <source>Width, core, winding and length have to fit %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite, Hülse, Wicklung und Länge müssen passen zu: %1.</translation>
     </message>
     <message>
         <source>Will be entered: %1.</source>
@@ -785,7 +785,7 @@
     </message>
     <message>
         <source>%1 is the name of %2 already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist schon der Name von %2.</translation>
     </message>
     <message>
         <source>%1 is the name of a core rather than its size; such cores measure %2 inside.</source>
@@ -929,7 +929,7 @@
     </message>
     <message>
         <source>%1 – %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1573,7 +1573,7 @@
     </message>
     <message>
         <source>Add what the crew tells them apart by. Whoever only forgot gets a new first-use code instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen, woran die Mannschaft sie unterscheidet. Wer nur etwas vergessen hat, bekommt einen neuen Erstcode.</translation>
     </message>
     <message>
         <source>After several wrong tries nothing is looked at for another %1 seconds.</source>
@@ -1657,7 +1657,7 @@
     </message>
     <message>
         <source>Answered by</source>
-        <translation type="unfinished"></translation>
+        <translation>Beantwortet von</translation>
     </message>
     <message>
         <source>As drawn, the web goes %2 round roller %1.</source>
@@ -4197,7 +4197,7 @@
     </message>
     <message>
         <source>On the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterwegs</translation>
     </message>
     <message>
         <source>One answer cannot fill several entries.</source>
@@ -5969,7 +5969,7 @@
     </message>
     <message>
         <source>The procedure says something else by now: it is read in its own words here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ablauf sagt inzwischen etwas anderes: Hier wird er in seinen eigenen Worten gelesen.</translation>
     </message>
     <message>
         <source>The program ended by itself the last time. What was answered and signed before that is kept.</source>
@@ -6961,7 +6961,7 @@
     </message>
     <message>
         <source>Translate it anew, then write of = "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu übersetzen, dann of = "%1" schreiben.</translation>
     </message>
     <message>
         <source>Translate it.</source>
@@ -7721,7 +7721,7 @@
     </message>
     <message>
         <source>Write a table with this id, its words, and of = "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tabelle mit dieser id, ihren Worten und of = "%1" schreiben.</translation>
     </message>
     <message>
         <source>Write a table: [%1] with its keys below, or %1 = { key = value }.</source>
@@ -9317,7 +9317,7 @@
     </message>
     <message>
         <source>read outside: %1, corrected: %2 (see what happened)</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb gelesen: %1, berichtigt: %2 (siehe, was geschah)</translation>
     </message>
     <message>
         <source>reading of the sensor</source>
@@ -11561,7 +11561,7 @@
     <name>taut::app::DemoNote</name>
     <message>
         <source>Demo shop, all invented. %1 signs in with the PIN %2, and signs with the passphrase "%3".</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorführbetrieb, alles erfunden. %1 meldet sich mit der PIN %2 an und zeichnet mit der Passphrase „%3“ ab.</translation>
     </message>
 </context>
 <context>
@@ -12286,8 +12286,8 @@
         <translation>&amp;Neues Protokollbuch beginnen…</translation>
     </message>
     <message>
-        <source>Look at the &amp;demo shop first</source>
-        <translation type="unfinished"></translation>
+        <source>Look round in the &amp;demo shop</source>
+        <translation>Im &amp;Vorführbetrieb umsehen</translation>
     </message>
     <message>
         <source>No logbook is open</source>
@@ -12303,7 +12303,7 @@
     </message>
     <message>
         <source>The logbook holds your presses, your people and every signed run. Begin it here, or open the one that you have. Language and size of the text are chosen under "Screen" above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Protokollbuch hält Ihre Maschinen, Ihre Leute und jeden abgezeichneten Durchgang fest. Hier eines beginnen oder das vorhandene öffnen. Sprache und Textgröße werden oben unter „Bildschirm“ gewählt.</translation>
     </message>
     <message>
         <source>There is no logbook here yet</source>
@@ -12311,7 +12311,7 @@
     </message>
     <message>
         <source>Welcome: this PC keeps no logbook yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Willkommen: Dieser PC führt noch kein Protokollbuch</translation>
     </message>
 </context>
 <context>
