@@ -29,7 +29,7 @@ constexpr std::array kConditions{
     Condition{"rewind_locked", false, true},   Condition{"web_at_rewind", false, false},
     Condition{"nips_closed", false, false},    Condition{"tension_on", false, false},
     Condition{"web_moved", false, false},      Condition{"sensors_calibrated", false, false},
-    Condition{"guide_middle", false, false},
+    Condition{"guide_middle", false, false},   Condition{"roll_lifted", false, false},
 };
 
 const Condition* conditionOf(std::string_view name) noexcept

@@ -155,16 +155,55 @@ Table stepsTable(const Ground& ground, const run::Run& run)
     return table;
 }
 
+namespace {
+
+Text cautionSaid(const Step& step)
+{
+    using procedure::SignalWord;
+    const std::vector<Text> said{step.caution};
+    switch (step.caution.empty() ? SignalWord::None : step.signal) {
+    case SignalWord::Danger: return Text("Danger: %1", {said});
+    case SignalWord::Warning: return Text("Warning: %1", {said});
+    case SignalWord::Caution: return Text("Caution: %1", {said});
+    case SignalWord::Notice: return Text("Notice: %1", {said});
+    case SignalWord::None: break;
+    }
+    return {};
+}
+
+/// What whoever works from paper has to read: the hazard first, the step, and the choices to mark.
+Text onPaper(const Step& step)
+{
+    Text said = step.say;
+    if (const Text caution = cautionSaid(step); !caution.empty())
+        said = Text("%1 %2", {std::vector<Text>{caution}, std::vector<Text>{said}});
+    std::vector<Text> choices;
+    for (const procedure::Choice& choice : step.choices) choices.push_back(Text("[  ] %1", {choice.say}));
+    if (!choices.empty()) said = Text("%1 %2", {std::vector<Text>{said}, choices});
+    return said;
+}
+
+}  // namespace
+
 Table blankStepsTable(const Ground& ground)
 {
     Table table;
     table.caption = "Every step, to be ticked by hand and typed in afterwards as a transcription";
     table.size = Size::Small;
-    table.columns = {{"no.", Align::Right, 1},          {"", Align::Left, 1},   {"step", Align::Left, 34},
-                     {"done or read", Align::Left, 12}, {"by", Align::Left, 9}, {"at", Align::Left, 7}};
+    table.columns = {{"no.", Align::Right, 1},
+                     {"", Align::Left, 1},
+                     {"step", Align::Left, 46},
+                     {"window", Align::Left, 8},
+                     {"done or read", Align::Left, 11},
+                     {"by", Align::Left, 6},
+                     {"at", Align::Left, 6}};
     ByPlace byPlace(*ground.plan);
     for (const Step& step : ground.plan->steps) {
-        byPlace.add(table, step, {step.vital ? cell("vital") : Cell{}, cell(step.say), ruled(), ruled(), ruled()});
+        const targets::Target* target = ground.targets->find(step.target);
+        const targets::Ready* ready = target != nullptr ? target->ready() : nullptr;
+        byPlace.add(table, step,
+                    {step.vital ? cell("vital") : Cell{}, cell(onPaper(step)),
+                     ready != nullptr ? windowCell(ready->window) : Cell{}, ruled(), ruled(), ruled()});
     }
     return table;
 }

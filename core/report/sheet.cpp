@@ -68,9 +68,8 @@ Text answeredBySaid(const run::Run& run)
     return {"%1", {std::move(said)}};
 }
 
-/// How many readings were outside before they were right, and how many answers were corrected: what is right now hides
-/// it.
-Text mendedSaid(const run::Run& run)
+/// Who answered, and what was mended on the way: what is right now, and one name under it, hide both.
+Text onTheWay(const run::Run& run)
 {
     std::int64_t outside = 0, corrected = 0;
     for (const run::Event& event : run.events())
@@ -78,8 +77,13 @@ Text mendedSaid(const run::Run& run)
             corrected += answered->correction ? 1 : 0;
             outside += answered->judgement.verdict == verdict::Verdict::Outside ? 1 : 0;
         }
-    if (outside + corrected == 0) return {};
-    return {"read outside: %1, corrected: %2 (see what happened)", {outside, corrected}};
+    std::vector<Text> all;
+    if (outside > 0) all.push_back(Text("read outside at first: %1", {outside}));
+    if (corrected > 0) all.push_back(Text("corrected: %1", {corrected}));
+    if (const Text people = answeredBySaid(run); !people.empty())
+        all.push_back(Text("answers by: %1", {std::vector<Text>{people}}));
+    if (all.empty()) return {};
+    return Text("On the way to this: %1.", {std::move(all)});
 }
 
 Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
@@ -103,9 +107,6 @@ Facts factsOf(const Ground& ground, const run::Run& run, const Text& present)
             "Ended", cell(setBack ? Text("%1, the clock was set back", {timeOf(last)}) : data(timeOf(last))));
     }
     facts.pairs.emplace_back("Operator", cell(data(run.operatorName())));
-    if (Text people = answeredBySaid(run); !people.empty())
-        facts.pairs.emplace_back("Answered by", cell(std::move(people)));
-    if (Text mended = mendedSaid(run); !mended.empty()) facts.pairs.emplace_back("On the way", cell(std::move(mended)));
     // Where it happened stands further back; whoever reviews the run must not have to look for it there.
     if (const std::size_t hasty = run::hasteOf(run).size(); hasty > 0)
         facts.pairs.emplace_back(
@@ -179,14 +180,17 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed, std
     block.entries.push_back({"Taken over by the next shift", {}, {}});
     if (sealed == nullptr) {
         block.notice = "Not sealed: this is a working copy of a run that is still open.";
-        return block;
+    } else {
+        const std::string by = sealed->body["sealed_by"]["name"].text();
+        const auto ms = readUtc(sealed->body["sealed_at"].text());
+        const std::string at = ms ? localTime(*ms, last.stamp().offsetMinutes) : std::string();
+        block.notice =
+            Text("Signed in the logbook by %1 with their own key, %2: %3. Whoever doubts it checks the logbook "
+                 "against the count and link at the foot of this page.",
+                 {by, at, std::vector<Text>{seal::meaningOf(*sealed)}});
     }
-    const std::string by = sealed->body["sealed_by"]["name"].text();
-    const auto ms = readUtc(sealed->body["sealed_at"].text());
-    const std::string at = ms ? localTime(*ms, last.stamp().offsetMinutes) : std::string();
-    block.notice = Text("Signed in the logbook by %1 with their own key, %2: %3. Whoever doubts it checks the logbook "
-                        "against the count and link at the foot of this page.",
-                        {by, at, std::vector<Text>{seal::meaningOf(*sealed)}});
+    if (const Text way = onTheWay(run); !way.empty())
+        block.notice = Text("%1 %2", {std::vector<Text>{way}, std::vector<Text>{block.notice}});
     return block;
 }
 
@@ -317,9 +321,9 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
     report.anchor = anchor;
     std::vector<Section>& sections = report.sections;
     if (anchor) {
-        sections.emplace_back(Beside{Beside::What::Begin, 84});
+        sections.emplace_back(Beside{Beside::What::Begin, 87});
         sections.emplace_back(factsOf(ground, run, presentText(sealings)));
-        sections.emplace_back(Beside{Beside::What::Next, 16});
+        sections.emplace_back(Beside{Beside::What::Next, 13});
         sections.emplace_back(QrText{seal::anchorUri(run.id(), *anchor), "finds this run"});
         sections.emplace_back(Beside{Beside::What::End, 100});
     } else {

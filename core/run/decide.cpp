@@ -306,6 +306,10 @@ struct Deciding {
         if (c.to.id().value == run.operatorId())
             return refuse("gate.same_person", c.to.id().value, "The run is in this person's hands already.",
                           "Hand it over to somebody else, or go on.");
+        // Whoever comes would have to take the word of somebody who has gone for what hangs there.
+        if (run.conditions().contains("roll_lifted"))
+            return refuse("gate.roll_lifted", run.id(), "A roll is lifted and nothing holds it on the shaft yet.",
+                          "Mount and hold it first, or let it down and repeat the stage. Then hand over.");
         return Happening(HandedOver{c.to.id(), c.to.name(), people::roleWord(c.to.role()), toSayAgain(run, true)});
     }
 

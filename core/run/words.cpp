@@ -43,6 +43,7 @@ constexpr Words kConditions[] = {
     {"tension_on", "Tension is on", "Tension is not on yet."},
     {"web_moved", "The web has been moved", "The web has not been moved yet."},
     {"sensors_calibrated", "The sensors are calibrated", "The sensors are not calibrated yet."},
+    {"roll_lifted", "The roll is lifted", "The roll is not lifted yet."},
     {"guide_middle", "The guide is at mid-stroke", "The guide is not at mid-stroke yet."},
 };
 
@@ -145,7 +146,10 @@ Text enteredSaid(const procedure::Step* step, const std::string& entered)
         if (stated && entered == "done") return "done";
         if (step->kind == StepKind::Hold) return {"held by %1", {entered}};
     }
-    return {"%1", {entered}};
+    // What separates the fields of a tag is seen nowhere: with nothing in its place two fields would read as one.
+    std::string seen;
+    for (const char sign : entered) sign == '\x1d' ? seen += "<GS>" : seen += sign;
+    return {"%1", {std::move(seen)}};
 }
 
 }  // namespace taut::run

@@ -1428,6 +1428,10 @@
         <translation>Eine Rolle kann nicht %1 Durchmesser haben: Glaubhaft ist zwischen %2 und %3.</translation>
     </message>
     <message>
+        <source>A roll is lifted and nothing holds it on the shaft yet.</source>
+        <translation>Eine Rolle ist angehoben, und noch hält sie nichts auf der Welle.</translation>
+    </message>
+    <message>
         <source>A roll needs its number and its material.</source>
         <translation>Eine Rolle braucht ihre Nummer und ihr Material.</translation>
     </message>
@@ -1654,10 +1658,6 @@
     <message>
         <source>Answer what is open, then call the stage done.</source>
         <translation>Offenes beantworten, dann den Abschnitt als erledigt melden.</translation>
-    </message>
-    <message>
-        <source>Answered by</source>
-        <translation>Beantwortet von</translation>
     </message>
     <message>
         <source>As drawn, the web goes %2 round roller %1.</source>
@@ -1918,6 +1918,10 @@
     <message>
         <source>Caliper as wound</source>
         <translation>Dicke im Wickel</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Vorsicht: %1</translation>
     </message>
     <message>
         <source>Cells along a length.</source>
@@ -2402,6 +2406,10 @@
     <message>
         <source>DRAFT: this run is still open and nobody has signed it</source>
         <translation>ENTWURF: Dieser Durchgang ist noch offen, und niemand hat ihn abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Danger: %1</source>
+        <translation>Gefahr: %1</translation>
     </message>
     <message>
         <source>Date and time</source>
@@ -3880,6 +3888,10 @@
         <translation>Mehr als dies: weiter vorn im Bahnweg nachsehen, bevor der Bahnlaufregler angerührt wird.</translation>
     </message>
     <message>
+        <source>Mount and hold it first, or let it down and repeat the stage. Then hand over.</source>
+        <translation>Erst aufsetzen und halten, oder ablassen und den Abschnitt wiederholen. Dann übergeben.</translation>
+    </message>
+    <message>
         <source>Move it forward, or write in late why it can only be done there.</source>
         <translation>Nach vorn verschieben oder in late schreiben, warum es erst dort gemacht werden kann.</translation>
     </message>
@@ -4140,6 +4152,10 @@
         <translation>Es wurde nichts gescannt oder eingetippt.</translation>
     </message>
     <message>
+        <source>Notice: %1</source>
+        <translation>Hinweis: %1</translation>
+    </message>
+    <message>
         <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
         <translation>Einer Rutschkupplung: um wie viel schneller ihr Antrieb ist als die leere Hülse, als Anteil.</translation>
     </message>
@@ -4196,8 +4212,8 @@
         <translation>An der größten Walze des Hauptwegs. Die Haftung lässt nach, wenn sie die Rauheit beider erreicht.</translation>
     </message>
     <message>
-        <source>On the way</source>
-        <translation>Unterwegs</translation>
+        <source>On the way to this: %1.</source>
+        <translation>Auf dem Weg dahin: %1.</translation>
     </message>
     <message>
         <source>One answer cannot fill several entries.</source>
@@ -6048,8 +6064,16 @@
         <translation>Die Rolle ist auf der Welle gehalten</translation>
     </message>
     <message>
+        <source>The roll is lifted</source>
+        <translation>Die Rolle ist angehoben</translation>
+    </message>
+    <message>
         <source>The roll is not held on the shaft yet.</source>
         <translation>Die Rolle ist noch nicht auf der Welle gehalten.</translation>
+    </message>
+    <message>
+        <source>The roll is not lifted yet.</source>
+        <translation>Die Rolle ist noch nicht angehoben.</translation>
     </message>
     <message>
         <source>The roll is not on the shaft yet.</source>
@@ -7200,6 +7224,10 @@
         <translation>Verlaufen der Bahn hinter dem Bahnlaufregler bei gleichbleibender Geschwindigkeit</translation>
     </message>
     <message>
+        <source>Warning: %1</source>
+        <translation>Warnung: %1</translation>
+    </message>
+    <message>
         <source>Was "%1" meant?</source>
         <translation>War „%1“ gemeint?</translation>
     </message>
@@ -8104,6 +8132,10 @@
         <translation>schnell beantwortet</translation>
     </message>
     <message>
+        <source>answers by: %1</source>
+        <translation>Antworten von: %1</translation>
+    </message>
+    <message>
         <source>area of one piston</source>
         <translation>Fläche eines Kolbens</translation>
     </message>
@@ -8318,6 +8350,10 @@
     <message>
         <source>corrected by %1, to be reviewed</source>
         <translation>berichtigt von %1, zu prüfen</translation>
+    </message>
+    <message>
+        <source>corrected: %1</source>
+        <translation>berichtigt: %1</translation>
     </message>
     <message>
         <source>count</source>
@@ -9316,8 +9352,8 @@
         <translation>außerhalb abgelesen</translation>
     </message>
     <message>
-        <source>read outside: %1, corrected: %2 (see what happened)</source>
-        <translation>außerhalb gelesen: %1, berichtigt: %2 (siehe, was geschah)</translation>
+        <source>read outside at first: %1</source>
+        <translation>zuerst außerhalb gelesen: %1</translation>
     </message>
     <message>
         <source>reading of the sensor</source>

@@ -1428,6 +1428,10 @@
         <translation>Una bobina no puede medir %1 de diámetro: se admite entre %2 y %3.</translation>
     </message>
     <message>
+        <source>A roll is lifted and nothing holds it on the shaft yet.</source>
+        <translation>Hay una bobina levantada y nada la sujeta aún en el eje.</translation>
+    </message>
+    <message>
         <source>A roll needs its number and its material.</source>
         <translation>Una bobina necesita su número y su material.</translation>
     </message>
@@ -1654,10 +1658,6 @@
     <message>
         <source>Answer what is open, then call the stage done.</source>
         <translation>Responda lo que está pendiente, y después declare terminada la etapa.</translation>
-    </message>
-    <message>
-        <source>Answered by</source>
-        <translation>Respondido por</translation>
     </message>
     <message>
         <source>As drawn, the web goes %2 round roller %1.</source>
@@ -1918,6 +1918,10 @@
     <message>
         <source>Caliper as wound</source>
         <translation>Espesor enrollado</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Atención: %1</translation>
     </message>
     <message>
         <source>Cells along a length.</source>
@@ -2402,6 +2406,10 @@
     <message>
         <source>DRAFT: this run is still open and nobody has signed it</source>
         <translation>BORRADOR: esta preparación sigue abierta y nadie la ha firmado</translation>
+    </message>
+    <message>
+        <source>Danger: %1</source>
+        <translation>Peligro: %1</translation>
     </message>
     <message>
         <source>Date and time</source>
@@ -3880,6 +3888,10 @@
         <translation>Si es más: mire aguas arriba antes de tocar el guiador.</translation>
     </message>
     <message>
+        <source>Mount and hold it first, or let it down and repeat the stage. Then hand over.</source>
+        <translation>Móntela y sujétela primero, o bájela y repita la etapa. Después, entregue.</translation>
+    </message>
+    <message>
         <source>Move it forward, or write in late why it can only be done there.</source>
         <translation>Adelántelo, o escriba en late por qué solo puede hacerse ahí.</translation>
     </message>
@@ -4140,6 +4152,10 @@
         <translation>No se escaneó ni se escribió nada.</translation>
     </message>
     <message>
+        <source>Notice: %1</source>
+        <translation>Aviso: %1</translation>
+    </message>
+    <message>
         <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
         <translation>De un embrague deslizante: cuánto más rápida es su entrada que el núcleo vacío, como proporción.</translation>
     </message>
@@ -4196,8 +4212,8 @@
         <translation>En el rodillo mayor del recorrido principal. El agarre empieza a perderse cuando alcanza la rugosidad de ambos.</translation>
     </message>
     <message>
-        <source>On the way</source>
-        <translation>Por el camino</translation>
+        <source>On the way to this: %1.</source>
+        <translation>Por el camino: %1.</translation>
     </message>
     <message>
         <source>One answer cannot fill several entries.</source>
@@ -6048,8 +6064,16 @@
         <translation>La bobina está sujeta en el eje</translation>
     </message>
     <message>
+        <source>The roll is lifted</source>
+        <translation>La bobina está levantada</translation>
+    </message>
+    <message>
         <source>The roll is not held on the shaft yet.</source>
         <translation>La bobina aún no está sujeta en el eje.</translation>
+    </message>
+    <message>
+        <source>The roll is not lifted yet.</source>
+        <translation>La bobina todavía no está levantada.</translation>
     </message>
     <message>
         <source>The roll is not on the shaft yet.</source>
@@ -7200,6 +7224,10 @@
         <translation>Deriva de la banda tras el guiador a velocidad constante</translation>
     </message>
     <message>
+        <source>Warning: %1</source>
+        <translation>Advertencia: %1</translation>
+    </message>
+    <message>
         <source>Was "%1" meant?</source>
         <translation>¿Quería decir «%1»?</translation>
     </message>
@@ -8104,6 +8132,10 @@
         <translation>respondido rápido</translation>
     </message>
     <message>
+        <source>answers by: %1</source>
+        <translation>respuestas de: %1</translation>
+    </message>
+    <message>
         <source>area of one piston</source>
         <translation>superficie de un pistón</translation>
     </message>
@@ -8318,6 +8350,10 @@
     <message>
         <source>corrected by %1, to be reviewed</source>
         <translation>corregida por %1, por revisar</translation>
+    </message>
+    <message>
+        <source>corrected: %1</source>
+        <translation>corregido: %1</translation>
     </message>
     <message>
         <source>count</source>
@@ -9316,8 +9352,8 @@
         <translation>leído fuera</translation>
     </message>
     <message>
-        <source>read outside: %1, corrected: %2 (see what happened)</source>
-        <translation>leído fuera: %1, corregido: %2 (véase lo sucedido)</translation>
+        <source>read outside at first: %1</source>
+        <translation>leído primero fuera: %1</translation>
     </message>
     <message>
         <source>reading of the sensor</source>

@@ -150,6 +150,7 @@ TEST_CASE("the window opens on the start page with the cursor in the PIN")
 TEST_CASE("a wrong PIN signs nobody in, says so, and a right one takes the refusal away")
 {
     Window w;
+    settled(*visible<StartPage>(w.window));
     const auto before = places(w.window);
     w.type("0000");
     until([&] { return w.refusal() != nullptr; }, "it is refused");

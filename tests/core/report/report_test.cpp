@@ -120,6 +120,9 @@ TEST_CASE("the history tells readings outside, corrections, interruptions, hand-
     walk.must(run::Correct{{kUnwind}, "1.45 bar", "read from the side"});
     walk.must(run::RepeatStage{"set", "web_break"});
     walk.must(run::HandOver{walk.matteo});
+    // The first page, which hides it under one name and right values, says that there was something.
+    CHECK(everyWord(walk.sheet()).find("On the way to this: read outside at first: 1, corrected: 1") !=
+          std::string::npos);
     const Table history = tableOf(walk.sheet(), "What happened under way");
     for (const char* words :
          {"run begun", "interrupted power cut", "resumed made safe first", "read outside Unwind", "read again Unwind",

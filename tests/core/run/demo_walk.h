@@ -24,6 +24,8 @@ namespace taut::run::demo {
 [[nodiscard]] Event begun(const Sources& sources, const BasisQuestion& question, const Run* parent = nullptr);
 /// The run after the command; fails the test when it is refused.
 [[nodiscard]] Run done(const Run& run, const Command& command, const std::string& by = "ana");
+/// Handed over to Ben as soon as it may be: not while a roll is lifted.
+[[nodiscard]] Run handedOver(Run run);
 /// Goes on until this step is next; fails the test when the crew is stuck before.
 [[nodiscard]] Run until(Run run, const procedure::StepId& step);
 /// Goes on to the end, or until nothing can be done; says in `stuck` where and why.

@@ -294,7 +294,7 @@ TEST_CASE("wherever a run is handed over or its roll measured anew, hands work a
     };
     int points = 0;
     while (run.openSteps().size() > 1) {
-        leadsOn(demo::done(run, HandOver{small::person("ben")}));
+        leadsOn(demo::handedOver(run));
         leadsOn(demo::done(run, MeasuredDiameter{Length::si(0.45)}));
         const auto command = demo::nextCommand(run);
         REQUIRE(command);
