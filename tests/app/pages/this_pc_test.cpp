@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -10,6 +11,8 @@
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/setup/this_pc_page.h"
 #include "app/print/print.h"
+#include "app/seams/kept_settings.h"
+#include "app/seams/resources.h"
 #include "app/shell/no_logbook_page.h"
 #include "app/shell/screen_menu.h"
 #include "app/text/language.h"
@@ -57,6 +60,12 @@ TEST_CASE("whoever is the first of a logbook is asked how this PC is to be, once
     until([&] { return page(w) != nullptr; }, "the questions are asked");
     CHECK(page(w)->isFirstTime());
     CHECK(visible<QPushButton>(w.window, "demo"));
+    // No secret that was typed lies about, and nothing keeps the window from speaking otherwise at once.
+    for (const QLineEdit* line : w.window.findChildren<QLineEdit*>())
+        if (line->echoMode() != QLineEdit::Normal) CHECK(line->text().isEmpty());
+    pick(w, "Language", 1);
+    until([&] { return language() == QStringLiteral("es") && page(w) != nullptr; }, "Spanish is spoken");
+    CHECK(page(w)->isFirstTime());
     visible<QPushButton>(w.window, "pcDone")->click();
     QTest::qWait(30);
     CHECK(page(w) == nullptr);
@@ -101,4 +110,86 @@ TEST_CASE("a language that is chosen for this PC is spoken at once, and the page
     pick(w, "Language", 1);
     until([&] { return language() != QStringLiteral("en") && page(w) != nullptr; }, "it is spoken");
     CHECK_FALSE(w.says("Paper of the sheets"));
+}
+
+TEST_CASE("what is chosen for this PC also holds when nobody is signed in")
+{
+    const AsBefore before;
+    Window w(true);
+    signIn(w.session(), "p-1");
+    QTest::keyClick(&w.window, Qt::Key_3, Qt::AltModifier);
+    w.window.findChild<SetupPage*>()->showThisPc(false);
+    QTest::qWait(30);
+    REQUIRE(page(w));
+    pick(w, "Language", 2);
+    until([&] { return language() == QStringLiteral("de") && page(w) != nullptr; }, "German is spoken");
+    w.lock();
+    QTest::qWait(200);
+    CHECK(language() == QStringLiteral("de"));
+}
+
+TEST_CASE("a language that was asked for this time holds for whoever signs in, until somebody chooses")
+{
+    const AsBefore before;
+    {
+        Window w(true);
+        signIn(w.session(), "p-1");
+        QSettings kept = keptSettings();
+        kept.setValue(QStringLiteral("language"), QStringLiteral("en"));
+        kept.setValue(QStringLiteral("people/p-1/language"), QStringLiteral("es"));
+        w.lock();
+    }
+    setLanguage(QStringLiteral("de"));
+    QTemporaryDir folder;
+    MainWindow window(optionsIn(folder));
+    window.show();
+    until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "the logbook is open");
+    signIn(*window.session(), "p-1");
+    QTest::qWait(200);
+    CHECK(language() == QStringLiteral("de"));
+}
+
+TEST_CASE("a PC that is new is welcomed, and told of no file that it has never heard of")
+{
+    const AsBefore before;
+    const QTemporaryDir data;
+    const QByteArray was = qgetenv("XDG_DATA_HOME");
+    qputenv("XDG_DATA_HOME", data.path().toUtf8());
+    {
+        const QTemporaryDir settings;
+        qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
+        Session::Options options;
+        const auto resources = resourcesFolder();
+        REQUIRE(resources);
+        options.resources = *resources;
+        options.logbook = usualLogbook();
+        MainWindow window(options);
+        window.show();
+        window.activateWindow();
+        until([&] { return visible<NoLogbookPage>(window) != nullptr; }, "there is none");
+        const QString said = test::said(window);
+        CHECK(said.contains(QStringLiteral("Welcome")));
+        CHECK_FALSE(said.contains(QStringLiteral("spelling")));
+        CHECK(visible<QAbstractButton>(window, "again") == nullptr);
+        CHECK(visible<QAbstractButton>(window, "demoFirst"));
+        auto* begin = visible<QAbstractButton>(window, "begin");
+        REQUIRE(begin);
+        CHECK(window.focusWidget() == begin);
+    }
+    was.isEmpty() ? qunsetenv("XDG_DATA_HOME") : qputenv("XDG_DATA_HOME", was);
+}
+
+TEST_CASE("the demo shop says that it is one, and with what its people sign in, until somebody has")
+{
+    const AsBefore before;
+    Window w(true);
+    auto* note = visible<QLabel>(w.window, "demoNote");
+    REQUIRE(note);
+    const QString pin = pinOf(w.session(), "p-1");
+    CHECK(note->text().contains(pin));
+    CHECK(note->text().contains(passphraseOf(w.session(), "p-1")));
+    w.type("Your PIN", pin);
+    w.click("Sign in");
+    until([&] { return w.session().actor().has_value() && !w.session().busy(); }, "signed in");
+    CHECK_FALSE(note->isVisible());
 }

@@ -70,15 +70,21 @@ TEST_CASE("people are enrolled by a supervisor, the first one by themselves, and
     const auto matteo = shop.signer("p-1");
     CHECK(shop.writer->addPerson(third.enrolled, *matteo));
     CHECK(shop.writer->addPerson(third.enrolled, *matteo).error().code == "person.id_taken");
+    // Two of one name could not be told apart, neither where one chooses who one is nor on paper.
+    const auto namesake = member("p-4", "ada sund", people::Role::Operator);
+    CHECK(shop.writer->addPerson(namesake.enrolled, *matteo).error().code == "person.name_taken");
+    CHECK(shop.writer->invite(namesake.enrolled.person, *matteo).error().code == "person.name_taken");
+    CHECK(shop.writer->invite(third.enrolled.person, *matteo));  // herself, who forgot
+    CHECK(shop.writer->addPerson(member("p-5", "Ada Sund-Hale", people::Role::Operator).enrolled, *matteo));
     CHECK(shop.writer->signIn("p-2", "4822").error().code == "sign_in.refused");
     CHECK(shop.writer->signIn("p-9", "4821").error().code == "sign_in.refused");
-    CHECK(shop.writer->signIn("p-3", "4821")->name() == "Ada Sund");
+    CHECK(shop.writer->signIn("p-5", "4821")->name() == "Ada Sund-Hale");
     const auto people = shop.writer->reader().people();
     REQUIRE(people);
-    REQUIRE(people->size() == 3);
+    REQUIRE(people->size() == 4);
     CHECK((*people)[1].name == "Inka Thorsby");
     CHECK((*people)[1].role == people::Role::Operator);
-    CHECK(shop.writer->reader().anchor()->count == 3);
+    CHECK(shop.writer->reader().anchor()->count == 5);
     CHECK(verify(shop.file(), {})->findings.empty());
     // What opens a door stands in its own table and in no document.
     CHECK(sqlite(shop.file(), "SELECT count(*) FROM secret_rows WHERE pin LIKE '$argon2id$%'").out == "3");
