@@ -49,7 +49,6 @@ void foldBelow(QWidget* holder, QBoxLayout* row, int letters) { new Folder(holde
 
 ScrollRoom::ScrollRoom(QWidget* body, QWidget* parent) : QScrollArea(parent)
 {
-    setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
@@ -63,6 +62,34 @@ QSize ScrollRoom::minimumSizeHint() const
     // A bar may stand beside the body at any time.
     return {widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width(),
             std::min(widget()->minimumSizeHint().height(), 2 * sizes().control)};
+}
+
+bool ScrollRoom::eventFilter(QObject* watched, QEvent* event)
+{
+    const bool done = QScrollArea::eventFilter(watched, event);
+    if (watched == widget() && event->type() == QEvent::LayoutRequest) fit();
+    return done;
+}
+
+void ScrollRoom::resizeEvent(QResizeEvent* event)
+{
+    QScrollArea::resizeEvent(event);
+    fit();
+}
+
+/// As wide as the place; as high as the place, or as what is in it needs at least.
+void ScrollRoom::fit()
+{
+    const QSize place = maximumViewportSize();
+    const auto least = [this](int wide) {
+        const QLayout* layout = widget()->layout();
+        if (layout == nullptr) return widget()->minimumSizeHint().height();
+        return layout->hasHeightForWidth() ? layout->totalMinimumHeightForWidth(wide)
+                                           : layout->totalMinimumSize().height();
+    };
+    if (least(place.width()) <= place.height()) return widget()->resize(place);
+    const int wide = place.width() - verticalScrollBar()->sizeHint().width();
+    widget()->resize(wide, least(wide));
 }
 
 FlowRow::FlowRow(QWidget* parent) : QLayout(parent)
@@ -126,44 +153,66 @@ void FlowRow::setGeometry(const QRect& rect)
 int FlowRow::lay(const QRect& rect, bool place) const
 {
     const QRect inside = rect.marginsRemoved(contentsMargins());
-    int y = inside.top(), used = 0;
-    std::vector<QLayoutItem*> line;
-    const auto end = [&] {
+    int y = inside.top();
+    std::vector<QLayoutItem*> all;
+    for (QLayoutItem* item : m_items)
+        if (!item->isEmpty()) all.push_back(item);
+    const auto end = [&](std::vector<QLayoutItem*>& line) {
         if (line.empty()) return;
         if (y > inside.top()) y += spacing();
         y += layLine(line, {inside.left(), y, inside.width(), 0}, place);
         line.clear();
-        used = 0;
     };
-    for (QLayoutItem* item : m_items) {
-        if (item->isEmpty()) continue;
+    // A little too wide, the words on the buttons go on in a second line sooner than the buttons do.
+    constexpr double kTight = 1.2;
+    const auto total = [&](auto&& widthOf) {
+        int wide = spacing() * (static_cast<int>(all.size()) - 1);
+        for (const QLayoutItem* item : all) wide += widthOf(item);
+        return wide;
+    };
+    const int natural = total([](const QLayoutItem*item) { return item->sizeHint().width(); }),
+              least = total([](const QLayoutItem*item) { return item->minimumSize().width(); });
+    std::vector<QLayoutItem*> line;
+    int used = 0;
+    for (QLayoutItem* item : all) {
         const int wide = std::min(item->sizeHint().width(), inside.width());
-        if (!line.empty() && used + spacing() + wide > inside.width()) end();
+        const bool fits = line.empty() || used + spacing() + wide <= inside.width();
+        if (!fits && (least > inside.width() || natural > kTight * inside.width())) {
+            end(line);
+            used = 0;
+        }
         used += (line.empty() ? 0 : spacing()) + wide;
         line.push_back(item);
     }
-    end();
+    end(line);
     return y - inside.top() + contentsMargins().top() + contentsMargins().bottom();
 }
 
 int FlowRow::layLine(const std::vector<QLayoutItem*>& line, const QRect& room, bool place) const
 {
-    int left = room.width() - spacing() * (static_cast<int>(line.size()) - 1), wanting = 0;
-    for (const QLayoutItem* item : line) {
-        left -= std::min(item->sizeHint().width(), room.width());
-        wanting += (item->expandingDirections() & Qt::Horizontal) != 0 ? 1 : 0;
-    }
     std::vector<int> widths;
-    int high = 0;
+    int left = room.width() - spacing() * (static_cast<int>(line.size()) - 1), wanting = 0, yielding = 0;
     for (const QLayoutItem* item : line) {
-        int wide = std::min(item->sizeHint().width(), room.width());
-        if ((item->expandingDirections() & Qt::Horizontal) != 0) {
-            wide += left / wanting;
+        widths.push_back(std::min(item->sizeHint().width(), room.width()));
+        left -= widths.back();
+        wanting += (item->expandingDirections() & Qt::Horizontal) != 0 ? 1 : 0;
+        yielding += std::max(0, widths.back() - item->minimumSize().width());
+    }
+    int high = 0;
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        const QLayoutItem* item = line[i];
+        if (left < 0) {
+            const int yields = std::max(0, widths[i] - item->minimumSize().width());
+            const int given = yielding > 0 ? std::min(yields, (-left * yields + yielding - 1) / yielding) : 0;
+            widths[i] -= given;
+            left += given;
+            yielding -= yields;
+        } else if ((item->expandingDirections() & Qt::Horizontal) != 0) {
+            widths[i] += left / wanting;
             left -= left / wanting;
             --wanting;
         }
-        widths.push_back(wide);
-        high = std::max(high, item->hasHeightForWidth() ? item->heightForWidth(wide) : item->sizeHint().height());
+        high = std::max(high, item->hasHeightForWidth() ? item->heightForWidth(widths[i]) : item->sizeHint().height());
     }
     if (!place) return high;
     const Qt::LayoutDirection direction = parentWidget() ? parentWidget()->layoutDirection() : Qt::LeftToRight;

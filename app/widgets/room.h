@@ -11,7 +11,7 @@
 namespace taut::app {
 
 /// Room for what may be taller than its place: on a small screen with large type it is scrolled up and down, never
-/// sideways, and nothing in it is squeezed. What has the focus is brought into sight.
+/// sideways, and nothing in it is squeezed below its least height. What has the focus is brought into sight.
 class ScrollRoom : public QScrollArea {
     Q_OBJECT
 
@@ -19,6 +19,13 @@ public:
     explicit ScrollRoom(QWidget* body, QWidget* parent = nullptr);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void fit();
 };
 
 /// A row that goes on in the next line where it is too wide, in the direction in which the language is read. What wants

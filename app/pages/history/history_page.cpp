@@ -123,6 +123,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     left->addWidget(m_list, 1);
     left->addWidget(m_more);
     auto* buttons = new FlowRow;
+    buttons->setSpacing(6);
     for (QWidget* w : std::initializer_list<QWidget*>{m_back, m_page, m_on, m_files, m_first, m_save, m_print})
         buttons->addWidget(w);
     paper->addLayout(buttons);
