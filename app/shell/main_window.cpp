@@ -153,6 +153,10 @@ void MainWindow::build()
         choose(kHistoryDoor);
         if (!m_lastRun.isEmpty()) m_history->showRun(std::exchange(m_lastRun, {}));
     });
+    connect(m_start, &StartPage::sheetScanned, this, [this](const QString& code) {
+        choose(kHistoryDoor);
+        m_history->openScanned(code);
+    });
     connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
         choose(kHistoryDoor);
         m_history->showRun(run);

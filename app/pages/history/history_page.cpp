@@ -17,6 +17,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
+#include "app/widgets/scan_catcher.h"
 #include "app/widgets/theme.h"
 #include "core/records/scanned.h"
 #include "core/records/sheet.h"
@@ -140,6 +141,10 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_soon.setSingleShot(true);
     m_soon.setInterval(150);
     connect(&m_soon, &QTimer::timeout, this, &HistoryPage::refill);
+    // The scanner types whatever has the keyboard here: a sheet's code opens its run, anything else is looked for.
+    connect(new ScanCatcher(this), &ScanCatcher::scanned, this, [this](const QString& text) {
+        records::isSheetCode(text.toStdString()) ? openScanned(text) : m_filter->setText(text);
+    });
     connect(m_filter, &QLineEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(m_filter, &QLineEdit::returnPressed, this, &HistoryPage::refill);
     connect(m_which, &QComboBox::currentIndexChanged, &m_soon, qOverload<>(&QTimer::start));

@@ -11,6 +11,7 @@
 #include "app/widgets/theme.h"
 #include "core/base/clock.h"
 #include "core/inputs/tag_rows.h"
+#include "core/records/scanned.h"
 
 namespace taut::app {
 
@@ -292,6 +293,8 @@ void StartPage::beginTrial()
 /// The tag of a roll was scanned here, or its label is to be typed.
 void StartPage::askRoll(const QString& scanned)
 {
+    // Whoever comes with a printed sheet in hand wants its run.
+    if (records::isSheetCode(scanned.toStdString())) return emit sheetScanned(scanned);
     const auto sources = m_choice->sources();
     const auto basis = sources ? run::basisFor(*sources, m_choice->question()) : Result<run::Basis>(Finding{});
     const inputs::Inputs around = basis ? basis->inputs : inputs::Inputs();

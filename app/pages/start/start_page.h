@@ -34,6 +34,8 @@ public:
 signals:
     /// Somebody who is new here wants to be shown round.
     void tourWanted();
+    /// The code of a printed sheet came from the scanner.
+    void sheetScanned(const QString& code);
 
 private:
     void refill();

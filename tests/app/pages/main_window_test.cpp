@@ -23,7 +23,10 @@
 #include "app/shell/screen_menu.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/finding_strip.h"
+#include "app/widgets/row_list.h"
 #include "core/base/file.h"
+#include "tests/app/pages/signed_run.h"
+#include "tests/app/said.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -414,4 +417,34 @@ TEST_CASE("a program that ended by a fault is told of over every page until some
     w.click("I have read it");
     CHECK_FALSE(strip->isVisible());
     CHECK_FALSE(std::filesystem::exists(log));
+}
+
+TEST_CASE("a sheet's code that is scanned where a run begins opens its run in the history")
+{
+    QTemporaryDir folder;
+    MainWindow window(signedRun(folder));
+    window.show();
+    window.activateWindow();
+    until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "the logbook is open");
+    const auto anchor = window.session()->reader()->anchor();
+    REQUIRE(anchor);
+    const auto* list = window.findChild<RowList*>(QStringLiteral("runs"));
+    REQUIRE(list);
+    until([&] { return list->count() > 0; }, "runs are listed");
+    const QString run = list->item(0)->data(Qt::UserRole).toString();
+    // Not into the line for the PIN: a secret is not read.
+    window.findChild<QComboBox*>()->setFocus();
+    ulong clock = 5000;
+    const auto type = [&](int key, const QString& text) {
+        clock += 3;
+        QKeyEvent press(QEvent::KeyPress, key, {}, text);
+        press.setTimestamp(clock);
+        QWidget* to = window.focusWidget() ? window.focusWidget() : &window;
+        QCoreApplication::sendEvent(to, &press);
+    };
+    for (const QChar sign : QString::fromStdString(seal::anchorUri(run.toStdString(), *anchor)))
+        type(sign.toUpper().unicode(), sign);
+    type(Qt::Key_Return, QStringLiteral("\r"));
+    until([&] { return visible<HistoryPage>(window) != nullptr; }, "the history is shown");
+    until([&] { return test::said(window).contains(QStringLiteral("The sheet is of this logbook")); }, "it is said");
 }
