@@ -5,6 +5,7 @@
 
 #include "app/seams/resources.h"
 #include "core/base/file.h"
+#include "core/inputs/around.h"
 #include "core/inputs/inputs.h"
 #include "core/procedure/procedure.h"
 
@@ -48,6 +49,9 @@ Result<Done> takeInText(logbook::Writer& writer, const std::string& text, const 
 {
     const std::string is = inputs::whatIs(text);
     if (auto wrong = wrongIn(is, text, name)) return *wrong;
+    // A press that cannot be threaded would be kept for nothing: no run begins on it.
+    for (const Finding& one : inputs::findingsAround(is, text, name, {}))
+        if (one.severity == Severity::Stop) return one;
     const std::string what = is == "substrates" ? "substrate" : is;
     for (const InputFile& one : definitionsIn(what, text, name))
         if (auto kept = writer.keepDefinition(what, one.id, one.text, by); !kept) return kept.error();

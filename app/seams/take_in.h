@@ -9,7 +9,8 @@ namespace taut::app {
 
 /// Takes what a TOML file holds into the logbook: a press, a job, substrates or a procedure, each as a new edition
 /// where it differs from the newest. What is wrong with the file is refused before anything of it is kept
-/// (take_in.not_a_definition, and the reader's own codes).
+/// (take_in.not_a_definition, the reader's own codes, and
+/// those of inputs::findingsAround).
 [[nodiscard]] Result<Done> takeInFile(logbook::Writer& writer, const std::filesystem::path& file,
                                       const people::Actor& by);
 

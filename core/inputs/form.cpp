@@ -138,7 +138,8 @@ private:
         const auto read = readToml("v = " + piece->second.written, "");
         if (read && read->find("v") != nullptr) cell.said = saidBy(*read->find("v"), piece->second.written);
     }
-    /// The cell that a finding names: its key, or the one that has its place in a list of texts.
+    /// The cell that a finding names: its key, or the one that has its place in a list of texts; of a whole row its
+    /// first.
     FormCell* named(const std::string& path)
     {
         FormCell* best = nullptr;
@@ -153,7 +154,12 @@ private:
                     best = &cell;
                     length = own.size();
                 }
-        return best;
+        if (best != nullptr) return best;
+        for (FormGroup& one : m_form->groups)
+            for (std::size_t i = 0; one.list && i < one.items.size(); ++i)
+                if (path == pathText(one.path) + '[' + std::to_string(i) + ']' && !one.items[i].empty())
+                    return &one.items[i].front();
+        return nullptr;
     }
 
     Form* m_form;
@@ -188,14 +194,21 @@ std::string writtenAs(Sort sort, std::string_view typed)
 
 }  // namespace
 
-Form formOf(std::string_view what, std::string_view toml)
+Form formOf(std::string_view what, std::string_view toml, const Around& around)
 {
     Form form;
     Looked looked = lookAt(what, toml);
     form.findings = std::move(looked.findings);
+    for (Finding& finding : findingsAround(what, toml, "", around)) form.findings.push_back(std::move(finding));
     Maker maker(form, toml);
     if (!form.readable) return form;
-    for (const KeyAsked& asked : looked.asked) maker.add(asked);
+    for (KeyAsked& asked : looked.asked) {
+        if (asked.path() == "job.substrate" && !around.substrates.empty()) {
+            asked.sort = Sort::Reference;
+            asked.words = around.substrates;
+        }
+        maker.add(asked);
+    }
     maker.finish();
     return form;
 }

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/inputs/around.h"
 #include "core/inputs/key_asked.h"
 #include "core/inputs/toml_edit.h"
 
@@ -37,8 +38,9 @@ struct Form {
     Findings findings;
     bool readable = false;  ///< the text could be read at all: there are groups
 };
-/// The form of a press, job or substrate.
-[[nodiscard]] Form formOf(std::string_view what, std::string_view toml);
+/// The form of a press, job or substrate: with what its reader finds, and then what findingsAround does. A job's
+/// substrate is one of those that the logbook knows.
+[[nodiscard]] Form formOf(std::string_view what, std::string_view toml, const Around& around = {});
 
 /// The whole text with this cell saying what a person typed; nothing typed takes the key out.
 [[nodiscard]] Result<std::string> typedInto(std::string_view toml, const FormCell& cell, std::string_view typed);
