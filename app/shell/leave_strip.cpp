@@ -29,12 +29,17 @@ LeaveStrip::LeaveStrip(QWidget* parent) : QWidget(parent)
     hide();
 }
 
-void LeaveStrip::ask(const run::Run& run)
+void LeaveStrip::ask(const run::Run* run, const QStringList& unsealed)
 {
     if (QWidget* focus = window()->focusWidget(); focus != nullptr && !isAncestorOf(focus)) m_before = focus;
-    m_text->setText(tr("Run %1 stays open in the logbook: it goes on from the start page, after somebody has signed in "
-                       "and said that the press is safe.")
-                        .arg(dataText(run.id())));
+    QStringList all;
+    for (const QString& name : unsealed)
+        all << tr("What was changed in %1 is sealed nowhere yet: it is lost when the program ends.").arg(name);
+    if (run != nullptr)
+        all << tr("Run %1 stays open in the logbook: it goes on from the start page, after somebody has signed in and "
+                  "said that the press is safe.")
+                   .arg(dataText(run->id()));
+    m_text->setText(all.join(QLatin1Char('\n')));
     setAccessibleName(m_text->text());
     show();
     m_stay->setFocus();

@@ -4,21 +4,23 @@
 #include <QLabel>
 #include <QPointer>
 #include <QPushButton>
+#include <QStringList>
 #include <QWidget>
 
 #include "core/run/run.h"
 
 namespace taut::app {
 
-/// Asks whoever closes the window in the middle of a run: nothing is lost by it, and they are told where it goes on. In
-/// line like every other question, with the focus on what changes nothing.
+/// Asks whoever closes the window in the middle of something. Of a run nothing is lost by it, and they are told where
+/// it goes on; of a definition that is being written all is that was not sealed. In line like every other question,
+/// with the focus on what changes nothing.
 class LeaveStrip : public QWidget {
     Q_OBJECT
 
 public:
     explicit LeaveStrip(QWidget* parent = nullptr);
-    /// Says that this run stays open.
-    void ask(const run::Run& run);
+    /// Says that this run stays open (nullptr = none is), and that what was changed in these definitions is lost.
+    void ask(const run::Run* run, const QStringList& unsealed);
     /// Gives the focus back to what had it.
     void stay();
 

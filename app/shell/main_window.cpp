@@ -14,6 +14,8 @@
 #include "app/pages/history/history_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/setup/choose_page.h"
+#include "app/pages/setup/definition_editor.h"
+#include "app/pages/setup/definitions_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/setup/this_pc_page.h"
 #include "app/pages/start/start_page.h"
@@ -145,6 +147,8 @@ void MainWindow::build()
         if (!m_session->isOpen()) return;
         // A panel that asks says itself why it was refused.
         if (m_pages->currentWidget() == m_choose) return;
+        for (const DefinitionsPage* page : m_pages->currentWidget()->findChildren<DefinitionsPage*>())
+            if (page->tells(finding)) return;
         for (const AskPanel* panel : m_pages->currentWidget()->findChildren<AskPanel*>())
             if (panel->isVisible() && m_pages->currentWidget() != m_run) return;
         if (m_pages->currentWidget() != m_run || !m_session->actor()) sayRefusal(finding);
@@ -193,9 +197,12 @@ void MainWindow::closeEvent(QCloseEvent* event)
 {
     const run::Run* run = m_session->run();
     const bool open = run != nullptr && run->phase() != run::Phase::Completed && run->phase() != run::Phase::Abandoned;
+    QStringList unsealed;
+    for (const DefinitionEditor* editor : m_body->findChildren<DefinitionEditor*>())
+        if (editor->changed()) unsealed << editor->name();
     // A PC that shuts down is not kept waiting for an answer.
-    if (open && !m_told && !qApp->isSavingSession()) {
-        m_leave->ask(*run);
+    if ((open || !unsealed.isEmpty()) && !m_told && !qApp->isSavingSession()) {
+        m_leave->ask(open ? run : nullptr, unsealed);
         return event->ignore();
     }
     keptSettings().setValue(QStringLiteral("window"), saveGeometry());

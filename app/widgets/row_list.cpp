@@ -141,7 +141,8 @@ void RowList::add(const Row& row)
     all.removeAll(QString());
     // For assistive technology, which sees no columns.
     item->setText(all.join(QStringLiteral(", ")));
-    if (row.id.isEmpty()) item->setFlags(Qt::ItemIsEnabled);
+    // No key, no letter and no touch comes to what is not enabled.
+    if (row.id.isEmpty()) item->setFlags(Qt::NoItemFlags);
 }
 
 QString RowList::chosen() const { return currentItem() ? currentItem()->data(kId).toString() : QString(); }
@@ -161,6 +162,23 @@ QString RowList::first() const
     for (int i = 0; i < count(); ++i)
         if (const QString id = item(i)->data(kId).toString(); !id.isEmpty()) return id;
     return {};
+}
+
+/// Home, and the first Tab into the list, would stop at a headline, or go nowhere where one stands.
+QModelIndex RowList::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers)
+{
+    const QModelIndex to = QListWidget::moveCursor(action, modifiers);
+    const auto isRow = [this](int row) { return !item(row)->data(kId).toString().isEmpty(); };
+    if (to.isValid() && isRow(to.row())) return to;
+    const bool up =
+        action == MoveUp || action == MovePrevious || action == MovePageUp || action == MoveLeft || action == MoveEnd;
+    int row = action == MoveHome         ? 0
+              : action == MoveEnd        ? count() - 1
+              : to.isValid()             ? to.row()
+              : currentIndex().isValid() ? count()
+                                         : 0;
+    while (row >= 0 && row < count() && !isRow(row)) row += up ? -1 : 1;
+    return row >= 0 && row < count() ? model()->index(row, 0) : currentIndex();
 }
 
 void RowList::resizeEvent(QResizeEvent* event)

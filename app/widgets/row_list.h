@@ -15,7 +15,7 @@ class RowList : public QListWidget {
 public:
     /// What one row shows.
     struct Row {
-        QString id;  ///< what chosen() gives; "" for a headline, which cannot be chosen
+        QString id;  ///< what chosen() gives; "" for a headline, which is never the current row
         QString text, value, more;
         MarkShape mark = MarkShape::None;
     };
@@ -30,6 +30,7 @@ public:
     [[nodiscard]] QString first() const;
 
 protected:
+    QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 };

@@ -93,8 +93,27 @@ std::string quoted(const Quantity& q, const std::string& symbol, int digits)
     return '"' + significant(fromSi(q.si(), in), digits) + ' ' + std::string(in.symbol) + '"';
 }
 
-std::optional<Finding> whyNot(Length diameter, std::span<const Pull> pulls)
+/// A slip of the decimal mark, or of the row: nobody has set the control to that.
+std::optional<Finding> whyNotSet(const Quantity& setting, const PullInstruments& instruments)
 {
+    for (const auto& end : {instruments.least, instruments.most})
+        if (end && end->kind() != setting.kind())
+            return refuse("constant.settings_differ", "pulls", "The settings are not of the kind that is set here.",
+                          "Enter them as the panel shows them, all in one kind of unit.");
+    const bool above = instruments.most && setting.si() > instruments.most->si();
+    if (!above && (!instruments.least || setting.si() >= instruments.least->si())) return std::nullopt;
+    const Quantity& end = above ? *instruments.most : *instruments.least;
+    return refuse("constant.beyond_control", "pulls",
+                  {above ? "Nobody can have set %1: this control goes up to %2."
+                         : "Nobody can have set %1: this control begins at %2.",
+                   {setting.magnitude(), end.magnitude()}},
+                  "Enter what its gauge or panel showed, or mend the range in the press profile first.");
+}
+
+std::optional<Finding> whyNot(Length diameter, std::span<const Pull> pulls, const PullInstruments& instruments)
+{
+    for (const Pull& pull : pulls)
+        if (auto why = whyNotSet(pull.setting, instruments)) return why;
     if (pulls.size() < 2)
         return refuse("constant.too_few", "pulls", "A line needs two pulls or more, at settings well apart.",
                       "Pull at another setting and enter both.");
@@ -119,7 +138,7 @@ std::optional<Finding> whyNot(Length diameter, std::span<const Pull> pulls)
 
 Result<Constant> constantOf(Length diameter, std::span<const Pull> pulls, const PullInstruments& instruments)
 {
-    if (auto why = whyNot(diameter, pulls)) return *std::move(why);
+    if (auto why = whyNot(diameter, pulls, instruments)) return *std::move(why);
     const double radius = diameter.si() / 2;
     std::vector<physics::Pair> pairs;
     for (const Pull& pull : pulls) pairs.push_back({pull.setting.si(), pull.force.si() * radius});

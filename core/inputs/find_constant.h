@@ -20,7 +20,8 @@ struct Pull {
 /// How well both can be read, expanded (k = 2).
 struct PullInstruments {
     Quantity force;
-    std::optional<Quantity> setting;  ///< empty = taken as exact
+    std::optional<Quantity> setting;                ///< empty = taken as exact
+    std::optional<Quantity> least = {}, most = {};  ///< between which the control can be set; empty = not known
 };
 /// M = k (s - s0), by least squares of the torque F D / 2 on the setting.
 struct Constant {
@@ -31,9 +32,9 @@ struct Constant {
 };
 /// Two pulls or more at settings that differ, of one kind. With three or more the scatter (Student's t, 95 %) counts
 /// where it is larger than what the instruments explain. A zero below nought that reading alone explains is nought, and
-/// the line goes through it. Codes: constant.too_few, .settings_differ, .not_a_pull, .no_spread, .no_torque (torque
-/// does not rise with the setting), .pulls_unset (torque without a setting: drag, or a brake that does not let go),
-/// .scatter (known worse than by half).
+/// the line goes through it. Codes: constant.too_few, .settings_differ (from each other or from the control),
+/// .beyond_control, .not_a_pull, .no_spread, .no_torque (torque does not rise with the setting), .pulls_unset (torque
+/// without a setting: drag, or a brake that does not let go), .scatter (known worse than by half).
 [[nodiscard]] Result<Constant> constantOf(Length diameter, std::span<const Pull> pulls,
                                           const PullInstruments& instruments);
 /// The press's text with the three keys of this zone set and the rest as it was. constant.no_zone, toml_edit.*.

@@ -4,6 +4,7 @@
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QVBoxLayout>
 
 #include "app/text/words.h"
@@ -87,7 +88,7 @@ ConstantCard::ConstantCard(Session* session, QWidget* parent) : QWidget(parent),
     m_result->setAccessibleName(tr("What was found"));
     right->addWidget(m_result);
     right->addStretch(1);
-    m_take = worded(tr("Put it into the press, and look"), "main", this);
+    m_take = worded(tr("Enter it in the press profile, and look"), "main", this);
     m_back = worded(tr("Back to the list"), "answer", this);
     right->addWidget(m_take);
     right->addWidget(m_back);
@@ -100,7 +101,7 @@ ConstantCard::ConstantCard(Session* session, QWidget* parent) : QWidget(parent),
         if (zone() == nullptr || !m_found) return;
         const auto text = inputs::withConstant(m_text, zone()->id, *m_found);
         if (text)
-            emit found(m_text, *text);
+            emit found(m_text, *text, zone()->id);
         else
             m_result->setText(words(text.error(), m_press.units));
     });
@@ -128,6 +129,13 @@ void ConstantCard::open(const std::string& pressToml, const std::string& zone)
     for (const Row& row : m_rows)
         for (QLineEdit* line : {row.setting, row.force}) line->clear();
     work();
+}
+
+void ConstantCard::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() != Qt::Key_Escape) return QWidget::keyPressEvent(event);
+    event->accept();
+    emit left();
 }
 
 const inputs::Zone* ConstantCard::zone() const { return m_press.zone(m_zone->currentData().toString().toStdString()); }
@@ -170,7 +178,8 @@ void ConstantCard::work()
     if (!diameter || !scale || half || pulls.empty())
         return m_result->setText(tr("Enter the diameter, how well the scale reads, and at least two settings with what "
                                     "it read at each."));
-    const auto found = inputs::constantOf(diameter->as<Kind::Length>(), pulls, {*scale, range.uncertainty});
+    const auto found =
+        inputs::constantOf(diameter->as<Kind::Length>(), pulls, {*scale, range.uncertainty, range.least, range.most});
     if (!found) return m_result->setText(words(found.error(), m_press.units));
     m_found = *found;
     const Quantity share(found->torqueUncertainty, Kind::Share, "%");

@@ -30,9 +30,12 @@ public:
     [[nodiscard]] QWidget* first() const { return m_zone; }
 
 signals:
-    /// The press before and after, to be looked at and sealed.
-    void found(const std::string& before, const std::string& after);
+    /// The press before and after, to be looked at and sealed, and which zone of it.
+    void found(const std::string& before, const std::string& after, const std::string& zone);
     void left();  ///< back to the list
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void work();

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include <QHBoxLayout>
+#include <QShortcut>
 #include <QTextBlock>
 #include <QVBoxLayout>
 
@@ -83,17 +84,23 @@ DefinitionEditor::DefinitionEditor(Session* session, QWidget* parent) : QWidget(
     connect(go, &QPushButton::clicked, this, [this] {
         m_leaving->hide();
         m_text = m_opened.text;
+        m_opened.isNew = false;
         emit left();
     });
-    connect(session, &Session::busyChanged, this, [this](bool busy) {
-        if (!busy && !m_asked.empty()) tellSealed();
+    connect(session, &Session::busyChanged, this, [this] { settle(); });
+    connect(session, &Session::shopChanged, this, [this] {
+        if (!m_asked.empty()) tellSealed();
         settle();
     });
     connect(session, &Session::refused, this, [this](const Finding& finding) {
-        if (m_asked.empty()) return;
+        const bool ofTheDoor = finding.code.rfind("sign_in.", 0) == 0;
+        if (m_asked.empty() && (!isVisible() || ofTheDoor)) return;
         m_asked.clear();
         say(said(finding));
     });
+    // A line that is being written takes back its own letters first.
+    auto* undo = new QShortcut(QKeySequence::Undo, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
+    connect(undo, &QShortcut::activated, m_undoButton, &QPushButton::click);
     connect(session, &Session::actorChanged, this, [this] {
         if (isVisible()) showGroup();
         settle();
@@ -168,7 +175,10 @@ QWidget* DefinitionEditor::buildForm()
         if (const auto edited = inputs::typedInto(m_text, cell, text.toStdString())) preview(*edited);
     });
     connect(m_table, &KeyTable::untouched, this, [this] { preview(m_text); });
-    connect(m_table, &QTableWidget::currentCellChanged, this, [this] { settle(); });
+    connect(m_table, &QTableWidget::currentCellChanged, this, [this] {
+        settle();
+        markRow();
+    });
     connect(m_add, &QPushButton::clicked, this, [this] {
         if (const inputs::FormGroup* g = group())
             take(inputs::addedTo(m_text, *g, std::min(m_table->focused() + 1, g->items.size())));
@@ -238,8 +248,35 @@ void DefinitionEditor::open(Opened opened)
     m_compare->setVisible(!procedure);
     m_outline->setVisible(procedure);
     m_drawing->setVisible(m_opened.what == "press");
+    m_pathWrong->hide();
+    m_blamed.clear();
     read();
     m_groups->choose(m_groups->first());
+}
+
+void DefinitionEditor::showKey(const std::string& group, const std::string& id, const std::string& key)
+{
+    m_groups->choose(QString::fromStdString(group));
+    for (const inputs::FormGroup& one : m_form.groups)
+        for (std::size_t i = 0; one.name == group && i < one.items.size(); ++i)
+            if (!one.items[i].empty() && one.items[i].front().said == id) m_table->goTo(i, key);
+}
+
+QString DefinitionEditor::name() const
+{
+    const std::string id = idIn(m_opened.what, m_text);
+    return id.empty() ? tr("no name yet") : dataText(id);
+}
+
+inputs::Around DefinitionEditor::around() const
+{
+    inputs::Around around;
+    if (!m_opened.isNew) around.own = idIn(m_opened.what, m_opened.text);
+    for (const logbook::Definition& one : m_session->definitions(m_opened.what.c_str()))
+        around.taken.push_back(one.source.id);
+    for (const logbook::Definition& one : m_session->definitions("substrate"))
+        around.substrates.push_back(one.source.id);
+    return around;
 }
 
 bool DefinitionEditor::changed() const { return m_opened.isNew || m_text != m_opened.text; }

@@ -35,16 +35,25 @@ public:
         std::string text;     ///< what is shown at first
         std::string against;  ///< the text whose targets it is held against; "" = none
         bool isNew = false;   ///< stands nowhere yet
+        int edition = 0;      ///< an earlier one that is looked at; 0 = the newest, or none
     };
     explicit DefinitionEditor(Session* session, QWidget* parent = nullptr);
     /// Lets what was written before go.
     void open(Opened opened);
+    /// Makes the change, keeps what was before for "undo", and shows everything anew.
+    void take(const Result<std::string>& edited);
     /// As it stands now.
     [[nodiscard]] const std::string& text() const { return m_text; }
     /// Something stands here that is sealed nowhere.
     [[nodiscard]] bool changed() const;
+    /// What it is called, for whoever is asked about it elsewhere.
+    [[nodiscard]] QString name() const;
     /// Where whoever comes to it begins.
     [[nodiscard]] QWidget* first() const;
+    /// To this key of the row that bears this id.
+    void showKey(const std::string& group, const std::string& id, const std::string& key);
+    /// Back to the list; what is sealed nowhere is asked about first.
+    void leave();
 
 signals:
     void left();  ///< back to the list
@@ -53,20 +62,20 @@ private:
     QWidget* buildBar();
     QWidget* buildForm();
     QWidget* buildRight();
-    /// Makes the change, keeps what was before for "undo", and shows everything anew.
-    void take(const Result<std::string>& edited);
     void read();
     void preview(const std::string& text);
     void showGroups();
     void showGroup();
     void showFindings(const inputs::Form& form);
-    void showDrawing(const std::string& text);
+    void showDrawing(const std::string& text, const inputs::Form& form);
+    void markRow();
     void goTo(int finding);
     void settle();
     void say(const QString& sentence);
-    void leave();
     void save();
     void tellSealed();
+    [[nodiscard]] inputs::Around around() const;
+    [[nodiscard]] inputs::Form formOf(const std::string& text) const;
     [[nodiscard]] const inputs::FormGroup* group() const;
     [[nodiscard]] QString said(const Finding& finding) const;
     [[nodiscard]] bool mayWrite() const;
@@ -76,6 +85,7 @@ private:
     std::string m_text, m_asked;  // m_asked: what is being sealed
     std::vector<std::string> m_undo;
     inputs::Form m_form;
+    std::string m_blamed;  // the roller that the path's finding is about
     OneLine* m_title;
     QPushButton *m_textView, *m_undoButton, *m_compare, *m_save, *m_back;
     QStackedWidget *m_left, *m_right;

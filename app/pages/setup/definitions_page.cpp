@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/setup/definitions_page.h"
 
+#include <algorithm>
+
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -13,6 +15,7 @@
 #include "app/widgets/theme.h"
 #include "core/base/file.h"
 #include "core/base/toml.h"
+#include "core/inputs/toml_edit.h"
 
 namespace taut::app {
 
@@ -36,25 +39,11 @@ constexpr Shelf kShelves[] = {{"press", QT_TRANSLATE_NOOP("taut::app::Definition
                               {"procedure", QT_TRANSLATE_NOOP("taut::app::DefinitionsPage", "Procedures"),
                                QT_TRANSLATE_NOOP("taut::app::DefinitionsPage", "a procedure"), ""}};
 
-/// What people call it, as its file says.
-QString nameIn(const std::string& what, const std::string& text)
+/// Where this key of it stands.
+inputs::TomlPath pathOf(const std::string& what, const std::string& key)
 {
-    const auto root = readToml(text, "");
-    if (!root) return {};
-    const Toml* table = root->find(what);
-    if (table != nullptr && table->array() != nullptr && !table->array()->empty()) table = &table->array()->front();
-    if (table == nullptr) return {};
-    for (const char* key : {"name", "title"})
-        if (const Toml* name = table->find(key); name != nullptr && name->text() != nullptr && !name->text()->empty())
-            return dataText(*name->text());
-    return {};
-}
-
-/// Under which name its copy begins.
-inputs::TomlPath idOf(const std::string& what)
-{
-    if (what == "substrate") return {std::string("substrate"), std::size_t{0}, std::string("id")};
-    return {what, std::string("id")};
+    if (what == "substrate") return {std::string("substrate"), std::size_t{0}, key};
+    return {what, key};
 }
 
 }  // namespace
@@ -81,17 +70,28 @@ DefinitionsPage::DefinitionsPage(Session* session, QWidget* parent) : QWidget(pa
     };
     connect(m_editor, &DefinitionEditor::left, this, back);
     connect(m_constant, &ConstantCard::left, this, back);
-    connect(m_constant, &ConstantCard::found, this, [this](const std::string& before, const std::string& after) {
-        edit({"press", after, before, false});
-    });
+    connect(m_constant, &ConstantCard::found, this,
+            [this](const std::string& before, const std::string& after, const std::string& zone) {
+                edit({"press", before, before, false});
+                m_editor->take(after);
+                m_editor->showKey("zone", zone, "torque_per_setting");
+            });
     connect(m_list, &QListWidget::currentItemChanged, this, [this] { showChosen(); });
     connect(m_list, &QListWidget::itemActivated, m_open, &QPushButton::click);
     connect(session, &Session::busyChanged, this, [this] { settle(); });
     connect(session, &Session::actorChanged, this, [this] { settle(); });
-    connect(session, &Session::shopChanged, this, [this] { refill(); });
+    connect(m_editions, &QListWidget::currentItemChanged, this, [this] { settle(); });
+    connect(m_editions, &QListWidget::itemActivated, m_open, &QPushButton::click);
+    connect(session, &Session::shopChanged, this, [this] {
+        refill();
+        if (m_taking.isOn()) m_said->setText(m_taking.told(*m_session));
+    });
     connect(session, &Session::opened, this, [this] { refill(); });
     connect(session, &Session::refused, this, [this](const Finding& finding) {
-        if (isVisible() && m_pages->currentWidget() == m_overview) m_said->setText(words(finding, UnitSystem::Metric));
+        if (!tells(finding) || m_pages->currentWidget() != m_overview) return;
+        QStringList all{m_said->text(), m_taking.refused(finding)};
+        all.removeAll(QString());
+        m_said->setText(all.join(QLatin1Char('\n')));
     });
 }
 
@@ -120,7 +120,7 @@ QWidget* DefinitionsPage::buildList()
     column->addWidget(m_take);
     column->addWidget(m_back);
     connect(m_new, &QPushButton::clicked, this, &DefinitionsPage::begin);
-    connect(m_take, &QPushButton::clicked, this, &DefinitionsPage::takeIn);
+    connect(m_take, &QPushButton::clicked, this, &DefinitionsPage::chooseFiles);
     connect(m_back, &QPushButton::clicked, this, &DefinitionsPage::left);
     return box;
 }
@@ -147,7 +147,9 @@ QWidget* DefinitionsPage::buildCard()
     column->addWidget(m_editions, 1);
     for (QPushButton* button : {m_open, m_copy, m_find, m_out}) column->addWidget(button);
     connect(m_open, &QPushButton::clicked, this, [this] {
-        if (const Row* row = chosen()) edit({row->what, row->text, row->text, false});
+        bool earlier = false;
+        if (const auto row = shown(&earlier))
+            edit({row->what, row->text, chosen()->text, false, earlier ? row->edition : 0});
     });
     connect(m_copy, &QPushButton::clicked, this, &DefinitionsPage::copy);
     connect(m_out, &QPushButton::clicked, this, &DefinitionsPage::writeOut);
@@ -193,10 +195,27 @@ const DefinitionsPage::Row* DefinitionsPage::chosen() const
     return is && at < m_rows.size() ? &m_rows[at] : nullptr;
 }
 
+std::optional<DefinitionsPage::Row> DefinitionsPage::shown(bool* earlier) const
+{
+    const Row* row = chosen();
+    if (row == nullptr) return std::nullopt;
+    Row out = *row;
+    for (const records::Edition& one : m_known)
+        if (one.edition != row->edition && QString::number(one.edition) == m_editions->chosen())
+            if (const auto text = m_session->reader()->definition(row->what, one.sha256); text && *text) {
+                out.edition = one.edition;
+                out.text = (*text)->text;
+            }
+    if (earlier != nullptr) *earlier = out.edition != row->edition;
+    return out;
+}
+
 void DefinitionsPage::showChosen()
 {
     m_said->clear();
+    const QSignalBlocker quiet(m_editions);
     m_editions->clear();
+    m_known.clear();
     const Row* row = chosen();
     const QString name = row == nullptr ? QString() : nameIn(row->what, row->text);
     m_name->setText(row == nullptr   ? tr("This logbook knows no press, job, substrate or procedure yet.")
@@ -205,10 +224,13 @@ void DefinitionsPage::showChosen()
     if (row != nullptr && m_session->reader() != nullptr)
         if (const auto editions = m_session->reader()->editions(row->what))
             for (const records::Edition& one : *editions)
-                if (one.id == row->id)
+                if (one.id == row->id) {
+                    m_known.push_back(one);
                     m_editions->add({QString::number(one.edition), tr("Edition %1").arg(one.edition),
                                      momentHereText(one.atMs), tr("sealed by %1").arg(dataText(one.byName)),
                                      MarkShape::None});
+                }
+    if (row != nullptr) m_editions->choose(QString::number(row->edition));
     settle();
 }
 
@@ -218,6 +240,10 @@ void DefinitionsPage::settle()
     const bool may =
         !m_session->busy() && m_session->actor() && people::may(m_session->actor()->role(), people::Act::EditInputs);
     m_open->setEnabled(row != nullptr);
+    const bool earlier =
+        row != nullptr && !m_editions->chosen().isEmpty() && m_editions->chosen() != QString::number(row->edition);
+    m_open->setText(earlier ? tr("Open edition %1").arg(m_editions->chosen()) : tr("Open"));
+    m_open->setAccessibleName(m_open->text());
     m_out->setEnabled(row != nullptr);
     m_copy->setEnabled(row != nullptr && may);
     m_find->setVisible(row != nullptr && row->what == "press");
@@ -235,25 +261,38 @@ void DefinitionsPage::edit(DefinitionEditor::Opened opened)
     m_editor->first()->setFocus();
 }
 
+bool DefinitionsPage::isTaken(const std::string& what, const std::string& id) const
+{
+    return std::any_of(m_rows.begin(), m_rows.end(), [&](const Row& row) { return row.what == what && row.id == id; });
+}
+
 void DefinitionsPage::begin()
 {
     const std::string what = m_kind->currentData().toString().toStdString();
-    for (const Shelf& shelf : kShelves)
-        if (what == shelf.what) edit({what, shelf.begins, {}, true});
+    std::string id = "new";
+    for (int n = 2; isTaken(what, id); ++n) id = "new_" + std::to_string(n);
+    for (const Shelf& shelf : kShelves) {
+        if (what != shelf.what) continue;
+        const auto text = inputs::setToml(shelf.begins, pathOf(what, "id"), tomlQuoted(id));
+        if (!text) return m_said->setText(words(text.error(), UnitSystem::Metric));
+        edit({what, *text, {}, true});
+    }
 }
 
+/// Under an id that is free, and a name by which a list tells the two apart.
 void DefinitionsPage::copy()
 {
-    const Row* row = chosen();
-    if (row == nullptr) return;
+    const auto row = shown();
+    if (!row) return;
     std::string id = row->id + "_copy";
-    for (int n = 2;; ++n) {
-        bool taken = false;
-        for (const Row& other : m_rows) taken = taken || (other.what == row->what && other.id == id);
-        if (!taken) break;
-        id = row->id + "_copy_" + std::to_string(n);
-    }
-    const auto text = inputs::setToml(row->text, idOf(row->what), tomlQuoted(id));
+    int n = 1;
+    while (isTaken(row->what, id)) id = row->id + "_copy_" + std::to_string(++n);
+    auto text = inputs::setToml(row->text, pathOf(row->what, "id"), tomlQuoted(id));
+    std::string key;
+    const QString name = nameIn(row->what, row->text, &key);
+    const QString copied = n == 1 ? tr("%1 (copy)").arg(name) : tr("%1 (copy %2)").arg(name).arg(n);
+    if (text && !name.isEmpty())
+        text = inputs::setToml(*text, pathOf(row->what, key), tomlQuoted(copied.toStdString()));
     if (!text) return m_said->setText(words(text.error(), UnitSystem::Metric));
     edit({row->what, *text, row->text, true});
 }
@@ -261,6 +300,8 @@ void DefinitionsPage::copy()
 void DefinitionsPage::findConstant(const std::string& press, const std::string& zone)
 {
     refill();
+    // What somebody writes is not let go for something else.
+    if (m_pages->currentWidget() == m_editor && m_editor->changed()) return m_editor->leave();
     for (const Row& row : m_rows)
         if (row.what == "press" && row.id == press) {
             m_constant->open(row.text, zone);
@@ -271,20 +312,31 @@ void DefinitionsPage::findConstant(const std::string& press, const std::string& 
 
 bool DefinitionsPage::findsConstant() const { return m_pages->currentWidget() == m_constant; }
 
-void DefinitionsPage::takeIn()
+void DefinitionsPage::chooseFiles()
 {
-    m_said->clear();
     std::vector<std::filesystem::path> files;
     for (const QString& file :
          QFileDialog::getOpenFileNames(this, tr("Take in what a run is begun from"), {}, tr("TOML files (*.toml)")))
         files.emplace_back(file.toStdString());
-    if (!files.empty()) m_session->takeIn(files);
+    if (!files.empty()) takeIn(files);
+}
+
+void DefinitionsPage::takeIn(const std::vector<std::filesystem::path>& files)
+{
+    m_said->clear();
+    m_taking.begin(*m_session, files);
+    m_session->takeIn(files);
+}
+
+bool DefinitionsPage::tells(const Finding& refusal) const
+{
+    return isVisible() && m_session->actor() && refusal.code.rfind("sign_in.", 0) != 0;
 }
 
 void DefinitionsPage::writeOut()
 {
-    const Row* row = chosen();
-    if (row == nullptr) return;
+    const auto row = shown();
+    if (!row) return;
     const QString file = QFileDialog::getSaveFileName(
         this, tr("Write it out to a file"), dataText(row->id) + QStringLiteral(".toml"), tr("TOML files (*.toml)"));
     if (file.isEmpty()) return;

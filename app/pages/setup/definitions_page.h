@@ -10,6 +10,7 @@
 #include <QWidget>
 
 #include "app/pages/setup/definition_editor.h"
+#include "app/pages/setup/taking_in.h"
 #include "app/sessions/session.h"
 
 namespace taut::app {
@@ -31,6 +32,10 @@ public:
     [[nodiscard]] bool findsConstant() const;
     /// Where whoever comes to it begins.
     [[nodiscard]] QWidget* first() const;
+    /// Takes these files in and tells of each thing in them what came of it.
+    void takeIn(const std::vector<std::filesystem::path>& files);
+    /// This refusal is told here, beside what was asked for.
+    [[nodiscard]] bool tells(const Finding& refusal) const;
 
 signals:
     void left();  ///< back to the people
@@ -46,7 +51,7 @@ private:
     void settle();
     void begin();
     void copy();
-    void takeIn();
+    void chooseFiles();
     void writeOut();
     void edit(DefinitionEditor::Opened opened);
     struct Row {
@@ -55,8 +60,13 @@ private:
         std::string text;
     };
     [[nodiscard]] const Row* chosen() const;
+    /// The edition of it that is chosen; `earlier` tells whether there is a newer one.
+    [[nodiscard]] std::optional<Row> shown(bool* earlier = nullptr) const;
+    [[nodiscard]] bool isTaken(const std::string& what, const std::string& id) const;
     Session* m_session;
     std::vector<Row> m_rows;
+    std::vector<records::Edition> m_known;  // the editions of the one that is chosen, the newest first
+    TakingIn m_taking;
     QStackedWidget* m_pages;
     QWidget* m_overview;
     DefinitionEditor* m_editor;

@@ -4,6 +4,7 @@
 
 #include <QTextBlock>
 
+#include "app/pages/setup/cell_names.h"
 #include "app/pages/setup/changed_targets.h"
 #include "app/pages/setup/definition_editor.h"
 #include "app/pages/setup/key_table.h"
@@ -27,13 +28,12 @@ MarkShape markOf(Severity severity)
     return severity == Severity::Warn ? MarkShape::HalfDiamond : MarkShape::Dot;
 }
 
-/// The press as far as it can be drawn, every path threaded; the roller that is to blame has the bracket.
+/// The press as far as it can be drawn, every path threaded, with the roller that is to blame.
 ElevationView draftOf(const inputs::Press& press, Findings& wrong)
 {
     std::optional<Length> diameter;
     if (press.unwind && press.unwind->largestDiameter) diameter = press.unwind->largestDiameter->measure();
-    const inputs::Feed feed =
-        press.unwind && !press.unwind->feeds.empty() ? press.unwind->feeds.front() : inputs::Feed::Over;
+    const inputs::Feed feed = press.printFeed.value_or(inputs::Feed::Over);
     inputs::PathPieces pieces = inputs::pathPieces(press, diameter, feed);
     ElevationView view = elevationOf(press, diameter, feed);
     view.paths = std::move(pieces.paths);
@@ -41,26 +41,25 @@ ElevationView draftOf(const inputs::Press& press, Findings& wrong)
     view.sidePathsThreaded = true;
     for (const std::string& roller : pieces.at)
         if (view.lit.empty()) view.lit = roller;
-    view.nobodyThere = view.lit.empty();
     wrong = std::move(pieces.wrong);
     return view;
 }
 
-/// "at zone[0].setting.least", or the line.
-QString placeText(const inputs::FoundAt& at)
-{
-    if (!at.path.empty()) return dataText(at.path);
-    return at.line > 0 ? DefinitionEditor::tr("line %1").arg(at.line) : QString();
-}
-
 }  // namespace
+
+inputs::Form DefinitionEditor::formOf(const std::string& text) const
+{
+    return inputs::formOf(m_opened.what, text, around());
+}
 
 void DefinitionEditor::read()
 {
-    m_form = m_opened.what == "procedure" ? inputs::Form() : inputs::formOf(m_opened.what, m_text);
+    m_form = m_opened.what == "procedure" ? inputs::Form() : formOf(m_text);
     if (m_opened.what == "procedure") {
         const auto procedure = procedure::readProcedure(m_text, "", m_form.findings);
         if (!procedure) m_form.findings = {procedure.error()};
+        for (Finding& finding : inputs::findingsAround(m_opened.what, m_text, "", around()))
+            m_form.findings.push_back(std::move(finding));
         m_outline->clear();
         if (procedure)
             for (const procedure::StageSpec& stage : procedure->stages) {
@@ -92,9 +91,10 @@ void DefinitionEditor::read()
 void DefinitionEditor::preview(const std::string& text)
 {
     inputs::Form typed;
-    if (text != m_text) typed = inputs::formOf(m_opened.what, text);
-    showFindings(text == m_text ? m_form : typed);
-    if (m_opened.what == "press") showDrawing(text);
+    if (text != m_text) typed = formOf(text);
+    const inputs::Form& form = text == m_text ? m_form : typed;
+    showFindings(form);
+    if (m_opened.what == "press") showDrawing(text, form);
 }
 
 void DefinitionEditor::showGroups()
@@ -136,6 +136,7 @@ void DefinitionEditor::showGroup()
     else
         m_table->showNothing();
     settle();
+    markRow();
 }
 
 void DefinitionEditor::showFindings(const inputs::Form& form)
@@ -145,7 +146,10 @@ void DefinitionEditor::showFindings(const inputs::Form& form)
     if (form.findings.empty()) m_found->add({{}, tr("Nothing is wrong with it."), {}, {}, MarkShape::None});
     for (std::size_t i = 0; i < form.findings.size(); ++i) {
         const Finding& finding = form.findings[i];
-        m_found->add({QString::number(i), words(finding.text, UnitSystem::Metric), placeText(inputs::foundAt(finding)),
+        const inputs::FoundAt at = inputs::foundAt(finding);
+        const bool byLine = at.line > 0 && (asText() || at.path.empty());
+        m_found->add({QString::number(i), words(finding.text, UnitSystem::Metric),
+                      byLine ? tr("line %1").arg(at.line) : placeName(form, at.path),
                       words(finding.remedy, UnitSystem::Metric), markOf(finding.severity)});
     }
     QList<QTextEdit::ExtraSelection> lines;
@@ -161,16 +165,39 @@ void DefinitionEditor::showFindings(const inputs::Form& form)
     m_plain->setExtraSelections(lines);
 }
 
-void DefinitionEditor::showDrawing(const std::string& text)
+void DefinitionEditor::showDrawing(const std::string& text, const inputs::Form& form)
 {
     Findings notes, wrong;
     const auto press = inputs::readPress(text, "", notes);
     if (!press) return;
-    m_drawing->setView(draftOf(*press, wrong));
+    ElevationView view = draftOf(*press, wrong);
+    m_blamed = view.lit;
+    m_drawing->setView(std::move(view));
+    markRow();
+    // What merely is not known yet stands here; what cannot be is among the findings.
     QStringList sentences;
-    for (const Finding& finding : wrong) sentences << said(finding);
+    for (const Finding& finding : wrong)
+        if (std::none_of(form.findings.begin(), form.findings.end(),
+                         [&](const Finding& one) { return one.text == finding.text; }))
+            sentences << said(finding);
     m_pathWrong->setText(sentences.join(QLatin1Char('\n')));
     m_pathWrong->setVisible(!sentences.isEmpty());
+}
+
+/// The roller that is to blame has the bracket, else the one whose row is chosen.
+void DefinitionEditor::markRow()
+{
+    if (m_opened.what != "press") return;
+    ElevationView view = m_drawing->view();
+    view.lit = m_blamed;
+    const inputs::FormGroup* g = group();
+    if (view.lit.empty() && g != nullptr && g->name == "web.roller" && m_table->focused() < g->items.size()) {
+        const auto id = std::find(g->keys.begin(), g->keys.end(), "id") - g->keys.begin();
+        const auto& row = g->items[m_table->focused()];
+        if (static_cast<std::size_t>(id) < row.size()) view.lit = row[static_cast<std::size_t>(id)].said;
+    }
+    view.nobodyThere = view.lit.empty();
+    m_drawing->setView(std::move(view));
 }
 
 void DefinitionEditor::goTo(int finding)
@@ -201,13 +228,17 @@ void DefinitionEditor::settle()
     const std::string id = found.empty() ? std::string() : found.front().id;
     int edition = 0;
     bool same = false;
+    const bool taken = std::any_of(m_form.findings.begin(), m_form.findings.end(),
+                                   [](const Finding& one) { return one.code == "input.id_taken"; });
     for (const logbook::Definition& one : m_session->definitions(m_opened.what.c_str()))
-        if (one.source.id == id) {
+        if (one.source.id == id && !taken) {
             edition = one.source.edition;
             same = one.source.text == m_text;
         }
-    m_title->say(same ? tr("%1, edition %2").arg(dataText(id)).arg(edition)
-                      : tr("%1, not sealed").arg(id.empty() ? tr("no name yet") : dataText(id)));
+    const bool earlier = m_opened.edition > 0 && m_text == m_opened.text;
+    m_title->say(earlier ? tr("%1, edition %2 of %3").arg(dataText(id)).arg(m_opened.edition).arg(edition)
+                 : same  ? tr("%1, edition %2").arg(dataText(id)).arg(edition)
+                         : tr("%1, not sealed").arg(id.empty() ? tr("no name yet") : dataText(id)));
     m_save->setText(edition == 0 ? tr("Seal as a new one") : tr("Seal as edition %1").arg(edition + 1));
     m_save->setAccessibleName(m_save->text());
     const bool stopped = stops(m_form.findings);

@@ -10,6 +10,7 @@
 #include <QStyledItemDelegate>
 
 #include "app/drawing/marks.h"
+#include "app/pages/setup/cell_names.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
@@ -161,6 +162,8 @@ KeyTable::KeyTable(QWidget* parent) : QTableWidget(parent)
 {
     setItemDelegate(new KeyDelegate(this));
     setSelectionMode(QAbstractItemView::SingleSelection);
+    // Tab goes on from the table; in a cell that is open it goes on to the next cell.
+    setTabKeyNavigation(false);
     setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                     QAbstractItemView::AnyKeyPressed | QAbstractItemView::SelectedClicked);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -202,7 +205,7 @@ void KeyTable::show(const inputs::Form& form, const inputs::FormGroup& group,
     const std::size_t keysBefore = m_group.keys.size(), itemsBefore = m_group.items.size();
     const QSignalBlocker quiet(this);
     m_group = group;
-    m_across = group.list && !group.nested;
+    m_across = rowsGoDown(group);
     const int items = static_cast<int>(group.items.size()), keys = static_cast<int>(group.keys.size());
     // Of the same shape, the cells are kept: the next one may be open by now.
     const bool kept = same && keysBefore == group.keys.size() && itemsBefore == group.items.size();
@@ -210,17 +213,9 @@ void KeyTable::show(const inputs::Form& form, const inputs::FormGroup& group,
     setRowCount(m_across ? items : keys);
     setColumnCount(m_across ? keys : items);
     QStringList keyNames, itemNames, numbers;
-    for (const std::string& key : group.keys) {
-        // The two lengths of a place are along and up.
-        QString name = dataText(key);
-        if (name == QStringLiteral("at[0]")) name = tr("x");
-        if (name == QStringLiteral("at[1]")) name = tr("y");
-        keyNames << name;
-    }
+    for (const std::string& key : group.keys) keyNames << keyName(key);
     for (int i = 0; i < items; ++i) {
-        const auto& cells = group.items[static_cast<std::size_t>(i)];
-        const bool hasName = group.list && !cells.empty() && !cells.front().said.empty();
-        itemNames << (hasName ? dataText(cells.front().said) : group.list ? QString::number(i + 1) : tr("says"));
+        itemNames << itemName(group, static_cast<std::size_t>(i));
         numbers << QString::number(i + 1);
     }
     // Below each other, the rows bear their names in their first column.
@@ -246,10 +241,12 @@ void KeyTable::show(const inputs::Form& form, const inputs::FormGroup& group,
             if (cell.known && mayWrite) flags |= Qt::ItemIsEditable;
             item->setFlags(flags);
         }
-    resizeColumnsToContents();
-    horizontalHeader()->setStretchLastSection(!m_across);
     viewport()->update();
     if (kept) return;
+    // While somebody writes, no column changes its width: the next touch would come to another cell.
+    horizontalHeader()->setStretchLastSection(false);
+    resizeColumnsToContents();
+    horizontalHeader()->setStretchLastSection(!m_across);
     if (same && row >= 0)
         setCurrentCell(std::min(row, rowCount() - 1), std::min(column, columnCount() - 1));
     else if (rowCount() > 0 && columnCount() > 0)

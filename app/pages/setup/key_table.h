@@ -10,7 +10,8 @@
 namespace taut::app {
 
 /// One group of a form as a table: the rows of a list below each other, or the keys of a table, of nested rows beside
-/// each other. A cell that something is wrong with has a mark and says it in its tip.
+/// each other. A cell that something is wrong with has a mark and says it in its tip. Arrows go from cell to cell,
+/// Enter or F2 opens one; Tab then goes to the next cell and opens it, and otherwise goes on from the table.
 class KeyTable : public QTableWidget {
     Q_OBJECT
 

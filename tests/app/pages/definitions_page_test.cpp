@@ -1,96 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
-#include <QComboBox>
-#include <QLineEdit>
 #include <QPlainTextEdit>
 
-#include "app/pages/setup/definition_editor.h"
-#include "app/pages/setup/definitions_page.h"
-#include "app/pages/setup/key_table.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/widgets/drawn.h"
-#include "app/widgets/row_list.h"
 #include "core/inputs/inputs.h"
-#include "tests/app/pages/shop_window.h"
+#include "tests/app/pages/definitions_shop.h"
 
 using namespace taut;
 using namespace taut::app;
 using namespace taut::app::shop;
 
-namespace {
-
-struct Shop : Window {
-    Shop() : Window(true)
-    {
-        signIn(session(), "p-1");
-        toList();
-    }
-    void toList()
-    {
-        click("Shop");
-        click("Presses, jobs, substrates, procedures");
-        REQUIRE(visible<DefinitionsPage>(window));
-    }
-    RowList& list(const char* name)
-    {
-        auto* found = called<RowList>(window, name);
-        INFO(name);
-        REQUIRE(found);
-        return *found;
-    }
-    /// Chooses the row that says this.
-    void choose(const char* name, const QString& says)
-    {
-        RowList& rows = list(name);
-        for (int i = 0; i < rows.count(); ++i) {
-            rows.setCurrentRow(i);
-            if (!rows.chosen().isEmpty() && rows.item(i)->text().contains(says)) return;
-        }
-        FAIL("no row says " << says.toStdString());
-    }
-    /// A row of this list says this.
-    bool rowSays(const char* name, const char* says)
-    {
-        RowList& rows = list(name);
-        for (int i = 0; i < rows.count(); ++i)
-            if (rows.item(i)->text().contains(QString::fromUtf8(says))) return true;
-        return false;
-    }
-    KeyTable& table() { return *visible<KeyTable>(window); }
-    DefinitionEditor& editor() { return *visible<DefinitionEditor>(window); }
-    /// Opens the cell and types into it without leaving.
-    QLineEdit* into(std::size_t item, const char* key, const char* text)
-    {
-        table().goTo(item, key);
-        table().edit(table().currentIndex());
-        auto* line = table().viewport()->findChild<QLineEdit*>();
-        REQUIRE(line);
-        line->selectAll();
-        QTest::keyClicks(line, QString::fromUtf8(text));
-        if (*text == '\0') QTest::keyClick(line, Qt::Key_Delete);
-        return line;
-    }
-    void enter(std::size_t item, const char* key, const char* text)
-    {
-        const std::string before = editor().text();
-        QTest::keyClick(into(item, key, text), Qt::Key_Return);
-        until([&] { return editor().text() != before; }, "the key is changed");
-    }
-    void openPress(const char* group)
-    {
-        choose("What runs are begun from", QStringLiteral("North press"));
-        click("Open");
-        choose("Tables of the file", QString::fromUtf8(group));
-    }
-    std::string newestText(const char* what, const std::string& id) { return newest(session(), what, id).text; }
-};
-
-}  // namespace
-
 TEST_CASE("a press is opened, a key changed, the targets that change are shown, and an edition is sealed")
 {
-    Shop w;
+    Definitions w;
     const std::string before = w.newestText("press", "north");
     w.openPress("zone");
     CHECK_FALSE(called<QAbstractButton>(w.window, "Seal as edition 2")->isEnabled());
@@ -121,31 +45,31 @@ TEST_CASE("a press is opened, a key changed, the targets that change are shown, 
 
 TEST_CASE("a path that cannot be is said and drawn at its roller while somebody types, and gone when it can")
 {
-    Shop w;
+    Definitions w;
     w.openPress("web.roller");
     auto* drawing = visible<ElevationWidget>(w.window);
     REQUIRE(drawing);
-    CHECK(drawing->view().lit.empty());
+    CHECK(drawing->view().lit == "unwind");
     const std::size_t whole = drawing->view().paths.size();
     w.enter(5, "at[0]", "1841 mm");
     QLineEdit* line = w.into(5, "at[1]", "1001 mm");
-    CHECK_FALSE(drawing->view().lit.empty());
     CHECK(drawing->view().paths.size() > whole);
-    CHECK(w.says("overlap"));
+    CHECK(w.rowSays("What its reader finds", "overlap"));
     QTest::keyClick(line, Qt::Key_Escape);
     w.click("Undo");
-    CHECK(drawing->view().lit.empty());
+    CHECK(drawing->view().paths.size() == whole);
+    CHECK(w.rowSays("What its reader finds", "Nothing is wrong with it."));
     CHECK_FALSE(w.editor().changed());
 }
 
 TEST_CASE("what cannot be right is said beside its key, and nothing is sealed until it is mended")
 {
-    Shop w;
+    Definitions w;
     w.openPress("web.roller");
     w.enter(1, "diameter", "80 kg");
     CHECK(w.table().item(1, w.table().currentColumn())->toolTip().contains(QStringLiteral("80 kg")));
     CHECK_FALSE(called<QAbstractButton>(w.window, "Seal as edition 2")->isEnabled());
-    CHECK(w.rowSays("What its reader finds", "web.roller[1].diameter"));
+    CHECK(w.rowSays("What its reader finds", "web.roller, row 2, diameter"));
     w.enter(1, "diameter", "82 mm");
     CHECK(called<QAbstractButton>(w.window, "Seal as edition 2")->isEnabled());
     CHECK(w.rowSays("What its reader finds", "Nothing is wrong with it."));
@@ -159,7 +83,7 @@ TEST_CASE("what cannot be right is said beside its key, and nothing is sealed un
 
 TEST_CASE("a press is copied under a name of its own")
 {
-    Shop w;
+    Definitions w;
     w.choose("What runs are begun from", QStringLiteral("North press"));
     w.click("Copy it, and adapt the copy");
     w.click("Seal as a new one");
@@ -170,7 +94,7 @@ TEST_CASE("a press is copied under a name of its own")
 
 TEST_CASE("the text itself can be written, with what is wrong by its line")
 {
-    Shop w;
+    Definitions w;
     w.choose("What runs are begun from", QStringLiteral("J-2103"));
     w.click("Open");
     w.click("As text");
@@ -195,7 +119,7 @@ TEST_CASE("the text itself can be written, with what is wrong by its line")
 
 TEST_CASE("an operator may look at a press and change nothing")
 {
-    Shop w;
+    Definitions w;
     w.lock();
     signIn(w.session(), "p-3");
     w.openPress("zone");
@@ -210,7 +134,7 @@ TEST_CASE("an operator may look at a press and change nothing")
 
 TEST_CASE("what was written and not sealed is asked about before it goes")
 {
-    Shop w;
+    Definitions w;
     w.openPress("press");
     w.enter(0, "name", "Nord");
     w.click("Back to the list");
@@ -225,7 +149,7 @@ TEST_CASE("what was written and not sealed is asked about before it goes")
 
 TEST_CASE("the constant of a setting is found from a few pulls and sealed as an edition of the press")
 {
-    Shop w;
+    Definitions w;
     visible<SetupPage>(w.window)->findConstant("north", "unwind");
     CHECK(w.says("Isolate the drives"));
     w.type("Diameter of the roll", QStringLiteral("400 mm"));
@@ -233,11 +157,11 @@ TEST_CASE("the constant of a setting is found from a few pulls and sealed as an 
     w.type("Setting 1", QStringLiteral("1 bar"));
     w.type("Force 1", QStringLiteral("51 N"));
     CHECK(w.says("two pulls or more"));
-    CHECK_FALSE(called<QAbstractButton>(w.window, "Put it into the press, and look")->isEnabled());
+    CHECK_FALSE(called<QAbstractButton>(w.window, "Enter it in the press profile, and look")->isEnabled());
     w.type("Setting 2", QStringLiteral("3 bar"));
     w.type("Force 2", QStringLiteral("181 N"));
     CHECK(w.says("13.0 N m/bar"));
-    w.click("Put it into the press, and look");
+    w.click("Enter it in the press profile, and look");
     w.click("Seal as edition 2");
     w.done();
     Findings notes;

@@ -125,3 +125,25 @@ TEST_CASE("what was found goes into the press's file and nothing else changes", 
     CHECK(lines == 2);
     CHECK(withConstant(text, "attic", *found).error().code == "constant.no_zone");
 }
+
+TEST_CASE("a setting beyond where its control can be set is refused, whichever pull it is", "[constant]")
+{
+    PullInstruments to6 = scale(1);
+    to6.least = Quantity(0.3e5, Kind::Pressure, "bar");
+    to6.most = Quantity(6e5, Kind::Pressure, "bar");
+    const Pull one = pull(1, 51), three = pull(3, 181), nine = pull(9, 500), low = pull(0.2, 10);
+    const auto with = [&](const Pull& a, const Pull& b) {
+        const Pull both[] = {a, b};
+        return constantOf(Length::si(0.4), both, to6);
+    };
+    CHECK(codeOf(with(one, three)) == "found");
+    CHECK(codeOf(with(one, pull(6, 400))) == "found");
+    CHECK(codeOf(with(one, nine)) == "constant.beyond_control");
+    CHECK(codeOf(with(low, three)) == "constant.beyond_control");
+    const Pull alone[] = {nine};
+    CHECK(codeOf(constantOf(Length::si(0.4), alone, to6)) == "constant.beyond_control");
+    const Pull ampere[] = {{Quantity(1, Kind::Current, "A"), Quantity(50, Kind::Force, "N")},
+                           {Quantity(3, Kind::Current, "A"), Quantity(150, Kind::Force, "N")}};
+    CHECK(codeOf(constantOf(Length::si(0.4), ampere, to6)) == "constant.settings_differ");
+    CHECK(codeOf(constantOf(Length::si(0.4), ampere, scale(1))) == "found");
+}
