@@ -5,6 +5,7 @@
 
 #include "app/seams/resources.h"
 #include "core/base/file.h"
+#include "core/base/toml.h"
 #include "core/inputs/around.h"
 #include "core/inputs/inputs.h"
 #include "core/procedure/procedure.h"
@@ -48,6 +49,7 @@ Result<Done> takeInText(logbook::Writer& writer, const std::string& text, const 
                         const people::Actor& by)
 {
     const std::string is = inputs::whatIs(text);
+    if (const auto root = readToml(text, name); !root) return root.error();
     if (auto wrong = wrongIn(is, text, name)) return *wrong;
     // A press that cannot be threaded would be kept for nothing: no run begins on it.
     for (const Finding& one : inputs::findingsAround(is, text, name, {}))

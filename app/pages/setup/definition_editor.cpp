@@ -112,13 +112,13 @@ QWidget* DefinitionEditor::buildBar()
     auto* bar = new QWidget(this);
     auto* row = new FlowRow(bar);
     m_title = new OneLine("head", bar);
-    m_textView = worded(tr("As text"), "", bar);
+    m_textView = worded(tr("As te&xt"), "", bar);
     m_textView->setCheckable(true);
-    m_undoButton = worded(tr("Undo"), "", bar);
-    m_compare = worded(tr("Which targets change"), "", bar);
+    m_undoButton = worded(tr("&Undo"), "", bar);
+    m_compare = worded(tr("Which tar&gets change"), "", bar);
     m_compare->setCheckable(true);
-    m_save = worded(tr("Seal"), "main", bar);
-    m_back = worded(tr("Back to the list"), "", bar);
+    m_save = worded(tr("&Seal"), "main", bar);
+    m_back = worded(tr("&Back to the list"), "", bar);
     row->addWidget(m_title);
     for (QPushButton* button : {m_textView, m_undoButton, m_compare, m_save, m_back}) {
         button->setMinimumHeight(sizes().control);

@@ -239,8 +239,8 @@ void DefinitionEditor::settle()
     m_title->say(earlier ? tr("%1, edition %2 of %3").arg(dataText(id)).arg(m_opened.edition).arg(edition)
                  : same  ? tr("%1, edition %2").arg(dataText(id)).arg(edition)
                          : tr("%1, not sealed").arg(id.empty() ? tr("no name yet") : dataText(id)));
-    m_save->setText(edition == 0 ? tr("Seal as a new one") : tr("Seal as edition %1").arg(edition + 1));
-    m_save->setAccessibleName(m_save->text());
+    m_save->setText(edition == 0 ? tr("&Seal as a new one") : tr("&Seal as edition %1").arg(edition + 1));
+    m_save->setAccessibleName(m_save->text().remove(QLatin1Char('&')));
     const bool stopped = stops(m_form.findings);
     m_save->setEnabled(mayWrite() && !m_session->busy() && !same && !id.empty() && !stopped);
     m_save->setToolTip(!mayWrite() ? tr("A supervisor seals editions.")

@@ -87,6 +87,7 @@ QString TakingIn::refused(const Finding& finding)
     QStringList place{dataText(*file)};
     if (at.line > 0) place << DefinitionsPage::tr("line %1").arg(at.line);
     if (!at.path.empty()) place << dataText(at.path);
+    if (place.size() == 1 && sentence.contains(place.front())) return sentence;
     return place.join(QStringLiteral(", ")) + QStringLiteral(": ") + sentence;
 }
 

@@ -77,6 +77,13 @@ TEST_CASE("Ctrl+Z in the table takes the last change back")
     QTest::keyClick(&w.table(), Qt::Key_Z, Qt::ControlModifier);
     CHECK(w.editor().text() == before);
     CHECK_FALSE(w.editor().changed());
+    // And by its letter, like every button above it.
+    w.enter(0, "name", "Nord");
+    w.table().setFocus();
+    QTest::keyClick(&w.table(), Qt::Key_U, Qt::AltModifier);
+    CHECK(w.editor().text() == before);
+    QTest::keyClick(&w.table(), Qt::Key_B, Qt::AltModifier);
+    CHECK(visible<DefinitionEditor>(w.window) == nullptr);
 }
 
 TEST_CASE("a copy cannot be sealed in the place of another press, nor one press written into another")
@@ -263,17 +270,21 @@ TEST_CASE("files that are taken in tell what came of each, with file and key of 
     w.done();
     CHECK(w.says("Was there already: North press, edition 1."));
     CHECK(w.says("Taken in: South press, edition 2."));
-    const auto bad = fileOf(w, "bad.toml", replaced(south, "[[zone]]", "[[zone]]\ncontrol = \"by ear\""));
-    page(w).takeIn({bad});
-    w.done();
-    INFO(w.said().toStdString());
-    CHECK(w.says("bad.toml, line"));
-    CHECK(w.said().count(QStringLiteral("bad.toml")) == 1);
-    const QString said = w.said();
-    const QString wrong = said.mid(said.indexOf(QStringLiteral("bad.toml"))).section(QLatin1Char('\n'), 0, 0);
-    const QString sentence = wrong.mid(wrong.indexOf(QStringLiteral(": ")) + 2);
-    CHECK(sentence.size() > 20);
-    CHECK(said.count(sentence) == 1);
+    const auto bad =
+        fileOf(w, "bad.toml", replaced(south, "control = \"open_loop\"", "control = \"by ear\"") + "# more\n");
+    const auto broken = fileOf(w, "broken.toml", south + "[zone"),
+               letter = fileOf(w, "letter.toml", "dear = \"all\"\n");
+    for (const auto& [file, words] : {std::pair(bad, "bad.toml, line"), std::pair(broken, "broken.toml, line"),
+                                      std::pair(letter, "letter.toml holds no press")}) {
+        page(w).takeIn({file});
+        w.done();
+        const QString said = w.said();
+        INFO(said.toStdString());
+        CHECK(said.count(QString::fromLatin1(words)) == 1);
+        CHECK(said.count(QString::fromStdString(file.filename().string())) == 1);
+        if (file == bad) CHECK(said.contains(QStringLiteral(".control: ")));
+    }
+    CHECK(newest(w.session(), "press", "south").edition == 2);
 }
 
 TEST_CASE("a setting that nobody can have set is refused, Esc leaves the card, and the editor opens at the zone")

@@ -165,17 +165,17 @@ private:
         for (int i = 0; i < tables->count(); ++i)
             if (tables->item(i)->text().contains(QLatin1String("web.roller"))) tables->setCurrentRow(i);
         now("a press, its rollers");
-        press("taut::app::DefinitionEditor", "Which targets change");
+        press("taut::app::DefinitionEditor", "Which tar&gets change");
         now("a press, the targets that change");
-        press("taut::app::DefinitionEditor", "As text");
+        press("taut::app::DefinitionEditor", "As te&xt");
         now("a press, as text");
-        press("taut::app::DefinitionEditor", "Back to the list");
+        press("taut::app::DefinitionEditor", "&Back to the list");
         auto* list = visible<RowList>(window);
         REQUIRE(list);
         list->setCurrentRow(list->count() - 1);
         press("taut::app::DefinitionsPage", "Open");
         now("a procedure");
-        press("taut::app::DefinitionEditor", "Back to the list");
+        press("taut::app::DefinitionEditor", "&Back to the list");
     }
     void eachOfTheHelp(const std::function<void(const char*)>& now)
     {
