@@ -112,6 +112,7 @@ QWidget* DefinitionEditor::buildBar()
     auto* bar = new QWidget(this);
     auto* row = new FlowRow(bar);
     m_title = new OneLine("head", bar);
+    m_title->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     m_textView = worded(tr("As te&xt"), "", bar);
     m_textView->setCheckable(true);
     m_undoButton = worded(tr("&Undo"), "", bar);
@@ -244,6 +245,9 @@ void DefinitionEditor::open(Opened opened)
         m_compare->setChecked(false);
     }
     m_right->setCurrentIndex(0);
+    // Which one it is, and that it is not sealed, is read before anything is written.
+    constexpr int kTitleLetters = 24;
+    m_title->setMinimumWidth(kTitleLetters * m_title->fontMetrics().averageCharWidth());
     m_textView->setVisible(!procedure);
     m_compare->setVisible(!procedure);
     m_outline->setVisible(procedure);

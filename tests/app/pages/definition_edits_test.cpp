@@ -150,7 +150,7 @@ TEST_CASE("an earlier edition is opened, held against the newest, and written an
     w.click("Open edition 1");
     CHECK(w.editor().text() == first);
     CHECK_FALSE(w.editor().changed());
-    CHECK(called<QLabel>(w.window, "north, edition 1 of 2"));
+    CHECK(w.says("north, edition 1 of 2"));
     w.click("Which targets change");
     auto* targets = called<QTableWidget>(w.window, "Targets that change");
     REQUIRE(targets);
