@@ -155,7 +155,9 @@ void MainWindow::build()
     });
     connect(m_session, &Session::sealed, m_body, [this](quint64) {
         choose(kHistoryDoor);
-        if (!m_lastRun.isEmpty()) m_history->showRun(std::exchange(m_lastRun, {}));
+        if (m_lastRun.isEmpty()) return;
+        m_history->showRun(std::exchange(m_lastRun, {}));
+        m_history->focusList();  // what had the focus is gone with the run's page
     });
     connect(m_start, &StartPage::sheetScanned, this, [this](const QString& code) {
         choose(kHistoryDoor);

@@ -67,7 +67,7 @@ private:
     QPushButton* m_button = nullptr;
 };
 
-/// One of a few words, each a large button.
+/// One of a few words, each a large button; of a vital step held, so that no finger on its way past answers it.
 class ChoiceArea final : public AnswerArea {
 public:
     ChoiceArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
@@ -76,15 +76,27 @@ public:
         grid->setContentsMargins(0, 0, 0, 0);
         grid->setSpacing(sizes().gap);
         const bool two = content.step.choices.size() > 2;
+        if (content.step.vital) {
+            auto* body = new QVBoxLayout(this);
+            body->setContentsMargins(0, 0, 0, 0);
+            body->addWidget(wrapped(tr("Hold down the answer that is so."), "strong", this));
+        }
         grid->setColumnStretch(0, 1);
         if (two) grid->setColumnStretch(1, 1);
         for (std::size_t i = 0; i < content.step.choices.size(); ++i) {
             const procedure::Choice& choice = content.step.choices[i];
             const QString said = words(Text(choice.say.empty() ? choice.word : choice.say), content.units);
-            auto* button = worded(said, "answer", foot());
-            button->setObjectName(QStringLiteral("choice"));
             const QString word = QString::fromStdString(choice.word);
-            connect(button, &QPushButton::clicked, this, [this, word] { answer(m_content, word); });
+            QPushButton* button = nullptr;
+            if (content.step.vital) {
+                auto* held = new HoldButton(said, foot());
+                connect(held, &HoldButton::held, this, [this, word] { answer(m_content, word); });
+                button = held;
+            } else {
+                button = worded(said, "answer", foot());
+                connect(button, &QPushButton::clicked, this, [this, word] { answer(m_content, word); });
+            }
+            button->setObjectName(QStringLiteral("choice"));
             const int n = static_cast<int>(i);
             if (two)
                 grid->addWidget(button, n / 2, n % 2);
@@ -121,6 +133,7 @@ public:
         for (int n = 0; n < offered; ++n) {
             const std::size_t i = static_cast<std::size_t>(n);
             auto* button = worded(dataText(content.people[i].name), "", this);
+            button->setObjectName(QStringLiteral("name"));
             connect(button, &QPushButton::clicked, this,
                     [this, name = content.people[i].name] { m_field->setText(name); });
             names->addWidget(button, n / kBeside, n % kBeside);

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include <QString>
+#include <QStringList>
 #include <QWidget>
 
 #include "core/inputs/inputs.h"
@@ -44,8 +45,11 @@ struct StepContent {
     std::string holdStop;            ///< the maintained stop within reach there
     std::vector<run::HeldStop> held;
     std::vector<PersonChoice> people;
-    QString staleBecause;  ///< which input changed under the answer
-    QString cutShort;      ///< "2 s of 60 s" when the answer that stands came before its time was over
+    QString staleBecause;    ///< which input changed under the answer
+    QString cutShort;        ///< "2 s of 60 s" when the answer that stands came before its time was over
+    QStringList earlier;     ///< what stood there before it was corrected, the oldest first, and why it was not right
+    QString marks;           ///< "Notes: 1 · Files: 2", "" when there is none
+    bool elsewhere = false;  ///< something else is to be done first
     UnitSystem units{};
     std::shared_ptr<const inputs::Inputs> around;  ///< what a scanned tag is compared with
     std::optional<inputs::TagDate> today;          ///< for its dates
@@ -68,6 +72,10 @@ public:
     virtual void setRefused(bool) {}
     /// Whether the room of what it may say while somebody types is kept free.
     virtual void reserveHint(bool) {}
+    /// Every line is needed: what cannot be told while a refusal stands gives its room.
+    virtual void setTight(bool) {}
+    /// A pad for a finger comes up or goes; nothing where there is none.
+    virtual void openPad(bool) {}
     /// Puts one more button beside those that answer.
     virtual void addBeside(QPushButton* button);
 
@@ -77,6 +85,7 @@ signals:
     void resized();                              ///< the foot needs another height
     void followed();                             ///< what stands in the foot follows what is typed
     void refused(const taut::Finding& finding);  ///< seen here, before asking: nothing entered is lost
+    void padOpened(bool open);                   ///< somebody opened or closed the pad
     void mended();                               ///< what stands there now is good, as far as can be seen here
 
 protected:

@@ -102,11 +102,19 @@ void MotionArea::settle()
 
 void MotionArea::showSecond(bool second)
 {
+    // Before what was touched goes: the focus of something hidden falls to whatever comes next on the page, and that
+    // may withdraw a press. Until the second touch is taken there is nothing that a key could do.
+    const QWidget* focus = window()->focusWidget();
+    const bool ours = focus != nullptr && foot()->isAncestorOf(focus);
+    if (ours) setFocus();
     m_clear->setVisible(!second);
     m_done->setVisible(second);
     m_back->setVisible(second);
     for (StatementBox* box : m_boxes) box->setEnabled(!second);
-    if (!second) return;
+    if (!second) {
+        if (ours) m_clear->setFocus();
+        return;
+    }
     m_done->setEnabled(false);
     QTimer::singleShot(kBetweenTouchesMs, m_done, [this] {
         m_done->setEnabled(true);

@@ -17,6 +17,7 @@
 #include "app/widgets/controls.h"
 #include "app/widgets/drawn.h"
 #include "app/widgets/number_pad.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 #include "core/targets/aim.h"
 #include "core/units/format.h"
@@ -143,59 +144,76 @@ std::vector<std::string> offeredUnits(const Quantity& like, UnitSystem ofPress)
 ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerArea(parent), m_content(content)
 {
     if (m_content.target) m_ready = m_content.target->ready();
-    auto* left = new QVBoxLayout;
-    left->setSpacing(sizes().gap);
+    m_left = new QVBoxLayout;
+    m_left->setSpacing(sizes().gap);
     m_bar = new LimitBarWidget(foot());
-    // With the number pad open the units stand under the field.
-    auto* row = new QBoxLayout(QBoxLayout::LeftToRight);
-    row->setSpacing(sizes().gap);
+    m_row = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_row->setSpacing(sizes().gap);
     m_field = withRole(new QLineEdit(foot()), "number");
     m_field->setObjectName(QStringLiteral("field"));
     named(m_field, tr("Reading"));
     m_field->setMinimumWidth(150);
-    row->addWidget(m_field, 1);
+    m_row->addWidget(m_field, 1);
     auto* units = new QHBoxLayout;
     units->setSpacing(sizes().gap);
     addUnits(units);
-    row->addLayout(units);
-    left->addLayout(row);
+    m_row->addLayout(units);
+    m_left->addLayout(m_row);
     m_hint = new HintLine(longestHint(m_ready, m_content.units), foot());
-    left->addWidget(m_hint);
-    m_actions = new QHBoxLayout;
-    m_actions->setSpacing(sizes().gap);
-    auto* pad = worded(tr("&Number pad"), "answer", foot());
-    pad->setCheckable(true);
-    pad->setObjectName(QStringLiteral("padToggle"));
+    m_left->addWidget(m_hint);
+    m_left->addStretch(1);
+    m_pad = new NumberPad(m_field, foot());
+    m_pad->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);  // its words keep their width
+    m_pad->hide();
+    auto* beside = new QHBoxLayout;
+    beside->setSpacing(sizes().gap);
+    beside->addLayout(m_left, 1);
+    beside->addWidget(m_pad);
+    // In large type or long words the buttons go on in the next line.
+    m_actions = new FlowRow;
+    m_padToggle = worded(tr("&Number pad"), "answer", foot());
+    m_padToggle->setCheckable(true);
+    m_padToggle->setObjectName(QStringLiteral("padToggle"));
     const bool again = m_content.standing.state == run::StepState::Outside;
     auto* enterButton = worded(again ? tr("&Enter it again") : tr("&Enter the reading"), "main", foot());
     enterButton->setObjectName(QStringLiteral("answer"));
-    m_actions->addWidget(pad);
-    m_actions->addWidget(enterButton, 1);
-    left->addStretch(1);
-    left->addLayout(m_actions);
+    enterButton->setSizePolicy(QSizePolicy::Expanding, enterButton->sizePolicy().verticalPolicy());
+    m_actions->addWidget(m_padToggle);
+    m_actions->addWidget(enterButton);
 
-    m_pad = new NumberPad(m_field, foot());
-    m_pad->hide();
-    auto* below = new QHBoxLayout;
-    below->setSpacing(sizes().gap);
-    below->addLayout(left, 1);
-    below->addWidget(m_pad);
-    auto* layout = new QVBoxLayout(foot());
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(6);
-    layout->addWidget(m_bar);
-    if (m_content.step.waitSeconds > 0) addWait(layout, m_content.step.waitSeconds);
-    layout->addLayout(below);
+    m_whole = new QVBoxLayout(foot());
+    m_whole->setContentsMargins(0, 0, 0, 0);
+    m_whole->setSpacing(6);
+    m_whole->addWidget(m_bar);
+    if (m_content.step.waitSeconds > 0) addWait(m_whole, m_content.step.waitSeconds);
+    m_whole->addLayout(beside);
+    m_whole->addLayout(m_actions);
 
-    connect(pad, &QPushButton::toggled, this, [this, row](bool open) {
-        m_pad->setVisible(open);
-        row->setDirection(open ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    connect(m_padToggle, &QPushButton::toggled, this, &ReadingArea::placePad);
+    connect(m_padToggle, &QPushButton::clicked, this, [this](bool open) {
         m_field->setFocus();
+        emit padOpened(open);
         emit resized();
     });
     connect(enterButton, &QPushButton::clicked, this, &ReadingArea::enter);
     connect(m_field, &QLineEdit::textChanged, this, &ReadingArea::follow);
     follow();
+}
+
+/// With the pad open bar and units stand over and under the field, beside the pad.
+void ReadingArea::placePad(bool open)
+{
+    m_pad->setVisible(open);
+    m_row->setDirection(open ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    (open ? m_left : m_whole)->insertWidget(0, m_bar);
+}
+
+void ReadingArea::openPad(bool open) { m_padToggle->setChecked(open); }
+
+void ReadingArea::setTight(bool tight)
+{
+    m_tight = tight;
+    m_bar->setVisible(!tight && m_ready && m_content.target->quantity());
 }
 
 QWidget* ReadingArea::first() const { return m_field; }
@@ -204,7 +222,12 @@ void ReadingArea::setRefused(bool refused) { m_hint->giveWay(refused); }
 
 void ReadingArea::reserveHint(bool reserved) { m_hint->reserve(reserved); }
 
-void ReadingArea::addBeside(QPushButton* button) { m_actions->insertWidget(1, button); }
+void ReadingArea::addBeside(QPushButton* button)
+{
+    QLayoutItem* enters = m_actions->takeAt(m_actions->count() - 1);
+    m_actions->addWidget(button);
+    m_actions->addItem(enters);
+}
 
 void ReadingArea::addUnits(QHBoxLayout* row)
 {
@@ -245,7 +268,7 @@ std::optional<Quantity> ReadingArea::reading() const
 void ReadingArea::follow()
 {
     const Quantity* wanted = m_content.target ? m_content.target->quantity() : nullptr;
-    m_bar->setVisible(m_ready && wanted);
+    m_bar->setVisible(m_ready && wanted && !m_tight);
     m_hint->clear();
     if (m_ready && wanted) {
         std::optional<Quantity> now = reading();

@@ -10,9 +10,11 @@ class QBoxLayout;
 class QHBoxLayout;
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace taut::app {
 
+class FlowRow;
 class HintLine;
 class LimitBarWidget;
 class NumberPad;
@@ -29,12 +31,15 @@ public:
     [[nodiscard]] QWidget* first() const override;
     void setRefused(bool refused) override;
     void reserveHint(bool reserved) override;
+    void setTight(bool tight) override;
+    void openPad(bool open) override;
     void addBeside(QPushButton* button) override;
     /// As it will be sent: "1.4 bar". A unit in the field wins over the chosen one.
     [[nodiscard]] QString entered() const;
 
 private:
     void addUnits(QHBoxLayout* row);
+    void placePad(bool open);
     void follow();
     [[nodiscard]] std::optional<Quantity> reading() const;
     StepContent m_content;
@@ -43,8 +48,12 @@ private:
     LimitBarWidget* m_bar;
     NumberPad* m_pad;
     HintLine* m_hint;
-    QBoxLayout* m_actions;
+    QVBoxLayout *m_whole, *m_left;
+    QBoxLayout* m_row;
+    FlowRow* m_actions;
+    QPushButton* m_padToggle;
     QString m_unit;
+    bool m_tight = false;
 };
 
 /// Field and unit of a quantity anywhere: the text with the chosen unit when none was typed.

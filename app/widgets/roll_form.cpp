@@ -124,6 +124,8 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
     m_accept = worded(tr("Use th&is roll"), "main", m_foot);
     m_accept->setObjectName(QStringLiteral("accept"));
     row->addWidget(back);
+    // A tag that waits to be compared is answered first, and where one answers.
+    row->addWidget(m_tag->acts(), 1);
     row->addWidget(m_accept, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -146,6 +148,10 @@ RollForm::RollForm(QWidget* parent) : QWidget(parent)
         m_finding->clear();
         follow();
         QTimer::singleShot(0, scroll, [scroll] { scroll->ensureVisible(0, 0); });
+    });
+    connect(m_tag, &TagPanel::stood, this, [this] {
+        if (m_tag->waits() && m_accept->hasFocus()) m_tag->setFocus();
+        m_accept->setVisible(!m_tag->waits());
     });
     connect(m_tag, &TagPanel::takeWanted, this, &RollForm::takeOver);
     connect(m_tag, &TagPanel::dropped, this, &RollForm::takeBack);

@@ -20,24 +20,8 @@
 #include "app/widgets/finding_strip.h"
 #include "app/widgets/hold_button.h"
 #include "app/widgets/theme.h"
-#include "core/run/words.h"
-#include "core/units/format.h"
-#include "core/verdict/near.h"
-#include "core/verdict/slip.h"
 
 namespace taut::app {
-
-namespace {
-
-/// The verdict of a reading, and why it is only near though it lies within its limits.
-QString verdictSaid(const run::Answered& answer, UnitSystem system)
-{
-    const QString word = verdictText(answer.judgement);
-    const auto why = verdict::whyNear(*answer.value, answer.uncertainty, answer.window);
-    return why ? StepCard::tr("It is %1: %2.").arg(word, words(*why, system)) : StepCard::tr("It is %1.").arg(word);
-}
-
-}  // namespace
 
 StepCard::StepCard(QWidget* parent) : QWidget(parent)
 {
@@ -57,6 +41,7 @@ void StepCard::show(const StepContent& content)
     showWhere();
     QString number = tr("Step %1 of %2").arg(content.number).arg(content.of);
     if (content.step.vital) number = tr("%1, vital").arg(number);
+    if (!content.marks.isEmpty()) number += QStringLiteral(" \u00B7 ") + content.marks;
     m_number->setText(number);
     const QString say = words(content.step.say, content.units);
     m_say->setText(say);
@@ -83,6 +68,7 @@ void StepCard::show(const StepContent& content)
     showAnswer();
     if (m_area && m_area->field()) m_area->field()->setText(typed);
     m_linesBox->setVisible(m_lines->count() > 0);
+    settleCrowd();
     refit();
     m_scroll->verticalScrollBar()->setValue(0);
     // Whoever answered has read the step: on a small screen what was wrong with the answer is seen first.
@@ -117,111 +103,16 @@ void StepCard::showWhere()
     m_where->setText(parts.join(QStringLiteral(" \u00B7 ")));
 }
 
-void StepCard::addLine(const QString& text, const char* role)
-{
-    if (text.isEmpty()) return;
-    QLabel* line = wrapped(text, role, m_linesBox);
-    m_lines->addWidget(line);
-    line->show();  // at once: a layout would show it only after the next round of events
-}
-
-void StepCard::showStanding()
-{
-    const run::StepStanding& s = m_content.standing;
-    if (m_content.step.hands && m_content.step.kind != procedure::StepKind::Hold)
-        addLine(tr("Hands go in here: only while a stop is held."), "strong");
-    // What the step takes for granted, and what the targets say is not so.
-    if (const targets::Ready* ready = m_content.target ? m_content.target->ready() : nullptr)
-        if (const bool* yes = std::get_if<bool>(&ready->value); yes && !*yes)
-            addLine(words(ready->advice, m_content.units), "strong");
-    if (s.state == run::StepState::Stale)
-        addLine(m_content.staleBecause.isEmpty()
-                    ? tr("An input changed after this was answered. Answer it again.")
-                    : tr("%1 changed after this was answered. Answer it again.").arg(m_content.staleBecause),
-                "strong");
-    if (s.state == run::StepState::Open && s.answer)
-        addLine(tr("Asked again because its stage is done again. Look, and answer anew."), "strong");
-    if (s.state == run::StepState::Reconfirm)
-        addLine(tr("Look and say it again: interrupted or handed over since."), "strong");
-    if (s.state == run::StepState::NotApplicable)
-        addLine(tr("Does not apply: %1").arg(QString::fromStdString(s.skipReason)), "strong");
-    if (s.deviation)
-        addLine(tr("Accepted as a deviation by %1: %2")
-                    .arg(QString::fromStdString(s.deviation->byName), QString::fromStdString(s.deviation->reason)),
-                "strong");
-    if (s.state == run::StepState::Outside) {
-        const int first = m_lines->count();
-        showOutside();
-        if (QLayoutItem* item = m_lines->itemAt(first)) m_wrong = item->widget();
-    }
-    if (s.answer) {
-        const QString entered = dataText(words(run::enteredSaid(&m_content.step, s.answer->entered), m_content.units));
-        const QString by = QString::fromStdString(s.byName), at = clockText(s.at, s.offset);
-        const bool hold = m_content.step.kind == procedure::StepKind::Hold;
-        // Who puts a stop on mostly says so themselves: one name once.
-        QString said = !hold ? tr("Answered \u201c%1\u201d by %2, %3.").arg(entered, by, at)
-                       : s.answer->entered == s.byName
-                           ? tr("The stop was put on by %1, %2.").arg(by, at)
-                           : tr("The stop was put on by %1; %2 said so, %3.").arg(dataText(s.answer->entered), by, at);
-        const bool stillHeld = std::any_of(m_content.held.begin(), m_content.held.end(),
-                                           [&](const run::HeldStop& one) { return one.holder == s.answer->entered; });
-        if (hold && !stillHeld) said += QLatin1Char(' ') + tr("It has been given up since.");
-        if (s.answer->value) said += QLatin1Char(' ') + verdictSaid(*s.answer, m_content.units);
-        addLine(said, "");
-        if (!m_content.cutShort.isEmpty())
-            addLine(tr("Answered before its time was over: %1. The sheet says so.").arg(m_content.cutShort), "strong");
-    }
-}
-
-void StepCard::showOutside()
-{
-    const run::Answered* answer = m_content.standing.answer ? &*m_content.standing.answer : nullptr;
-    if (answer && answer->value) {
-        const double si = answer->value->si();
-        const targets::Window& w = answer->window;
-        const Quantity& read = *answer->value;
-        if (w.high && si > w.high->si())
-            addLine(tr("%1 above the upper limit.")
-                        .arg(quantityText(Quantity(si - w.high->si(), read.kind(), read.unit()), m_content.units)),
-                    "strong");
-        if (w.low && si < w.low->si())
-            addLine(tr("%1 below the lower limit.")
-                        .arg(quantityText(Quantity(w.low->si() - si, read.kind(), read.unit()), m_content.units)),
-                    "strong");
-        if (const auto slip = verdict::likelySlip(read, w)) {
-            // Whoever typed inches is told in inches what it would be.
-            const Unit* unit = findUnit(read.kind(), mannerOf(read.unit()).symbol);
-            const UnitSystem typed = unit == nullptr || (unit->metric && unit->us) ? m_content.units
-                                     : unit->us                                    ? UnitSystem::Us
-                                                                                   : UnitSystem::Metric;
-            addLine(words(slip->text, typed), "strong");
-            addLine(words(slip->remedy, typed), "");
-        }
-        if (answer->judgement.doubtful) addLine(tr("That is less than the instrument can tell: read it again."), "");
-    } else if (answer && m_content.step.kind == procedure::StepKind::Scan) {
-        addLine(
-            tr("This is not the tag of roll %1, for which the run was begun. Bring that roll, or change the roll of "
-               "this run below.")
-                .arg(m_content.roll),
-            "strong");
-    } else if (answer) {
-        addLine(tr("That is not what this step wants. Put it right and answer again."), "strong");
-        for (const procedure::Choice& choice : m_content.step.choices)
-            if (choice.word == answer->entered && !choice.remedy.empty())
-                addLine(words(Text(choice.remedy), m_content.units), "");
-    }
-    if (m_content.step.tries.empty()) return;
-    // In one line after the other they would stand below the fold of a small screen.
-    QStringList tries{tr("Try, in this order:")};
-    for (const Text& attempt : m_content.step.tries)
-        tries << tr("%1. %2").arg(tries.size()).arg(words(attempt, m_content.units));
-    addLine(tries.join(QStringLiteral("  ")), "");
-}
-
 void StepCard::showAnswer()
 {
     const bool held = m_content.closed && m_content.closed->code == "gate.stop_held";
     const bool settled = !run::isOpen(m_content.standing.state) && m_content.closed;
+    // Whoever looked something up goes on where the work stands.
+    const bool lookedUp = m_content.elsewhere && !run::isOpen(m_content.standing.state);
+    const QString leads = lookedUp ? tr("Back to what is to be &done") : tr("Show what comes &first");
+    m_first->setText(leads);
+    named(m_first, QString(leads).remove(QLatin1Char('&')));
+    m_first->setVisible(lookedUp);
     if (m_content.closed && !held) {
         if (!settled) {
             addLine(tr("Not yet."), "strong");
@@ -232,6 +123,8 @@ void StepCard::showAnswer()
         return;
     }
     m_area = makeAnswerArea(m_content, this);
+    m_area->openPad(m_padOpen);
+    connect(m_area, &AnswerArea::padOpened, this, &StepCard::openPad);
     m_bodyLayout->insertWidget(m_bodyLayout->count() - 1, m_area);
     m_footLayout->addWidget(m_area->foot());
     m_area->show();
@@ -311,6 +204,7 @@ void StepCard::refuse(const Finding& finding)
     if (m_supervisor->isVisibleTo(this)) return m_supervisor->refuse(finding, m_content.units);
     m_finding->say(finding, m_content.units);
     if (m_area) m_area->setRefused(true);
+    settleCrowd();
     // In the room that was kept for it nothing moves.
     if (m_finding->isReserved() && m_finding->wantedHeight(width() - 40) <= m_finding->minimumHeight()) return;
     refit();
@@ -324,7 +218,24 @@ void StepCard::forgive()
     if (!m_finding->isVisibleTo(this)) return;
     m_finding->clear();
     if (m_area) m_area->setRefused(false);
+    settleCrowd();
     if (!m_finding->isReserved()) refit();
+}
+
+/// A pad, a message or a reading outside wants the height that the page can spare.
+void StepCard::settleCrowd()
+{
+    const bool crowds = m_finding->isVisibleTo(this) || m_content.standing.state == run::StepState::Outside ||
+                        (m_padOpen && m_area != nullptr && m_content.step.kind == procedure::StepKind::Reading);
+    if (crowds == m_crowded) return;
+    m_crowded = crowds;
+    emit crowded();
+}
+
+void StepCard::openPad(bool open)
+{
+    m_padOpen = open;
+    settleCrowd();
 }
 
 void StepCard::focusAnswer()

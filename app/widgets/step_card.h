@@ -31,6 +31,8 @@ public:
     [[nodiscard]] const StepContent& content() const { return m_content; }
     /// The card names the stage where the taut line, which does, is not seen.
     void setNamesStage(bool names);
+    /// While something is open or said on it that takes much height: what heads the page may give way to the card.
+    [[nodiscard]] bool isCrowded() const { return m_crowded; }
     /// While an answer is on its way to the disk nothing here can be touched.
     void setBusy(bool busy);
     /// Somebody left the screen, or came to it: what was typed stays, a PIN does not.
@@ -51,7 +53,8 @@ signals:
     void command(const taut::run::Command& command);
     /// A deviation, to be signed by this supervisor.
     void commandSigned(const QString& personId, const QString& passphrase, const taut::app::WithSigner& make);
-    void firstWanted();  ///< this step is closed: show the one that comes first
+    void firstWanted();  ///< show the step that comes first
+    void crowded();      ///< isCrowded() is otherwise than before
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -64,6 +67,9 @@ private:
     void showStanding();
     void showAnswer();
     void showOutside();
+    void settleCrowd();
+    void placeAsked(bool above);
+    void openPad(bool open);
     void addLine(const QString& text, const char* role);
     void askSupervisor(bool ask);
     void showAnswers();
@@ -83,6 +89,7 @@ private:
     SignalPanel* m_caution;
     QWidget* m_linesBox;
     QPointer<QWidget> m_wrong;  ///< the first line that says what was wrong with the answer
+    QWidget* m_asked;  ///< the caution and what is to be done: in the scrolled part, or standing still above it
     QVBoxLayout *m_lines, *m_bodyLayout, *m_footLayout;
     QScrollArea* m_scroll;
     FindingStrip* m_finding;
@@ -95,7 +102,8 @@ private:
     bool m_fitsLater = false;  // it will, when the layout has come to rest
     // Sizes that what is asked had since its height was last shared out: it gives way to none twice.
     QList<QSize> m_sharedFor;
-    bool m_pinned = true, m_namesStage = false;
+    bool m_pinned = true, m_namesStage = false, m_askedAbove = false, m_crowded = false;
+    bool m_padOpen = false;  // over one reading after the other, until somebody closes it
     AskPanel* m_supervisor;
     std::optional<std::uint64_t> m_supervisorAsked;  // the answer that it was last asked about
     QPushButton* m_first;

@@ -34,17 +34,21 @@ void StepCard::build()
     m_bodyLayout = new QVBoxLayout(body);
     m_bodyLayout->setContentsMargins(0, 0, 0, 0);
     m_bodyLayout->setSpacing(10);
-    m_say = wrapped({}, "say", body);
+    m_asked = new QWidget(body);
+    auto* asked = new QVBoxLayout(m_asked);
+    asked->setContentsMargins(0, 0, 0, 0);
+    m_say = wrapped({}, "say", m_asked);
     m_say->setObjectName(QStringLiteral("say"));
-    m_caution = new SignalPanel(body);
+    m_caution = new SignalPanel(m_asked);
     m_caution->setObjectName(QStringLiteral("caution"));
     m_linesBox = new QWidget(body);
     m_lines = new QVBoxLayout(m_linesBox);
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->setSpacing(4);
     // The caution stands first, so that no small screen scrolls it out of sight.
-    m_bodyLayout->addWidget(m_caution);
-    m_bodyLayout->addWidget(m_say);
+    asked->addWidget(m_caution);
+    asked->addWidget(m_say);
+    m_bodyLayout->addWidget(m_asked);
     m_bodyLayout->addWidget(m_linesBox);
     m_bodyLayout->addStretch(1);
     m_scroll = new QScrollArea(this);
@@ -81,6 +85,7 @@ void StepCard::build()
         m_finding, &FindingStrip::gone, this,
         [this] {
             if (m_area) m_area->setRefused(false);
+            settleCrowd();
             refit();
         },
         Qt::QueuedConnection);
@@ -177,6 +182,7 @@ void StepCard::fitSay()
 {
     if (m_fitting) return;
     m_fitting = true;
+    placeAsked(false);
     layout()->activate();
     QWidget* body = m_scroll->widget();
     constexpr struct {
@@ -187,8 +193,10 @@ void StepCard::fitSay()
         if (m_sayKept) break;
         withRole(m_say, role);
         m_bodyLayout->setSpacing(spacing);
+        m_asked->layout()->setSpacing(spacing);
         m_say->style()->unpolish(m_say);
         m_say->style()->polish(m_say);
+        m_asked->layout()->invalidate();
         m_bodyLayout->invalidate();
         m_bodyLayout->activate();
         if (seenWhole()) break;
@@ -198,13 +206,28 @@ void StepCard::fitSay()
     body->updateGeometry();
     // Reckoned, not looked up: a card that has just come up has not been laid out yet.
     const int line = m_scroll->width() - (seenWhole() ? 0 : m_scroll->verticalScrollBar()->sizeHint().width());
-    const int warned = m_caution->isVisibleTo(body) ? m_caution->heightForWidth(line) + m_bodyLayout->spacing() : 0;
-    const int asked = warned + m_say->heightForWidth(line);
+    const int asked = m_asked->heightForWidth(line);
     if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) {
         pinFoot(false);
         m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
     }
+    // Where what is said of it must scroll, what is asked and its caution stand still, if that leaves some lines.
+    const int still = m_asked->heightForWidth(m_scroll->width()) + layout()->spacing();
+    if (m_pinned && !seenWhole() && still + m_scroll->minimumHeight() <= m_scroll->height()) placeAsked(true);
     m_fitting = false;
+}
+
+void StepCard::placeAsked(bool above)
+{
+    if (above == m_askedAbove) return;
+    m_askedAbove = above;
+    if (above)
+        static_cast<QVBoxLayout*>(layout())->insertWidget(1, m_asked);
+    else
+        m_bodyLayout->insertWidget(0, m_asked);
+    m_asked->show();
+    layout()->activate();
+    if (above) m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
 }
 
 bool StepCard::seenWhole() const { return m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height(); }
@@ -247,12 +270,14 @@ void StepCard::share(bool places)
     // The room of what may come, a refusal and a hint, is given to what is asked where that would not be seen whole
     // otherwise: first that of the refusal.
     constexpr struct {
-        bool refusal, hint;
-    } kRooms[] = {{true, true}, {false, true}, {false, false}};
+        bool refusal, hint, tight;
+    } kRooms[] = {{true, true, false}, {false, true, false}, {false, false, false}, {false, false, true}};
     const bool typed = m_area && m_area->field() && !m_supervisor->isVisibleTo(this);
-    for (const auto& [refusal, hint] : kRooms) {
+    for (const auto& [refusal, hint, tight] : kRooms) {
+        if (tight && (m_askedAbove || !m_finding->isVisibleTo(this))) break;
         m_finding->reserve(refusal && typed);
         if (m_area) m_area->reserveHint(hint);
+        if (m_area) m_area->setTight(tight);
         if (refusal && (!typed || !footFits())) continue;
         if (places) placeFoot();
         fitSay();

@@ -143,9 +143,13 @@ void TagPanel::take(const QString& typed, bool scanned)
         return emit named(typed.trimmed());
     if (!read) {
         // A badge is a secret: it is neither shown nor kept.
-        if (people::badgeCodeFrom(typed.toStdString()))
+        if (people::badgeCodeFrom(typed.toStdString())) {
+            if (m_take->hasFocus()) setFocus();
             return say(tr("That was somebody's badge, not the tag of a roll. It was not kept."), true);
+        }
         showWrong(QString::fromStdString(text), read.error());
+        // What was just scanned is not what would be taken over: no key that follows may do it.
+        if (m_take->hasFocus()) setFocus();
         // One that says nothing alone waits for the other bar code of its label.
         if (!m_tag) m_text = text;
         emit this->read(QString::fromStdString(m_text));
@@ -201,6 +205,7 @@ void TagPanel::showRows()
     m_acts->setVisible(m_takes && (m_tag || !m_text.empty()));
     m_take->setVisible(waits());
     if (m_tag) m_table->show(inputs::tagRows(m_around, *m_tag, m_text, m_today), m_system);
+    emit stood();
 }
 
 void TagPanel::setTaken(bool taken)

@@ -52,6 +52,8 @@ public:
     /// Read, and nobody has taken it over.
     [[nodiscard]] bool waits() const { return m_tag && !m_taken; }
     [[nodiscard]] bool isTaken() const { return m_tag && m_taken; }
+    /// What takes it over or puts it away, under its lines unless whoever owns the panel places it elsewhere.
+    [[nodiscard]] QWidget* acts() const { return m_acts; }
     /// What is wrong or odd, of all its lines.
     [[nodiscard]] Findings findings() const;
 
@@ -59,6 +61,7 @@ signals:
     void takeWanted();                  ///< it is to be taken over
     void dropped();                     ///< a tag that was taken over counts no more
     void read(const QString& tag);      ///< another text stands here
+    void stood();                       ///< waits() or isTaken() may be otherwise than before
     void named(const QString& number);  ///< one of the numbers was scanned
 
 private:

@@ -33,7 +33,7 @@ bool saysSomething(std::string_view text)
 
 std::optional<Finding> whyNoName(std::string_view text, std::string subject)
 {
-    constexpr const char* kRemedy = "Type the name of the person who holds the stop, as the crew knows it.";
+    constexpr const char* kRemedy = "Touch or type the name of the person who holds the stop, as the crew knows it.";
     if (!saysSomething(text))
         return refuse("answer.no_holder", std::move(subject), "A held stop belongs to somebody, and no name was given.",
                       kRemedy);

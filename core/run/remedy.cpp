@@ -60,6 +60,7 @@ Result<Helped> helpedBy(const Run& run, const SayHelped& command)
         return refuse("gate.nothing_helped", id,
                       "This reading did not come out outside before, or it was said already what helped.",
                       "Write a note beside the step instead.");
+    if (command.remedy == kNotKnown) return Helped{command.step, kNotKnown, trimmed(command.words)};
     if (command.remedy < 0 || static_cast<std::size_t>(command.remedy) > step->tries.size())
         return refuse("gate.no_remedy", id, "This step has no such remedy.",
                       "Choose one that stands at the step, or say it in words.");
@@ -72,6 +73,8 @@ Text remedySaid(const Run& run, const Helped& helped)
 {
     const procedure::Step* step = run.plan().find(helped.step);
     const auto index = static_cast<std::size_t>(helped.remedy);
+    if (helped.remedy == kNotKnown)
+        return helped.words.empty() ? Text("not known") : Text("not known: %1", {helped.words});
     if (helped.remedy > 0 && step != nullptr && index <= step->tries.size()) return step->tries[index - 1];
     return {"%1", {helped.words}};
 }

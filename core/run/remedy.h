@@ -8,6 +8,9 @@
 
 namespace taut::run {
 
+/// Stands where a remedy is counted: whoever was there does not know what helped.
+inline constexpr int kNotKnown = -1;
+
 /// The steps of which nobody has said yet what helped, in the order in which they came right: read outside, then read
 /// again and no longer outside. A reading that was put right only because it was written down wrongly, or that a
 /// supervisor accepted as it was, came right by nothing that was done.

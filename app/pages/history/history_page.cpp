@@ -264,6 +264,8 @@ void HistoryPage::showRun(const QString& runId)
     if (m_list->chosen() == runId || !m_list->choose(runId)) open(runId.toStdString());
 }
 
+void HistoryPage::focusList() { m_list->setFocus(); }
+
 void HistoryPage::find()
 {
     m_filter->setFocus();

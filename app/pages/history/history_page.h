@@ -37,6 +37,8 @@ public:
     void open(const std::string& runId);
     /// The same, chosen in the list where it stands there.
     void showRun(const QString& runId);
+    /// To the list of runs.
+    void focusList();
     /// The run of a printed sheet, by its code.
     void openScanned(const QString& code);
     /// To where a run is looked for by its job, roll or number.

@@ -111,7 +111,7 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     m_system = unitsOf(run);
     m_finding->clear();
     m_passphrase->forget();
-    fill(run);
+    const int corrected = fill(run);
     const std::size_t open = run.openSteps().size();
     const bool may =
         !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff) && !isInOtherHands(run, actor);
@@ -139,6 +139,8 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
         m_summary->setText(tr("Nothing is open. Deviations: %1.").arg(words(deviations, m_system)));
     else
         m_summary->setText(tr("Nothing is open, and nothing deviates."));
+    if (corrected > 0)
+        m_summary->setText(tr("%1 Steps that were corrected: %2.").arg(m_summary->text()).arg(corrected));
     // Whoever signs knows what whoever reviews will see.
     if (const std::size_t hasty = run::hasteOf(run).size(); running && hasty > 0)
         m_summary->setText(tr("%1 Answers given too fast, or before the time was over: %2. The sheet says which.")
@@ -146,11 +148,12 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
                                .arg(hasty));
 }
 
-void ReviewCard::fill(const run::Run& run)
+/// Returns how many of them were corrected.
+int ReviewCard::fill(const run::Run& run)
 {
     const std::vector<const procedure::Step*> steps = run::byAttention(run);
     m_table->setRowCount(static_cast<int>(steps.size()));
-    int row = 0;
+    int row = 0, corrected = 0;
     for (const procedure::Step* one : steps) {
         const procedure::Step& step = *one;
         const run::StepStanding standing = run.standing(step.id);
@@ -161,6 +164,10 @@ void ReviewCard::fill(const run::Run& run)
         QString answer = answeredText(step, standing, m_system);
         if (const Text cut = report::cutShortSaid(run, step.id); !cut.empty())
             answer += QLatin1Char('\n') + tr("before its time was over: %1").arg(words(cut, m_system));
+        if (const QStringList earlier = earlierOf(run, step); !earlier.isEmpty()) {
+            answer += QLatin1Char('\n') + earlier.join(QLatin1Char('\n'));
+            ++corrected;
+        }
         m_table->put(row, 2, answer.trimmed());
         const QString by = standing.n == 0 ? QString()
                                            : tr("%1, %2").arg(QString::fromStdString(standing.byName),
@@ -169,6 +176,7 @@ void ReviewCard::fill(const run::Run& run)
         ++row;
     }
     m_table->spread();
+    return corrected;
 }
 
 /// With large type on a small screen the steps come first: what only heads them gives way, and the two fields say

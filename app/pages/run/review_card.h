@@ -47,7 +47,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void fill(const run::Run& run);
+    int fill(const run::Run& run);
     void give();
     UnitSystem m_system{};
     QLabel *m_title, *m_summary, *m_remarksLabel, *m_passphraseLabel, *m_meaning, *m_writing;

@@ -51,8 +51,9 @@ void askWhatHelped(const run::Run& run, AskPanel::Question& q)
     for (std::size_t i = 0; i < step->tries.size(); ++i)
         which.options.emplace_back(QString::number(i + 1), words(step->tries[i], system));
     which.options.emplace_back(QStringLiteral("0"), Acts::tr("Something else"));
+    which.options.emplace_back(QString::number(run::kNotKnown), Acts::tr("Not known"));
     q.fields = {which, {Acts::tr("If it was something else"), {}, false, Acts::tr("In a few words")}};
-    q.accept = Acts::tr("This helped");
+    q.accept = Acts::tr("Write what helped");
 }
 
 std::vector<PersonChoice> whoMay(const std::vector<PersonChoice>& people, people::Act act)
@@ -151,6 +152,14 @@ AskPanel::Question questionFor(RunAct act, const run::Run& run, const procedure:
         break;
     case RunAct::Correct:
         q.text = Acts::tr("The first answer stays in the record; this one stands beside it.");
+        if (step) {
+            const run::StepStanding stands = run.standing(step->id);
+            if (stands.answer)
+                q.text += QLatin1Char('\n') +
+                          Acts::tr("Now it says \u201c%1\u201d, by %2, %3.")
+                              .arg(dataText(words(run::enteredSaid(step, stands.answer->entered), unitsOf(run))),
+                                   QString::fromStdString(stands.byName), clockText(stands.at, stands.offset));
+        }
         q.fields = {correctedField(step, unitsOf(run)), AskPanel::prose(Acts::tr("What was wrong"))};
         q.accept = Acts::tr("Write the correction");
         break;

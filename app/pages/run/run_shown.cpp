@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include "app/text/language.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "core/base/clock.h"
@@ -91,6 +92,10 @@ RunFiles filesOf(const run::Run& run)
     if (auto all = inputs::readSubstrates(files.sources.substrate.text, files.sources.substrate.id, notes))
         for (const inputs::Substrate& s : *all)
             if (s.id == files.sources.substrate.id) files.substrateName = s.name;
+    files.language = files.sources.translation.id;
+    if (files.language.empty())
+        if (auto read = procedure::readProcedure(files.sources.procedure.text, files.sources.procedure.id, notes))
+            files.language = read->language;
     return files;
 }
 
@@ -172,6 +177,53 @@ QStringList headingOf(const run::Run& run, const RunFiles& files)
     return heading;
 }
 
+QString spokenText(const RunFiles& files)
+{
+    const QString spoken = QString::fromStdString(files.language);
+    if (spoken.isEmpty() || spoken == language()) return {};
+    QString name = spoken;
+    if (spoken == QLatin1String("en")) name = onRunPage(QT_TRANSLATE_NOOP("RunPage", "English"));
+    if (spoken == QLatin1String("es")) name = onRunPage(QT_TRANSLATE_NOOP("RunPage", "Spanish"));
+    if (spoken == QLatin1String("de")) name = onRunPage(QT_TRANSLATE_NOOP("RunPage", "German"));
+    return onRunPage(QT_TRANSLATE_NOOP("RunPage", "This run is read in %1")).arg(name);
+}
+
+QStringList earlierOf(const run::Run& run, const procedure::Step& step)
+{
+    QStringList earlier;
+    const run::Event* stood = nullptr;
+    for (const run::Event& event : run.events()) {
+        const auto* answered = std::get_if<run::Answered>(&event.happening());
+        if (answered == nullptr || answered->step != step.id) continue;
+        if (answered->correction && stood != nullptr) {
+            const auto& before = std::get<run::Answered>(stood->happening());
+            const run::Stamp& stamp = stood->stamp();
+            earlier << onRunPage(QT_TRANSLATE_NOOP("RunPage",
+                                                   "Before that \u201c%1\u201d stood, by %2, %3. It was corrected: %4"))
+                           .arg(dataText(words(run::enteredSaid(&step, before.entered), unitsOf(run))),
+                                QString::fromStdString(stamp.byName), clockText(stamp.utcMs, stamp.offsetMinutes),
+                                words(run::correctionSaid(answered->reason), unitsOf(run)));
+        }
+        stood = &event;
+    }
+    return earlier;
+}
+
+QString marksOf(const run::Run& run, const run::StepId& step)
+{
+    int notes = 0, files = 0;
+    for (const run::Event& event : run.events()) {
+        const auto* noted = std::get_if<run::Noted>(&event.happening());
+        const auto* attached = std::get_if<run::Attached>(&event.happening());
+        notes += noted != nullptr && noted->step == step ? 1 : 0;
+        files += attached != nullptr && attached->step == step ? 1 : 0;
+    }
+    QStringList marks;
+    if (notes > 0) marks << onRunPage(QT_TRANSLATE_NOOP("RunPage", "Notes: %1")).arg(notes);
+    if (files > 0) marks << onRunPage(QT_TRANSLATE_NOOP("RunPage", "Files: %1")).arg(files);
+    return marks.join(QStringLiteral(" \u00B7 "));
+}
+
 const targets::Target* targetOfStep(const run::Run& run, const procedure::Step& step)
 {
     return run::judgedBy(run, step);
@@ -196,6 +248,10 @@ StepContent stepContentOf(const run::Run& run, const procedure::Step& step, cons
     content.holdStop = place.holdStop;
     content.held = heldShown(run);
     content.people = people;
+    content.earlier = earlierOf(run, step);
+    content.marks = marksOf(run, step.id);
+    const std::optional<run::StepId> next = run.next();
+    content.elsewhere = next && *next != step.id;
     content.cutShort = words(report::cutShortSaid(run, step.id), content.units);
     if (content.standing.state == run::StepState::Stale) content.staleBecause = staleBecauseOf(run, step.id);
     if (step.kind == procedure::StepKind::Scan) {

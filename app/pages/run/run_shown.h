@@ -22,6 +22,7 @@ struct RunFiles {
     std::optional<inputs::Job> job;
     std::optional<inputs::Roll> roll;
     std::string substrateName;
+    std::string language;  ///< in which its steps are read
     /// False when the run has other files since.
     [[nodiscard]] bool isOf(const run::Run& run) const { return sources == run.sources(); }
 };
@@ -45,6 +46,12 @@ struct RunFiles {
 [[nodiscard]] std::vector<TautSpan> tautSpansOf(const run::Run& run, std::size_t shownStage);
 /// Press, job, roll, operator, kind of run and its id, in the order of a sheet's head.
 [[nodiscard]] QStringList headingOf(const run::Run& run, const RunFiles& files);
+/// In which language the run is read, when it is not that of the window; "" when it is.
+[[nodiscard]] QString spokenText(const RunFiles& files);
+/// What stood at a step before it was corrected, the oldest first: what, by whom, when, and why it was not right.
+[[nodiscard]] QStringList earlierOf(const run::Run& run, const procedure::Step& step);
+/// That a step has notes, or pictures and files, and how many; "" when it has none.
+[[nodiscard]] QString marksOf(const run::Run& run, const run::StepId& step);
 /// The step must be one of the run's plan.
 [[nodiscard]] StepContent stepContentOf(const run::Run& run, const procedure::Step& step,
                                         const std::vector<PersonChoice>& people);

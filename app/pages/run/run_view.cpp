@@ -182,7 +182,9 @@ void RunView::refresh()
     if (!current) return;
     const std::size_t stage = m_run->plan().stageOf(*current);
     m_line->setSpans(tautSpansOf(*m_run, stage));
-    m_heading->say(headingOf(*m_run, m_files).join(QStringLiteral("   \u00B7   ")));
+    QStringList heading = headingOf(*m_run, m_files);
+    if (const QString spoken = spokenText(m_files); !spoken.isEmpty()) heading << spoken;
+    m_heading->setText(heading.join(QStringLiteral(" \u00B7 ")));
     m_list->show(*m_run, m_step);
     m_card->show(stepContentOf(*m_run, *current, m_people));
     m_card->setBusy(m_busy);
@@ -272,6 +274,11 @@ void RunView::showStep(const procedure::StepId& id)
     refresh();
 }
 
+void RunView::showNext()
+{
+    if (const auto next = m_run ? m_run->next() : std::nullopt) showStep(*next);
+}
+
 void RunView::showStage(int stage)
 {
     if (!m_run) return;
@@ -347,6 +354,8 @@ void RunView::keyPressEvent(QKeyEvent* event)
     } else if (event->key() == Qt::Key_Escape && (m_act || m_reviewing)) {
         m_reviewing = m_reviewing && m_act;
         closePanel();
+    } else if (event->key() == Qt::Key_Escape && m_middle->currentWidget() == m_card && m_card->content().elsewhere) {
+        showNext();
     } else if (m_middle->currentWidget() != m_card || !m_card->takeKey(event)) {
         return QWidget::keyPressEvent(event);
     }

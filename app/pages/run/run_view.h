@@ -26,7 +26,6 @@ namespace taut::app {
 
 class ElevationWidget;
 class MakeSafeCard;
-class OneLine;
 class OtherHandsCard;
 class ReviewCard;
 class StepCard;
@@ -110,6 +109,7 @@ private:
     void placeColumns();
     void look(Beside beside);
     void showCard();
+    void showNext();
     void focusCard();
     void giveFocusBack();
     void forgetTyped();
@@ -142,7 +142,7 @@ private:
     Beside m_beside = Beside::Card;
 
     TautLineWidget* m_line;
-    OneLine* m_heading;
+    QLabel* m_heading;
     StepList* m_list;
     QStackedWidget* m_middle;
     StepCard* m_card;

@@ -47,7 +47,7 @@ void RunView::build()
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("The run"));
     m_line = new TautLineWidget(this);
-    m_heading = new OneLine("soft", this);
+    m_heading = wrapped({}, "soft", this);
     m_heading->setContentsMargins(20, 0, 20, 4);
 
     m_left = new QWidget(this);
@@ -130,9 +130,8 @@ QWidget* RunView::buildMiddle()
 
     connect(m_card, &StepCard::command, this, &RunView::command);
     connect(m_card, &StepCard::commandSigned, this, &RunView::commandSigned);
-    connect(m_card, &StepCard::firstWanted, this, [this] {
-        if (const auto next = m_run ? m_run->next() : std::nullopt) showStep(*next);
-    });
+    connect(m_card, &StepCard::crowded, this, &RunView::placeColumns);
+    connect(m_card, &StepCard::firstWanted, this, &RunView::showNext);
     connect(m_safe, &MakeSafeCard::command, this, &RunView::command);
     connect(m_others, &OtherHandsCard::takeOver, this, &RunView::takeOver);
     connect(m_withdrawn, &WithdrawnCard::giveBack, this,
@@ -226,10 +225,14 @@ void RunView::placeColumns()
     m_elevation->setVisible(seen(m_beside == Beside::Press));
     // Which run and which stage this is stands with its steps, where the card has the page to itself.
     const bool alone = m_close && m_beside == Beside::Card;
-    m_heading->setVisible(!alone || review);
-    m_line->setVisible(!alone);
-    m_headRule->setVisible(!alone);
-    m_card->setNamesStage(alone);
+    // In a low window they also give way to a card on which something is open or said.
+    constexpr int kRoomyLines = 40;
+    const bool low = height() < kRoomyLines * QFontMetrics(font()).lineSpacing();
+    const bool gives = alone || (low && m_card->isCrowded() && m_middle->currentWidget() == m_card);
+    m_heading->setVisible(!gives || review);
+    m_line->setVisible(!gives);
+    m_headRule->setVisible(!gives);
+    m_card->setNamesStage(gives);
     m_middle->setVisible(review || !m_close || m_beside == Beside::Card);
     for (const auto& [beside, button] : m_besideButtons) {
         button->setVisible(m_close && !review);

@@ -155,11 +155,14 @@ void StepList::show(const run::Run& run, const procedure::StepId& current)
             const procedure::Step& step = plan.steps[i];
             const run::StepStanding standing = run.standing(step.id);
             const QString say = words(step.say, unitsOf(run));
-            const QString state = standingLine(standing, unitsOf(run));
+            QString state = standingLine(standing, unitsOf(run));
+            if (step.vital) state = tr("%1, vital").arg(state);
+            if (const QString marks = marksOf(run, step.id); !marks.isEmpty())
+                state = marks + QStringLiteral(" \u00B7 ") + state;
             auto* item = new QListWidgetItem(this);
             item->setData(kStep, QString::fromStdString(step.id.value));
             item->setData(kSay, say);
-            item->setData(kState, step.vital ? tr("%1, vital").arg(state) : state);
+            item->setData(kState, state);
             item->setData(kMark, static_cast<int>(markOf(standing)));
             item->setText(tr("%1, %2").arg(say, item->data(kState).toString()));
             if (step.id == current) setCurrentItem(item);

@@ -13,6 +13,7 @@
 #include <QButtonGroup>
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QTableWidget>
 #include <QTranslator>
 
@@ -30,6 +31,7 @@
 #include "app/widgets/row_list.h"
 #include "tests/app/pages/signed_run.h"
 #include "tests/app/painted.h"
+#include "tests/app/run_page/walk_support.h"
 #include "tests/app/shop.h"
 
 using namespace taut;
@@ -92,6 +94,7 @@ struct Pages {
         view().begin(RunAct::Review);
         now("run, looked through");
         QTest::keyClick(&view(), Qt::Key_Escape);
+        eachReading(now);
         session().perform(run::Interrupt{"power"});
         until([&] { return !session().busy(); }, "interrupted");
         now("run, to be made safe");
@@ -119,6 +122,29 @@ private:
         INFO(name);
         REQUIRE(button);
         button->click();
+    }
+    void answer(const run::Answer& answer)
+    {
+        session().perform(answer);
+        until([&] { return !session().busy(); }, "answered");
+    }
+    /// A reading with the number pad open, before and after it came out outside; then with a message as well.
+    void eachReading(const std::function<void(const char*)>& now)
+    {
+        const auto next = [&] { return session().run()->plan().find(*session().run()->next()); };
+        while (next()->kind != procedure::StepKind::Reading) answer(walk::rightAnswer(*session().run(), *next()));
+        now("run, a reading");
+        pressNamed("padToggle");
+        now("run, a reading and the pad");
+        const procedure::StepId step = next()->id;
+        answer({step, "19.5 bar", {}});
+        REQUIRE(session().run()->stateOf(step) == run::StepState::Outside);
+        now("run, a reading outside and the pad");
+        auto* field = visible<QLineEdit>(view(), "field");
+        REQUIRE(field);
+        field->setText(QStringLiteral("7 kg"));
+        pressNamed("answer");
+        now("run, a reading refused and the pad");
     }
     void eachAct(const std::function<void(const char*)>& now)
     {

@@ -318,6 +318,22 @@ TEST_CASE("every control of every page is reached by Tab, has a name, and is hig
     noLetterTwice(w.window);
 }
 
+TEST_CASE("when a run is sealed the focus goes to the list in which it stands now")
+{
+    Window w;
+    signIn(w.session(), "p-2");
+    begin(w.session());
+    QTest::qWait(100);
+    w.session().finish(run::Abandon{"The roll is used up"}, passphraseOf(w.session(), "p-2"));
+    until([&] { return w.session().run() == nullptr && !w.session().busy(); }, "sealed");
+    auto* history = visible<HistoryPage>(w.window);
+    REQUIRE(history);
+    QTest::qWait(100);
+    REQUIRE(w.window.focusWidget());
+    CHECK(history->isAncestorOf(w.window.focusWidget()));
+    CHECK(qobject_cast<RowList*>(w.window.focusWidget()) != nullptr);
+}
+
 TEST_CASE("in the history of a sealed run every control is reached by Tab, and no letter answers twice")
 {
     Window w;

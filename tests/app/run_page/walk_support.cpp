@@ -32,8 +32,9 @@ std::string text(const std::filesystem::path& file)
     return *read;
 }
 
-/// A value in the unit of the press, with enough digits to stay inside its window.
-std::string typed(const Quantity& q, UnitSystem system)
+}  // namespace
+
+std::string typedAs(const Quantity& q, UnitSystem system)
 {
     const Unit* unit = findUnit(q.kind(), q.unit());
     if (!unit) unit = &usualUnit(q.kind(), system, q.si());
@@ -43,8 +44,6 @@ std::string typed(const Quantity& q, UnitSystem system)
     if (number.back() == '.') number.pop_back();
     return number + " " + std::string(unit->symbol);
 }
-
-}  // namespace
 
 namespace {
 
@@ -136,11 +135,8 @@ void whatIsAskedIsSeen(QWidget& page)
         const auto* text = page.findChild<QWidget*>(QLatin1String(name));
         REQUIRE(text);
         if (!text->isVisible()) continue;
-        const QWidget* seen = text->parentWidget()->parentWidget();  // what the scrolled part is seen through
-        const QRect where(text->mapTo(seen, QPoint(0, 0)), text->size());
-        CAPTURE(name, where.top(), where.bottom(), seen->height());
-        CHECK(where.top() >= 0);
-        CHECK(where.bottom() <= seen->height());
+        CAPTURE(name, text->height(), text->visibleRegion().boundingRect().height());
+        CHECK(text->visibleRegion().boundingRect() == text->rect());
     }
 }
 
@@ -178,7 +174,7 @@ run::Answer rightAnswer(const run::Run& run, const procedure::Step& step)
     // The middle of the window is inside however coarse the target itself is.
     if (ready->window.low && ready->window.high)
         value = Quantity((ready->window.low->si() + ready->window.high->si()) / 2, value.kind(), value.unit());
-    return {step.id, typed(value, units), {}};
+    return {step.id, typedAs(value, units), {}};
 }
 
 void Walk::answerWell(const procedure::Step& step)
@@ -193,7 +189,7 @@ Page::Page(const Walk& w, double scale)
 {
     applyTheme({false, scale, 1.0});
     const PersonChoice ines{QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator};
-    view.setPeople({ines});
+    view.setPeople(crew());
     view.setActor(ines);
     view.resize(1342, 628);
     view.show(w.run);

@@ -71,6 +71,8 @@ void nothingIsCut(QWidget& page);
 /// What is to be done, and its caution, are read without scrolling.
 void whatIsAskedIsSeen(QWidget& page);
 
+/// A value in the unit of the press, with enough digits to stay inside its window.
+[[nodiscard]] std::string typedAs(const Quantity& q, UnitSystem system);
 /// The answer that a person who did everything right would give.
 [[nodiscard]] run::Answer rightAnswer(const run::Run& run, const procedure::Step& step);
 

@@ -92,7 +92,7 @@ TEST_CASE("a refusal moves nothing on a card that is typed into, and covers noth
         const auto before = c.places();
         REQUIRE(before.size() >= 2);
         c.refuse("\"R0041\" has figures in it: a roll, a tag or a reading holds no stop.",
-                 "Type the name of the person who holds the stop, as the crew knows it.");
+                 "Touch or type the name of the person who holds the stop, as the crew knows it.");
         REQUIRE(c.strip());
         CHECK(c.strip()->visibleRegion().boundingRect() == c.strip()->rect());
         CHECK(c.places() == before);

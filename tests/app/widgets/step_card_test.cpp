@@ -370,7 +370,7 @@ TEST_CASE("a reading outside says by how much, what to try, and asks a superviso
     for (const auto* label : s.card.findChildren<QLabel*>()) lines << label->text();
     const QString all = lines.join(QLatin1Char('\n')).replace(QChar::Nbsp, QLatin1Char(' '));
     CHECK(all.contains(QStringLiteral("0.60 bar above the upper limit.")));
-    CHECK(all.contains(QStringLiteral("1. Look for a leak")));
+    CHECK(all.contains(QStringLiteral("Try, in this order:\n1. Look for a leak\n2. Look at the regulator")));
     s.click(s.button("askSupervisor"));
     auto* person = child<QComboBox>(s.card, "person");
     REQUIRE(person);

@@ -351,6 +351,35 @@ TEST_CASE("nothing of a tag is entered before somebody takes it over, and then i
     CHECK(roll->splices == 2);
 }
 
+TEST_CASE("while a tag waits to be compared, what answers it stands at the foot and the roll cannot be used")
+{
+    Page page;
+    CHECK(page.seen<QPushButton>("accept"));
+    page.scan(kTag);
+    QTest::qWait(50);
+    auto* take = page.seen<QPushButton>("takeOver");
+    auto* away = page.seen<QPushButton>("putAway");
+    REQUIRE(take);
+    REQUIRE(away);
+    CHECK(page.seen<QPushButton>("accept") == nullptr);
+    for (const QWidget* one : {take, away}) {
+        CHECK(one->visibleRegion().boundingRect() == one->rect());
+        CHECK(std::abs(one->mapTo(page.form, QPoint(0, 0)).y() -
+                       page.seen<QPushButton>("cancel")->mapTo(page.form, QPoint(0, 0)).y()) < 4);
+    }
+    REQUIRE(take->hasFocus());
+    // Another scan that cannot be read: what was read before stays, and no key that follows takes it over.
+    page.scan("]C10199521000001");
+    QTest::qWait(50);
+    CHECK(page.seen<QPushButton>("takeOver"));
+    CHECK_FALSE(take->hasFocus());
+    take->setFocus();
+    QTest::mouseClick(take, Qt::LeftButton);
+    CHECK(page.seen<QPushButton>("takeOver") == nullptr);
+    REQUIRE(page.seen<QPushButton>("accept"));
+    CHECK(page.seen<QPushButton>("accept")->hasFocus());
+}
+
 TEST_CASE("what does not fit job, press or core is told beside its line, with what to do")
 {
     Page page;

@@ -238,9 +238,14 @@ void Crew::answer(const std::string& entered)
         break;
     }
     case procedure::StepKind::Choice:
-        for (const procedure::Choice& c : step.choices)
-            if (c.word == entered)
-                hand.press(hand.mustWorded(words(Text(c.say.empty() ? c.word : c.say), run().began().units)));
+        for (const procedure::Choice& c : step.choices) {
+            if (c.word != entered) continue;
+            auto* button = hand.mustWorded(words(Text(c.say.empty() ? c.word : c.say), run().began().units));
+            if (qobject_cast<HoldButton*>(button))
+                hand.hold(button);
+            else
+                hand.press(button);
+        }
         break;
     case procedure::StepKind::Reading: {
         if (hand.way() == Way::Mouse) {

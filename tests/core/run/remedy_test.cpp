@@ -40,7 +40,7 @@ TEST_CASE("what helped is asked of a reading that was outside and is so no longe
     walk.must(Answer{{kUnwind}, "1.40 bar", {}});
     CHECK(cameRight(walk.run()) == std::vector<StepId>{{kUnwind}});
     CHECK(walk.codeOf(SayHelped{{kUnwind}, 3, {}}) == "gate.no_remedy");
-    CHECK(walk.codeOf(SayHelped{{kUnwind}, -1, {}}) == "gate.no_remedy");
+    CHECK(walk.codeOf(SayHelped{{kUnwind}, -2, {}}) == "gate.no_remedy");
     CHECK(walk.codeOf(SayHelped{{kUnwind}, 0, " - "}) == "gate.no_reason");
     CHECK(walk.codeOf(SayHelped{{"tension.settings.sing"}, 1, {}}) == "gate.no_step");
     walk.must(SayHelped{{kUnwind}, 2, {}});
@@ -60,6 +60,17 @@ TEST_CASE("something else that helped is said in words")
     walk.must(SayHelped{{kUnwind}, 0, " the hose was kinked "});
     const auto& helped = std::get<Helped>(walk.run().events().back().happening());
     CHECK(plain(remedySaid(walk.run(), helped)) == "the hose was kinked");
+}
+
+TEST_CASE("that nobody knows what helped can be said, and is not asked again")
+{
+    Walk walk = atUnwind();
+    walk.must(Answer{{kUnwind}, "2.50 bar", {}});
+    walk.must(Answer{{kUnwind}, "1.40 bar", {}});
+    walk.must(SayHelped{{kUnwind}, kNotKnown, {}});
+    CHECK(cameRight(walk.run()).empty());
+    const auto& helped = std::get<Helped>(walk.run().events().back().happening());
+    CHECK(plain(remedySaid(walk.run(), helped)) == "not known");
 }
 
 TEST_CASE("nothing helped where a reading was only written down wrongly, or was accepted as it was")
