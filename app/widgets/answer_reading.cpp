@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "app/drawing/limit_bar.h"
@@ -175,11 +176,11 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     m_padToggle->setCheckable(true);
     m_padToggle->setObjectName(QStringLiteral("padToggle"));
     const bool again = m_content.standing.state == run::StepState::Outside;
-    auto* enterButton = worded(again ? tr("&Enter it again") : tr("&Enter the reading"), "main", foot());
-    enterButton->setObjectName(QStringLiteral("answer"));
-    enterButton->setSizePolicy(QSizePolicy::Expanding, enterButton->sizePolicy().verticalPolicy());
+    m_enter = worded(again ? tr("&Enter it again") : tr("&Enter the reading"), "main", foot());
+    m_enter->setObjectName(QStringLiteral("answer"));
+    m_enter->setSizePolicy(QSizePolicy::Expanding, m_enter->sizePolicy().verticalPolicy());
     m_actions->addWidget(m_padToggle);
-    m_actions->addWidget(enterButton);
+    m_actions->addWidget(m_enter);
 
     m_whole = new QVBoxLayout(foot());
     m_whole->setContentsMargins(0, 0, 0, 0);
@@ -189,30 +190,54 @@ ReadingArea::ReadingArea(const StepContent& content, QWidget* parent) : AnswerAr
     m_whole->addLayout(beside);
     m_whole->addLayout(m_actions);
 
-    connect(m_padToggle, &QPushButton::toggled, this, &ReadingArea::placePad);
+    connect(m_padToggle, &QPushButton::toggled, this, &ReadingArea::place);
     connect(m_padToggle, &QPushButton::clicked, this, [this](bool open) {
         m_field->setFocus();
         emit padOpened(open);
         emit resized();
     });
-    connect(enterButton, &QPushButton::clicked, this, &ReadingArea::enter);
+    connect(m_enter, &QPushButton::clicked, this, &ReadingArea::enter);
     connect(m_field, &QLineEdit::textChanged, this, &ReadingArea::follow);
     follow();
 }
 
-/// With the pad open bar and units stand over and under the field, beside the pad.
-void ReadingArea::placePad(bool open)
+/// With the pad open bar and units stand over and under the field, beside the pad, and all of it is lower; where every
+/// line is needed, what enters the reading stands there too.
+void ReadingArea::place()
 {
+    const bool open = m_padToggle->isChecked(), beside = open && m_tight;
     m_pad->setVisible(open);
     m_row->setDirection(open ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     (open ? m_left : m_whole)->insertWidget(0, m_bar);
+    if (beside != m_actionsBeside) {
+        m_actionsBeside = beside;
+        (beside ? m_whole : m_left)->removeItem(m_actions);
+        m_actions->setParent(nullptr);
+        (beside ? m_left : m_whole)->addLayout(m_actions);
+    }
+    for (QWidget* w : std::initializer_list<QWidget*>{m_field, m_padToggle, m_enter, m_beside}) {
+        if (w == nullptr || w->property("low").toBool() == open) continue;
+        w->setProperty("low", open);
+        w->style()->unpolish(w);
+        w->style()->polish(w);
+        w->updateGeometry();
+    }
+    // Beside what enters the reading two lines of words do.
+    for (QPushButton* button : {m_padToggle, m_beside})
+        if (button != nullptr) {
+            button->setMaximumWidth(QWIDGETSIZE_MAX);
+            const int wide = button->sizeHint().width() * 5 / 8;
+            if (open) button->setMaximumWidth(std::max(wide, button->minimumSizeHint().width()));
+        }
 }
 
 void ReadingArea::openPad(bool open) { m_padToggle->setChecked(open); }
 
 void ReadingArea::setTight(bool tight)
 {
+    if (tight == m_tight) return;
     m_tight = tight;
+    place();
     m_bar->setVisible(!tight && m_ready && m_content.target->quantity());
 }
 
@@ -227,6 +252,8 @@ void ReadingArea::addBeside(QPushButton* button)
     QLayoutItem* enters = m_actions->takeAt(m_actions->count() - 1);
     m_actions->addWidget(button);
     m_actions->addItem(enters);
+    m_beside = button;
+    place();
 }
 
 void ReadingArea::addUnits(QHBoxLayout* row)

@@ -39,7 +39,7 @@ public:
 
 private:
     void addUnits(QHBoxLayout* row);
-    void placePad(bool open);
+    void place();
     void follow();
     [[nodiscard]] std::optional<Quantity> reading() const;
     StepContent m_content;
@@ -51,9 +51,9 @@ private:
     QVBoxLayout *m_whole, *m_left;
     QBoxLayout* m_row;
     FlowRow* m_actions;
-    QPushButton* m_padToggle;
+    QPushButton *m_padToggle, *m_enter, *m_beside = nullptr;
     QString m_unit;
-    bool m_tight = false;
+    bool m_tight = false, m_actionsBeside = false;
 };
 
 /// Field and unit of a quantity anywhere: the text with the chosen unit when none was typed.

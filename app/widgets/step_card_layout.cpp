@@ -20,6 +20,12 @@
 
 namespace taut::app {
 
+namespace {
+
+constexpr int kLeastScrolled = 60, kLeastLine = 24;
+
+}  // namespace
+
 void StepCard::build()
 {
     m_where = wrapped({}, "strong", this);
@@ -57,7 +63,7 @@ void StepCard::build()
     m_scroll->setFocusPolicy(Qt::NoFocus);
     // What answers has its height first; what is asked scrolls in the rest.
     m_scroll->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
-    m_scroll->setMinimumHeight(60);
+    m_scroll->setMinimumHeight(kLeastScrolled);
     m_scroll->setWidget(body);
     m_scroll->installEventFilter(this);
 
@@ -197,6 +203,7 @@ void StepCard::fitSay()
         m_say->style()->unpolish(m_say);
         m_say->style()->polish(m_say);
         m_asked->layout()->invalidate();
+        m_asked->updateGeometry();  // what holds it remembers its height
         m_bodyLayout->invalidate();
         m_bodyLayout->activate();
         if (seenWhole()) break;
@@ -213,7 +220,8 @@ void StepCard::fitSay()
     }
     // Where what is said of it must scroll, what is asked and its caution stand still, if that leaves some lines.
     const int still = m_asked->heightForWidth(m_scroll->width()) + layout()->spacing();
-    if (m_pinned && !seenWhole() && still + m_scroll->minimumHeight() <= m_scroll->height()) placeAsked(true);
+    const int left = m_scroll->height() - still;
+    if (m_pinned && !seenWhole() && left >= (m_wrong ? kLeastScrolled : kLeastLine)) placeAsked(true);
     m_fitting = false;
 }
 
@@ -226,6 +234,7 @@ void StepCard::placeAsked(bool above)
     else
         m_bodyLayout->insertWidget(0, m_asked);
     m_asked->show();
+    m_scroll->setMinimumHeight(above ? kLeastLine : kLeastScrolled);
     layout()->activate();
     if (above) m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
 }

@@ -94,6 +94,8 @@ QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { width: 40px; border: 0; }
 QComboBox QAbstractItemView { background: %sheet; color: %ink; border: 2px solid %rule; outline: 0; }
 QComboBox QAbstractItemView::item { min-height: %row; padding: 4px 8px; }
+QPushButton[low="true"] { font-size: %body; min-height: %control; }
+QLineEdit[low="true"] { min-height: %control; }
 QLabel[role="say"] { font-size: %say; }
 QLabel[role="longSay"] { font-size: %longSay; }
 QLabel[role="big"] { font-size: %huge; font-weight: bold; }

@@ -232,7 +232,7 @@ void RunView::placeColumns()
     m_heading->setVisible(!gives || review);
     m_line->setVisible(!gives);
     m_headRule->setVisible(!gives);
-    m_card->setNamesStage(gives);
+    m_card->setNamesStage(alone);
     m_middle->setVisible(review || !m_close || m_beside == Beside::Card);
     for (const auto& [beside, button] : m_besideButtons) {
         button->setVisible(m_close && !review);
