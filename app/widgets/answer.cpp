@@ -79,7 +79,7 @@ public:
         if (content.step.vital) {
             auto* body = new QVBoxLayout(this);
             body->setContentsMargins(0, 0, 0, 0);
-            body->addWidget(wrapped(tr("Hold down the answer that is so."), "strong", this));
+            body->addWidget(wrapped(AnswerArea::tr("Hold down the answer that is so."), "strong", this));
         }
         grid->setColumnStretch(0, 1);
         if (two) grid->setColumnStretch(1, 1);

@@ -23,6 +23,22 @@
 
 namespace taut::app {
 
+namespace {
+
+/// The zone whose setting has no value as long as nobody knows what it does; "" = it is no such target.
+QString unknownSettingOf(const std::optional<targets::Target>& target)
+{
+    constexpr std::string_view kBegins = "press.zone.", kEnds = ".torque_per_setting";
+    const auto* needs = target ? std::get_if<targets::Needs>(&target->state) : nullptr;
+    if (needs == nullptr) return {};
+    for (const std::string& key : needs->keys)
+        if (key.starts_with(kBegins) && key.ends_with(kEnds))
+            return QString::fromStdString(key.substr(kBegins.size(), key.size() - kBegins.size() - kEnds.size()));
+    return {};
+}
+
+}  // namespace
+
 StepCard::StepCard(QWidget* parent) : QWidget(parent)
 {
     setObjectName(QStringLiteral("stepCard"));
@@ -143,6 +159,13 @@ void StepCard::showAnswer()
         Qt::QueuedConnection);
     connect(m_area, &AnswerArea::mended, this, &StepCard::forgive);
     connect(m_area, &AnswerArea::followed, this, &StepCard::followFoot, Qt::QueuedConnection);
+    if (const QString zone = unknownSettingOf(m_content.target); !zone.isEmpty()) {
+        auto* find = worded(tr("&Find what this setting does"), "answer", m_area->foot());
+        find->setObjectName(QStringLiteral("findConstant"));
+        connect(find, &QPushButton::clicked, this, [this, zone] { emit constantWanted(zone); });
+        m_area->addBeside(find);
+        find->show();
+    }
     const bool deviable = m_content.standing.state == run::StepState::Outside && m_content.step.waivable &&
                           m_content.step.kind == procedure::StepKind::Reading;
     if (!deviable) return;

@@ -16,7 +16,7 @@
     </message>
     <message>
         <source>&amp;Withdraw the press</source>
-        <translation>Maschine s&amp;perren</translation>
+        <translation>Maschine außer Betrieb mel&amp;den</translation>
     </message>
     <message>
         <source>A break, or something else to do</source>
@@ -123,6 +123,14 @@
         <translation>N&amp;otiz</translation>
     </message>
     <message>
+        <source>Not known</source>
+        <translation>Unbekannt</translation>
+    </message>
+    <message>
+        <source>Now it says “%1”, by %2, %3.</source>
+        <translation>Jetzt steht da „%1“ von %2, %3.</translation>
+    </message>
+    <message>
         <source>Pass the step by</source>
         <translation>Schritt übergehen</translation>
     </message>
@@ -173,10 +181,6 @@
     <message>
         <source>The stop of %1</source>
         <translation>Der Halt von %1</translation>
-    </message>
-    <message>
-        <source>This helped</source>
-        <translation>Das hat geholfen</translation>
     </message>
     <message>
         <source>This person holds the stop</source>
@@ -256,7 +260,7 @@
     </message>
     <message>
         <source>Withdraw the press from use</source>
-        <translation>Maschine sperren</translation>
+        <translation>Maschine außer Betrieb melden</translation>
     </message>
     <message>
         <source>Write the correction</source>
@@ -265,6 +269,10 @@
     <message>
         <source>Write the note</source>
         <translation>Notiz schreiben</translation>
+    </message>
+    <message>
+        <source>Write what helped</source>
+        <translation>Aufschreiben, was geholfen hat</translation>
     </message>
     <message>
         <source>Yes, it is so</source>
@@ -286,8 +294,28 @@
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>Before that “%1” stood, by %2, %3. It was corrected: %4</source>
+        <translation>Davor stand „%1“ von %2, %3. Es wurde berichtigt: %4</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>Englisch</translation>
+    </message>
+    <message>
+        <source>Files: %1</source>
+        <translation>Dateien: %1</translation>
+    </message>
+    <message>
+        <source>German</source>
+        <translation>Deutsch</translation>
+    </message>
+    <message>
         <source>No answer given so far is asked again.</source>
         <translation>Keine bisherige Antwort wird neu verlangt.</translation>
+    </message>
+    <message>
+        <source>Notes: %1</source>
+        <translation>Notizen: %1</translation>
     </message>
     <message>
         <source>One answer given so far is asked again: %1.</source>
@@ -296,6 +324,10 @@
     <message>
         <source>Roll %1</source>
         <translation>Rolle %1</translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation>Spanisch</translation>
     </message>
     <message>
         <source>Stops held: %1</source>
@@ -308,6 +340,10 @@
     <message>
         <source>The roll's measured diameter</source>
         <translation>Der gemessene Durchmesser der Rolle</translation>
+    </message>
+    <message>
+        <source>This run is read in %1</source>
+        <translation>Dieser Durchgang wird auf %1 gelesen</translation>
     </message>
     <message>
         <source>What the roll's tag says</source>
@@ -1440,6 +1476,10 @@
         <translation>Der Durchmesser einer Rolle ist größer als nichts.</translation>
     </message>
     <message>
+        <source>A run of this job needs %1, which it does not say.</source>
+        <translation>Ein Durchgang dieses Auftrags braucht %1, was er nicht sagt.</translation>
+    </message>
+    <message>
         <source>A run that was open in what lay there before is not, or not as far, in what was restored. It was kept as %1.</source>
         <translation>Ein Durchgang, der im alten Stand dort offen war, fehlt im wiederhergestellten oder ist darin weniger weit. Der alte Stand wurde als %1 aufbewahrt.</translation>
     </message>
@@ -2564,6 +2604,10 @@
         <translation>So eingeben, wie die Anzeige sie zeigt, alle in einer Art von Einheit.</translation>
     </message>
     <message>
+        <source>Enter what its gauge or panel showed, or mend the range in the press profile first.</source>
+        <translation>Eingeben, was Manometer oder Anzeige zeigte, oder zuerst den Bereich im Maschinenprofil berichtigen.</translation>
+    </message>
+    <message>
         <source>Enter where the torque begins, and the most that can be set, each by its own figure.</source>
         <translation>Eingeben, wo das Drehmoment beginnt und was höchstens einstellbar ist, jedes mit seiner eigenen Zahl.</translation>
     </message>
@@ -2842,6 +2886,10 @@
     <message>
         <source>Give this deck another station; it is left out until then.</source>
         <translation>Dieser Belegung ein anderes Druckwerk geben; bis dahin bleibt sie weg.</translation>
+    </message>
+    <message>
+        <source>Give this one an id of its own.</source>
+        <translation>Diesem eine eigene Kennung geben.</translation>
     </message>
     <message>
         <source>Give this one another name; it is left out until then.</source>
@@ -3920,6 +3968,10 @@
         <translation>Mindestens eines in seinem Schlüssel in nennen: full, next_roll, re_web oder restart.</translation>
     </message>
     <message>
+        <source>Name one that it knows, or take that substrate in first.</source>
+        <translation>Einen nennen, den es kennt, oder diesen Bedruckstoff zuerst einlesen.</translation>
+    </message>
+    <message>
         <source>Name the roller where this zone's tension ends.</source>
         <translation>Die Walze nennen, an der der Zug dieser Zone endet.</translation>
     </message>
@@ -4010,6 +4062,14 @@
     <message>
         <source>Nobody accepts a value outside its window that they read themselves.</source>
         <translation>Niemand nimmt einen Wert außerhalb seines Fensters an, den er selbst abgelesen hat.</translation>
+    </message>
+    <message>
+        <source>Nobody can have set %1: this control begins at %2.</source>
+        <translation>Niemand kann %1 eingestellt haben: Dieses Bedienteil beginnt bei %2.</translation>
+    </message>
+    <message>
+        <source>Nobody can have set %1: this control goes up to %2.</source>
+        <translation>Niemand kann %1 eingestellt haben: Dieses Bedienteil reicht bis %2.</translation>
     </message>
     <message>
         <source>Nobody gives back a press that they withdrew themselves.</source>
@@ -5576,6 +5636,10 @@
         <translation>Die Kennung %1 gehört jemandem für immer, auch nach dessen Ausscheiden.</translation>
     </message>
     <message>
+        <source>The id %1 is taken: sealed, this would stand in the place of what has it now.</source>
+        <translation>Die Kennung %1 ist vergeben: Versiegelt stünde dies an der Stelle dessen, was sie jetzt trägt.</translation>
+    </message>
+    <message>
         <source>The id %1 stands here twice.</source>
         <translation>Die Kennung %1 steht hier zweimal.</translation>
     </message>
@@ -5598,6 +5662,10 @@
     <message>
         <source>The isolator is locked by your site's procedure</source>
         <translation>Der Trennschalter ist nach Betriebsanweisung abgeschlossen</translation>
+    </message>
+    <message>
+        <source>The job has no title: lists show its id instead.</source>
+        <translation>Der Auftrag hat keinen Titel: Listen zeigen stattdessen seine Kennung.</translation>
     </message>
     <message>
         <source>The job is %1 wide; this press takes %2 at most.</source>
@@ -5770,6 +5838,10 @@
     <message>
         <source>The logbook is damaged; its engine says: %1.</source>
         <translation>Das Protokollbuch ist beschädigt; seine Datenbank meldet: %1.</translation>
+    </message>
+    <message>
+        <source>The logbook knows no substrate "%1": no run of this job can begin.</source>
+        <translation>Das Protokollbuch kennt keinen Bedruckstoff „%1“: Kein Durchgang dieses Auftrags kann beginnen.</translation>
     </message>
     <message>
         <source>The logbook's layout was changed: %1 is missing, added or other than this program makes it. Guards against changing sealed rows are part of it.</source>
@@ -6230,6 +6302,10 @@
     <message>
         <source>The settings are not all of one kind.</source>
         <translation>Die Einstellungen sind nicht alle von einer Art.</translation>
+    </message>
+    <message>
+        <source>The settings are not of the kind that is set here.</source>
+        <translation>Die Einstellungen sind nicht von der Art, die hier eingestellt wird.</translation>
     </message>
     <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
@@ -6980,6 +7056,10 @@
         <translation>Drehmoment, das den Zug der Abwicklung bei einem Not-Halt hielte</translation>
     </message>
     <message>
+        <source>Touch or type the name of the person who holds the stop, as the crew knows it.</source>
+        <translation>Den Namen der Person antippen oder eintippen, die den Halt hält, wie die Mannschaft ihn kennt.</translation>
+    </message>
+    <message>
         <source>Touching, never over one another: an overlap strikes every nip.</source>
         <translation>Auf Stoß, nie übereinander: Eine Überlappung schlägt an jede Klemmstelle.</translation>
     </message>
@@ -7090,10 +7170,6 @@
     <message>
         <source>Type the name as the crew knows it.</source>
         <translation>Den Namen eintippen, wie die Mannschaft ihn kennt.</translation>
-    </message>
-    <message>
-        <source>Type the name of the person who holds the stop, as the crew knows it.</source>
-        <translation>Den Namen der Person eintippen, die den Halt hält, wie die Mannschaft ihn kennt.</translation>
     </message>
     <message>
         <source>Type what is to be another; what is left empty stays as it is.</source>
@@ -9081,11 +9157,15 @@
     </message>
     <message>
         <source>not known</source>
-        <translation>nicht bekannt</translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>not known here</source>
         <translation>hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>not known: %1</source>
+        <translation>unbekannt: %1</translation>
     </message>
     <message>
         <source>note</source>
@@ -10893,6 +10973,10 @@
         <translation>Alle draußen. Dann hebt jeder den eigenen Halt auf:</translation>
     </message>
     <message>
+        <source>Hold down the answer that is so.</source>
+        <translation>Die Antwort gedrückt halten, die zutrifft.</translation>
+    </message>
+    <message>
         <source>Hold to confirm: I have seen it</source>
         <translation>Zum Bestätigen gedrückt halten: Ich habe es gesehen</translation>
     </message>
@@ -11283,16 +11367,16 @@
         <translation>Durchmesser der Rolle, jetzt gemessen</translation>
     </message>
     <message>
+        <source>Enter it in the press profile, and look</source>
+        <translation>Ins Maschinenprofil eintragen und ansehen</translation>
+    </message>
+    <message>
         <source>Enter the diameter, how well the scale reads, and at least two settings with what it read at each.</source>
         <translation>Durchmesser, Genauigkeit der Waage und mindestens zwei Einstellungen mit ihrer Ablesung eingeben.</translation>
     </message>
     <message>
         <source>Force %1</source>
         <translation>Kraft %1</translation>
-    </message>
-    <message>
-        <source>Put it into the press, and look</source>
-        <translation>In die Maschine übernehmen und ansehen</translation>
     </message>
     <message>
         <source>Set to</source>
@@ -11346,8 +11430,32 @@
         <translation>%1, Ausgabe %2</translation>
     </message>
     <message>
+        <source>%1, edition %2 of %3</source>
+        <translation>%1, Ausgabe %2 von %3</translation>
+    </message>
+    <message>
         <source>%1, not sealed</source>
         <translation>%1, nicht versiegelt</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the list</source>
+        <translation>&amp;Zurück zur Liste</translation>
+    </message>
+    <message>
+        <source>&amp;Seal</source>
+        <translation>Ver&amp;siegeln</translation>
+    </message>
+    <message>
+        <source>&amp;Seal as a new one</source>
+        <translation>Als Neues ver&amp;siegeln</translation>
+    </message>
+    <message>
+        <source>&amp;Seal as edition %1</source>
+        <translation>Als Ausgabe %1 ver&amp;siegeln</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>A supervisor seals editions.</source>
@@ -11362,12 +11470,8 @@
         <translation>Diese Tabelle hinzufügen</translation>
     </message>
     <message>
-        <source>As text</source>
-        <translation>Als Text</translation>
-    </message>
-    <message>
-        <source>Back to the list</source>
-        <translation>Zurück zur Liste</translation>
+        <source>As te&amp;xt</source>
+        <translation>Als Te&amp;xt</translation>
     </message>
     <message>
         <source>Earlier</source>
@@ -11392,18 +11496,6 @@
     <message>
         <source>Nothing is wrong with it.</source>
         <translation>Nichts ist daran falsch.</translation>
-    </message>
-    <message>
-        <source>Seal</source>
-        <translation>Versiegeln</translation>
-    </message>
-    <message>
-        <source>Seal as a new one</source>
-        <translation>Als Neues versiegeln</translation>
-    </message>
-    <message>
-        <source>Seal as edition %1</source>
-        <translation>Als Ausgabe %1 versiegeln</translation>
     </message>
     <message>
         <source>Sealed as edition %1.</source>
@@ -11438,10 +11530,6 @@
         <translation>Dieser Text steht als frühere Ausgabe da; die neueste bleibt Ausgabe %1. Etwas darin ändern, und sei es ein Kommentar, damit er die neueste wird.</translation>
     </message>
     <message>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
         <source>What is wrong with the path</source>
         <translation>Was am Bahnweg falsch ist</translation>
     </message>
@@ -11458,8 +11546,8 @@
         <translation>Was hier geändert wurde, ist noch nirgends versiegelt.</translation>
     </message>
     <message>
-        <source>Which targets change</source>
-        <translation>Welche Sollwerte sich ändern</translation>
+        <source>Which tar&amp;gets change</source>
+        <translation>&amp;Welche Sollwerte sich ändern</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -11480,6 +11568,14 @@
 </context>
 <context>
     <name>taut::app::DefinitionsPage</name>
+    <message>
+        <source>%1 (copy %2)</source>
+        <translation>%1 (Kopie %2)</translation>
+    </message>
+    <message>
+        <source>%1 (copy)</source>
+        <translation>%1 (Kopie)</translation>
+    </message>
     <message>
         <source>A supervisor seals editions; anybody may look.</source>
         <translation>Ausgaben versiegelt die Aufsicht; ansehen darf sie jeder.</translation>
@@ -11517,6 +11613,10 @@
         <translation>Öffnen</translation>
     </message>
     <message>
+        <source>Open edition %1</source>
+        <translation>Ausgabe %1 öffnen</translation>
+    </message>
+    <message>
         <source>Presses</source>
         <translation>Maschinen</translation>
     </message>
@@ -11545,8 +11645,16 @@
         <translation>Einlesen, womit ein Durchgang beginnt</translation>
     </message>
     <message>
+        <source>Taken in: %1, edition %2.</source>
+        <translation>Eingelesen: %1, Ausgabe %2.</translation>
+    </message>
+    <message>
         <source>This logbook knows no press, job, substrate or procedure yet.</source>
         <translation>Dieses Protokollbuch kennt noch keine Maschine, keinen Auftrag, Bedruckstoff oder Ablauf.</translation>
+    </message>
+    <message>
+        <source>Was there already: %1, edition %2.</source>
+        <translation>War schon da: %1, Ausgabe %2.</translation>
     </message>
     <message>
         <source>What is begun anew</source>
@@ -11587,6 +11695,10 @@
     <message>
         <source>edition %1</source>
         <translation>Ausgabe %1</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
     </message>
     <message>
         <source>sealed by %1</source>
@@ -11865,6 +11977,10 @@
         <translation>eines aus einer Liste</translation>
     </message>
     <message>
+        <source>row %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
         <source>says</source>
         <translation>sagt</translation>
     </message>
@@ -11898,6 +12014,10 @@
     <message>
         <source>Stay</source>
         <translation>Bleiben</translation>
+    </message>
+    <message>
+        <source>What was changed in %1 is sealed nowhere yet: it is lost when the program ends.</source>
+        <translation>Was in %1 geändert wurde, ist noch nirgends versiegelt: Es geht verloren, wenn das Programm endet.</translation>
     </message>
 </context>
 <context>
@@ -12710,6 +12830,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>%1 Zu schnell oder vor Ablauf der Zeit gegebene Antworten: %2. Das Einrichteblatt sagt welche.</translation>
     </message>
     <message>
+        <source>%1 Steps that were corrected: %2.</source>
+        <translation>%1 Berichtigte Schritte: %2.</translation>
+    </message>
+    <message>
         <source>%1 steps are open: the run cannot be signed yet.</source>
         <translation>%1 Schritte sind offen: Der Durchgang kann noch nicht abgezeichnet werden.</translation>
     </message>
@@ -13437,6 +13561,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>&amp;Abweichung annehmen</translation>
     </message>
     <message>
+        <source>&amp;Find what this setting does</source>
+        <translation>&amp;Finden, was diese Einstellung bewirkt</translation>
+    </message>
+    <message>
         <source>Accept this value as a deviation</source>
         <translation>Diesen Wert als Abweichung annehmen</translation>
     </message>
@@ -13463,6 +13591,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>Asked again because its stage is done again. Look, and answer anew.</source>
         <translation>Neu gefragt, weil der Abschnitt wiederholt wird. Ansehen und neu antworten.</translation>
+    </message>
+    <message>
+        <source>Back to what is to be &amp;done</source>
+        <translation>Zurück zu dem, &amp;was zu tun ist</translation>
     </message>
     <message>
         <source>Does not apply: %1</source>

@@ -123,6 +123,14 @@
         <translation>N&amp;ota</translation>
     </message>
     <message>
+        <source>Not known</source>
+        <translation>Se desconoce</translation>
+    </message>
+    <message>
+        <source>Now it says “%1”, by %2, %3.</source>
+        <translation>Ahora consta «%1», por %2, %3.</translation>
+    </message>
+    <message>
         <source>Pass the step by</source>
         <translation>Pasar por alto el paso</translation>
     </message>
@@ -173,10 +181,6 @@
     <message>
         <source>The stop of %1</source>
         <translation>El paro de %1</translation>
-    </message>
-    <message>
-        <source>This helped</source>
-        <translation>Esto ayudó</translation>
     </message>
     <message>
         <source>This person holds the stop</source>
@@ -267,6 +271,10 @@
         <translation>Escribir la nota</translation>
     </message>
     <message>
+        <source>Write what helped</source>
+        <translation>Anotar lo que ayudó</translation>
+    </message>
+    <message>
         <source>Yes, it is so</source>
         <translation>Sí, es así</translation>
     </message>
@@ -286,8 +294,28 @@
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>Before that “%1” stood, by %2, %3. It was corrected: %4</source>
+        <translation>Antes constaba «%1», por %2, %3. Se corrigió: %4</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>inglés</translation>
+    </message>
+    <message>
+        <source>Files: %1</source>
+        <translation>Archivos: %1</translation>
+    </message>
+    <message>
+        <source>German</source>
+        <translation>alemán</translation>
+    </message>
+    <message>
         <source>No answer given so far is asked again.</source>
         <translation>Ninguna respuesta dada hasta ahora se pregunta otra vez.</translation>
+    </message>
+    <message>
+        <source>Notes: %1</source>
+        <translation>Notas: %1</translation>
     </message>
     <message>
         <source>One answer given so far is asked again: %1.</source>
@@ -296,6 +324,10 @@
     <message>
         <source>Roll %1</source>
         <translation>Bobina %1</translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation>español</translation>
     </message>
     <message>
         <source>Stops held: %1</source>
@@ -308,6 +340,10 @@
     <message>
         <source>The roll's measured diameter</source>
         <translation>El diámetro medido de la bobina</translation>
+    </message>
+    <message>
+        <source>This run is read in %1</source>
+        <translation>Esta preparación se lee en %1</translation>
     </message>
     <message>
         <source>What the roll's tag says</source>
@@ -1440,6 +1476,10 @@
         <translation>El diámetro de una bobina es mayor que nada.</translation>
     </message>
     <message>
+        <source>A run of this job needs %1, which it does not say.</source>
+        <translation>Una preparación de este trabajo necesita %1, que no indica.</translation>
+    </message>
+    <message>
         <source>A run that was open in what lay there before is not, or not as far, in what was restored. It was kept as %1.</source>
         <translation>Una preparación que estaba abierta en lo que había antes no está, o no tan avanzada, en lo restaurado. Se guardó como %1.</translation>
     </message>
@@ -2564,6 +2604,10 @@
         <translation>Introducirlos como los muestra el panel, todos en el mismo tipo de unidad.</translation>
     </message>
     <message>
+        <source>Enter what its gauge or panel showed, or mend the range in the press profile first.</source>
+        <translation>Introduzca lo que mostraba su manómetro o panel, o corrija antes el margen en el perfil de la máquina.</translation>
+    </message>
+    <message>
         <source>Enter where the torque begins, and the most that can be set, each by its own figure.</source>
         <translation>Introduzca dónde empieza el par, y lo máximo ajustable, cada uno con su propia cifra.</translation>
     </message>
@@ -2842,6 +2886,10 @@
     <message>
         <source>Give this deck another station; it is left out until then.</source>
         <translation>Dé a este cuerpo impresor otra estación; hasta entonces no se tiene en cuenta.</translation>
+    </message>
+    <message>
+        <source>Give this one an id of its own.</source>
+        <translation>Dele a este un id propio.</translation>
     </message>
     <message>
         <source>Give this one another name; it is left out until then.</source>
@@ -3920,6 +3968,10 @@
         <translation>Nombre al menos una en su campo in: full, next_roll, re_web o restart.</translation>
     </message>
     <message>
+        <source>Name one that it knows, or take that substrate in first.</source>
+        <translation>Indique uno que conozca, o incorpore antes ese sustrato.</translation>
+    </message>
+    <message>
         <source>Name the roller where this zone's tension ends.</source>
         <translation>Nombre el rodillo donde termina la tensión de esta zona.</translation>
     </message>
@@ -4010,6 +4062,14 @@
     <message>
         <source>Nobody accepts a value outside its window that they read themselves.</source>
         <translation>Nadie acepta un valor fuera de su margen que haya leído él mismo.</translation>
+    </message>
+    <message>
+        <source>Nobody can have set %1: this control begins at %2.</source>
+        <translation>Nadie puede haber ajustado %1: este mando empieza en %2.</translation>
+    </message>
+    <message>
+        <source>Nobody can have set %1: this control goes up to %2.</source>
+        <translation>Nadie puede haber ajustado %1: este mando llega hasta %2.</translation>
     </message>
     <message>
         <source>Nobody gives back a press that they withdrew themselves.</source>
@@ -5576,6 +5636,10 @@
         <translation>El id %1 pertenece a alguien para siempre, también cuando se ha ido.</translation>
     </message>
     <message>
+        <source>The id %1 is taken: sealed, this would stand in the place of what has it now.</source>
+        <translation>El id %1 está ocupado: sellado así, esto ocuparía el lugar de lo que lo lleva ahora.</translation>
+    </message>
+    <message>
         <source>The id %1 stands here twice.</source>
         <translation>El id %1 está aquí dos veces.</translation>
     </message>
@@ -5598,6 +5662,10 @@
     <message>
         <source>The isolator is locked by your site's procedure</source>
         <translation>El seccionador está bloqueado según el procedimiento de su planta</translation>
+    </message>
+    <message>
+        <source>The job has no title: lists show its id instead.</source>
+        <translation>El trabajo no tiene título: las listas muestran su id en su lugar.</translation>
     </message>
     <message>
         <source>The job is %1 wide; this press takes %2 at most.</source>
@@ -5770,6 +5838,10 @@
     <message>
         <source>The logbook is damaged; its engine says: %1.</source>
         <translation>El libro de registro está dañado; su motor dice: %1.</translation>
+    </message>
+    <message>
+        <source>The logbook knows no substrate "%1": no run of this job can begin.</source>
+        <translation>El libro de registro no conoce ningún sustrato "%1": ninguna preparación de este trabajo puede empezar.</translation>
     </message>
     <message>
         <source>The logbook's layout was changed: %1 is missing, added or other than this program makes it. Guards against changing sealed rows are part of it.</source>
@@ -6230,6 +6302,10 @@
     <message>
         <source>The settings are not all of one kind.</source>
         <translation>Los ajustes no son todos de un tipo.</translation>
+    </message>
+    <message>
+        <source>The settings are not of the kind that is set here.</source>
+        <translation>Los ajustes no son del tipo que se ajusta aquí.</translation>
     </message>
     <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
@@ -6980,6 +7056,10 @@
         <translation>Par que mantendría la tensión del desbobinador en un paro de emergencia</translation>
     </message>
     <message>
+        <source>Touch or type the name of the person who holds the stop, as the crew knows it.</source>
+        <translation>Toque o escriba el nombre de la persona que mantiene el paro, como lo conoce el equipo.</translation>
+    </message>
+    <message>
         <source>Touching, never over one another: an overlap strikes every nip.</source>
         <translation>Tocándose, nunca uno sobre otro: un solape golpea todos los nips.</translation>
     </message>
@@ -7090,10 +7170,6 @@
     <message>
         <source>Type the name as the crew knows it.</source>
         <translation>Escriba el nombre como lo conoce el equipo.</translation>
-    </message>
-    <message>
-        <source>Type the name of the person who holds the stop, as the crew knows it.</source>
-        <translation>Escriba el nombre de la persona que mantiene el paro, como lo conoce el equipo.</translation>
     </message>
     <message>
         <source>Type what is to be another; what is left empty stays as it is.</source>
@@ -9081,11 +9157,15 @@
     </message>
     <message>
         <source>not known</source>
-        <translation>desconocido</translation>
+        <translation>se desconoce</translation>
     </message>
     <message>
         <source>not known here</source>
         <translation>desconocido aquí</translation>
+    </message>
+    <message>
+        <source>not known: %1</source>
+        <translation>se desconoce: %1</translation>
     </message>
     <message>
         <source>note</source>
@@ -10768,7 +10848,7 @@
     </message>
     <message>
         <source>not known</source>
-        <translation>desconocido</translation>
+        <translation>se desconoce</translation>
     </message>
     <message>
         <source>operator</source>
@@ -10891,6 +10971,10 @@
     <message>
         <source>Everybody out. Then each gives up their own stop:</source>
         <translation>Todos fuera. Luego cada uno levanta su propio paro:</translation>
+    </message>
+    <message>
+        <source>Hold down the answer that is so.</source>
+        <translation>Mantener pulsada la respuesta que es cierta.</translation>
     </message>
     <message>
         <source>Hold to confirm: I have seen it</source>
@@ -11283,16 +11367,16 @@
         <translation>Diámetro de la bobina, medido ahora</translation>
     </message>
     <message>
+        <source>Enter it in the press profile, and look</source>
+        <translation>Anotarlo en el perfil de la máquina y mirar</translation>
+    </message>
+    <message>
         <source>Enter the diameter, how well the scale reads, and at least two settings with what it read at each.</source>
         <translation>Introducir el diámetro, la exactitud de la báscula y al menos dos ajustes con lo que marcó en cada uno.</translation>
     </message>
     <message>
         <source>Force %1</source>
         <translation>Fuerza %1</translation>
-    </message>
-    <message>
-        <source>Put it into the press, and look</source>
-        <translation>Ponerlo en la máquina y mirar</translation>
     </message>
     <message>
         <source>Set to</source>
@@ -11346,8 +11430,32 @@
         <translation>%1, edición %2</translation>
     </message>
     <message>
+        <source>%1, edition %2 of %3</source>
+        <translation>%1, edición %2 de %3</translation>
+    </message>
+    <message>
         <source>%1, not sealed</source>
         <translation>%1, sin sellar</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the list</source>
+        <translation>Volver a la &amp;lista</translation>
+    </message>
+    <message>
+        <source>&amp;Seal</source>
+        <translation>&amp;Sellar</translation>
+    </message>
+    <message>
+        <source>&amp;Seal as a new one</source>
+        <translation>&amp;Sellar como nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Seal as edition %1</source>
+        <translation>&amp;Sellar como edición %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
     </message>
     <message>
         <source>A supervisor seals editions.</source>
@@ -11362,12 +11470,8 @@
         <translation>Añadir esta tabla</translation>
     </message>
     <message>
-        <source>As text</source>
-        <translation>Como texto</translation>
-    </message>
-    <message>
-        <source>Back to the list</source>
-        <translation>Volver a la lista</translation>
+        <source>As te&amp;xt</source>
+        <translation>Como te&amp;xto</translation>
     </message>
     <message>
         <source>Earlier</source>
@@ -11392,18 +11496,6 @@
     <message>
         <source>Nothing is wrong with it.</source>
         <translation>Nada está mal en él.</translation>
-    </message>
-    <message>
-        <source>Seal</source>
-        <translation>Sellar</translation>
-    </message>
-    <message>
-        <source>Seal as a new one</source>
-        <translation>Sellar como nuevo</translation>
-    </message>
-    <message>
-        <source>Seal as edition %1</source>
-        <translation>Sellar como edición %1</translation>
     </message>
     <message>
         <source>Sealed as edition %1.</source>
@@ -11438,10 +11530,6 @@
         <translation>Este texto existe como edición anterior; la más nueva sigue siendo la edición %1. Cambiar algo en él, aunque sea un comentario, para que sea la más nueva.</translation>
     </message>
     <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
         <source>What is wrong with the path</source>
         <translation>Qué está mal en el recorrido</translation>
     </message>
@@ -11458,8 +11546,8 @@
         <translation>Lo que se cambió aquí aún no está sellado.</translation>
     </message>
     <message>
-        <source>Which targets change</source>
-        <translation>Qué valores objetivo cambian</translation>
+        <source>Which tar&amp;gets change</source>
+        <translation>Qué &amp;valores objetivo cambian</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -11480,6 +11568,14 @@
 </context>
 <context>
     <name>taut::app::DefinitionsPage</name>
+    <message>
+        <source>%1 (copy %2)</source>
+        <translation>%1 (copia %2)</translation>
+    </message>
+    <message>
+        <source>%1 (copy)</source>
+        <translation>%1 (copia)</translation>
+    </message>
     <message>
         <source>A supervisor seals editions; anybody may look.</source>
         <translation>Las ediciones las sella un supervisor; mirar puede cualquiera.</translation>
@@ -11517,6 +11613,10 @@
         <translation>Abrir</translation>
     </message>
     <message>
+        <source>Open edition %1</source>
+        <translation>Abrir la edición %1</translation>
+    </message>
+    <message>
         <source>Presses</source>
         <translation>Máquinas</translation>
     </message>
@@ -11545,8 +11645,16 @@
         <translation>Incorporar con qué empieza una preparación</translation>
     </message>
     <message>
+        <source>Taken in: %1, edition %2.</source>
+        <translation>Incorporado: %1, edición %2.</translation>
+    </message>
+    <message>
         <source>This logbook knows no press, job, substrate or procedure yet.</source>
         <translation>Este libro de registro aún no conoce máquina, trabajo, sustrato ni procedimiento.</translation>
+    </message>
+    <message>
+        <source>Was there already: %1, edition %2.</source>
+        <translation>Ya estaba: %1, edición %2.</translation>
     </message>
     <message>
         <source>What is begun anew</source>
@@ -11587,6 +11695,10 @@
     <message>
         <source>edition %1</source>
         <translation>edición %1</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
     </message>
     <message>
         <source>sealed by %1</source>
@@ -11865,6 +11977,10 @@
         <translation>uno de una lista</translation>
     </message>
     <message>
+        <source>row %1</source>
+        <translation>fila %1</translation>
+    </message>
+    <message>
         <source>says</source>
         <translation>dice</translation>
     </message>
@@ -11898,6 +12014,10 @@
     <message>
         <source>Stay</source>
         <translation>Quedarse</translation>
+    </message>
+    <message>
+        <source>What was changed in %1 is sealed nowhere yet: it is lost when the program ends.</source>
+        <translation>Lo que se cambió en %1 no está sellado aún en ninguna parte: se pierde al cerrar el programa.</translation>
     </message>
 </context>
 <context>
@@ -12710,6 +12830,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>%1 Respuestas dadas demasiado deprisa, o antes de acabar el tiempo: %2. La hoja dice cuáles.</translation>
     </message>
     <message>
+        <source>%1 Steps that were corrected: %2.</source>
+        <translation>%1 Pasos corregidos: %2.</translation>
+    </message>
+    <message>
         <source>%1 steps are open: the run cannot be signed yet.</source>
         <translation>%1 pasos están abiertos: la preparación aún no se puede firmar.</translation>
     </message>
@@ -13437,6 +13561,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>&amp;Aceptar la desviación</translation>
     </message>
     <message>
+        <source>&amp;Find what this setting does</source>
+        <translation>Ave&amp;riguar qué hace este ajuste</translation>
+    </message>
+    <message>
         <source>Accept this value as a deviation</source>
         <translation>Aceptar este valor como desviación</translation>
     </message>
@@ -13463,6 +13591,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>Asked again because its stage is done again. Look, and answer anew.</source>
         <translation>Se pregunta otra vez porque su etapa se repite. Mire, y responda de nuevo.</translation>
+    </message>
+    <message>
+        <source>Back to what is to be &amp;done</source>
+        <translation>&amp;Volver a lo que hay que hacer</translation>
     </message>
     <message>
         <source>Does not apply: %1</source>

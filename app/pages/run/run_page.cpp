@@ -57,6 +57,7 @@ RunPage::RunPage(Session* session, QWidget* parent) : QWidget(parent), m_session
     connect(m_view, &RunView::withdraw, session, &Session::withdraw);
     connect(m_view, &RunView::giveBack, session, &Session::giveBack);
     connect(m_view, &RunView::sheetWanted, this, &RunPage::sheetWanted);
+    connect(m_view, &RunView::constantWanted, this, &RunPage::constantWanted);
     connect(m_view, &RunView::takeOver, session, [session] {
         if (const auto& actor = session->actor()) session->perform(run::HandOver{*actor});
     });

@@ -25,6 +25,8 @@ public:
 signals:
     /// Of this run, as it stands.
     void sheetWanted(const QString& runId);
+    /// What the setting of this press's zone does is to be found.
+    void constantWanted(const QString& press, const QString& zone);
 
 private:
     void showRun();

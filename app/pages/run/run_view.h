@@ -86,6 +86,7 @@ signals:
     void giveBack(const QString& press, const QString& done);
     /// A file goes to this step of the run, by whoever is signed in.
     void attach(const QString& stepId, const QString& file);
+    void constantWanted(const QString& press, const QString& zone);  ///< what the setting of this zone does
     void takeOver();  ///< by whoever is signed in
     /// The page is left, the run kept open.
     void leave();

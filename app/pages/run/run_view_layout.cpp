@@ -132,6 +132,9 @@ QWidget* RunView::buildMiddle()
     connect(m_card, &StepCard::commandSigned, this, &RunView::commandSigned);
     connect(m_card, &StepCard::crowded, this, &RunView::placeColumns);
     connect(m_card, &StepCard::firstWanted, this, &RunView::showNext);
+    connect(m_card, &StepCard::constantWanted, this, [this](const QString& zone) {
+        emit constantWanted(QString::fromStdString(m_run->sources().press.id), zone);
+    });
     connect(m_safe, &MakeSafeCard::command, this, &RunView::command);
     connect(m_others, &OtherHandsCard::takeOver, this, &RunView::takeOver);
     connect(m_withdrawn, &WithdrawnCard::giveBack, this,

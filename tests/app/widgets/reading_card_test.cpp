@@ -225,3 +225,23 @@ TEST_CASE("what is asked is seen whole, or it can be seen that it scrolls")
             CHECK((cut <= 0 || bar));
         }
 }
+
+TEST_CASE("a step whose setting has no value, since nobody knows what the setting does, offers to find it")
+{
+    StepContent content = readingStep();
+    REQUIRE(content.target);
+    {
+        Card known(content);
+        CHECK(child<QAbstractButton>(known.card, "findConstant") == nullptr);
+    }
+    content.target->state = targets::Needs{{"press.zone.unwind.torque_per_setting"}};
+    Card card(content);
+    QSignalSpy wanted(&card.card, &StepCard::constantWanted);
+    card.at<QAbstractButton>("findConstant")->click();
+    REQUIRE(wanted.count() == 1);
+    CHECK(wanted.front().front().toString() == QStringLiteral("unwind"));
+    // Another key that is missing is not found at a spring scale.
+    content.target->state = targets::Needs{{"press.zone.unwind.setting"}};
+    Card other(content);
+    CHECK(child<QAbstractButton>(other.card, "findConstant") == nullptr);
+}
