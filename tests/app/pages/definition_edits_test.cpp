@@ -81,9 +81,9 @@ TEST_CASE("Ctrl+Z in the table takes the last change back")
     w.enter(0, "name", "Nord");
     w.table().setFocus();
     QTest::keyClick(&w.table(), Qt::Key_U, Qt::AltModifier);
-    CHECK(w.editor().text() == before);
+    until([&] { return w.editor().text() == before; }, "it is taken back");
     QTest::keyClick(&w.table(), Qt::Key_B, Qt::AltModifier);
-    CHECK(visible<DefinitionEditor>(w.window) == nullptr);
+    until([&] { return visible<DefinitionEditor>(w.window) == nullptr; }, "the list is back");
 }
 
 TEST_CASE("a copy cannot be sealed in the place of another press, nor one press written into another")
