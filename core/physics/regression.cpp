@@ -6,8 +6,6 @@
 #include <limits>
 #include <set>
 
-#include <gsl/gsl_cdf.h>
-
 namespace taut::physics {
 namespace {
 
@@ -131,7 +129,7 @@ double Fit::at(double x) const noexcept
 double studentFactor(double confidence, int freedom) noexcept
 {
     if (!(confidence > 0 && confidence < 1) || freedom < 1) return std::numeric_limits<double>::quiet_NaN();
-    return gsl_cdf_tdist_Qinv((1 - confidence) / 2, freedom);
+    return -stats::studentQuantile((1 - confidence) / 2, freedom);
 }
 
 Result<Fit> fitPolynomial(std::span<const Pair> pairs, std::size_t degree, double confidence)

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/stats/quantile.h"
 
 // Least squares, for learning what a press's brake, lift or dancer really does from what was read at it. The numbers
 // are plain: whoever asks keeps one unit for all x and one for all y, and gives them back their kinds.
@@ -16,10 +17,7 @@ struct Pair {
     double y = 0;
 };
 
-struct Interval {
-    double low = 0;
-    double high = 0;
-};
+using stats::Interval;
 
 /// One coefficient of a fit; the interval covers the true one with the confidence that was asked for, if the scatter is
 /// normal and the same everywhere.

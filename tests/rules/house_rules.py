@@ -6,7 +6,7 @@ import re
 import subprocess
 import sys
 
-CORE = "base units physics people inputs targets procedure verdict run seal report records history practice logbook plant".split()
+CORE = "base units stats physics people inputs targets procedure verdict run seal report records history practice logbook plant".split()
 APP = "text seams drawing widgets models sessions print pages shell verbs main".split()
 TOP = {"CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md", "LICENSE", "app", "core", "resources", "tests", "packaging"}
 REQUIREMENTS = "tests/published/requirements.md"
