@@ -6,6 +6,8 @@
 #include <gsl/gsl_integration.h>
 #include <gsl/gsl_interp.h>
 #include <gsl/gsl_odeiv2.h>
+#include <gsl/gsl_randist.h>
+#include <gsl/gsl_roots.h>
 #include <gsl/gsl_sf_gamma.h>
 
 #include <array>
@@ -234,6 +236,65 @@ void lateral()
     }
 }
 
+/// A density, and the share of it that lies below `start`. Where it reaches p is sought by integrating it, never by
+/// asking for a distribution.
+struct Density {
+    std::function<double(double)> at;
+    double start, already;
+    double p = 0;
+    gsl_integration_workspace* space;
+};
+double share(double x, const Density& of)
+{
+    gsl_function f{[](double at, void* density) { return static_cast<Density*>(density)->at(at); },
+                   const_cast<Density*>(&of)};
+    double found = 0;
+    double error = 0;
+    if (x != of.start) gsl_integration_qags(&f, of.start, x, 1e-15, 1e-12, 2000, of.space, &found, &error);
+    return of.already + found;
+}
+void quantile(const std::string& name, Density of, double p, double low, double high)
+{
+    of.p = p;
+    of.space = gsl_integration_workspace_alloc(2000);
+    gsl_function f{[](double x, void* density) {
+                       const auto& d = *static_cast<Density*>(density);
+                       return share(x, d) - d.p;
+                   },
+                   &of};
+    gsl_root_fsolver* solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
+    gsl_root_fsolver_set(solver, &f, low, high);
+    for (int i = 0; i < 200; ++i) {
+        gsl_root_fsolver_iterate(solver);
+        const double from = gsl_root_fsolver_x_lower(solver);
+        const double to = gsl_root_fsolver_x_upper(solver);
+        if (gsl_root_test_interval(from, to, 0, 1e-13) == GSL_SUCCESS) break;
+    }
+    say(name, gsl_root_fsolver_root(solver));
+    gsl_root_fsolver_free(solver);
+    gsl_integration_workspace_free(of.space);
+}
+void quantiles()
+{
+    gsl_set_error_handler_off();  // near the last place a quadrature complains of rounding
+    for (const char* p : {"0.001", "0.025", "0.5", "0.975", "0.999"}) {
+        const double at = std::stod(p);
+        quantile(std::string("normal_") + p, {gsl_ran_ugaussian_pdf, 0, 0.5, 0, nullptr}, at, -5, 5.5);
+        for (const char* freedom : {"3", "19", "61.3", "1000"}) {
+            const double nu = std::stod(freedom);
+            const std::string key = std::string("_") + freedom + "_" + p;
+            const double wide = 8 * std::sqrt(2 * nu);
+            quantile("chisq" + key, {[nu](double x) { return gsl_ran_chisq_pdf(x, nu); }, 0, 0, 0, nullptr}, at, 1e-9,
+                     nu + wide);
+            quantile("t" + key, {[nu](double x) { return gsl_ran_tdist_pdf(x, nu); }, 0, 0.5, 0, nullptr}, at, -15, 16);
+            quantile("f" + key, {[nu](double x) { return gsl_ran_fdist_pdf(x, nu, 7); }, 0, 0, 0, nullptr}, at, 1e-9,
+                     50);
+            quantile("beta" + key, {[nu](double x) { return gsl_ran_beta_pdf(x, nu, 7); }, 0, 0, 0, nullptr}, at, 1e-9,
+                     1);
+        }
+    }
+}
+
 }  // namespace
 
 int main()
@@ -249,5 +310,6 @@ int main()
     cascade();
     film();
     lateral();
+    quantiles();
     return 0;
 }
