@@ -120,6 +120,16 @@ TEST_CASE("limits that are none are refused as a whole, and so is a confidence t
     CHECK(indicesOf({10, 1, 30, 29}, {8.0, 12.0}, 0).error().code == "stats.confidence");
 }
 
+TEST_CASE("a value at a limit is not outside")
+{
+    const ControlChart of = chart(calm(28));  // 9.4 to 10.5
+    const auto all = capabilityOf(of, of.phases[0], {10 - 0.6, 10 + 0.5});
+    REQUIRE(all);
+    CHECK(all->below + all->above == 0);
+    CHECK(capabilityOf(of, of.phases[0], {9.5, 10.45})->below == 4);
+    CHECK(capabilityOf(of, of.phases[0], {9.5, 10.45})->above == 4);
+}
+
 TEST_CASE("only the phase's own values are counted")
 {
     std::vector<double> values = calm(28);

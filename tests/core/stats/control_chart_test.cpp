@@ -68,6 +68,18 @@ TEST_CASE("nothing and one point have no limits, and below twenty they are provi
     }
 }
 
+TEST_CASE("sigma is the mean moving range over 1.128, and ranges end at 3.267 times their mean")
+{
+    const auto chart = chartOf({10, 12, 11, 14});
+    REQUIRE(chart);
+    const Limits& limits = *chart->phases[0].limits;
+    CHECK(limits.centre == 11.75);
+    CHECK(limits.meanRange == 2);
+    CHECK(limits.sigma == Approx(2 / 1.128));
+    CHECK(limits.line(-3) == Approx(11.75 - 6 / 1.128));
+    CHECK(limits.rangeLimit() == Approx(6.534));
+}
+
 TEST_CASE("phases have limits of their own, and no range and no run reaches over their border")
 {
     std::vector<double> values = quiet(21, 10);

@@ -30,6 +30,16 @@ TEST_CASE("quantiles are those of the closed forms where there are any")
     }
 }
 
+TEST_CASE("far out on either side a quantile keeps its digits")
+{
+    for (const double p : {1e-12, 1 - 1e-12}) {
+        CAPTURE(p);
+        CHECK(chiSquareQuantile(p, 2) == Approx(-2 * std::log1p(-p)).epsilon(1e-9));
+        CHECK(fQuantile(p, 2, 2) == Approx(p / (1 - p)).epsilon(1e-9));
+        CHECK(studentQuantile(p, 2) == Approx((2 * p - 1) / std::sqrt(2 * p * (1 - p))).epsilon(1e-9));
+    }
+}
+
 TEST_CASE("quantiles of one distribution follow from those of another")
 {
     for (const double p : {0.6, 0.9, 0.975, 0.999})

@@ -130,6 +130,12 @@ TEST_CASE("what goes on is one signal, what comes again another")
     CHECK(trends[0].side == 1);
     CHECK(trends[1].side == -1);
     CHECK(trends[1].points.front() == 5);
+    // Patterns that share but one point are one signal.
+    const auto pairs = signalsOf(Rule::TwoOfThreeBeyondTwo, {2.1, 0, 2.2, 0, 2.3, 0, 0, 2.1, 2.2});
+    REQUIRE(pairs.size() == 2);
+    CHECK(pairs[0].fired == Places{2, 4});
+    CHECK(pairs[0].points == Places{0, 2, 4});
+    CHECK(pairs[1].points == Places{7, 8});
     // Two points that are out are two, neighbours or not.
     CHECK(signalsOf(Rule::BeyondThree, {3.5, 3.6, -3.7}).size() == 3);
 }
