@@ -71,8 +71,6 @@ Result<std::vector<ParetoRow>> paretoOf(std::vector<Cause> causes, std::size_t m
             return refuse("stats.amount", cause.name, {"An amount is below zero or not a number."}, {"Leave it out."});
     std::erase_if(causes, [](const Cause& cause) { return cause.amount == 0; });
     std::stable_sort(causes.begin(), causes.end(), [](const Cause& a, const Cause& b) {
-        if (a.rest != b.rest) return b.rest;
-        if (a.rest) return false;
         return a.amount != b.amount ? a.amount > b.amount : a.name < b.name;
     });
 

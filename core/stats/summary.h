@@ -57,7 +57,7 @@ struct ParetoRow {
 };
 
 /// The largest first, equal ones by name, what is a sum of several always last and in one row; causes of nothing are
-/// left out. Of more than `most` causes the smallest go into that row as well, which is named by its first sum, else
+/// left out. Of more than `most` causes the smallest go into that row as well, which is named by its largest sum, else
 /// `rest`; most 0 = all. Codes: stats.amount (below 0 or not a number).
 [[nodiscard]] Result<std::vector<ParetoRow>> paretoOf(std::vector<Cause> causes, std::size_t most = 0,
                                                       const std::string& rest = "other");

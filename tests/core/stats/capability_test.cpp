@@ -89,6 +89,8 @@ TEST_CASE("too few values and values without spread are refused with the reason"
     const ControlChart one = chart({5});
     CHECK(capabilityOf(one, one.phases[0], {0.0, 12.0})->capability.error().code == "stats.too_few");
     CHECK(overallSpread({}).error().code == "stats.too_few");
+    const double single[] = {5};
+    CHECK(overallSpread(single)->sigma == 0);
 }
 
 TEST_CASE("of one limit there is only the index of its side")

@@ -59,6 +59,8 @@ TEST_CASE("a rate has an interval that stays between none and all, also where it
         CHECK(rate->interval.high - rate->interval.low > 0.1);
     }
     CHECK(proportionOf(0, 12)->interval.low == 0);
+    // Of none the upper end is z^2 / (n + z^2).
+    CHECK(proportionOf(0, 12)->interval.high == Approx(3.841458821 / (12 + 3.841458821)));
     CHECK(proportionOf(12, 12)->interval.high == 1);
     CHECK(proportionOf(45, 50, 0.99)->interval.low < proportionOf(45, 50, 0.95)->interval.low);
 }
@@ -93,6 +95,7 @@ TEST_CASE("of many causes the smallest are put together with the rest")
     CHECK(named->back().cause.name == "more");
     CHECK(named->back().cause.amount == 6);
     CHECK(named->back().cause.rest);
+    CHECK(paretoOf({{"few", 1, true}, {"a", 2}, {"many", 7, true}})->back().cause.name == "many");
     const auto bare = paretoOf({{"a", 5}, {"b", 4}, {"c", 3}}, 1);
     REQUIRE(bare);
     REQUIRE(bare->size() == 2);
