@@ -178,6 +178,7 @@ void StepCard::showAnswer()
 
 void StepCard::askSupervisor(bool ask)
 {
+    if (ask) placeAsked(false);
     m_answers->setVisible(!ask);
     m_supervisor->setVisible(ask);
     m_scroll->setVisible(!ask);

@@ -70,6 +70,7 @@ private:
     void showOutside();
     void settleCrowd();
     void placeAsked(bool above);
+    [[nodiscard]] int roomAsked() const;
     void openPad(bool open);
     void addLine(const QString& text, const char* role);
     void askSupervisor(bool ask);

@@ -22,7 +22,7 @@ namespace taut::app {
 
 namespace {
 
-constexpr int kLeastScrolled = 60, kLeastLine = 24;
+constexpr int kLeastScrolled = 60, kLeastWrong = 44, kLeastLine = 24;
 
 }  // namespace
 
@@ -171,6 +171,7 @@ void StepCard::pinFoot(bool pinned)
 {
     if (pinned == m_pinned) return;
     m_pinned = pinned;
+    if (!pinned) placeAsked(false);
     // Moved, a widget loses the focus, and Enter would go to whatever comes next on the page.
     QWidget* focus = window()->focusWidget();
     const QPointer<QWidget> kept = focus && m_foot->isAncestorOf(focus) ? focus : nullptr;
@@ -188,7 +189,6 @@ void StepCard::fitSay()
 {
     if (m_fitting) return;
     m_fitting = true;
-    placeAsked(false);
     layout()->activate();
     QWidget* body = m_scroll->widget();
     constexpr struct {
@@ -214,14 +214,19 @@ void StepCard::fitSay()
     // Reckoned, not looked up: a card that has just come up has not been laid out yet.
     const int line = m_scroll->width() - (seenWhole() ? 0 : m_scroll->verticalScrollBar()->sizeHint().width());
     const int asked = m_asked->heightForWidth(line);
-    if (m_pinned && asked > m_scroll->height() && !m_supervisor->isVisibleTo(this)) {
+    if (m_pinned && asked > roomAsked() && !m_supervisor->isVisibleTo(this)) {
         pinFoot(false);
         m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
     }
     // Where what is said of it must scroll, what is asked and its caution stand still, if that leaves some lines.
     const int still = m_asked->heightForWidth(m_scroll->width()) + layout()->spacing();
-    const int left = m_scroll->height() - still;
-    if (m_pinned && !seenWhole() && left >= (m_wrong ? kLeastScrolled : kLeastLine)) placeAsked(true);
+    const int left = roomAsked() - still;
+    // Where it fits it stays where it is: nothing moves for nothing.
+    if (m_supervisor->isVisibleTo(this) || !m_pinned)
+        placeAsked(false);
+    else if (!seenWhole())
+        placeAsked(left >= (m_wrong ? kLeastWrong : kLeastLine));
+    if (m_askedAbove) layout()->activate();
     m_fitting = false;
 }
 
@@ -236,10 +241,16 @@ void StepCard::placeAsked(bool above)
     m_asked->show();
     m_scroll->setMinimumHeight(above ? kLeastLine : kLeastScrolled);
     layout()->activate();
-    if (above) m_scroll->setVerticalScrollBarPolicy(seenWhole() ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
 }
 
-bool StepCard::seenWhole() const { return m_bodyLayout->heightForWidth(m_scroll->width()) <= m_scroll->height(); }
+/// The height that is there for what is asked and what is said of it.
+int StepCard::roomAsked() const { return m_scroll->height() + (m_askedAbove ? m_asked->height() : 0); }
+
+bool StepCard::seenWhole() const
+{
+    const int above = m_askedAbove ? m_asked->heightForWidth(m_scroll->width()) : 0;
+    return above + m_bodyLayout->heightForWidth(m_scroll->width()) <= roomAsked();
+}
 
 /// Whatever takes height from what is asked, or gives it back, has it set anew; afterwards, since a layout that is just
 /// giving out its room must not be changed.
