@@ -169,7 +169,7 @@ TEST_CASE("when a reading comes right the page asks what helped, and goes on eit
     Page::settle();
     auto* which = page.visible<QComboBox>("value0");
     REQUIRE(which);
-    CHECK(which->count() == static_cast<int>(centre.tries.size()) + 1);
+    CHECK(which->count() == static_cast<int>(centre.tries.size()) + 2);  // something else, and not known
     CHECK(which->currentIndex() == -1);
     SECTION("one of the step's remedies")
     {
@@ -183,6 +183,13 @@ TEST_CASE("when a reading comes right the page asks what helped, and goes on eit
         page.view.show(w.run);
         CHECK(page.view.shownStep() == w.next()->id);
         CHECK_FALSE(which->isVisible());
+    }
+    SECTION("nobody knows")
+    {
+        which->setCurrentIndex(which->count() - 1);
+        QTest::mouseClick(page.visible<QPushButton>("accept"), Qt::LeftButton);
+        REQUIRE(commands.size() == 1);
+        CHECK(std::get<run::SayHelped>(commands[0][0].value<run::Command>()).remedy == run::kNotKnown);
     }
     SECTION("not now: it can be said later, and the next step is there")
     {
