@@ -928,6 +928,10 @@
         <translation>%1 bis %2 (%3)</translation>
     </message>
     <message>
+        <source>%1 values are too few to speak of capability.</source>
+        <translation>%1 Werte sind zu wenige, um von Fähigkeit zu sprechen.</translation>
+    </message>
+    <message>
         <source>%1 was brought to the layout of this program and is not in order since (%2). As it was, it is kept as %3.</source>
         <translation>%1 wurde auf den Aufbau dieses Programms gebracht und ist seither nicht in Ordnung (%2). Wie es war, liegt es als %3.</translation>
     </message>
@@ -1284,6 +1288,10 @@
         <translation>-1 die nähere Kante, +1 die fernere</translation>
     </message>
     <message>
+        <source>0.5 is the median.</source>
+        <translation>0,5 ist der Median.</translation>
+    </message>
+    <message>
         <source>0.95 is usual.</source>
         <translation>0,95 ist üblich.</translation>
     </message>
@@ -1488,6 +1496,10 @@
         <translation>Ein Einrichteblatt wird aus der Aufzeichnung eines Durchgangs gemacht; dies ist eine Aufzeichnung anderer Art.</translation>
     </message>
     <message>
+        <source>A share lies between 0 and 1.</source>
+        <translation>Ein Anteil liegt zwischen 0 und 1.</translation>
+    </message>
+    <message>
         <source>A sheet of no size has no basis weight.</source>
         <translation>Ein Bogen ohne Größe hat kein Flächengewicht.</translation>
     </message>
@@ -1656,8 +1668,16 @@
         <translation>Alles, was der Lift zu heben hat.</translation>
     </message>
     <message>
+        <source>All values are equal: there is no spread to reckon with.</source>
+        <translation>Alle Werte sind gleich: Es gibt keine Streuung, mit der sich rechnen lässt.</translation>
+    </message>
+    <message>
         <source>Also computed for this press, job, substrate and roll</source>
         <translation>Für diese Maschine, diesen Auftrag, Bedruckstoff und diese Rolle auch berechnet</translation>
+    </message>
+    <message>
+        <source>An amount is below zero or not a number.</source>
+        <translation>Eine Menge ist kleiner als null oder keine Zahl.</translation>
     </message>
     <message>
         <source>An arm that keeps swinging says that the loop hunts or the roll is out of round.</source>
@@ -2428,6 +2448,10 @@
         <translation>Die Streifen quer über die Bahn zählen, und die Etiketten auf einer Umdrehung des Plattenzylinders.</translation>
     </message>
     <message>
+        <source>Count the same runs.</source>
+        <translation>Dieselben Durchgänge zählen.</translation>
+    </message>
+    <message>
         <source>Count the wraps that are turned onto the core before the web pulls, three as a rule, and look at core_friction, 0.2 for paper on a core.</source>
         <translation>Die Windungen zählen, die auf die Hülse gedreht werden, bevor die Bahn zieht, in der Regel drei, und core_friction ansehen, 0,2 für Papier auf einer Hülse.</translation>
     </message>
@@ -2542,6 +2566,14 @@
     <message>
         <source>Edition %2 of the %3 %1 is not kept in this logbook, so a run cannot name it.</source>
         <translation>%3 %1: Ausgabe %2 ist nicht in diesem Protokollbuch; ein Durchgang kann sie also nicht nennen.</translation>
+    </message>
+    <message>
+        <source>Eight points in a row are more than 1 sigma out, on both sides.</source>
+        <translation>Acht Punkte in Folge liegen mehr als 1 Sigma entfernt, auf beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Eight points in a row are on one side of the centre.</source>
+        <translation>Acht Punkte in Folge liegen auf einer Seite der Mitte.</translation>
     </message>
     <message>
         <source>End it and seal it first; until then it is changed by its own steps.</source>
@@ -2688,6 +2720,10 @@
         <translation>Den Text noch einmal von seinem Ursprung holen oder an dieser Stelle berichtigen.</translation>
     </message>
     <message>
+        <source>Fifteen points in a row are within 1 sigma of the centre.</source>
+        <translation>Fünfzehn Punkte in Folge liegen höchstens 1 Sigma von der Mitte.</translation>
+    </message>
+    <message>
         <source>Fill it in, or go back.</source>
         <translation>Ausfüllen oder zurückgehen.</translation>
     </message>
@@ -2722,6 +2758,14 @@
     <message>
         <source>Formula %1 needs %2 (%3).</source>
         <translation>Formel %1 braucht %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Four of five points are more than 1 sigma out on one side.</source>
+        <translation>Vier von fünf Punkten liegen mehr als 1 Sigma auf einer Seite.</translation>
+    </message>
+    <message>
+        <source>Fourteen points in a row go up and down in turn.</source>
+        <translation>Vierzehn Punkte in Folge gehen abwechselnd auf und ab.</translation>
     </message>
     <message>
         <source>Free some room on this disk, or choose a folder on another one.</source>
@@ -2836,8 +2880,16 @@
         <translation>%1 in %2 oder einer anderen Einheit derselben Art angeben.</translation>
     </message>
     <message>
+        <source>Give a lower or an upper limit, or both.</source>
+        <translation>Eine untere oder obere Grenze angeben, oder beide.</translation>
+    </message>
+    <message>
         <source>Give an id, and a role: operator, supervisor, trainer or trainee.</source>
         <translation>Eine Kennung und eine Funktion angeben: operator, supervisor, trainer oder trainee.</translation>
+    </message>
+    <message>
+        <source>Give both, or take the index of that side.</source>
+        <translation>Beide angeben oder den Index dieser Seite nehmen.</translation>
     </message>
     <message>
         <source>Give each its own id: answers and records are kept under it.</source>
@@ -2884,6 +2936,10 @@
         <translation>Die Bahn, die nach %1 die gezeichnete Ebene verlässt, als Länge angeben oder weglassen.</translation>
     </message>
     <message>
+        <source>Give them the other way round.</source>
+        <translation>Sie umgekehrt angeben.</translation>
+    </message>
+    <message>
         <source>Give this deck another station; it is left out until then.</source>
         <translation>Dieser Belegung ein anderes Druckwerk geben; bis dahin bleibt sie weg.</translation>
     </message>
@@ -2906,6 +2962,10 @@
     <message>
         <source>Give torque_per_setting, zero_setting and the range in the same kind of unit.</source>
         <translation>torque_per_setting, zero_setting und den Bereich in derselben Art von Einheit angeben.</translation>
+    </message>
+    <message>
+        <source>Give where they begin in rising order.</source>
+        <translation>In steigender Reihenfolge angeben, wo sie beginnen.</translation>
     </message>
     <message>
         <source>Go back to it, do it, and answer it.</source>
@@ -3344,6 +3404,10 @@
         <translation>Beim nächsten Siegel wird es neu versucht; sonst einen anderen Ordner wählen.</translation>
     </message>
     <message>
+        <source>It takes at least %1.</source>
+        <translation>Es braucht mindestens %1.</translation>
+    </message>
+    <message>
         <source>It was left as it is, and a mirror of this logbook was begun beside it.</source>
         <translation>Es blieb, wie es ist, und daneben wurde ein Spiegel dieses Protokollbuchs begonnen.</translation>
     </message>
@@ -3536,6 +3600,10 @@
         <translation>Weglassen oder neu ablesen.</translation>
     </message>
     <message>
+        <source>Leave it out.</source>
+        <translation>Weglassen.</translation>
+    </message>
+    <message>
         <source>Leave out a setting at which nothing held, and measure the roll where the web leaves it.</source>
         <translation>Einstellung, bei der nichts hielt, weglassen, und die Rolle messen, wo die Bahn abläuft.</translation>
     </message>
@@ -3612,6 +3680,10 @@
         <translation>Grenzen sind gesetzt für %1; dessen Fenster kommt aus dem Zugbereich von Auftrag, Material oder Tabelle: Sie gelten nicht.</translation>
     </message>
     <message>
+        <source>Limits cannot be reckoned from fewer than two points.</source>
+        <translation>Aus weniger als zwei Punkten lassen sich keine Grenzen errechnen.</translation>
+    </message>
+    <message>
         <source>List the rollers in web order, from the unwind to the rewind.</source>
         <translation>Die Walzen in der Reihenfolge der Bahn aufführen, von der Abwicklung bis zur Aufwicklung.</translation>
     </message>
@@ -3674,6 +3746,10 @@
     <message>
         <source>Look at the run again, and say what the step should be.</source>
         <translation>Den Durchgang noch einmal ansehen und sagen, was der Schritt sein soll.</translation>
+    </message>
+    <message>
+        <source>Look at the signals, find their cause and begin a new phase after it.</source>
+        <translation>Die Signale ansehen, ihre Ursache finden und danach eine neue Phase beginnen.</translation>
     </message>
     <message>
         <source>Look at the tension and its unit, and at the strength and modulus of the material.</source>
@@ -3936,6 +4012,10 @@
         <translation>Mehr als dies: weiter vorn im Bahnweg nachsehen, bevor der Bahnlaufregler angerührt wird.</translation>
     </message>
     <message>
+        <source>More were counted than there are.</source>
+        <translation>Es wurden mehr gezählt, als es gibt.</translation>
+    </message>
+    <message>
         <source>Mount and hold it first, or let it down and repeat the stage. Then hand over.</source>
         <translation>Erst aufsetzen und halten, oder ablassen und den Abschnitt wiederholen. Dann übergeben.</translation>
     </message>
@@ -3990,6 +4070,10 @@
     <message>
         <source>Neither another PIN nor another passphrase was chosen.</source>
         <translation>Weder eine andere PIN noch eine andere Passphrase wurde gewählt.</translation>
+    </message>
+    <message>
+        <source>Nine points in a row are on one side of the centre.</source>
+        <translation>Neun Punkte in Folge liegen auf einer Seite der Mitte.</translation>
     </message>
     <message>
         <source>No control of this press has the role %1: its label is never shown.</source>
@@ -4284,6 +4368,14 @@
         <translation>Eine der Ablesungen ist keine Zahl.</translation>
     </message>
     <message>
+        <source>One of the values is not a number.</source>
+        <translation>Einer der Werte ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>One point is beyond the control limits.</source>
+        <translation>Ein Punkt liegt außerhalb der Eingriffsgrenzen.</translation>
+    </message>
+    <message>
         <source>One press of the inch control moves the web %1, more than the guidance for set-up.</source>
         <translation>Ein Druck auf das Tipp-Bedienteil bewegt die Bahn um %1, mehr als die Leitlinie für das Einrichten.</translation>
     </message>
@@ -4306,6 +4398,10 @@
     <message>
         <source>Only a supervisor accepts a value outside its window.</source>
         <translation>Nur eine Aufsicht nimmt einen Wert außerhalb seines Fensters an.</translation>
+    </message>
+    <message>
+        <source>Only one limit is given.</source>
+        <translation>Nur eine Grenze ist angegeben.</translation>
     </message>
     <message>
         <source>Only the reading of a process value can be accepted outside its window.</source>
@@ -4494,6 +4590,10 @@
     <message>
         <source>Read it, verify it, and restore it from its mirror or a copy that is in order.</source>
         <translation>Lesen, verifizieren und aus dem Spiegel oder einer Kopie wiederherstellen, die in Ordnung ist.</translation>
+    </message>
+    <message>
+        <source>Read the instrument to finer steps.</source>
+        <translation>Das Gerät in feineren Schritten ablesen.</translation>
     </message>
     <message>
         <source>Read the value first.</source>
@@ -4948,6 +5048,10 @@
         <translation>Betrieb</translation>
     </message>
     <message>
+        <source>Six points in a row rise or fall.</source>
+        <translation>Sechs Punkte in Folge steigen oder fallen.</translation>
+    </message>
+    <message>
         <source>So long everything runs together for the first time, slow enough to be stopped by eye.</source>
         <translation>So lange läuft alles zum ersten Mal zusammen, langsam genug, um nach Augenschein anzuhalten.</translation>
     </message>
@@ -5094,6 +5198,10 @@
     <message>
         <source>T2 = Tss + (T0 - Tss) e^(-v2 t / L), Tss = (K (v2 - v1) + v1 T1) / v2</source>
         <translation>T2 = Tss + (T0 - Tss) e^(-v2 t / L), Tss = (K (v2 - v1) + v1 T1) / v2</translation>
+    </message>
+    <message>
+        <source>Take 20 or more.</source>
+        <translation>20 oder mehr nehmen.</translation>
     </message>
     <message>
         <source>Take a longer one.</source>
@@ -5856,6 +5964,10 @@
         <translation>Das untere Ende, %1, liegt über dem oberen Ende, %2.</translation>
     </message>
     <message>
+        <source>The lower limit is not below the upper one.</source>
+        <translation>Die untere Grenze liegt nicht unter der oberen.</translation>
+    </message>
+    <message>
         <source>The maintained stop within reach there.</source>
         <translation>Der gehaltene Halt, der dort in Reichweite ist.</translation>
     </message>
@@ -6008,6 +6120,10 @@
         <translation>Die Passphrase ist kürzer als 15 Zeichen.</translation>
     </message>
     <message>
+        <source>The phases do not follow each other.</source>
+        <translation>Die Phasen folgen nicht aufeinander.</translation>
+    </message>
+    <message>
         <source>The picture or file %1 that seal %3 names (SHA-256 %2...) is not the one that was attached: its bytes were changed.</source>
         <translation>Das Bild oder die Datei %1, die Siegel %3 nennt (SHA-256 %2...), ist nicht das Angehängte: Die Bytes wurden geändert.</translation>
     </message>
@@ -6070,6 +6186,10 @@
     <message>
         <source>The range of tension, %1, is held down to %2: %3.</source>
         <translation>Der Zugbereich, %1, ist auf %2 begrenzt: %3.</translation>
+    </message>
+    <message>
+        <source>The readings are not in control: what they were says nothing of what they will be.</source>
+        <translation>Die Ablesungen sind nicht beherrscht: Was sie waren, sagt nichts darüber, was sie sein werden.</translation>
     </message>
     <message>
         <source>The readings were taken at too few different settings.</source>
@@ -6628,6 +6748,10 @@
         <translation>Es gibt keine Art des Durchgangs namens %1.</translation>
     </message>
     <message>
+        <source>There is no limit to hold the values against.</source>
+        <translation>Es gibt keine Grenze, an der die Werte zu messen sind.</translation>
+    </message>
+    <message>
         <source>There is no logbook %1.</source>
         <translation>Es gibt kein Protokollbuch %1.</translation>
     </message>
@@ -6670,6 +6794,14 @@
     <message>
         <source>There is no target called %1.</source>
         <translation>Es gibt keinen Sollwert namens %1.</translation>
+    </message>
+    <message>
+        <source>There is no value.</source>
+        <translation>Es gibt keinen Wert.</translation>
+    </message>
+    <message>
+        <source>There is nothing yet to take a share of.</source>
+        <translation>Es gibt noch nichts, wovon ein Anteil zu nehmen wäre.</translation>
     </message>
     <message>
         <source>These are not the bytes that were attached: they were changed since.</source>
@@ -7148,6 +7280,10 @@
         <translation>Weiter verdreht, trägt die Mitte der Bahn nichts und die Kanten alles.</translation>
     </message>
     <message>
+        <source>Two of three points are more than 2 sigma out on one side.</source>
+        <translation>Zwei von drei Punkten liegen mehr als 2 Sigma auf einer Seite.</translation>
+    </message>
+    <message>
         <source>Type a number like 2, or leave it empty when it is not known.</source>
         <translation>Eine Zahl wie 2 eintippen, oder leer lassen, wenn sie nicht bekannt ist.</translation>
     </message>
@@ -7290,6 +7426,10 @@
     <message>
         <source>Wait until it was made, then restore.</source>
         <translation>Warten, bis sie gemacht ist, dann wiederherstellen.</translation>
+    </message>
+    <message>
+        <source>Wait until there is one.</source>
+        <translation>Warten, bis es einen gibt.</translation>
     </message>
     <message>
         <source>Wait, then try again.</source>

@@ -928,6 +928,10 @@
         <translation>%1 a %2 (%3)</translation>
     </message>
     <message>
+        <source>%1 values are too few to speak of capability.</source>
+        <translation>%1 valores son muy pocos para hablar de capacidad.</translation>
+    </message>
+    <message>
         <source>%1 was brought to the layout of this program and is not in order since (%2). As it was, it is kept as %3.</source>
         <translation>%1 se llevó a la estructura de este programa y desde entonces no está en orden (%2). Como estaba, se conserva como %3.</translation>
     </message>
@@ -1284,6 +1288,10 @@
         <translation>-1 el borde más cercano, +1 el más lejano</translation>
     </message>
     <message>
+        <source>0.5 is the median.</source>
+        <translation>0,5 es la mediana.</translation>
+    </message>
+    <message>
         <source>0.95 is usual.</source>
         <translation>0.95 es lo usual.</translation>
     </message>
@@ -1488,6 +1496,10 @@
         <translation>Una hoja de ajuste se hace a partir del registro de una preparación; este es otro tipo de registro.</translation>
     </message>
     <message>
+        <source>A share lies between 0 and 1.</source>
+        <translation>Una proporción está entre 0 y 1.</translation>
+    </message>
+    <message>
         <source>A sheet of no size has no basis weight.</source>
         <translation>Una hoja sin medida no tiene gramaje.</translation>
     </message>
@@ -1656,8 +1668,16 @@
         <translation>Todo lo que el elevador tiene que levantar.</translation>
     </message>
     <message>
+        <source>All values are equal: there is no spread to reckon with.</source>
+        <translation>Todos los valores son iguales: no hay dispersión con que calcular.</translation>
+    </message>
+    <message>
         <source>Also computed for this press, job, substrate and roll</source>
         <translation>También calculado para esta máquina, trabajo, sustrato y bobina</translation>
+    </message>
+    <message>
+        <source>An amount is below zero or not a number.</source>
+        <translation>Una cantidad es menor que cero o no es un número.</translation>
     </message>
     <message>
         <source>An arm that keeps swinging says that the loop hunts or the roll is out of round.</source>
@@ -2428,6 +2448,10 @@
         <translation>Cuente las pistas a lo ancho de la banda, y las etiquetas en una vuelta del cilindro portaplanchas.</translation>
     </message>
     <message>
+        <source>Count the same runs.</source>
+        <translation>Contar las mismas preparaciones.</translation>
+    </message>
+    <message>
         <source>Count the wraps that are turned onto the core before the web pulls, three as a rule, and look at core_friction, 0.2 for paper on a core.</source>
         <translation>Cuente las vueltas que se dan sobre el núcleo antes de que la banda tire, tres por regla general, y mire core_friction, 0.2 para papel sobre un núcleo.</translation>
     </message>
@@ -2542,6 +2566,14 @@
     <message>
         <source>Edition %2 of the %3 %1 is not kept in this logbook, so a run cannot name it.</source>
         <translation>La edición %2 de %3 %1 no se guarda en este libro de registro, así que una preparación no puede nombrarla.</translation>
+    </message>
+    <message>
+        <source>Eight points in a row are more than 1 sigma out, on both sides.</source>
+        <translation>Ocho puntos seguidos están a más de 1 sigma, a ambos lados.</translation>
+    </message>
+    <message>
+        <source>Eight points in a row are on one side of the centre.</source>
+        <translation>Ocho puntos seguidos están a un lado del centro.</translation>
     </message>
     <message>
         <source>End it and seal it first; until then it is changed by its own steps.</source>
@@ -2688,6 +2720,10 @@
         <translation>Traiga de nuevo el texto de donde vino, o corríjalo en ese lugar.</translation>
     </message>
     <message>
+        <source>Fifteen points in a row are within 1 sigma of the centre.</source>
+        <translation>Quince puntos seguidos están a menos de 1 sigma del centro.</translation>
+    </message>
+    <message>
         <source>Fill it in, or go back.</source>
         <translation>Complételo, o vuelva atrás.</translation>
     </message>
@@ -2722,6 +2758,14 @@
     <message>
         <source>Formula %1 needs %2 (%3).</source>
         <translation>La fórmula %1 necesita %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Four of five points are more than 1 sigma out on one side.</source>
+        <translation>Cuatro de cinco puntos están a más de 1 sigma a un lado.</translation>
+    </message>
+    <message>
+        <source>Fourteen points in a row go up and down in turn.</source>
+        <translation>Catorce puntos seguidos suben y bajan por turnos.</translation>
     </message>
     <message>
         <source>Free some room on this disk, or choose a folder on another one.</source>
@@ -2836,8 +2880,16 @@
         <translation>Indique %1 en %2 o en otra unidad de la misma clase.</translation>
     </message>
     <message>
+        <source>Give a lower or an upper limit, or both.</source>
+        <translation>Dar un límite inferior, uno superior o ambos.</translation>
+    </message>
+    <message>
         <source>Give an id, and a role: operator, supervisor, trainer or trainee.</source>
         <translation>Indique un id y un rol: operator, supervisor, trainer o trainee.</translation>
+    </message>
+    <message>
+        <source>Give both, or take the index of that side.</source>
+        <translation>Dar ambos o tomar el índice de ese lado.</translation>
     </message>
     <message>
         <source>Give each its own id: answers and records are kept under it.</source>
@@ -2884,6 +2936,10 @@
         <translation>Indique como longitud la banda que deja el plano del dibujo después de %1, o no la indique.</translation>
     </message>
     <message>
+        <source>Give them the other way round.</source>
+        <translation>Darlos al revés.</translation>
+    </message>
+    <message>
         <source>Give this deck another station; it is left out until then.</source>
         <translation>Dé a este cuerpo impresor otra estación; hasta entonces no se tiene en cuenta.</translation>
     </message>
@@ -2906,6 +2962,10 @@
     <message>
         <source>Give torque_per_setting, zero_setting and the range in the same kind of unit.</source>
         <translation>Indique torque_per_setting, zero_setting y el rango en la misma clase de unidad.</translation>
+    </message>
+    <message>
+        <source>Give where they begin in rising order.</source>
+        <translation>Indicar dónde empiezan en orden creciente.</translation>
     </message>
     <message>
         <source>Go back to it, do it, and answer it.</source>
@@ -3344,6 +3404,10 @@
         <translation>Se intenta de nuevo con el próximo sello; si no, elija otra carpeta.</translation>
     </message>
     <message>
+        <source>It takes at least %1.</source>
+        <translation>Hacen falta al menos %1.</translation>
+    </message>
+    <message>
         <source>It was left as it is, and a mirror of this logbook was begun beside it.</source>
         <translation>Se dejó como estaba, y se empezó a su lado un espejo de este libro de registro.</translation>
     </message>
@@ -3536,6 +3600,10 @@
         <translation>Omítalo o léalo de nuevo.</translation>
     </message>
     <message>
+        <source>Leave it out.</source>
+        <translation>Omitirlo.</translation>
+    </message>
+    <message>
         <source>Leave out a setting at which nothing held, and measure the roll where the web leaves it.</source>
         <translation>Omitir un ajuste con el que nada frenó, y medir la bobina donde la deja la banda.</translation>
     </message>
@@ -3612,6 +3680,10 @@
         <translation>Hay límites fijados para %1, cuyo margen viene del rango de tensión de trabajo, material o tabla: no valen.</translation>
     </message>
     <message>
+        <source>Limits cannot be reckoned from fewer than two points.</source>
+        <translation>Con menos de dos puntos no se pueden calcular límites.</translation>
+    </message>
+    <message>
         <source>List the rollers in web order, from the unwind to the rewind.</source>
         <translation>Liste los rodillos en el orden de la banda, del desbobinador al rebobinador.</translation>
     </message>
@@ -3674,6 +3746,10 @@
     <message>
         <source>Look at the run again, and say what the step should be.</source>
         <translation>Mire otra vez la preparación, y diga qué debe ser el paso.</translation>
+    </message>
+    <message>
+        <source>Look at the signals, find their cause and begin a new phase after it.</source>
+        <translation>Mirar las señales, hallar su causa y empezar una fase nueva después.</translation>
     </message>
     <message>
         <source>Look at the tension and its unit, and at the strength and modulus of the material.</source>
@@ -3936,6 +4012,10 @@
         <translation>Si es más: mire aguas arriba antes de tocar el guiador.</translation>
     </message>
     <message>
+        <source>More were counted than there are.</source>
+        <translation>Se han contado más de los que hay.</translation>
+    </message>
+    <message>
         <source>Mount and hold it first, or let it down and repeat the stage. Then hand over.</source>
         <translation>Móntela y sujétela primero, o bájela y repita la etapa. Después, entregue.</translation>
     </message>
@@ -3990,6 +4070,10 @@
     <message>
         <source>Neither another PIN nor another passphrase was chosen.</source>
         <translation>No se eligió ni otro PIN ni otra frase de contraseña.</translation>
+    </message>
+    <message>
+        <source>Nine points in a row are on one side of the centre.</source>
+        <translation>Nueve puntos seguidos están a un lado del centro.</translation>
     </message>
     <message>
         <source>No control of this press has the role %1: its label is never shown.</source>
@@ -4284,6 +4368,14 @@
         <translation>Una de las lecturas no es un número.</translation>
     </message>
     <message>
+        <source>One of the values is not a number.</source>
+        <translation>Uno de los valores no es un número.</translation>
+    </message>
+    <message>
+        <source>One point is beyond the control limits.</source>
+        <translation>Un punto está fuera de los límites de control.</translation>
+    </message>
+    <message>
         <source>One press of the inch control moves the web %1, more than the guidance for set-up.</source>
         <translation>Una pulsación del mando a impulsos mueve la banda %1, más que lo orientativo para el ajuste.</translation>
     </message>
@@ -4306,6 +4398,10 @@
     <message>
         <source>Only a supervisor accepts a value outside its window.</source>
         <translation>Solo un supervisor acepta un valor fuera de su margen.</translation>
+    </message>
+    <message>
+        <source>Only one limit is given.</source>
+        <translation>Solo se ha dado un límite.</translation>
     </message>
     <message>
         <source>Only the reading of a process value can be accepted outside its window.</source>
@@ -4494,6 +4590,10 @@
     <message>
         <source>Read it, verify it, and restore it from its mirror or a copy that is in order.</source>
         <translation>Leerlo, verificarlo y restaurarlo desde su espejo o una copia en orden.</translation>
+    </message>
+    <message>
+        <source>Read the instrument to finer steps.</source>
+        <translation>Leer el instrumento con pasos más finos.</translation>
     </message>
     <message>
         <source>Read the value first.</source>
@@ -4948,6 +5048,10 @@
         <translation>Planta</translation>
     </message>
     <message>
+        <source>Six points in a row rise or fall.</source>
+        <translation>Seis puntos seguidos suben o bajan.</translation>
+    </message>
+    <message>
         <source>So long everything runs together for the first time, slow enough to be stopped by eye.</source>
         <translation>Durante ese tiempo todo corre junto por primera vez, lo bastante despacio para pararlo a ojo.</translation>
     </message>
@@ -5094,6 +5198,10 @@
     <message>
         <source>T2 = Tss + (T0 - Tss) e^(-v2 t / L), Tss = (K (v2 - v1) + v1 T1) / v2</source>
         <translation>T2 = Tss + (T0 - Tss) e^(-v2 t / L), Tss = (K (v2 - v1) + v1 T1) / v2</translation>
+    </message>
+    <message>
+        <source>Take 20 or more.</source>
+        <translation>Tomar 20 o más.</translation>
     </message>
     <message>
         <source>Take a longer one.</source>
@@ -5856,6 +5964,10 @@
         <translation>El extremo inferior, %1, está por encima del superior, %2.</translation>
     </message>
     <message>
+        <source>The lower limit is not below the upper one.</source>
+        <translation>El límite inferior no está por debajo del superior.</translation>
+    </message>
+    <message>
         <source>The maintained stop within reach there.</source>
         <translation>El paro mantenido al alcance allí.</translation>
     </message>
@@ -6008,6 +6120,10 @@
         <translation>La frase de contraseña tiene menos de 15 caracteres.</translation>
     </message>
     <message>
+        <source>The phases do not follow each other.</source>
+        <translation>Las fases no se siguen una a otra.</translation>
+    </message>
+    <message>
         <source>The picture or file %1 that seal %3 names (SHA-256 %2...) is not the one that was attached: its bytes were changed.</source>
         <translation>La imagen o archivo %1 que nombra el sello %3 (SHA-256 %2...) no es lo que se adjuntó: se cambiaron sus bytes.</translation>
     </message>
@@ -6070,6 +6186,10 @@
     <message>
         <source>The range of tension, %1, is held down to %2: %3.</source>
         <translation>El rango de tensión, %1, se rebaja a %2: %3.</translation>
+    </message>
+    <message>
+        <source>The readings are not in control: what they were says nothing of what they will be.</source>
+        <translation>Las lecturas no están bajo control: lo que fueron no dice nada de lo que serán.</translation>
     </message>
     <message>
         <source>The readings were taken at too few different settings.</source>
@@ -6628,6 +6748,10 @@
         <translation>No hay ninguna clase de preparación llamada %1.</translation>
     </message>
     <message>
+        <source>There is no limit to hold the values against.</source>
+        <translation>No hay ningún límite con que comparar los valores.</translation>
+    </message>
+    <message>
         <source>There is no logbook %1.</source>
         <translation>No hay ningún libro de registro %1.</translation>
     </message>
@@ -6670,6 +6794,14 @@
     <message>
         <source>There is no target called %1.</source>
         <translation>No hay ningún valor objetivo llamado %1.</translation>
+    </message>
+    <message>
+        <source>There is no value.</source>
+        <translation>No hay ningún valor.</translation>
+    </message>
+    <message>
+        <source>There is nothing yet to take a share of.</source>
+        <translation>Aún no hay nada de lo que tomar una proporción.</translation>
     </message>
     <message>
         <source>These are not the bytes that were attached: they were changed since.</source>
@@ -7148,6 +7280,10 @@
         <translation>Torcida más, el centro de la banda no lleva nada y los bordes todo.</translation>
     </message>
     <message>
+        <source>Two of three points are more than 2 sigma out on one side.</source>
+        <translation>Dos de tres puntos están a más de 2 sigma a un lado.</translation>
+    </message>
+    <message>
         <source>Type a number like 2, or leave it empty when it is not known.</source>
         <translation>Escriba un número como 2, o déjelo vacío si no se conoce.</translation>
     </message>
@@ -7290,6 +7426,10 @@
     <message>
         <source>Wait until it was made, then restore.</source>
         <translation>Espere a que esté hecha, y luego restaure.</translation>
+    </message>
+    <message>
+        <source>Wait until there is one.</source>
+        <translation>Esperar a que haya alguno.</translation>
     </message>
     <message>
         <source>Wait, then try again.</source>
