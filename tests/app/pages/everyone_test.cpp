@@ -137,7 +137,8 @@ private:
         pressNamed("padToggle");
         now("run, a reading and the pad");
         const procedure::StepId step = next()->id;
-        answer({step, "19.5 bar", {}});
+        CAPTURE(step.value);
+        answer({step, "7.5 bar", {}});
         REQUIRE(session().run()->stateOf(step) == run::StepState::Outside);
         now("run, a reading outside and the pad");
         auto* field = visible<QLineEdit>(view(), "field");
