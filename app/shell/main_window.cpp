@@ -163,10 +163,6 @@ void MainWindow::build()
         choose(kHistoryDoor);
         m_history->openScanned(code);
     });
-    connect(m_run, &RunPage::constantWanted, this, [this](const QString& press, const QString& zone) {
-        choose(kShopDoor);
-        m_shop->findConstant(press.toStdString(), zone.toStdString());
-    });
     connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
         choose(kHistoryDoor);
         m_history->showRun(run);

@@ -2,6 +2,7 @@
 #include <QCoreApplication>
 #include <QProcess>
 
+#include "app/pages/run/run_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/setup/this_pc_page.h"
 #include "app/shell/main_window.h"
@@ -30,6 +31,11 @@ void MainWindow::askThisPc()
         Qt::QueuedConnection);
     connect(pc, &ThisPcPage::scaled, this, &setByRuler);
     connect(pc, &ThisPcPage::demoWanted, this, &MainWindow::startDemo);
+    // Other pages lead behind the door "Shop" as well.
+    connect(m_run, &RunPage::constantWanted, this, [this](const QString& press, const QString& zone) {
+        choose(kShopDoor);
+        m_shop->findConstant(press.toStdString(), zone.toStdString());
+    });
     connect(pc, &ThisPcPage::left, this, [this, pc] {
         if (pc->isFirstTime()) choose(kRunDoor);
     });

@@ -54,8 +54,8 @@ signals:
     /// A deviation, to be signed by this supervisor.
     void commandSigned(const QString& personId, const QString& passphrase, const taut::app::WithSigner& make);
     void constantWanted(const QString& zone);  ///< what its setting does is to be found
-    void firstWanted();  ///< show the step that comes first
-    void crowded();      ///< isCrowded() is otherwise than before
+    void firstWanted();                        ///< show the step that comes first
+    void crowded();                            ///< isCrowded() is otherwise than before
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -87,7 +87,7 @@ signals:
     /// A file goes to this step of the run, by whoever is signed in.
     void attach(const QString& stepId, const QString& file);
     void constantWanted(const QString& press, const QString& zone);  ///< what the setting of this zone does
-    void takeOver();  ///< by whoever is signed in
+    void takeOver();                                                 ///< by whoever is signed in
     /// The page is left, the run kept open.
     void leave();
 
