@@ -78,7 +78,8 @@ struct Somebody {
         case K::Choice:
             for (const procedure::Choice& c : step.choices)
                 if (c.word == entered)
-                    program.order(QStringLiteral("click ") + underscored(words(Text(c.say), run.began().units)));
+                    program.order((step.vital ? QStringLiteral("hold ") : QStringLiteral("click ")) +
+                                  underscored(words(Text(c.say), run.began().units)));
             return;
         case K::Motion:
             for (const std::string& need : step.needs)
