@@ -3,7 +3,7 @@
 
 #include "core/inputs/cross_check.h"
 #include "core/inputs/roll_tag.h"
-#include "core/inputs/words.h"
+#include "core/inputs/spoken.h"
 
 namespace taut::inputs {
 
@@ -23,8 +23,6 @@ void differs(const char* key, TextArg file, TextArg tag, Findings& out)
     out.push_back(warn("input.tag_differs", key, {"Entered is %1; the tag says %2.", {std::move(file), std::move(tag)}},
                        "See whether the tag belongs to this roll; measure, and enter what you measured."));
 }
-
-Text windingSaid(Winding winding) { return winding == Winding::FaceIn ? "face in" : "face out"; }
 
 void compare(const char* key, const Maybe<Kind::Length>& file, const Maybe<Kind::Length>& tag, double apart,
              Findings& out)
@@ -66,8 +64,8 @@ void checkTag(const Inputs& inputs, Findings& out)
     if (!roll.opened && tag->length)
         compare("roll.length", roll.length, tag->length, kTagLength * tag->length->si(), out);
     if (tag->winding && roll.winding != Winding::Unknown && *tag->winding != roll.winding)
-        differs("roll.winding", std::vector<Text>{windingSaid(roll.winding)},
-                std::vector<Text>{windingSaid(*tag->winding)}, out);
+        differs("roll.winding", std::vector<Text>{spokenName(roll.winding)},
+                std::vector<Text>{spokenName(*tag->winding)}, out);
     if (tag->splices && roll.splices && *tag->splices != *roll.splices)
         differs("roll.splices", std::int64_t{*roll.splices}, std::int64_t{*tag->splices}, out);
     // What is entered is the roll with its core; the tag's mass is net.

@@ -20,6 +20,17 @@ namespace taut::inputs {
     return measuredFrom == Side::Operator ? Text("operator-side frame") : Text("drive-side frame");
 }
 
+/// Which side of the web lies outside on the roll.
+[[nodiscard]] inline Text spokenName(Winding winding)
+{
+    switch (winding) {
+    case Winding::FaceOut: return Text("face out");
+    case Winding::FaceIn: return Text("face in");
+    case Winding::Unknown: break;
+    }
+    return Text("winding not known");
+}
+
 /// A rewind goes by the zone that ends at it; else by its roller, else by its id.
 [[nodiscard]] inline const std::string& spokenName(const Press& press, const Rewind& rewind)
 {

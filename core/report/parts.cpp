@@ -11,20 +11,6 @@
 
 namespace taut::report {
 
-namespace {
-
-const char* windingWord(inputs::Winding winding)
-{
-    switch (winding) {
-    case inputs::Winding::FaceOut: return "face out";
-    case inputs::Winding::FaceIn: return "face in";
-    case inputs::Winding::Unknown: return "winding not known";
-    }
-    return "";
-}
-
-}  // namespace
-
 inputs::Inputs inputsOf(const run::Sources& sources)
 {
     inputs::Inputs all;
@@ -165,7 +151,7 @@ std::vector<std::pair<Text, Cell>> inputFacts(const Ground& ground)
         else if (across)
             add("Diameter", cell(*across));
         if (roll->core) add("Core", cell(roll->core->quantity()));
-        add("Wound", cell(windingWord(roll->winding)));
+        add("Wound", cell(inputs::spokenName(roll->winding)));
         if (const targets::Target* feed = ground.targets->find("roll.feed")) add("Fed", valueCell(feed, ground.units));
         const targets::Target* centre = ground.targets->find("align.centre");
         if (press && press->measureFrom && centre && centre->quantity())

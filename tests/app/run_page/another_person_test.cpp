@@ -26,6 +26,7 @@
 
 using namespace taut;
 using namespace taut::app;
+using walk::north;
 using walk::Walk;
 
 namespace {
@@ -33,8 +34,6 @@ namespace {
 const PersonChoice kIna{QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator};
 const PersonChoice kTom{QStringLiteral("p-2"), QStringLiteral("Tom Ried"), people::Role::Supervisor};
 const procedure::StepId kBrake{"tension.settings.setting/unwind"};
-
-Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
 
 struct Screen {
     RunView view;

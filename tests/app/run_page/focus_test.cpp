@@ -17,15 +17,10 @@
 
 using namespace taut;
 using namespace taut::app;
+using walk::north;
 using walk::Page;
 using walk::Walk;
 using K = procedure::StepKind;
-
-namespace {
-
-Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
-
-}  // namespace
 
 TEST_CASE("a letter pressed with Alt is not typed into the field of the step")
 {

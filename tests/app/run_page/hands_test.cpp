@@ -18,6 +18,7 @@
 
 using namespace taut;
 using namespace taut::app;
+using walk::north;
 using walk::Walk;
 
 namespace {
@@ -25,8 +26,6 @@ namespace {
 const PersonChoice kIna{QStringLiteral("p-1"), QStringLiteral("Ines Falk"), people::Role::Operator};
 const PersonChoice kTom{QStringLiteral("p-2"), QStringLiteral("Tom Ried"), people::Role::Supervisor};
 const PersonChoice kPip{QStringLiteral("p-9"), QStringLiteral("Pip Arkell"), people::Role::Trainee};
-
-Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
 
 struct Screen {
     RunView view;

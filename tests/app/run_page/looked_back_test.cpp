@@ -23,13 +23,12 @@
 
 using namespace taut;
 using namespace taut::app;
+using walk::north;
 using walk::Page;
 using walk::Walk;
 using K = procedure::StepKind;
 
 namespace {
-
-Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
 
 /// The air supply, read well, and a moment later found to have been written down wrongly.
 procedure::StepId corrected(Walk& w)

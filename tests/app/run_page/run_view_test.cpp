@@ -32,6 +32,7 @@
 
 using namespace taut;
 using namespace taut::app;
+using walk::north;
 using walk::Walk;
 using K = procedure::StepKind;
 
@@ -91,8 +92,6 @@ struct Page {
         return std::get<C>(command);
     }
 };
-
-Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
 
 /// A tension reading with a window, not yet answered.
 const procedure::Step* tensionReading(Walk& w)

@@ -36,6 +36,9 @@ struct Walk {
     [[nodiscard]] const procedure::Step* next() const;
 };
 
+/// A whole set-up of the north press, just begun.
+[[nodiscard]] inline Walk north() { return Walk::begin("north", "quince-jelly", "R0041"); }
+
 /// The run page of a walk as a screen of 1366 x 768 leaves it, with operatorOne() signed in.
 struct Page {
     RunView view;
