@@ -11,32 +11,11 @@
 #include <QPainter>
 #include <QPainterPath>
 
-#include "app/text/names.h"
-#include "app/text/words.h"
+#include "app/drawing/elevation_parts.h"
 
 namespace taut::app {
 
 namespace {
-
-struct Bounds {
-    double left = 0, right = 1, bottom = 0, top = 1;
-    [[nodiscard]] double width() const { return std::max(right - left, 1e-3); }
-    [[nodiscard]] double height() const { return std::max(top - bottom, 1e-3); }
-};
-
-Bounds boundsOf(const ElevationView& view)
-{
-    Bounds b{1e9, -1e9, 1e9, -1e9};
-    for (const inputs::NamedPath& named : view.paths)
-        for (const physics::RollerPlace& r : named.path.rollers) {
-            const double radius = r.diameter.si() / 2;
-            b.left = std::min(b.left, r.x.si() - radius);
-            b.right = std::max(b.right, r.x.si() + radius);
-            b.bottom = std::min(b.bottom, r.y.si() - radius);
-            b.top = std::max(b.top, r.y.si() + radius);
-        }
-    return b.left > b.right ? Bounds{} : b;
-}
 
 struct Margins {
     double side, top, bottom;
@@ -49,16 +28,6 @@ Margins marginsOf(const ElevationView& view, const Look& look)
     return {10 * look.unit, line + 12 * look.unit, below};
 }
 
-QString drawnWord(const char* english) { return QCoreApplication::translate("drawing", english); }
-
-const physics::RollerPlace* rollerOf(const ElevationView& view, const std::string& id)
-{
-    for (const inputs::NamedPath& named : view.paths)
-        for (const physics::RollerPlace& r : named.path.rollers)
-            if (r.id == id) return &r;
-    return nullptr;
-}
-
 std::string kindOf(const ElevationView& view, const std::string& id)
 {
     const auto found = view.kinds.find(id);
@@ -66,32 +35,6 @@ std::string kindOf(const ElevationView& view, const std::string& id)
 }
 
 bool isRoll(const std::string& kind) { return kind == "unwind" || kind == "rewind" || kind == "waste_rewind"; }
-
-QPointF onRoller(const physics::RollerPlace& r, double angle, const ElevationScale& scale)
-{
-    return scale.at(r.x.si() + r.diameter.si() / 2 * std::cos(angle), r.y.si() + r.diameter.si() / 2 * std::sin(angle));
-}
-
-QPolygonF arcPoints(const physics::WebPath& path, std::size_t i, const ElevationScale& scale)
-{
-    const physics::PathArc& arc = path.arcs[i];
-    const physics::RollerPlace& roller = path.rollers[i];
-    const int pieces = std::max(1, static_cast<int>(std::ceil(arc.wrap / 0.1)));
-    QPolygonF points;
-    for (int k = 0; k <= pieces; ++k) {
-        const double turned = arc.wrap * k / pieces;
-        points << onRoller(roller, arc.startAngle + (roller.counterClockwise ? turned : -turned), scale);
-    }
-    return points;
-}
-
-std::size_t indexOn(const physics::WebPath& path, const std::string& id, std::size_t whenEmpty)
-{
-    if (id.empty()) return whenEmpty;
-    for (std::size_t i = 0; i < path.rollers.size(); ++i)
-        if (path.rollers[i].id == id) return i;
-    return whenEmpty;
-}
 
 bool spanThreaded(const ElevationView& view, const physics::WebPath& path, std::size_t span, bool side)
 {
@@ -191,54 +134,6 @@ void paintStationNumber(QPainter& painter, const physics::RollerPlace& roller, i
     painter.drawText(QRectF(c.x() - 30 * u, top, 60 * u, line), Qt::AlignCenter, QString::number(number));
 }
 
-/// The stretch of the drawing that `lit` means, in the drawing's coordinates; nullopt when the profile has no place.
-std::optional<QRectF> litBox(const ElevationView& view, const ElevationScale& scale, const Look& look)
-{
-    const double pad = 6 * look.unit;
-    const auto around = [&](const physics::RollerPlace& r) {
-        const double radius = std::max(r.diameter.si() / 2 * scale.perMetre, 9 * look.unit) + pad;
-        const QPointF c = scale.at(r.x, r.y);
-        return QRectF(c.x() - radius, c.y() - radius, 2 * radius, 2 * radius);
-    };
-    if (const physics::RollerPlace* roller = rollerOf(view, view.lit)) return around(*roller);
-    if (view.lit == "lift")
-        for (const auto& [id, kind] : view.kinds)
-            if (kind == "unwind")
-                if (const physics::RollerPlace* roller = rollerOf(view, id)) return around(*roller);
-    if (view.lit == "splice_table" && !view.spliceAfter.empty() && !view.paths.empty())
-        if (const physics::PathSpan* span = view.paths.front().path.spanAfter(view.spliceAfter))
-            return QRectF(scale.at(span->x1, span->y1), scale.at(span->x2, span->y2))
-                .normalized()
-                .adjusted(-pad, -2 * pad, pad, 2 * pad);
-    if (view.lit == "press") {
-        const Bounds b = boundsOf(view);
-        return QRectF(scale.at(b.left, b.top), scale.at(b.right, b.bottom)).normalized();
-    }
-    return std::nullopt;
-}
-
-void paintHere(QPainter& painter, const QRectF& box, const QRectF& lit, const Look& look)
-{
-    const double u = look.unit;
-    const QFont font = scaled(look.font, 0.95, true);
-    const QFontMetricsF metrics(font);
-    const QString word = drawnWord(QT_TRANSLATE_NOOP("drawing", "here"));
-    const double y = lit.bottom() + 3 * u;
-    painter.setPen(QPen(look.palette.accent, 3 * u, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawPolyline(
-        QPolygonF{{lit.left(), y - 7 * u}, {lit.left(), y}, {lit.right(), y}, {lit.right(), y - 7 * u}});
-    const double width = metrics.horizontalAdvance(word) + 12 * u;
-    QRectF label(lit.center().x() - width / 2, y + 2 * u, width, metrics.height());
-    label.moveLeft(std::clamp(label.left(), box.left(), std::max(box.left(), box.right() - width)));
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(look.palette.accent);
-    painter.drawRect(label);
-    painter.setFont(font);
-    painter.setPen(look.palette.onAccent);
-    painter.drawText(label, Qt::AlignCenter, word);
-}
-
 bool runsRight(const ElevationView& view)
 {
     if (view.paths.empty() || view.paths.front().path.rollers.size() < 2) return true;
@@ -323,20 +218,14 @@ void paintElevation(QPainter& painter, const QRectF& box, const ElevationView& v
         for (const physics::RollerPlace& roller : named.path.rollers)
             paintElevationRoller(painter, view, roller, scale, look);
     for (std::size_t i = view.paths.size(); i > 0; --i) paintPath(painter, view, i - 1, scale, look);
+    paintZone(painter, view, scale, look);
     for (const auto& [id, number] : view.stations)
         if (const physics::RollerPlace* roller = rollerOf(view, id))
             paintStationNumber(painter, *roller, number, scale, look);
-    if (lit) paintHere(painter, box, *lit, look);
+    paintStand(painter, box, view, scale, look);
     // In a narrow drawing the caption is set smaller rather than cut.
     const QString caption = elevationInWords(view);
-    // Letters come in whole pixels, so what the share says may still be too wide.
-    constexpr double kSmallest = 0.5, kStep = 0.05;
-    QFont fitting = small;
-    for (double share = 1; share > kSmallest; share -= kStep) {
-        fitting = scaled(small, share);
-        if (QFontMetricsF(fitting).horizontalAdvance(caption) + 4 * u <= box.width()) break;
-    }
-    painter.setFont(fitting);
+    painter.setFont(fittedFont(small, caption, box.width() - 4 * u));
     painter.setPen(look.palette.soft);
     painter.drawText(QRectF(box.left(), box.bottom() - line - 2 * u, box.width(), line), Qt::AlignCenter, caption);
     painter.restore();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -30,8 +31,11 @@ struct ElevationView {
     std::map<std::string, std::string> kinds;  ///< roller -> kind
     std::map<std::string, int> stations;       ///< roller -> number
     std::string lit;                           ///< roller, or press lift splice_table panel disconnect; "" = nowhere
-    std::string spliceAfter;                   ///< the table lies on the span after this roller; "" = unknown
-    std::vector<Stretch> threaded;             ///< of the main path; everything else is dashed
+    QString touch;                             ///< the control of the step, as this shop calls it; empty = none
+    std::optional<Stretch> zone;               ///< the tension zone of the step: its web is drawn heavier
+    QString zoneName;
+    std::string spliceAfter;        ///< the table lies on the span after this roller; "" = unknown
+    std::vector<Stretch> threaded;  ///< of the main path; everything else is dashed
     bool sidePathsThreaded = false;
     bool nobodyThere = false;  ///< nothing is ever lit: no room is kept below for where one stands
 };
@@ -61,7 +65,10 @@ struct ElevationScale {
 /// Draws the view into the box at that scale.
 void paintElevation(QPainter& painter, const QRectF& box, const ElevationView& view, const Look& look);
 
-/// "the web runs from left to right", for those who cannot see the drawing.
+/// "From the operator's side, the web runs right", for those who cannot see the drawing.
 [[nodiscard]] QString elevationInWords(const ElevationView& view);
+/// "At the control panel: BRAKE \u2192 Unwind": where one stands, what is touched there and which zone it acts on;
+/// empty when nothing is lit.
+[[nodiscard]] QString standInWords(const ElevationView& view);
 
 }  // namespace taut::app

@@ -192,12 +192,15 @@ void AnswerArea::addWait(QVBoxLayout* layout, double seconds)
     label->setObjectName(QStringLiteral("wait"));
     layout->addWidget(label);
     auto* timer = new QTimer(label);
-    const auto say = [label, timer, left = qRound(seconds)]() mutable {
-        label->setText(left > 0 ? tr("Watch it: %1 s to go").arg(left) : tr("The time is over."));
-        if (left-- <= 0) timer->stop();
+    const auto say = [label, whole = qRound(seconds)](int left) {
+        label->setText(left > 0 ? tr("Watch it: %1 s to go (less is watched too short)").arg(left)
+                                : tr("Watched for %1 s: answer now.").arg(whole));
     };
-    connect(timer, &QTimer::timeout, label, say);
-    label->setText(tr("Watch it: %1 s to go").arg(qRound(seconds)));
+    connect(timer, &QTimer::timeout, label, [say, timer, left = qRound(seconds)]() mutable {
+        say(--left);
+        if (left <= 0) timer->stop();
+    });
+    say(qRound(seconds));
     timer->start(1000);
 }
 

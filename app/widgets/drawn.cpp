@@ -207,7 +207,9 @@ ElevationWidget::ElevationWidget(QWidget* parent) : QWidget(parent)
 void ElevationWidget::setView(ElevationView view)
 {
     m_view = std::move(view);
-    setAccessibleDescription(elevationInWords(m_view));
+    const QString stand = standInWords(m_view);
+    setAccessibleDescription(stand.isEmpty() ? elevationInWords(m_view)
+                                             : elevationInWords(m_view) + QLatin1Char('\n') + stand);
     updateGeometry();
     update();
 }

@@ -10675,6 +10675,14 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>From the operator's side, the web runs right →</source>
         <translation>Bedienseite: Bahn läuft nach rechts →</translation>
     </message>
@@ -11137,16 +11145,16 @@
         <translation>Der Halt, der hier in Reichweite ist: %1. %2</translation>
     </message>
     <message>
-        <source>The time is over.</source>
-        <translation>Die Zeit ist um.</translation>
-    </message>
-    <message>
         <source>This person &amp;holds the stop</source>
         <translation>Diese Person &amp;hält den Halt</translation>
     </message>
     <message>
-        <source>Watch it: %1 s to go</source>
-        <translation>Beobachten: noch %1 s</translation>
+        <source>Watch it: %1 s to go (less is watched too short)</source>
+        <translation>Beobachten: noch %1 s (weniger ist zu kurz)</translation>
+    </message>
+    <message>
+        <source>Watched for %1 s: answer now.</source>
+        <translation>%1 s beobachtet: jetzt beantworten.</translation>
     </message>
     <message>
         <source>Who holds it?</source>

@@ -10675,6 +10675,14 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>From the operator's side, the web runs right →</source>
         <translation>Lado operador: la banda corre a la derecha →</translation>
     </message>
@@ -11137,16 +11145,16 @@
         <translation>El paro al alcance aquí: %1. %2</translation>
     </message>
     <message>
-        <source>The time is over.</source>
-        <translation>El tiempo ha terminado.</translation>
-    </message>
-    <message>
         <source>This person &amp;holds the stop</source>
         <translation>Esta perso&amp;na mantiene el paro</translation>
     </message>
     <message>
-        <source>Watch it: %1 s to go</source>
-        <translation>Obsérvelo: faltan %1 s</translation>
+        <source>Watch it: %1 s to go (less is watched too short)</source>
+        <translation>Obsérvelo: faltan %1 s (menos es muy poco tiempo)</translation>
+    </message>
+    <message>
+        <source>Watched for %1 s: answer now.</source>
+        <translation>Observado %1 s: responda ahora.</translation>
     </message>
     <message>
         <source>Who holds it?</source>

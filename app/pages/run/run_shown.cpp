@@ -11,6 +11,7 @@
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "core/base/clock.h"
+#include "core/inputs/spoken.h"
 #include "core/inputs/tag_rows.h"
 #include "core/report/readings.h"
 #include "core/run/answer.h"
@@ -261,14 +262,42 @@ StepContent stepContentOf(const run::Run& run, const procedure::Step& step, cons
     return content;
 }
 
-ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const std::string& lit)
+namespace {
+
+/// The control of the step under the words that this shop has for it, else the trade's; empty when it has none.
+QString touchedIn(const run::Run& run, const inputs::Press& press, const procedure::Step& step)
+{
+    if (step.control.empty()) return {};
+    const std::string& held = run.plan().places[step.place].holdStop;
+    if (step.control == "hold_stop" && !held.empty()) return dataText(held);
+    const std::string* label = press.label(step.control);
+    return label && !label->empty() ? dataText(*label) : words(procedure::defaultLabel(step.control), unitsOf(run));
+}
+
+/// The zone that the step sets or reads; nullptr for any other step.
+const inputs::Zone* zoneOfStep(const inputs::Press& press, const procedure::Step& step)
+{
+    const auto found = std::find_if(press.zones.begin(), press.zones.end(), [&](const inputs::Zone& zone) {
+        return step.control == zone.id + "_setting" || step.target.starts_with("tension." + zone.id + ".");
+    });
+    return found == press.zones.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const procedure::Step& step)
 {
     if (!files.press) return {};
     const std::optional<Length> diameter =
         files.roll ? inputs::diameterAsItRuns(*files.roll, run.presentDiameter()) : run.presentDiameter();
     ElevationView view = elevationOf(*files.press, diameter, feedOf(run),
                                      files.job ? files.job->winding : std::optional<inputs::Winding>());
-    view.lit = lit;
+    view.lit = step.at;
+    view.touch = touchedIn(run, *files.press, step);
+    if (const inputs::Zone* zone = zoneOfStep(*files.press, step)) {
+        view.zone = {zone->from, zone->to};
+        view.zoneName = dataText(inputs::spokenName(*zone));
+    }
     const auto has = [&](const char* condition) { return run.conditions().contains(condition); };
     if (has("web_at_rewind") || has("web_joined"))
         view.threaded = {{"", ""}};

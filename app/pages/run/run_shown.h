@@ -57,8 +57,9 @@ struct RunFiles {
                                         const std::vector<PersonChoice>& people);
 /// The target that a step refers to; nullptr when it has none.
 [[nodiscard]] const targets::Target* targetOfStep(const run::Run& run, const procedure::Step& step);
-/// The drawing with the place lit and the web as far as the run's conditions say it is threaded.
-[[nodiscard]] ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const std::string& lit);
+/// The drawing with the web as far as the run's conditions say it is threaded, and of the step where one stands, what
+/// is touched there and the zone it acts on.
+[[nodiscard]] ElevationView elevationOfRun(const run::Run& run, const RunFiles& files, const procedure::Step& step);
 /// "1.39 bar, inside" of an answered reading; the state's word of anything else.
 [[nodiscard]] QString standingLine(const run::StepStanding& standing, UnitSystem system);
 /// The step to show first of a stage: the first open one, else its first.

@@ -191,7 +191,7 @@ void RunView::refresh()
     const targets::Target* target = targetOfStep(*m_run, *current);
     m_why->show(*current, target ? std::optional(*target) : std::nullopt, m_run->targets(), unitsOf(*m_run));
     m_stops->setText(stopsHeldText(*m_run));
-    m_elevation->setView(elevationOfRun(*m_run, m_files, current->at));
+    m_elevation->setView(elevationOfRun(*m_run, m_files, *current));
     if (m_act && *m_act == RunAct::Attach) showAttachments();
     settleActs();
     showCard();

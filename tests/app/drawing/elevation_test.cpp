@@ -149,8 +149,66 @@ TEST_CASE("the place where one stands is marked, at a roller, the lift, the tabl
         CAPTURE(at);
         CHECK(differing(nowhere, painted(view, {900, 300})) > 100);
     }
-    view.lit = "panel";  // the profile does not say where it stands
-    CHECK(differing(nowhere, painted(view, {900, 300})) == 0);
+}
+
+TEST_CASE("the control to touch is named where one stands, also at the panel that the profile does not place")
+{
+    ElevationView view = viewOf(pressOf("north"));
+    CHECK(standInWords(view).isEmpty());
+    view.touch = QStringLiteral("LIFT +");
+    view.lit = "lift";
+    CHECK(standInWords(view) == QStringLiteral("here: LIFT +"));
+    view.touch.clear();
+    CHECK(standInWords(view) == QStringLiteral("here"));
+
+    view.lit = "panel";
+    CHECK(standInWords(view) == QStringLiteral("At the control panel"));
+    const QImage unnamed = painted(view, {900, 300});
+    view.touch = QStringLiteral("BRAKE");
+    CHECK(standInWords(view) == QStringLiteral("At the control panel: BRAKE"));
+    CHECK(differing(unnamed, painted(view, {900, 300})) > 100);
+
+    view.lit = "disconnect";
+    view.touch = QStringLiteral("Q1");
+    CHECK(standInWords(view) == QStringLiteral("At the main disconnect: Q1"));
+}
+
+TEST_CASE("the web of the zone that is set is drawn heavier, there and nowhere else")
+{
+    for (const char* name : {"north", "south"}) {
+        const inputs::Press press = pressOf(name);
+        ElevationView view = viewOf(press, name == std::string("south") ? inputs::Feed::Under : inputs::Feed::Over);
+        view.lit = "panel";
+        const QSize size(900, 300);
+        const QImage without = painted(view, size);
+        const ElevationScale scale = elevationScale(view, QRectF(QPointF(0, 0), size), kPaper);
+        double lowest = 0;
+        for (const inputs::NamedPath& named : view.paths)
+            for (const QPointF& p : webLine(named.path, scale)) lowest = std::max(lowest, p.y());
+        for (const inputs::Zone& zone : press.zones) {
+            CAPTURE(name, zone.id);
+            view.zone = {zone.from, zone.to};
+            view.zoneName = QString::fromStdString(zone.name);
+            CHECK(standInWords(view).endsWith(view.zoneName));
+            const QImage with = painted(view, size);
+            // Above the flag, what differs lies between the ends of the zone.
+            const auto* from = std::find_if(press.rollers.data(), press.rollers.data() + press.rollers.size(),
+                                            [&](const inputs::Roller& r) { return r.id == zone.from; });
+            const auto* to = std::find_if(press.rollers.data(), press.rollers.data() + press.rollers.size(),
+                                          [&](const inputs::Roller& r) { return r.id == zone.to; });
+            REQUIRE(from->x);
+            REQUIRE(to->x);
+            int inside = 0, outside = 0;
+            const double one = scale.at(from->x->si(), 0).x(), two = scale.at(to->x->si(), 0).x();
+            const double slack = 0.5 * scale.perMetre;  // the largest roll stands round its middle
+            for (int y = 0; y < static_cast<int>(lowest); ++y)
+                for (int x = 0; x < size.width(); ++x)
+                    if (without.pixel(x, y) != with.pixel(x, y))
+                        ++(x > std::min(one, two) - slack && x < std::max(one, two) + slack ? inside : outside);
+            CHECK(inside > 50);
+            CHECK(outside == 0);
+        }
+    }
 }
 
 TEST_CASE("a profile without rollers says so instead of a drawing")

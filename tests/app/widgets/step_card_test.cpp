@@ -492,7 +492,8 @@ TEST_CASE("a reading that is to be watched counts down too")
     Shown s(content);
     const auto* wait = child<QLabel>(s.card, "wait");
     REQUIRE(wait);
-    CHECK(QString(wait->text()).replace(QChar::Nbsp, QLatin1Char(' ')) == QStringLiteral("Watch it: 60 s to go"));
+    CHECK(QString(wait->text()).replace(QChar::Nbsp, QLatin1Char(' ')) ==
+          QStringLiteral("Watch it: 60 s to go (less is watched too short)"));
 }
 
 TEST_CASE("the tag of another roll is told from an answer that is merely wrong")
