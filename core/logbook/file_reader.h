@@ -39,6 +39,12 @@ public:
                                                               std::string_view after) const override;
     [[nodiscard]] Result<records::Page<records::Reading>> readings(const records::SeriesQuery& query,
                                                                    std::string_view after) const override;
+    [[nodiscard]] Result<std::int64_t> count(const records::RunQuery& query, std::int64_t most) const override;
+    [[nodiscard]] Result<std::vector<records::SeriesName>> seriesNames() const override;
+    [[nodiscard]] Result<records::Page<records::StageTime>> stageTimes(const records::CourseQuery& query,
+                                                                       std::string_view after) const override;
+    [[nodiscard]] Result<records::Page<records::Incident>> incidents(const records::CourseQuery& query,
+                                                                     std::string_view after) const override;
     [[nodiscard]] Result<seal::Seal> seal(std::uint64_t seq) const override;
     [[nodiscard]] Result<seal::Seal> sealOfRun(std::string_view runId) const override;
     [[nodiscard]] Result<std::vector<seal::Sealing>> sealsAbout(std::string_view runId) const override;

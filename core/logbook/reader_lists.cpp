@@ -47,6 +47,9 @@ Narrowed narrowed(const records::RunQuery& query)
     Narrowed where;
     if (!query.press.empty()) where.with("press = ?", {query.press});
     if (!query.job.empty()) where.with("job = ?", {query.job});
+    if (!query.substrate.empty()) where.with("substrate = ?", {query.substrate});
+    if (!query.person.empty()) where.with("operator = ?", {query.person});
+    if (query.withDeviations) where.with("deviations > 0", {});
     if (!query.state.empty()) where.with("state = ?", {query.state});
     if (query.present == records::kWantsReview)
         where.with(kWanting, {});
@@ -114,6 +117,12 @@ records::Reading readingFrom(SQLite::Statement& row)
     if (!row.getColumn(8).isNull()) reading.low = row.getColumn(8).getDouble();
     if (!row.getColumn(9).isNull()) reading.high = row.getColumn(9).getDouble();
     reading.atMs = row.getColumn(10).getInt64();
+    if (!row.getColumn(11).isNull()) reading.uncertainty = row.getColumn(11).getDouble();
+    reading.press = row.getColumn(12).getString();
+    reading.job = row.getColumn(13).getString();
+    reading.substrate = row.getColumn(14).getString();
+    reading.roll = row.getColumn(15).getString();
+    reading.first = reading.verdict;
     return reading;
 }
 
@@ -180,12 +189,17 @@ Result<records::Page<records::Reading>> FileReader::readings(const records::Seri
         Narrowed where;
         where.with("m.target = ?", {query.target});
         if (!query.press.empty()) where.with("m.press = ?", {query.press});
+        if (!query.substrate.empty()) where.with("r.substrate = ?", {query.substrate});
+        if (!query.job.empty()) where.with("r.job = ?", {query.job});
+        if (query.sinceMs) where.with("r.begun >= ?", {*query.sinceMs});
+        if (query.untilMs) where.with("r.begun < ?", {*query.untilMs});
         if (seq) where.with("(m.seq, m.step) < (?, ?)", {*seq, std::string(after.substr(slash + 1))});
-        SQLite::Statement list(*m_db, "SELECT m.seq, r.run_id, m.step, m.target, m.unit, m.verdict, m.entered_text, "
-                                      "m.si_value, m.low, m.high, m.at FROM reading_rows AS m "
-                                      "JOIN run_rows AS r ON r.seq = m.seq" +
-                                          where.sql() + " ORDER BY m.seq DESC, m.step DESC LIMIT " +
-                                          std::to_string(limit + 1));
+        SQLite::Statement list(
+            *m_db, "SELECT m.seq, r.run_id, m.step, m.target, m.unit, m.verdict, m.entered_text, "
+                   "m.si_value, m.low, m.high, m.at, m.uncertainty, r.press, r.job, r.substrate, r.roll "
+                   "FROM reading_rows AS m "
+                   "JOIN run_rows AS r ON r.seq = m.seq" +
+                       where.sql() + " ORDER BY m.seq DESC, m.step DESC LIMIT " + std::to_string(limit + 1));
         where.bind(list);
         records::Page<records::Reading> page;
         while (list.executeStep()) {
@@ -197,6 +211,41 @@ Result<records::Page<records::Reading>> FileReader::readings(const records::Seri
         }
         return page;
     });
+}
+
+Result<std::int64_t> FileReader::count(const records::RunQuery& query, std::int64_t most) const
+{
+    return ask([&]() -> Result<std::int64_t> {
+        const Narrowed where = narrowed(query);
+        SQLite::Statement count(*m_db, "SELECT count(*) FROM (SELECT 1 FROM run_rows" + where.sql() + " LIMIT " +
+                                           std::to_string(most) + ")");
+        where.bind(count);
+        count.executeStep();
+        return count.getColumn(0).getInt64();
+    });
+}
+
+Result<std::vector<records::SeriesName>> FileReader::seriesNames() const
+{
+    return ask([&]() -> Result<std::vector<records::SeriesName>> {
+        SQLite::Statement query(*m_db, "SELECT press, target, max(unit), count(*) FROM reading_rows "
+                                       "GROUP BY press, target ORDER BY press, target");
+        std::vector<records::SeriesName> all;
+        while (query.executeStep())
+            all.push_back({query.getColumn(0).getString(), query.getColumn(1).getString(),
+                           query.getColumn(2).getString(), query.getColumn(3).getInt64()});
+        return all;
+    });
+}
+
+Result<records::Page<records::StageTime>> FileReader::stageTimes(const records::CourseQuery&, std::string_view) const
+{
+    return records::Page<records::StageTime>{};  // no table of this layout tells
+}
+
+Result<records::Page<records::Incident>> FileReader::incidents(const records::CourseQuery&, std::string_view) const
+{
+    return records::Page<records::Incident>{};  // no table of this layout tells
 }
 
 }  // namespace taut::logbook
