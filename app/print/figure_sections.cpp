@@ -5,6 +5,7 @@
 #include <QPainter>
 
 #include "app/drawing/chart.h"
+#include "app/drawing/control_figure.h"
 #include "app/drawing/elevation.h"
 #include "app/print/qr.h"
 #include "app/print/sections.h"
@@ -15,6 +16,7 @@ namespace taut::app::print {
 namespace {
 
 constexpr double kChartHeight = 36;      // mm
+constexpr double kControlHeight = 62;    // mm
 constexpr double kElevationHeight = 54;  // mm at most
 constexpr double kElevationLeast = 45;   // mm however short room is: lower, nobody can follow the web through it
 constexpr double kTightShare = 0.6;      // of its height that a drawing keeps when room is short
@@ -55,6 +57,49 @@ std::vector<Strip> strips(Type& type, const report::Chart& chart, double width)
         paintChart(painter, QRectF(at + QPointF(0, caption.height), QSizeF(drawn, height)), chart, system, look);
     };
     return {std::move(strip)};
+}
+
+std::vector<Strip> strips(Type& type, const report::ControlFigure& figure, double width)
+{
+    const Look look = type.look(kSmall);
+    const UnitSystem system = type.system();
+    const double height = type.mm(kControlHeight);
+    Strip strip;
+    strip.name = words(figure.caption, system);
+    const SetText caption = type.set(strip.name, type.font(kFact, true), width);
+    if (caption.width > width + 1) type.tooLarge(strip.name);
+    strip.height = caption.height + height;
+    strip.draw = [=](QPainter& painter, QPointF at) {
+        caption.draw(painter, at);
+        paintControlFigure(painter, QRectF(at + QPointF(0, caption.height), QSizeF(width, height)), figure, system,
+                           look);
+    };
+    return {std::move(strip)};
+}
+
+std::vector<Strip> strips(Type& type, const report::Bars& bars, double width)
+{
+    const Look look = type.look(kFact);
+    const UnitSystem system = type.system();
+    std::vector<Strip> all;
+    if (!bars.caption.empty()) {
+        Strip strip;
+        strip.name = words(bars.caption, system);
+        const SetText caption = type.set(strip.name, type.font(kFact, true), width);
+        strip.height = caption.height + type.mm(1);
+        strip.withNext = true;
+        strip.draw = [=](QPainter& painter, QPointF at) { caption.draw(painter, at); };
+        all.push_back(std::move(strip));
+    }
+    Strip strip;
+    strip.name = words(bars.caption, system);
+    strip.height = barsHeight(bars, width, system, look);
+    const double height = strip.height;
+    strip.draw = [=](QPainter& painter, QPointF at) {
+        paintBars(painter, QRectF(at, QSizeF(width, height)), bars, system, look);
+    };
+    all.push_back(std::move(strip));
+    return all;
 }
 
 std::vector<Strip> strips(Type& type, const report::QrText& qr, double width)

@@ -21,6 +21,8 @@ inline constexpr double kBody = 8.5, kFact = 8.0, kLarge = 9.5, kFine = 7.5, kSm
 [[nodiscard]] std::vector<Strip> strips(Type& type, const report::Table& table, double width);
 [[nodiscard]] std::vector<Strip> strips(Type& type, const report::Elevation& elevation, double width);
 [[nodiscard]] std::vector<Strip> strips(Type& type, const report::Chart& chart, double width);
+[[nodiscard]] std::vector<Strip> strips(Type& type, const report::ControlFigure& figure, double width);
+[[nodiscard]] std::vector<Strip> strips(Type& type, const report::Bars& bars, double width);
 [[nodiscard]] std::vector<Strip> strips(Type& type, const report::SignatureBlock& block, double width);
 [[nodiscard]] std::vector<Strip> strips(Type& type, const report::QrText& qr, double width);
 /// Room between two sections.

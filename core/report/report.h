@@ -23,13 +23,17 @@ enum class Mark : std::uint8_t { None, Inside, Near, Outside, Open, Deviation, N
 struct Limit {
     Quantity value;
     bool lower = true;
+    friend bool operator==(const Limit&, const Limit&) = default;
 };
 /// From low to high, each rounded inward; an end left out is open.
 struct Limits {
     std::optional<Quantity> low, high;
+    friend bool operator==(const Limits&, const Limits&) = default;
 };
 /// Room to write by hand.
-struct Ruled {};
+struct Ruled {
+    friend bool operator==(const Ruled&, const Ruled&) = default;
+};
 /// What stands in a cell: nothing, words, a quantity (shown in the press's units), a limit or both, or a rule to write
 /// on.
 using CellValue = std::variant<std::monostate, Text, Quantity, Limit, Limits, Ruled>;
@@ -101,6 +105,40 @@ struct Chart {
     std::vector<Spot> spots;
     std::vector<Text> summary;  ///< the chart in sentences, for whoever does not see it
 };
+/// Values in the order in which they came, not in their time, phase by phase: each with its centre, its control limits
+/// three sigma off and its zones.
+struct ControlFigure {
+    Text caption, yName;
+    struct Dot {
+        Quantity y;
+        bool signal = false;   ///< it belongs to a pattern that chance seldom makes
+        bool outside = false;  ///< outside its window when it was first entered
+        std::string day;       ///< written below some of them
+    };
+    std::vector<Dot> dots;
+    struct Phase {
+        std::size_t begin{}, end{};  ///< of the dots
+        std::optional<Quantity> centre, sigma, low, high;
+        bool provisional = false;
+        Text name;
+    };
+    std::vector<Phase> phases;
+    std::optional<std::size_t> since;  ///< the dot from which on the values moved away
+    std::vector<Text> summary;         ///< in sentences, for whoever does not see it
+};
+/// One bar a row, all on one scale that begins at nought: how much, or from a lower to an upper quartile with the
+/// median between.
+struct Bars {
+    Text caption;
+    struct Row {
+        Text name;
+        double from{}, to{};
+        std::optional<double> mark;
+        Text said;  ///< what stands beside the bar: "12 of 40, 30 %"
+        bool strong = false;
+    };
+    std::vector<Row> rows;
+};
 /// Places for names, meaning, time; filled when signed, ruled when blank.
 struct SignatureBlock {
     struct Entry {
@@ -125,8 +163,8 @@ struct Beside {
     enum class What : std::uint8_t { Begin, Next, End } what = What::Begin;
     int share = 50;
 };
-using Section = std::variant<Heading, Paragraph, Caution, Facts, Table, Elevation, Chart, SignatureBlock, QrText,
-                             PageBreak, Beside>;
+using Section = std::variant<Heading, Paragraph, Caution, Facts, Table, Elevation, Chart, ControlFigure, Bars,
+                             SignatureBlock, QrText, PageBreak, Beside>;
 
 /// Everything that is shown of a run, as data: screen, printer and PDF render this same value.
 struct Report {

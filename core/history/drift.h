@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/history/series.h"
+#include "core/stats/capability.h"
+#include "core/stats/control_chart.h"
+#include "core/stats/cusum.h"
+
+namespace taut::history {
+
+/// Which run rules are looked for.
+enum class RuleSet : std::uint8_t { Usual, Early, All, WesternElectric };
+[[nodiscard]] std::span<const stats::Rule> rulesOf(RuleSet set) noexcept;
+
+/// From how many points of a phase the limits come, where it has more: a long phase judged by all its points hides its
+/// own drift, and shows a signal by chance in about one point of a hundred.
+inline constexpr std::size_t kBaseline = 30;
+
+struct DriftBy {
+    RuleSet rules = RuleSet::Usual;
+    bool baseline = true;  ///< limits from the first kBaseline points of a phase; else from all
+};
+
+/// A phase's move away from where it began.
+struct Moved {
+    std::size_t since{};  ///< first point of the move
+    int side{};           ///< +1 up, -1 down
+    double by{};          ///< mean of the points from then on, less the centre of the baseline; SI
+    double sigmas{};      ///< that over the sigma of the baseline
+    bool stands{};        ///< to the end of the series
+};
+
+/// A series with its chart, phase by phase, and what is found in it.
+struct Drift {
+    Series series;
+    stats::ControlChart chart;
+    std::optional<stats::Tolerance> tolerance;  ///< window of the newest reading, where it is the same in the phase
+    std::optional<Moved> moved;                 ///< in the last phase; the latest that is more than chance
+    Result<stats::Capability> capability;       ///< of the last phase
+
+    [[nodiscard]] const stats::Phase& last() const { return chart.phases.back(); }
+};
+/// Phases begin where the press ran by another profile. Refuses as stats::chartOf does.
+[[nodiscard]] Result<Drift> driftOf(Series series, const DriftBy& by = {});
+
+/// One line of the list of what drifts.
+struct Watched {
+    records::SeriesName name;
+    Measure measure{};
+    std::size_t points{};  ///< of its last phase
+    std::optional<Moved> moved;
+    std::string sinceRun;  ///< the run at which the move began
+    std::int64_t sinceMs{};
+    std::size_t outside{};  ///< of the last kBaseline readings, how many were outside at first
+    std::size_t of{};
+    Kind kind{};
+    std::string unit;
+    bool worth = false;  ///< the move stands and is more than half a sigma: it comes first
+};
+/// Every reading of every press, or of one, judged as above from its newest `most`, what moved most first. Readings
+/// with an aim are followed as their distance from it. Those with fewer than twelve points are left out. `goOn` is
+/// asked between two series; false ends it with what there is.
+[[nodiscard]] Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const std::string& press,
+                                                     const std::function<bool()>& goOn = {}, std::size_t most = 500);
+
+}  // namespace taut::history
