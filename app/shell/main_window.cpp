@@ -11,7 +11,7 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
-#include "app/pages/history/history_page.h"
+#include "app/pages/history/history_desk.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/definition_editor.h"
@@ -75,7 +75,7 @@ void MainWindow::build()
     m_readOnly = new ReadOnlyStrip(m_body);
     m_start = new StartPage(m_session, m_body);
     m_run = new RunPage(m_session, m_body);
-    m_history = new HistoryPage(m_session, m_body);
+    m_history = new HistoryDesk(m_session, m_body);
     m_pages = new QStackedWidget(m_body);
     m_pages->addWidget(m_start);
     m_pages->addWidget(m_run);
@@ -156,16 +156,16 @@ void MainWindow::build()
     connect(m_session, &Session::sealed, m_body, [this](quint64) {
         choose(kHistoryDoor);
         if (m_lastRun.isEmpty()) return;
-        m_history->showRun(std::exchange(m_lastRun, {}));
-        m_history->focusList();  // what had the focus is gone with the run's page
+        m_history->runs()->showRun(std::exchange(m_lastRun, {}));
+        m_history->runs()->focusList();  // what had the focus is gone with the run's page
     });
     connect(m_start, &StartPage::sheetScanned, this, [this](const QString& code) {
         choose(kHistoryDoor);
-        m_history->openScanned(code);
+        m_history->runs()->openScanned(code);
     });
     connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
         choose(kHistoryDoor);
-        m_history->showRun(run);
+        m_history->runs()->showRun(run);
     });
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
     takeOverWhenFree();

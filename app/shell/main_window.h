@@ -21,7 +21,7 @@ namespace taut::app {
 
 class ChoosePage;
 class HelpView;
-class HistoryPage;
+class HistoryDesk;
 class LeaveStrip;
 class NoLogbookPage;
 class ReadOnlyStrip;
@@ -85,7 +85,7 @@ private:
     QStackedWidget* m_pages;
     StartPage* m_start;
     RunPage* m_run;
-    HistoryPage* m_history;
+    HistoryDesk* m_history;
     SetupPage* m_shop;
     ChoosePage* m_choose;
     QString m_lastRun;  // that was open; shown once it is sealed

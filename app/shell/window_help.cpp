@@ -4,7 +4,7 @@
 #include <QButtonGroup>
 #include <QShortcut>
 
-#include "app/pages/history/history_page.h"
+#include "app/pages/history/history_desk.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/setup_page.h"

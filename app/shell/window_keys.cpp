@@ -3,7 +3,7 @@
 #include <QKeySequence>
 #include <QShortcut>
 
-#include "app/pages/history/history_page.h"
+#include "app/pages/history/history_desk.h"
 #include "app/shell/help_view.h"
 #include "app/shell/main_window.h"
 
@@ -28,7 +28,7 @@ void MainWindow::makeKeys()
         if (m_pages->currentWidget() == m_help) return m_help->find();
         if (!m_doors->button(kHistoryDoor)->isEnabled()) return;
         choose(kHistoryDoor);
-        if (m_pages->currentWidget() == m_history) m_history->find();
+        if (m_pages->currentWidget() == m_history) m_history->runs()->find();
     });
 }
 

@@ -23,10 +23,10 @@ Text rulesSaid(const Drift& drift)
 {
     std::set<std::string> ids;
     std::vector<Text> names;
-    for (const stats::Signal& signal : drift.chart.signals)
+    for (const stats::Signal& signal : drift.chart.patterns)
         if (ids.insert(std::string(stats::idOf(signal.rule))).second) names.push_back(stats::nameOf(signal.rule));
     if (names.empty()) return "No pattern that chance seldom makes.";
-    return {"%1 patterns that chance seldom makes.", {static_cast<std::int64_t>(drift.chart.signals.size())}};
+    return {"%1 patterns that chance seldom makes.", {static_cast<std::int64_t>(drift.chart.patterns.size())}};
 }
 
 Text phaseName(std::size_t index, const stats::Phase& phase, std::size_t all)
@@ -52,7 +52,7 @@ report::Table signalsTable(const Drift& drift, int offsetMinutes)
     table.columns = {
         {"What", report::Align::Left, 5}, {"Runs", report::Align::Left, 4}, {"Days", report::Align::Left, 3}};
     constexpr std::size_t kMost = 20;
-    for (auto it = drift.chart.signals.rbegin(); it != drift.chart.signals.rend() && table.rows.size() < kMost; ++it) {
+    for (auto it = drift.chart.patterns.rbegin(); it != drift.chart.patterns.rend() && table.rows.size() < kMost; ++it) {
         const Point& first = drift.series.points[it->points.front()];
         const Point& last = drift.series.points[it->points.back()];
         Text side = stats::nameOf(it->rule);
@@ -185,7 +185,7 @@ report::ControlFigure valuesFigure(const Drift& drift, Names& names, int offsetM
     const Series& series = drift.series;
     for (const Point& point : series.points)
         figure.dots.push_back({series.quantity(point.value), false, point.outside, dayText(point.atMs, offsetMinutes)});
-    for (const stats::Signal& signal : drift.chart.signals)
+    for (const stats::Signal& signal : drift.chart.patterns)
         for (const std::size_t point : signal.points) figure.dots[point].signal = true;
     for (std::size_t i = 0; i < drift.chart.phases.size(); ++i) {
         const stats::Phase& phase = drift.chart.phases[i];
@@ -272,7 +272,7 @@ Result<report::Report> driftReport(const records::Reader& reader, const Drift& d
         if (!changes) return changes.error();
         report.sections.emplace_back(*std::move(changes));
     }
-    if (!drift.chart.signals.empty()) report.sections.emplace_back(signalsTable(drift, offsetMinutes));
+    if (!drift.chart.patterns.empty()) report.sections.emplace_back(signalsTable(drift, offsetMinutes));
     report.sections.emplace_back(capabilityTable(drift));
     report.sections.emplace_back(report::Paragraph{
         "Control limits stand three sigma from the centre; sigma is the mean moving range over 1.128, of the first 30 "

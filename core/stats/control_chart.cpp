@@ -55,7 +55,7 @@ const Phase& ControlChart::phaseOf(std::size_t point) const noexcept
 bool ControlChart::inControl(const Phase& phase) const noexcept
 {
     const auto inside = [&phase](std::size_t point) { return point >= phase.begin && point < phase.end; };
-    return phase.limits && std::none_of(signals.begin(), signals.end(),
+    return phase.limits && std::none_of(patterns.begin(), patterns.end(),
                                         [&inside](const Signal& signal) { return inside(signal.points.front()); });
 }
 
@@ -83,7 +83,7 @@ Result<ControlChart> chartOf(std::vector<double> values, const ChartRules& by)
         if (phase.limits) {
             std::vector<Signal> found =
                 signalsIn(points, phase.limits->centre, phase.limits->sigma, by.rules, phase.begin);
-            chart.signals.insert(chart.signals.end(), std::make_move_iterator(found.begin()),
+            chart.patterns.insert(chart.patterns.end(), std::make_move_iterator(found.begin()),
                                  std::make_move_iterator(found.end()));
         }
         chart.phases.push_back(phase);

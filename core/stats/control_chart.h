@@ -46,7 +46,7 @@ struct ControlChart {
     std::vector<double> values;
     std::vector<std::optional<double>> ranges;  ///< from the point before; none for the first of a phase
     std::vector<Phase> phases;                  ///< in order, without gaps
-    std::vector<Signal> signals;                ///< of all phases, in order; indices are those of `values`
+    std::vector<Signal> patterns;               ///< of all phases, in order; indices are those of `values`
     std::vector<std::size_t> widened;           ///< points whose range is above the limit of ranges
 
     /// The phase of a point that there is.

@@ -101,7 +101,7 @@ TEST_CASE("the individuals chart of the handbook has its centre, limits and zone
     page.check("–", "mean moving range", limits.meanRange, 1.8778, "", within(0.00005));
     page.check("–", "upper control limit", limits.line(3), 55.8041, "", within(0.00005));
     page.check("–", "lower control limit", limits.line(-3), 45.8159, "", within(0.00005));
-    page.check("–", "signals, by all eight rules", static_cast<double>(chart->signals.size()), 0, "", kExact);
+    page.check("–", "signals, by all eight rules", static_cast<double>(chart->patterns.size()), 0, "", kExact);
     const double ranges[] = {2.0, 2.3, 1.4, 3.5, 3.4, 1.4, 0.2, 1.2, 1.5};
     Tally moving;
     for (std::size_t i = 0; i < 9; ++i) {

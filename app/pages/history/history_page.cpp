@@ -1,24 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/history/history_page.h"
 
-#include <QFileDialog>
-#include <QGraphicsScene>
-#include <QGraphicsView>
+#include <algorithm>
+
 #include <QHBoxLayout>
-#include <QKeySequence>
-#include <QPrintDialog>
-#include <QPrintPreviewWidget>
-#include <QPrinterInfo>
 #include <QVBoxLayout>
 
 #include "app/pages/history/record_acts.h"
+#include "app/pages/history/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/attachment_panel.h"
 #include "app/widgets/controls.h"
-#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/scan_catcher.h"
 #include "app/widgets/theme.h"
+#include "core/base/clock.h"
+#include "core/history/compare.h"
 #include "core/records/scanned.h"
 #include "core/records/sheet.h"
 #include "core/seal/document.h"
@@ -81,32 +78,18 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_which->addItem(tr("Sent back"), QString::fromLatin1(seal::presentWord(seal::Present::SentBack)));
     m_which->addItem(tr("Void"), QString::fromLatin1(seal::presentWord(seal::Present::Void)));
     m_more = worded(tr("Older runs"), "quiet", this);
-    m_back = worded(tr("Page back"), "quiet", this);
-    m_on = worded(tr("Page on"), "quiet", this);
-    m_first = worded(tr("Page 1 alone"), "quiet", this);
-    m_first->setObjectName(QStringLiteral("firstPage"));
-    m_first->setCheckable(true);
-    m_save = worded(tr("Save as PDF"), "", this);
-    m_print = worded(tr("Print"), "", this);
     m_files = worded(tr("Pictures and files"), "quiet", this);
     m_files->setObjectName(QStringLiteral("files"));
-    m_print->setShortcut(QKeySequence::Print);
-    m_page = withRole(new QLabel(this), "soft");
-    m_said = wrapped(QString(), "soft", this);
-
-    m_printer = std::make_unique<QPrinter>(QPrinter::ScreenResolution);
-    m_preview = new QPrintPreviewWidget(m_printer.get(), this);
-    m_preview->setZoomMode(QPrintPreviewWidget::FitToWidth);
-    m_preview->setViewMode(QPrintPreviewWidget::SinglePageView);
-    m_preview->setAccessibleName(tr("The sheet of the chosen run"));
-
-    m_preview->setFocusPolicy(Qt::NoFocus);
-    if (auto* paper = m_preview->findChild<QGraphicsView*>()) {
-        paper->setAccessibleName(m_preview->accessibleName());
-        paper->viewport()->setFocusPolicy(Qt::NoFocus);  // its pages are turned by the buttons
-        // The sheet lies on the window's own ground.
-        paper->scene()->setBackgroundBrush(Qt::NoBrush);
-    }
+    m_best = worded(tr("Beside the best"), "quiet", this);
+    m_best->setObjectName(QStringLiteral("best"));
+    m_best->setToolTip(tr("This run beside the best one so far of its job, press and kind"));
+    m_keep = worded(tr("Keep to compare"), "quiet", this);
+    m_keep->setObjectName(QStringLiteral("keep"));
+    m_keep->setCheckable(true);
+    m_compare = worded(tr("Compare"), "quiet", this);
+    m_compare->setObjectName(QStringLiteral("compare"));
+    m_paper = new ReportPane(tr("The sheet of the chosen run"), this);
+    for (QPushButton* button : {m_files, m_best, m_keep, m_compare}) m_paper->addButton(button);
 
     m_acts = new RecordActs(session, this);
     auto* paperBox = new QWidget(this);
@@ -123,15 +106,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     left->addWidget(m_which);
     left->addWidget(m_list, 1);
     left->addWidget(m_more);
-    auto* buttons = new FlowRow;
-    buttons->setSpacing(6);
-    for (QWidget* w : std::initializer_list<QWidget*>{m_back, m_page, m_on, m_files, m_first, m_save, m_print})
-        buttons->addWidget(w);
-    paper->addLayout(buttons);
-    paper->addWidget(m_said);
-    paper->addWidget(m_preview, 1);
-    // Without a sheet, in a window that has no logbook, the buttons stay as high as they are.
-    paper->addStretch(0);
+    paper->addWidget(m_paper, 1);
     paper->addWidget(m_acts);
     auto* halves = new QHBoxLayout(this);
     halves->addLayout(left, 2);
@@ -156,19 +131,9 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
         m_right->setCurrentIndex(0);
         m_files->setFocus();
     });
-    connect(m_save, &QPushButton::clicked, this, &HistoryPage::savePdf);
-    connect(m_print, &QPushButton::clicked, this, &HistoryPage::printOnPaper);
-    connect(m_back, &QPushButton::clicked, this, [this] { turn(-1); });
-    connect(m_on, &QPushButton::clicked, this, [this] { turn(1); });
-    connect(m_first, &QPushButton::toggled, this, [this] {
-        m_preview->setCurrentPage(1);
-        m_preview->updatePreview();
-        settlePages();
-    });
-    connect(m_preview, &QPrintPreviewWidget::previewChanged, this, &HistoryPage::settlePages);
-    connect(m_preview, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter* printer) {
-        if (m_report) static_cast<void>(print::paintReport(*printer, *m_report, pages()));
-    });
+    connect(m_best, &QPushButton::clicked, this, &HistoryPage::compareWithBest);
+    connect(m_keep, &QPushButton::clicked, this, &HistoryPage::keep);
+    connect(m_compare, &QPushButton::clicked, this, [this] { compare(m_kept, {}); });
     connect(session, &Session::opened, this, &HistoryPage::refill);
     connect(session, &Session::openedToRead, this, &HistoryPage::refill);
     connect(session, &Session::sealed, this, [this] { refill(); });
@@ -196,32 +161,7 @@ void HistoryPage::showEvent(QShowEvent* event)
     refill();
 }
 
-void HistoryPage::say(const QString& sentence)
-{
-    m_said->setText(sentence);
-    m_said->setVisible(!sentence.isEmpty());
-    m_save->setEnabled(m_report.has_value());
-    m_print->setEnabled(m_report.has_value());
-    m_first->setEnabled(m_report.has_value());
-}
-
-/// What is shown, saved and printed.
-print::Pages HistoryPage::pages() const { return m_first->isChecked() ? print::Pages::First : print::Pages::All; }
-
-void HistoryPage::turn(int pages)
-{
-    m_preview->setCurrentPage(m_preview->currentPage() + pages);
-    settlePages();
-}
-
-void HistoryPage::settlePages()
-{
-    const int pages = m_report ? m_preview->pageCount() : 0, at = m_preview->currentPage();
-    m_back->setEnabled(pages > 0 && at > 1);
-    m_on->setEnabled(at < pages);
-    m_page->setText(pages > 0 ? tr("%1 of %2").arg(at).arg(pages) : QString());
-    m_preview->setVisible(m_report.has_value());
-}
+void HistoryPage::say(const QString& sentence) { m_paper->say(sentence); }
 
 /// A sheet's code, scanned where one types what to find, opens its run and says whether the sheet is of this logbook.
 void HistoryPage::openScanned(const QString& code)
@@ -245,6 +185,7 @@ void HistoryPage::refill()
     if (const QString text = m_filter->text().trimmed(); records::isSheetCode(text.toStdString()))
         return openScanned(text);
     m_next.clear();
+    m_rows.clear();
     if (m_session->reader() != nullptr)
         if (const auto waiting = m_session->reader()->wantingReview())
             m_which->setItemText(1, tr("To be reviewed: %1").arg(*waiting));
@@ -256,7 +197,8 @@ void HistoryPage::refill()
         if (!m_list->choose(before)) m_list->choose(m_list->first());
     }
     // A draft may have gone on meanwhile.
-    if (m_list->chosen() != before || !m_report || !m_report->draft.empty()) openCurrent();
+    const auto& shown = m_paper->report();
+    if (m_list->chosen() != before || !shown || !shown->draft.empty()) openCurrent();
 }
 
 void HistoryPage::showRun(const QString& runId)
@@ -284,7 +226,10 @@ void HistoryPage::more()
         say(words(page.error(), UnitSystem::Metric));
         return;
     }
-    for (const records::RunRow& row : page->rows) addRow(row);
+    for (const records::RunRow& row : page->rows) {
+        m_rows[row.run] = row;
+        addRow(row);
+    }
     m_next = page->next;
     m_more->setVisible(!m_next.empty());
 }
@@ -300,24 +245,23 @@ void HistoryPage::addRow(const records::RunRow& row)
 
 void HistoryPage::openCurrent()
 {
+    settleKept();
     if (const QString run = m_list->chosen(); !run.isEmpty()) return open(run.toStdString());
-    m_report.reset();
     m_files->hide();
     m_acts->showRun({});
     if (m_session->reader() == nullptr)
-        say(tr("The logbook is not open in this window."));
+        m_paper->showNothing(tr("The logbook is not open in this window."));
     else
-        say(!m_filter->text().trimmed().isEmpty() ? tr("No run of this logbook has that in it.")
-            : m_which->currentIndex() > 0         ? tr("No run of this logbook stands so just now.")
-                                                  : tr("No run has been begun in this logbook yet."));
-    settlePages();
+        m_paper->showNothing(!m_filter->text().trimmed().isEmpty() ? tr("No run of this logbook has that in it.")
+                             : m_which->currentIndex() > 0         ? tr("No run of this logbook stands so just now.")
+                                                                   : tr("No run has been begun in this logbook yet."));
 }
 
 void HistoryPage::showAttachments()
 {
     const records::Reader* reader = m_session->reader();
-    if (reader == nullptr || !m_report) return;
-    const auto run = records::runOf(*reader, m_report->runId);
+    if (reader == nullptr || !m_paper->report()) return;
+    const auto run = records::runOf(*reader, m_paper->report()->runId);
     if (!run) return say(words(run.error(), UnitSystem::Metric));
     m_attachments->show(
         *run,
@@ -332,25 +276,19 @@ void HistoryPage::showAttachments()
 
 void HistoryPage::open(const std::string& runId)
 {
-    m_report.reset();
     m_files->hide();
     if (m_right->currentWidget() == m_attachments) m_right->setCurrentIndex(0);
     const records::Reader* reader = m_session->reader();
-    if (reader == nullptr) return;
+    if (reader == nullptr) return m_paper->showNothing({});
     auto report = records::sheetOf(*reader, runId);
-    if (report) m_report = *std::move(report);
     if (const auto kept = records::documentOf(*reader, runId))
         m_files->setVisible(!seal::filesOf(kept->document).empty());
     m_acts->showRun(QString::fromStdString(runId));
-    say(!m_report                 ? words(report.error(), UnitSystem::Metric)
-        : m_report->draft.empty() ? QString()
-                                  : words(m_report->draft, m_report->units));
-    m_preview->setVisible(m_report.has_value());
-    if (m_report) print::choosePaper(*m_printer, print::paperHere(*m_report));
-    m_preview->setCurrentPage(1);
-    m_preview->updatePreview();
-    m_preview->setCurrentPage(1);  // new pages lie under where the last ones were scrolled to
-    settlePages();
+    if (!report) return m_paper->showNothing(words(report.error(), UnitSystem::Metric));
+    const Text draft = report->draft;
+    const UnitSystem units = report->units;
+    m_paper->show(*std::move(report), QString::fromStdString(runId + (draft.empty() ? "" : "-draft")));
+    if (!draft.empty()) say(words(draft, units));
 }
 
 /// What has just come of a run, also when the list that was chosen does not show it any more.
@@ -365,32 +303,48 @@ void HistoryPage::tellPresent(const std::string& runId)
         if (row.run == runId) say(tr("Run %1: %2.").arg(dataText(runId), presentWords(row)));
 }
 
-void HistoryPage::savePdf()
+std::optional<records::RunRow> HistoryPage::chosenRow() const
 {
-    if (!m_report) return;
-    QString file = QFileDialog::getSaveFileName(
-        this, tr("Save the sheet"),
-        QString::fromStdString(m_report->runId + (m_report->draft.empty() ? "" : "-draft") + print::endingOf(pages())),
-        tr("PDF files (*.pdf)"));
-    if (file.isEmpty()) return;
-    const auto printed = print::writePdf(*m_report, file.toStdString(), print::paperHere(*m_report), pages());
-    say(printed ? tr("Saved: %1").arg(dataText(file)) : words(printed.error(), UnitSystem::Metric));
+    const auto found = m_rows.find(m_list->chosen().toStdString());
+    return found == m_rows.end() || found->second.seq == 0 ? std::nullopt : std::optional(found->second);
 }
 
-void HistoryPage::printOnPaper()
+void HistoryPage::compareWithBest()
 {
-    if (!m_report) return;
-    if (QPrinterInfo::availablePrinterNames().isEmpty()) {
-        say(tr("No printer is set up on this PC. Save the sheet as PDF and print it elsewhere."));
-        return;
-    }
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(QString::fromStdString(m_report->runId));
-    print::choosePaper(printer, print::paperHere(*m_report));
-    QPrintDialog dialog(&printer, this);
-    if (dialog.exec() != QDialog::Accepted) return;
-    const auto printed = print::paintReport(printer, *m_report, pages());
-    say(printed ? tr("Sent to the printer.") : words(printed.error(), UnitSystem::Metric));
+    const auto row = chosenRow();
+    if (!row || m_session->reader() == nullptr) return;
+    const auto best = history::bestRun(*m_session->reader(), *row);
+    if (!best) return say(words(best.error(), UnitSystem::Metric));
+    if (!*best) return say(tr("There is no other completed run of this job and kind on this press yet."));
+    compare({(*best)->run, row->run}, (*best)->run);
+}
+
+void HistoryPage::compare(const std::vector<std::string>& runs, const std::string& best)
+{
+    if (m_session->reader() == nullptr) return;
+    auto report = history::compareRuns(*m_session->reader(), runs, best, SystemClock().now().offsetMinutes);
+    if (!report) return say(words(report.error(), UnitSystem::Metric));
+    m_acts->showRun({});
+    m_paper->show(*std::move(report), tr("comparison"));
+    say(tr("Choose the run in the list to see its own sheet again."));
+}
+
+void HistoryPage::keep(bool kept)
+{
+    const std::string run = m_list->chosen().toStdString();
+    std::erase(m_kept, run);
+    if (kept) m_kept.push_back(run);
+    if (m_kept.size() > history::kMostCompared) m_kept.erase(m_kept.begin());
+    settleKept();
+}
+
+void HistoryPage::settleKept()
+{
+    const auto row = chosenRow();
+    for (QPushButton* button : {m_best, m_keep}) button->setEnabled(row.has_value());
+    m_keep->setChecked(row && std::find(m_kept.begin(), m_kept.end(), row->run) != m_kept.end());
+    m_compare->setEnabled(m_kept.size() > 1);
+    m_compare->setText(tr("Compare %1").arg(m_kept.size()));
 }
 
 }  // namespace taut::app

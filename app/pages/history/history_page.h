@@ -1,28 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <memory>
+#include <map>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include <QLabel>
 #include <QLineEdit>
-#include <QPrinter>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTimer>
 #include <QWidget>
 
-#include "app/print/print.h"
 #include "app/sessions/session.h"
 #include "core/report/report.h"
-
-class QPrintPreviewWidget;
 
 namespace taut::app {
 
 class AttachmentPanel;
 class PickList;
 class RecordActs;
+class ReportPane;
 class RowList;
 
 /// The runs of this logbook, newest first, and the chosen one as its sheet: what is seen here is what is printed.
@@ -53,13 +52,14 @@ private:
     void addRow(const records::RunRow& row);
     void openCurrent();
     void tellPresent(const std::string& runId);
-    void savePdf();
     void showAttachments();
-    void printOnPaper();
     void say(const QString& sentence);
-    void turn(int pages);
-    void settlePages();
-    [[nodiscard]] print::Pages pages() const;
+    void compare(const std::vector<std::string>& runs, const std::string& best);
+    void compareWithBest();
+    void keep(bool kept);
+    void settleKept();
+    /// The chosen run as its row says it; nullopt when it is not sealed.
+    [[nodiscard]] std::optional<records::RunRow> chosenRow() const;
     Session* m_session;
     QLineEdit* m_filter;
     PickList* m_which;
@@ -67,11 +67,10 @@ private:
     QStackedWidget* m_right;
     RecordActs* m_acts;
     AttachmentPanel* m_attachments;
-    QPushButton *m_more, *m_back, *m_on, *m_first, *m_save, *m_print, *m_files;
-    QLabel *m_page, *m_said;
-    QPrintPreviewWidget* m_preview;
-    std::unique_ptr<QPrinter> m_printer;
-    std::optional<report::Report> m_report;
+    ReportPane* m_paper;
+    QPushButton *m_more, *m_files, *m_best, *m_keep, *m_compare;
+    std::map<std::string, records::RunRow> m_rows;  ///< of the list, by run
+    std::vector<std::string> m_kept;                ///< to be compared, in the order in which they were kept
     std::string m_next;
     QTimer m_soon{this};
 };

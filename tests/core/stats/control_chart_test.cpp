@@ -98,7 +98,7 @@ TEST_CASE("phases have limits of their own, and no range and no run reaches over
     CHECK_FALSE(split->ranges[0]);
     CHECK_FALSE(split->ranges[21]);
     CHECK(split->ranges[22] == Approx(0.7));
-    CHECK(split->signals.empty());
+    CHECK(split->patterns.empty());
     CHECK(split->widened.empty());
     CHECK(split->inControl(split->phases[1]));
     CHECK(&split->phaseOf(20) == &split->phases[0]);
@@ -118,9 +118,9 @@ TEST_CASE("a signal in one phase leaves the others in control and names the poin
     REQUIRE(chart);
     CHECK(chart->inControl(chart->phases[0]));
     CHECK_FALSE(chart->inControl(chart->phases[1]));
-    REQUIRE(chart->signals.size() == 1);
-    CHECK(chart->signals[0].rule == Rule::BeyondThree);
-    CHECK(chart->signals[0].points == std::vector<std::size_t>{30});
+    REQUIRE(chart->patterns.size() == 1);
+    CHECK(chart->patterns[0].rule == Rule::BeyondThree);
+    CHECK(chart->patterns[0].points == std::vector<std::size_t>{30});
     CHECK(chart->widened == std::vector<std::size_t>{30, 31});
 }
 
@@ -136,10 +136,10 @@ TEST_CASE("with a baseline later points are held against how it began")
     REQUIRE(held);
     CHECK(held->phases[0].limits->from == 25);
     CHECK(held->phases[0].limits->centre == Approx(chartOf(quiet(25, 10))->phases[0].limits->centre));
-    REQUIRE_FALSE(all->signals.empty());
-    REQUIRE_FALSE(held->signals.empty());
-    CHECK(all->signals.front().points.front() < 25);
-    for (const Signal& signal : held->signals) CHECK(signal.points.back() >= 25);
+    REQUIRE_FALSE(all->patterns.empty());
+    REQUIRE_FALSE(held->patterns.empty());
+    CHECK(all->patterns.front().points.front() < 25);
+    for (const Signal& signal : held->patterns) CHECK(signal.points.back() >= 25);
     // More than there are: all of them.
     CHECK(chartOf(quiet(5, 10), from(20))->phases[0].limits->from == 5);
 }
@@ -149,7 +149,7 @@ TEST_CASE("readings that never differ are in control, whatever their sum rounds 
     const auto chart = chartOf(std::vector<double>(30, 0.1), allRules());
     REQUIRE(chart);
     CHECK(chart->phases[0].limits->sigma == 0);
-    CHECK(chart->signals.empty());
+    CHECK(chart->patterns.empty());
     CHECK(chart->widened.empty());
     CHECK(chart->inControl(chart->phases[0]));
 }
@@ -164,7 +164,7 @@ TEST_CASE("a far-off origin changes no finding")
     const auto there = chartOf(far, allRules());
     REQUIRE(here);
     REQUIRE(there);
-    REQUIRE(here->signals.size() == there->signals.size());
-    for (std::size_t i = 0; i < here->signals.size(); ++i) CHECK(here->signals[i].points == there->signals[i].points);
+    REQUIRE(here->patterns.size() == there->patterns.size());
+    for (std::size_t i = 0; i < here->patterns.size(); ++i) CHECK(here->patterns[i].points == there->patterns[i].points);
     CHECK(there->phases[0].limits->sigma == Approx(here->phases[0].limits->sigma).epsilon(1e-6));
 }

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/history/history_desk.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/pages/history/drift_page.h"
+#include "app/pages/history/time_page.h"
+#include "app/pages/history/week_page.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/room.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+HistoryDesk::HistoryDesk(Session* session, QWidget* parent) : QWidget(parent)
+{
+    m_tabs = new QButtonGroup(this);
+    m_tabs->setExclusive(true);
+    m_stack = new QStackedWidget(this);
+    auto* row = new FlowRow;
+    row->setSpacing(6);
+    m_row = row;
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addLayout(row);
+    column->addWidget(m_stack, 1);
+
+    m_runs = new HistoryPage(session, this);
+    auto* drift = new DriftPage(session, this);
+    add(tr("Runs"), "deskRuns", m_runs);
+    add(tr("Drift"), "deskDrift", drift);
+    add(tr("Time and losses"), "deskTime", new TimePage(session, this));
+    add(tr("Week"), "deskWeek", new WeekPage(session, this));
+    m_tabs->button(0)->setChecked(true);
+    connect(m_tabs, &QButtonGroup::idClicked, m_stack, &QStackedWidget::setCurrentIndex);
+    connect(drift, &DriftPage::runWanted, this, [this](const QString& run) {
+        runs()->showRun(run);
+        m_runs->focusList();
+    });
+}
+
+void HistoryDesk::add(const QString& name, const char* object, QWidget* page)
+{
+    auto* button = worded(name, "quiet", this);
+    button->setObjectName(QString::fromLatin1(object));
+    button->setCheckable(true);
+    button->setMinimumHeight(sizes().control);
+    m_tabs->addButton(button, m_stack->count());
+    m_row->addWidget(button);
+    m_stack->addWidget(page);
+}
+
+HistoryPage* HistoryDesk::runs()
+{
+    m_tabs->button(m_stack->indexOf(m_runs))->setChecked(true);
+    m_stack->setCurrentWidget(m_runs);
+    return m_runs;
+}
+
+}  // namespace taut::app
