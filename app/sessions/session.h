@@ -8,6 +8,7 @@
 #include <QObject>
 #include <QString>
 
+#include "core/history/waiting.h"
 #include "core/logbook/copy_keeper.h"
 #include "core/logbook/open_run.h"
 
@@ -115,6 +116,10 @@ public:
     void giveBadge(const QString& secret, const QString& pin);
     /// What follows a sealed run, signed by whoever is signed in. Emit recordChanged.
     void review(const QString& runId, const seal::Review& review, const QString& secret);
+    /// Accepts several with one remark; of runs that were not opened as they stand none is accepted (history/waiting.h).
+    /// Emits recordChanged of the last one accepted, and refused where one of them stopped it.
+    void acceptAll(const std::vector<std::string>& runs, const std::string& note, const history::Opened& opened,
+                   const QString& secret);
     void correct(const QString& runId, const seal::Correction& correction, const QString& secret);
     void voidRun(const QString& runId, const QString& reason, const QString& secret);
     /// Another PIN, passphrase or both ("" = as it was) for whoever is signed in, who shows that they know the old

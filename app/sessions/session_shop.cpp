@@ -155,6 +155,27 @@ void Session::review(const QString& runId, const seal::Review& review, const QSt
     });
 }
 
+void Session::acceptAll(const std::vector<std::string>& runs, const std::string& note, const history::Opened& opened,
+                        const QString& secret)
+{
+    m_impl->post([runs, note, opened, secret = secretText(secret)](Impl::Alive& a) {
+        return Impl::signedBy(a, secret, [&](const people::Signer& self) -> Impl::Outcome {
+            if (const auto may = opened.mayAccept(a.writer->reader(), runs); !may)
+                return Impl::refusedWith(may.error());
+            Impl::Outcome outcome;
+            for (const std::string& run : runs) {
+                const auto sealed = a.writer->review(run, {true, note}, self);
+                if (!sealed) {
+                    outcome.refusal = sealed.error();
+                    break;
+                }
+                outcome.recordOf = run;
+            }
+            return outcome;
+        });
+    });
+}
+
 void Session::correct(const QString& runId, const seal::Correction& correction, const QString& secret)
 {
     m_impl->post([id = runId.toStdString(), correction, secret = secretText(secret)](Impl::Alive& a) {

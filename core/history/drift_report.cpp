@@ -52,7 +52,8 @@ report::Table signalsTable(const Drift& drift, int offsetMinutes)
     table.columns = {
         {"What", report::Align::Left, 5}, {"Runs", report::Align::Left, 4}, {"Days", report::Align::Left, 3}};
     constexpr std::size_t kMost = 20;
-    for (auto it = drift.chart.patterns.rbegin(); it != drift.chart.patterns.rend() && table.rows.size() < kMost; ++it) {
+    for (auto it = drift.chart.patterns.rbegin(); it != drift.chart.patterns.rend() && table.rows.size() < kMost;
+         ++it) {
         const Point& first = drift.series.points[it->points.front()];
         const Point& last = drift.series.points[it->points.back()];
         Text side = stats::nameOf(it->rule);

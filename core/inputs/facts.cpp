@@ -57,6 +57,8 @@ std::vector<std::string> zoneFacts(const Press& press, const Zone& zone)
     add(out, zone.control == Control::OpenLoop, "zone_open_loop");
     add(out, zone.control == Control::Dancer, "zone_dancer");
     add(out, zone.control == Control::LoadCell, "zone_load_cell");
+    // A brake set by hand may still have a roller that shows what it pulls.
+    add(out, zone.control == Control::LoadCell || zone.loadCell.has_value(), "zone_shows_tension");
     add(out, zone.control == Control::Draw, "zone_draw");
     add(out, zone.actuator == Actuator::Pneumatic, "zone_pneumatic");
     add(out, zone.actuator == Actuator::Particle, "zone_particle");
@@ -196,7 +198,7 @@ const std::vector<std::string>& allFacts()
         "zone_pneumatic",   "zone_particle",      "zone_servo",     "zone_needs_diameter",
         "zone_unwind",      "zone_rewind",        "station_uv",     "station_infrared",
         "station_air",      "guide_displacement", "guide_steering", "rewind_product",
-        "rewind_waste"};
+        "rewind_waste",     "zone_shows_tension"};
     return kAll;
 }
 

@@ -172,7 +172,8 @@ Result<Constant> constantOf(Length diameter, std::span<const Pull> pulls, const 
                     Quantity(line.zeroDoubt, shown.kind(), shown.unit()), line.byScatter};
 }
 
-Result<std::string> withConstant(std::string_view pressToml, std::string_view zone, const Constant& constant)
+Result<std::string> withConstant(std::string_view pressToml, std::string_view zone, const Constant& constant,
+                                 std::string_view source)
 {
     const auto pieces = tomlPieces(pressToml, "press");
     if (!pieces) return pieces.error();
@@ -187,10 +188,16 @@ Result<std::string> withConstant(std::string_view pressToml, std::string_view zo
                       "Choose a zone of this press.");
     // No better than to a tenth of a percent: nobody knows a brake so well, and no reader believes it.
     const double percent = std::max(std::ceil(constant.torqueUncertainty * 1000) / 10, 0.1);
-    const std::pair<const char*, std::string> keys[] = {
+    std::vector<std::pair<const char*, std::string>> keys{
         {"torque_per_setting", quoted(constant.torquePerSetting, constant.torquePerSetting.unit().str(), 4)},
         {"zero_setting", quoted(constant.zeroSetting, constant.zeroSetting.unit().str(), 3)},
         {"torque_uncertainty", '"' + significant(percent, 4) + " %\""}};
+    // Said of the constant before, it would be said of this one as well.
+    const bool had = std::any_of(pieces->begin(), pieces->end(), [&](const TomlPiece& piece) {
+        return piece.path.size() == 3 && piece.path[0] == place[0] && piece.path[1] == place[1] &&
+               piece.path[2] == TomlStep("torque_source");
+    });
+    if (!source.empty() || had) keys.emplace_back("torque_source", tomlWritten(source));
     Result<std::string> text = std::string(pressToml);
     for (const auto& [key, written] : keys) {
         TomlPath path = place;

@@ -37,8 +37,9 @@ struct Constant {
 /// without a setting: drag, or a brake that does not let go), .scatter (known worse than by half).
 [[nodiscard]] Result<Constant> constantOf(Length diameter, std::span<const Pull> pulls,
                                           const PullInstruments& instruments);
-/// The press's text with the three keys of this zone set and the rest as it was. constant.no_zone, toml_edit.*.
+/// The press's text with the three keys of this zone set, and whence it is known where that is said, and the rest as it
+/// was. constant.no_zone, toml_edit.*.
 [[nodiscard]] Result<std::string> withConstant(std::string_view pressToml, std::string_view zone,
-                                               const Constant& constant);
+                                               const Constant& constant, std::string_view source = {});
 
 }  // namespace taut::inputs

@@ -56,6 +56,7 @@ constexpr Meaning kOf[] = {
      "The torque that each unit of the setting makes. \"Find what a setting does\" finds it."},
     {"zone zero_setting", "The setting from which on there is torque."},
     {"zone torque_uncertainty", "How well the torque is known, plus or minus, as a share."},
+    {"zone torque_source", "Whence the torque is known: its maker's sheet, or the runs that measured it."},
     {"zone slip_power_most", "The heat that brake or clutch bears without end, from its maker."},
     {"zone overspeed", "Of a slip clutch: how much faster its input is than the empty core, as a share."},
     {"zone taper.shape", "How tension falls while the finished roll grows."},

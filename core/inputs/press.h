@@ -90,6 +90,7 @@ struct Zone {
     Maybe<Kind::Power> slipPowerMost;
     std::optional<double> overspeed;          ///< of a slip clutch: input over the empty core, as a share of it
     std::optional<double> torqueUncertainty;  ///< of torquePerSetting, expanded, as a share; fitted or from its maker
+    std::string torqueSource;                 ///< whence it is known: the runs it was fitted to, a sheet of its maker
     TaperShape taper = TaperShape::None;
     std::optional<double> taperFraction;
     bool needsDiameter = false;  ///< a drive into which the roll's diameter is typed

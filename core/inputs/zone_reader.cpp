@@ -158,6 +158,7 @@ std::optional<Zone> readZone(KeyReader& keys, const Names& names)
     zone.actuatorRange = readSetting(keys, "actuator_range", actuatorKinds(zone.actuator));
     zone.overspeed = keys.share("overspeed", {0.001, 3});
     zone.torqueUncertainty = keys.share("torque_uncertainty", {0.001, 1});
+    zone.torqueSource = keys.text("torque_source");
     zone.slipPowerMost = keys.get<Kind::Power>("slip_power_most", sane::kPower);
     if (std::optional<KeyReader> taper = keys.table("taper")) readTaper(std::move(*taper), zone);
     zone.needsDiameter = keys.flag("needs_diameter").value_or(false);

@@ -6,6 +6,7 @@
 
 #include "app/pages/history/drift_page.h"
 #include "app/pages/history/time_page.h"
+#include "app/pages/history/waiting_page.h"
 #include "app/pages/history/week_page.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"
@@ -29,6 +30,8 @@ HistoryDesk::HistoryDesk(Session* session, QWidget* parent) : QWidget(parent)
     m_runs = new HistoryPage(session, this);
     auto* drift = new DriftPage(session, this);
     add(tr("Runs"), "deskRuns", m_runs);
+    m_waiting = new WaitingPage(session, this);
+    add(tr("Waiting"), "deskWaiting", m_waiting);
     add(tr("Drift"), "deskDrift", drift);
     add(tr("Time and losses"), "deskTime", new TimePage(session, this));
     add(tr("Week"), "deskWeek", new WeekPage(session, this));

@@ -9,6 +9,8 @@
 
 namespace taut::app {
 
+class WaitingPage;
+
 /// The history: its runs, what waits for somebody, what drifts, where the time goes, and a week on one page.
 class HistoryDesk : public QWidget {
     Q_OBJECT
@@ -17,6 +19,8 @@ public:
     explicit HistoryDesk(Session* session, QWidget* parent = nullptr);
     /// The runs, brought to the front.
     [[nodiscard]] HistoryPage* runs();
+    /// What waits for somebody; what it wants of the shop is for whoever owns the window.
+    [[nodiscard]] WaitingPage* waiting() const { return m_waiting; }
 
 private:
     void add(const QString& name, const char* object, QWidget* page);
@@ -24,6 +28,7 @@ private:
     QStackedWidget* m_stack;
     QLayout* m_row;
     HistoryPage* m_runs;
+    WaitingPage* m_waiting;
 };
 
 }  // namespace taut::app

@@ -109,7 +109,7 @@ TEST_CASE("items repeat in the file's order, each with its place and its facts")
     CHECK(factsOfItem(itemsOf(north, "zone"), "rewind") == Words{"zone_open_loop", "zone_pneumatic", "zone_rewind"});
     CHECK(factsOfItem(itemsOf(south, "zone"), "unwind") == Words{"zone_dancer", "zone_particle", "zone_unwind"});
     CHECK(factsOfItem(itemsOf(south, "zone"), "rewind_1") ==
-          Words{"zone_load_cell", "zone_servo", "zone_needs_diameter", "zone_rewind"});
+          Words{"zone_load_cell", "zone_shows_tension", "zone_servo", "zone_needs_diameter", "zone_rewind"});
     CHECK(factsOfItem(itemsOf(south, "zone"), "waste") == Words{"zone_open_loop", "zone_particle", "zone_rewind"});
     CHECK(factsOfItem(itemsOf(south, "station"), "1") == Words{"station_uv"});
     CHECK(factsOfItem(itemsOf(south, "station"), "2") == Words{"station_air"});
