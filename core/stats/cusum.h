@@ -23,17 +23,17 @@ struct Move {
     int side = 0;           ///< +1 upwards, -1 downwards
     std::size_t since = 0;  ///< its first point: the one after the sum was last nought
     std::size_t found = 0;  ///< the point at which the sum went beyond the decision
-    std::size_t until = 0;  ///< the last point before the sum came back to nought; the last of all when it has not
-    bool stands = false;    ///< it had not come back when the series ended
+    std::size_t until = 0;  ///< its last point: where the sum was largest; the last of all when it stands
+    bool stands = false;    ///< it had not ended when the series did
 };
 struct Cusum {
     std::vector<double> up, down;  ///< the two sums at every point, in the unit of the values, both 0 or more
     std::vector<Move> moves;       ///< in the order in which they were found
 };
 
-/// Sums above and below the centre, begun at nought and never below it. Where sigma is 0 every value off the centre is
-/// a move by itself. Codes: stats.not_finite, stats.spread (sigma below 0), stats.decision (slack or decision not
-/// above 0).
+/// Sums above and below the centre, begun at nought and never below it. A move has ended when its sum fell from its
+/// largest by more than the decision; the sum begins anew then. Codes: stats.not_finite, stats.spread (sigma not above
+/// 0), stats.decision (slack or decision not above 0).
 [[nodiscard]] Result<Cusum> cusumOf(std::span<const double> values, double centre, double sigma,
                                     const CusumBy& by = {});
 
