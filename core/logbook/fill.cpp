@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/logbook/fill.h"
+
+#include <condition_variable>
+#include <deque>
+#include <map>
+#include <mutex>
+#include <optional>
+#include <thread>
+
+#include "core/logbook/writer_impl.h"
+
+namespace taut::logbook {
+
+namespace {
+
+struct Ready {
+    seal::Seal seal;
+    seal::Document document;
+    std::vector<seal::SealSignature> signatures;
+};
+constexpr std::size_t kBatch = 256;      ///< handed over to the disk's thread together
+constexpr std::size_t kMostBatches = 8;  ///< that wait for it
+/// Of the engine's own memory, in kB: links are spread over a table's whole index, and each page of it that has to be
+/// fetched again costs more than the row.
+constexpr int kCacheKb = 512 * 1024;
+
+}  // namespace
+
+struct Fill::Impl {
+    Writer::Impl& writer;
+    std::unique_lock<std::mutex> pen;  ///< the writer's own: whoever else wants to write waits
+    std::optional<SQLite::Transaction> transaction;
+    std::map<std::pair<std::string, std::string>, int> editions;  ///< what and id: the newest
+    std::map<std::pair<std::string, std::string>, int> known;     ///< what and hash: the edition
+    std::uint64_t seq = 0, before = 0;
+    seal::Link last{};
+    std::int64_t cacheBefore = 0;
+    std::vector<Ready> batch;
+
+    std::mutex mutex;  ///< over what both threads look at
+    std::condition_variable changed;
+    std::deque<std::vector<Ready>> waiting;
+    std::optional<Finding> failed;
+    bool noMore = false;
+    std::thread thread;  ///< last: it works with all the others
+
+    explicit Impl(Writer::Impl& w) : writer(w), pen(w.mutex) {}
+    ~Impl()
+    {
+        stop();
+        transaction.reset();
+        (void)guarded(writer.file, [this]() -> Result<Done> {
+            writer.db->exec("PRAGMA cache_size = " + std::to_string(cacheBefore));
+            return Done{};
+        });
+    }
+
+    void stop()
+    {
+        {
+            const std::lock_guard lock(mutex);
+            noMore = true;
+        }
+        changed.notify_all();
+        if (thread.joinable()) thread.join();
+    }
+
+    /// Takes batches until there are no more; after a failure it throws the rest away.
+    void work()
+    {
+        while (true) {
+            std::vector<Ready> now;
+            bool lost = false;
+            {
+                std::unique_lock lock(mutex);
+                changed.wait(lock, [this] { return noMore || !waiting.empty(); });
+                if (waiting.empty()) return;
+                now = std::move(waiting.front());
+                waiting.pop_front();
+                lost = failed.has_value();
+            }
+            changed.notify_all();
+            if (lost) continue;
+            const auto put = guarded(writer.file, [&]() -> Result<Done> {
+                for (const Ready& one : now) putSeal(*writer.db, one.seal, &one.document, one.signatures);
+                return Done{};
+            });
+            if (put) continue;
+            const std::lock_guard lock(mutex);
+            failed = put.error();
+        }
+    }
+
+    /// nullopt: so far all is well.
+    std::optional<Finding> handOver()
+    {
+        std::unique_lock lock(mutex);
+        changed.wait(lock, [this] { return failed || waiting.size() < kMostBatches; });
+        if (failed) return failed;
+        waiting.push_back(std::exchange(batch, {}));
+        lock.unlock();
+        changed.notify_all();
+        return std::nullopt;
+    }
+};
+
+Fill::Fill(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
+
+Fill::~Fill() = default;
+
+Result<std::unique_ptr<Fill>> Fill::begin(Writer& writer)
+{
+    auto impl = std::make_unique<Impl>(writer.impl());
+    auto begun = guarded(writer.file(), [&]() -> Result<Done> {
+        SQLite::Database& db = *impl->writer.db;
+        impl->cacheBefore = numberOf(db, "PRAGMA cache_size");
+        db.exec("PRAGMA cache_size = -" + std::to_string(kCacheKb));
+        impl->transaction.emplace(db, SQLite::TransactionBehavior::IMMEDIATE);
+        if (numberOf(db, "SELECT count(*) FROM (SELECT 1 FROM run_rows LIMIT 1)") > 0)
+            return refuse("fill.not_empty", writer.file().string(),
+                          {"%1 has runs in it already, and only an empty logbook is filled.", {writer.file().string()}},
+                          "Name a file that is not there yet.");
+        SQLite::Statement newest(db, "SELECT seq, link FROM seal_rows ORDER BY seq DESC LIMIT 1");
+        if (newest.executeStep()) {
+            impl->seq = impl->before = asUint(newest.getColumn(0).getInt64());
+            impl->last = blobDigest(newest.getColumn(1));
+        }
+        SQLite::Statement kept(db, "SELECT what, id, edition, sha256 FROM definition_rows ORDER BY edition");
+        while (kept.executeStep()) {
+            const std::string what = kept.getColumn(0).getString(), id = kept.getColumn(1).getString();
+            impl->editions[{what, id}] = kept.getColumn(2).getInt();
+            impl->known[{what, kept.getColumn(3).getString()}] = kept.getColumn(2).getInt();
+        }
+        return Done{};
+    });
+    if (!begun) return begun.error();
+    impl->thread = std::thread([raw = impl.get()] { raw->work(); });
+    return std::unique_ptr<Fill>(new Fill(std::move(impl)));
+}
+
+Result<seal::Link> Fill::add(seal::Document document, const people::Signer& by, Instant at)
+{
+    Impl& impl = *m_impl;
+    const people::Actor& actor = by.actor();
+    Ready ready{{}, seal::sealedBy(std::move(document), actor.id().value, actor.name(), at), {}};
+    const seal::Head head = seal::headOf(ready.document);
+    ready.seal = {++impl.seq,
+                  ready.document.kind,
+                  head.id,
+                  head.subject,
+                  head.sealedAtMs,
+                  head.person,
+                  seal::write(ready.document),
+                  impl.last,
+                  {}};
+    impl.last = ready.seal.link = seal::linkAfter(impl.last, ready.seal.document);
+    if (*seal::meaningOf(ready.document) != '\0')
+        ready.signatures.push_back(seal::signSeal(ready.seal, ready.document, by));
+    impl.batch.push_back(std::move(ready));
+    if (impl.batch.size() >= kBatch)
+        if (auto failed = impl.handOver()) return *std::move(failed);
+    return impl.last;
+}
+
+Result<run::Source> Fill::define(std::string_view what, run::Source source, const people::Signer& by, Instant at)
+{
+    const std::string kind(what);
+    int& edition = m_impl->known[{kind, source.sha256}];
+    if (edition == 0) {
+        edition = ++m_impl->editions[{kind, source.id}];
+        source.edition = edition;
+        const auto sealed = add(seal::definitionOf(kind, source), by, at);
+        if (!sealed) return sealed.error();
+    }
+    source.edition = edition;
+    return source;
+}
+
+std::uint64_t Fill::added() const { return m_impl->seq - m_impl->before; }
+
+Result<Done> Fill::finish()
+{
+    if (auto failed = m_impl->handOver()) return *std::move(failed);
+    m_impl->stop();
+    if (m_impl->failed) return *m_impl->failed;
+    return guarded(m_impl->writer.file, [this]() -> Result<Done> {
+        m_impl->transaction->commit();
+        m_impl->transaction.reset();
+        Writer::Impl& writer = m_impl->writer;
+        if (writer.keeper != nullptr) writer.keeper->tell(*writer.db, *writer.clock);
+        return Done{};
+    });
+}
+
+}  // namespace taut::logbook

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+
+#include "core/logbook/logbook.h"
+#include "core/seal/seal.h"
+
+namespace taut::logbook {
+
+/// A door for very many seals at once, for demos and for measuring: documents that were made elsewhere go into the
+/// chain one after the other, signed, and into the tables by the code that every seal goes by. It opens only while the
+/// logbook has no run yet, so that nothing that people did ever lies behind or among what was made. All of it is one
+/// transaction: until finish() returns, nothing is there, and what ends without it leaves nothing. Meanwhile the
+/// writer waits.
+class Fill {
+public:
+    /// fill.not_empty: a run was begun here.
+    [[nodiscard]] static Result<std::unique_ptr<Fill>> begin(Writer& writer);
+    ~Fill();
+    Fill(const Fill&) = delete;
+    Fill& operator=(const Fill&) = delete;
+
+    /// Seals a document as the next one, at this moment. The signature goes with a kind of document that is signed.
+    /// What the disk says comes back from a later call at the latest: writing goes on behind the caller's back.
+    [[nodiscard]] Result<seal::Link> add(seal::Document document, const people::Signer& by, Instant at);
+    /// A definition in the edition in which its text stands; one that stands in none becomes the next.
+    [[nodiscard]] Result<run::Source> define(std::string_view what, run::Source source, const people::Signer& by,
+                                             Instant at);
+    /// How many seals were added.
+    [[nodiscard]] std::uint64_t added() const;
+    /// All that was added is on disk when this returns.
+    [[nodiscard]] Result<Done> finish();
+
+private:
+    struct Impl;
+    explicit Fill(std::unique_ptr<Impl> impl);
+    std::unique_ptr<Impl> m_impl;
+};
+
+}  // namespace taut::logbook
