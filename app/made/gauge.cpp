@@ -89,7 +89,10 @@ std::optional<Reading> readingOf(const targets::Target& target, const Tale& tale
     const Quantity* value = target.quantity();
     if (ready == nullptr || value == nullptr) return std::nullopt;
     const auto si = [](const std::optional<Quantity>& q) { return q ? std::optional(q->si()) : std::nullopt; };
-    const std::optional<double> low = si(ready->window.low), high = si(ready->window.high);
+    std::optional<double> low = si(ready->window.low);
+    const std::optional<double> high = si(ready->window.high);
+    // Nothing is less than no gap: such a window has one end.
+    if (low && high && *low == 0) low.reset();
     if (outside && !low && !high) return std::nullopt;
     const targets::TargetValue aimed = targets::aimOf(*ready, units);
     const Quantity* aim = std::get_if<Quantity>(&aimed);

@@ -158,8 +158,8 @@ private:
 
     Result<Done> seal(Sealable run)
     {
-        for (auto& [what, source] : run.words)
-            if (const auto kept = m_fill.define(what, std::move(source), *run.by, run.at); !kept) return kept.error();
+        for (const auto& [what, source] : *run.words)
+            if (const auto kept = m_fill.define(what, source, *run.by, run.at); !kept) return kept.error();
         Due next;
         next.id = run.document.body["id"].text();
         next.number = m_runs++;

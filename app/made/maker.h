@@ -13,7 +13,7 @@ namespace taut::app::made {
 /// A run that has ended, as it is sealed, and the definitions that have to stand before it.
 struct Sealable {
     seal::Document document;
-    std::vector<seal::Parted::Words> words;
+    std::shared_ptr<const std::vector<seal::Parted::Words>> words;
     Instant at;
     const people::Signer* by = nullptr;
 };

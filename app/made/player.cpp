@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <set>
 
 #include "app/made/gauge.h"
 #include "core/run/remedy.h"
@@ -75,6 +76,10 @@ private:
     Outcome one()
     {
         const auto next = m_run.next();
+        if (m_tale.trouble.webBreak && !m_broken && isAfterIdle()) {
+            m_broken = true;
+            return does(run::RepeatStage{stageToRepeat().id, "web_break"}, taking(240));
+        }
         if (!next) return does(run::SignOff{m_tale.trouble.remarks}, taking(25));
         const Step step = *m_run.plan().find(*next);
         if (auto between = comesBetween(step)) return *std::move(between);
@@ -84,7 +89,6 @@ private:
     /// nullopt: nothing does.
     std::optional<Outcome> comesBetween(const Step& step)
     {
-        const Trouble& trouble = m_tale.trouble;
         const bool lifted = m_run.conditions().contains("roll_lifted");
         if (!m_handedOver && m_now.utcMs > m_tale.shiftEndMs && !lifted) {
             m_handedOver = true;
@@ -95,20 +99,26 @@ private:
             m_who = m_tale.next;
             return done;
         }
-        if (!trouble.webBreak || m_broken || !isAfterIdle()) return atItsTime(step, lifted);
-        m_broken = true;
-        return does(run::RepeatStage{m_run.plan().stages[m_stageOfSplice].id, "web_break"}, taking(240));
+        return atItsTime(step, lifted);
+    }
+
+    /// A web that parted is joined again, and where this run joined none its tension is set anew.
+    const procedure::PlanStage& stageToRepeat()
+    {
+        const std::vector<procedure::PlanStage>& stages = m_run.plan().stages;
+        for (const char* id : {"splice", "tension"})
+            for (const procedure::PlanStage& stage : stages)
+                if (stage.id == id) return stage;
+        return stages.front();
     }
 
     /// Whether the web has run and may have parted: everything up to the tension's end is closed.
     bool isAfterIdle()
     {
         const procedure::Plan& plan = m_run.plan();
-        for (std::size_t i = 0; i < plan.stages.size(); ++i)
-            if (plan.stages[i].id == "splice") m_stageOfSplice = i;
-        for (const Step& step : plan.steps)
-            if (plan.stages[plan.stageOf(step)].id == "tension" && run::isOpen(m_run.stateOf(step.id))) return false;
-        return plan.stages[m_stageOfSplice].id == "splice";
+        return std::none_of(plan.steps.begin(), plan.steps.end(), [&](const Step& step) {
+            return plan.stages[plan.stageOf(step)].id == "tension" && run::isOpen(m_run.stateOf(step.id));
+        });
     }
 
     std::optional<Outcome> atItsTime(const Step& step, bool lifted)
@@ -206,10 +216,21 @@ private:
         return stated;
     }
 
+    /// nullptr: this reading is right at once, or chance has it.
+    [[nodiscard]] const Bad* badAt(const Step& step) const
+    {
+        if (!m_tale.trouble.bad) return nullptr;
+        for (const Bad& one : *m_tale.trouble.bad)
+            if (one.target == step.target) return &one;
+        return nullptr;
+    }
+
     Outcome reading(const Step& step)
     {
+        const Bad* bad = badAt(step);
         // What makes something known of the roll is read right at once: all that follows would be anew.
-        const bool outside = step.fills.empty() && m_chance.is(outsideShare(step.target, m_tale));
+        const bool outside = m_tale.trouble.bad ? bad != nullptr && m_bad.insert(step.target).second
+                                                : step.fills.empty() && m_chance.is(outsideShare(step.target, m_tale));
         std::optional<Reading> read;
         if (outside) read = read_(step, true);
         bool done = false;
@@ -228,7 +249,8 @@ private:
     /// helped is said.
     Outcome putRight(const Step& step)
     {
-        if (step.waivable && m_chance.is(0.3)) {
+        const Bad* bad = badAt(step);
+        if (step.waivable && (m_tale.trouble.bad ? bad != nullptr && bad->accepted : m_chance.is(0.3))) {
             run::AcceptDeviation accepted{step.id, m_chance.oneOf(kDeviationReasons),
                                           m_shop.supervisor(m_chance.below(2))};
             if (does(accepted, taking(200))) return Done{};
@@ -239,11 +261,12 @@ private:
             if (!read) break;
             if (auto again = does(run::Answer{step.id, read->entered, {}}, taking(75)); !again) return again;
         }
-        if (!run::cameRight(m_run, step.id) || m_chance.is(0.15)) return Done{};
+        const bool silent = m_tale.trouble.bad ? bad == nullptr || !bad->helped : m_chance.is(0.15);
+        if (!run::cameRight(m_run, step.id) || silent) return Done{};
         // The first remedy of a list helps more often than the last.
         const double which = m_chance.unit();
         const auto remedy = static_cast<int>(which * which * static_cast<double>(step.tries.size())) + 1;
-        if (step.tries.empty() || m_chance.is(0.1))
+        if (step.tries.empty() || (!m_tale.trouble.bad && m_chance.is(0.1)))
             return does(run::SayHelped{step.id, 0, m_chance.oneOf(kHelpedWords)}, taking(12));
         return does(run::SayHelped{step.id, remedy, {}}, taking(6));
     }
@@ -255,7 +278,7 @@ private:
     {
         const procedure::Plan& plan = m_run.plan();
         const std::string& stage = plan.stages[plan.stageOf(step)].id;
-        const double slow = stage == "threading" || stage == "splice" ? m_tale.slow : 1;
+        const double slow = isSlowAtNight(stage, m_shop.isBrief()) ? m_tale.slow : 1;
         double base = 12;
         if (step.kind == StepKind::Reading) base = 24;
         if (step.kind == StepKind::Motion) base = 25;
@@ -274,18 +297,31 @@ private:
     Instant m_now;
     Index m_who;
     double m_pace = 1;
-    std::size_t m_stepAt = 0, m_answered = 0, m_stageOfSplice = 0;
+    std::size_t m_stepAt = 0, m_answered = 0;
     bool m_handedOver = false, m_broken = false, m_noted = false, m_interrupted = false, m_corrected = false;
     std::string m_lastReading;
+    std::set<std::string> m_bad;  ///< targets that were read outside as wished for
 };
+
+/// Only the targets that a step of the plan names, and nothing that is said of the others.
+void keepUsed(run::Basis& basis)
+{
+    std::erase_if(basis.targets.all, [&](const targets::Target& target) {
+        return std::none_of(basis.plan.steps.begin(), basis.plan.steps.end(),
+                            [&](const Step& step) { return step.target == target.id; });
+    });
+    basis.targets.schedules.clear();
+    basis.targets.findings.clear();
+}
 
 }  // namespace
 
 Result<run::Run> play(const Tale& tale, const Shop& shop, const run::Run* parent)
 {
     const run::BasisQuestion question{tale.kind, true, {}};
-    const auto basis = run::basisFor(shop.sources(tale), question);
+    auto basis = run::basisFor(shop.sources(tale), question);
     if (!basis) return basis.error();
+    if (shop.isBrief()) keepUsed(*basis);
     const people::Actor& by = shop.operatorAt(tale.by).actor();
     const auto event = run::begin(*basis, {tale.run, shop.workplace(), false, question, parent},
                                   {1, tale.begin.utcMs, tale.begin.offsetMinutes, {}, {}, {}}, by);

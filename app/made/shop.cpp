@@ -41,7 +41,7 @@ constexpr std::array<MadePerson, 6> kOperators{{{"p-2", "Inka Thorsby"},
                                                 {"p-9", "Davit Mornay"}}};
 
 constexpr std::string_view kBrief =
-    R"(# Eight steps of a start, for histories of very many runs: as a shop might write one for a press that was just running.
+    R"(# Seven steps of a start, for histories of very many runs.
 format = 1
 
 [procedure]
@@ -62,6 +62,7 @@ title = "Safety"
   style = "read_do"
     [[stage.place.step]]
     id = "look"
+    in = ["full", "next_roll", "re_web", "restart"]
     kind = "confirm"
     vital = true
     waivable = false
@@ -69,14 +70,8 @@ title = "Safety"
     say = "Walk once round: covers closed, no emergency stop latched, everybody seen and out of reach"
     why = "A press that has run for hours looks familiar."
     [[stage.place.step]]
-    id = "air"
-    kind = "reading"
-    target = "air.supply"
-    say = "Read the air supply"
-    why = "Low air lets brakes and shafts go."
-    tries = ["Is the valve fully open?", "Is the filter full of water?"]
-    [[stage.place.step]]
     id = "done"
+    in = ["full", "next_roll", "re_web", "restart"]
     kind = "call"
     say = "The walk round is done and said"
 
@@ -90,6 +85,7 @@ title = "Tension"
   style = "read_do"
     [[stage.place.step]]
     id = "gap"
+    in = ["full", "next_roll", "re_web", "restart"]
     kind = "reading"
     target = "splice.gap"
     say = "Read the gap of the joint"
@@ -97,6 +93,7 @@ title = "Tension"
     tries = ["Lift the tape and butt the edges again", "Cut both webs anew and join again"]
     [[stage.place.step]]
     id = "unwind"
+    in = ["full", "next_roll", "re_web", "restart"]
     kind = "reading"
     vital = true
     target = "tension.unwind.setting"
@@ -105,6 +102,7 @@ title = "Tension"
     tries = ["Go well below and come up to it again", "Is the instrument at rest on zero?"]
     [[stage.place.step]]
     id = "run"
+    in = ["full", "next_roll", "re_web", "restart"]
     kind = "motion"
     vital = true
     waivable = false
@@ -114,6 +112,7 @@ title = "Tension"
     why = "This screen moves nothing and stops nothing."
     [[stage.place.step]]
     id = "rest"
+    in = ["full", "next_roll", "re_web", "restart"]
     kind = "reading"
     target = "guide.web.rest"
     say = "How far from the middle of its stroke does the guide rest?"
@@ -121,6 +120,7 @@ title = "Tension"
     tries = ["Is the roll in the middle of its shaft?", "Is a sensor dirty or loose?"]
     [[stage.place.step]]
     id = "done"
+    in = ["full", "next_roll", "re_web", "restart"]
     kind = "call"
     say = "It runs, and was seen to run"
 )";

@@ -33,6 +33,10 @@ struct MadePerson {
 /// Who has a press in a shift of a day: crews change their shift every week.
 [[nodiscard]] Index operatorAt(int press, Day day, int shift);
 
+/// The short procedure, as a file of procedures has it.
+[[nodiscard]] std::string_view briefProcedure();
+inline constexpr std::string_view kBriefId = "short_start";
+
 /// Everybody and everything that a made logbook begins with, and what its runs are begun from. Their keys follow from
 /// the seed, so that the same wish gives the same bytes: keys of a demo, which protect nothing.
 class Shop {
@@ -43,6 +47,7 @@ public:
                                            const Wish& wish);
 
     [[nodiscard]] std::uint64_t seed() const { return m_seed; }
+    [[nodiscard]] bool isBrief() const { return m_procedure.id == kBriefId; }
     [[nodiscard]] const std::string& workplace() const { return m_workplace; }
     [[nodiscard]] const people::Signer& operatorAt(Index who) const { return *m_operators[who]; }
     /// One of the two supervisors, who have no run in hand ever.
@@ -70,9 +75,5 @@ private:
     std::map<std::string, std::string, std::less<>> m_rolls;  ///< texts of the masters
     run::Source m_procedure;
 };
-
-/// The short procedure, as a file of procedures has it.
-[[nodiscard]] std::string_view briefProcedure();
-inline constexpr std::string_view kBriefId = "short_start";
 
 }  // namespace taut::app::made

@@ -36,6 +36,12 @@ inline constexpr double kNightSlower = 0.4;
 inline constexpr double kDaysAMonth = 365.25 / 12;
 inline constexpr std::string_view kBadLot = "Q77C", kBadSubstrate = "paper-label-80";
 
+/// Which stages take longer at night; the short procedure has no other that could.
+[[nodiscard]] inline bool isSlowAtNight(std::string_view stage, bool brief)
+{
+    return brief ? stage == "tension" : stage == "threading" || stage == "splice";
+}
+
 /// One of the presses, jobs or people of a history by where it stands in its list (shop.h).
 using Index = std::size_t;
 
@@ -44,11 +50,19 @@ struct MadeRoll {
     std::string id, lot;
     double larger = 1;  ///< diameter over the master's
 };
+/// A reading that is outside at first, and what comes of it.
+struct Bad {
+    std::string target;
+    bool accepted = false;  ///< by a supervisor; else it is read again until it is right
+    bool helped = false;    ///< and it is said what helped
+    friend auto operator<=>(const Bad&, const Bad&) = default;
+};
 /// What comes between in a run.
 struct Trouble {
     std::string interrupted, abandoned, note, remarks, skipped;  ///< cause or words, "" = not
     bool webBreak = false, corrected = false;
-    double when = 0.5;  ///< at which share of its steps
+    std::optional<std::vector<Bad>> bad;  ///< nullopt: as chance has it
+    double when = 0.5;                    ///< at which share of its steps
 };
 /// One run as it is to be: everything but what the press and its gauges say. Times are where they begin.
 struct Tale {

@@ -163,18 +163,18 @@ Result<seal::Link> Fill::add(seal::Document document, const people::Signer& by, 
     return impl.last;
 }
 
-Result<run::Source> Fill::define(std::string_view what, run::Source source, const people::Signer& by, Instant at)
+Result<int> Fill::define(std::string_view what, const run::Source& source, const people::Signer& by, Instant at)
 {
     const std::string kind(what);
     int& edition = m_impl->known[{kind, source.sha256}];
     if (edition == 0) {
         edition = ++m_impl->editions[{kind, source.id}];
-        source.edition = edition;
-        const auto sealed = add(seal::definitionOf(kind, source), by, at);
+        run::Source next = source;
+        next.edition = edition;
+        const auto sealed = add(seal::definitionOf(kind, next), by, at);
         if (!sealed) return sealed.error();
     }
-    source.edition = edition;
-    return source;
+    return edition;
 }
 
 std::uint64_t Fill::added() const { return m_impl->seq - m_impl->before; }

@@ -26,9 +26,9 @@ public:
     /// Seals a document as the next one, at this moment. The signature goes with a kind of document that is signed.
     /// What the disk says comes back from a later call at the latest: writing goes on behind the caller's back.
     [[nodiscard]] Result<seal::Link> add(seal::Document document, const people::Signer& by, Instant at);
-    /// A definition in the edition in which its text stands; one that stands in none becomes the next.
-    [[nodiscard]] Result<run::Source> define(std::string_view what, run::Source source, const people::Signer& by,
-                                             Instant at);
+    /// The edition in which a definition stands; a text that stands in none becomes the next.
+    [[nodiscard]] Result<int> define(std::string_view what, const run::Source& source, const people::Signer& by,
+                                     Instant at);
     /// How many seals were added.
     [[nodiscard]] std::uint64_t added() const;
     /// All that was added is on disk when this returns.
