@@ -153,20 +153,7 @@ void MainWindow::build()
             if (panel->isVisible() && m_pages->currentWidget() != m_run) return;
         if (m_pages->currentWidget() != m_run || !m_session->actor()) sayRefusal(finding);
     });
-    connect(m_session, &Session::sealed, m_body, [this](quint64) {
-        choose(kHistoryDoor);
-        if (m_lastRun.isEmpty()) return;
-        m_history->runs()->showRun(std::exchange(m_lastRun, {}));
-        m_history->runs()->focusList();  // what had the focus is gone with the run's page
-    });
-    connect(m_start, &StartPage::sheetScanned, this, [this](const QString& code) {
-        choose(kHistoryDoor);
-        m_history->runs()->openScanned(code);
-    });
-    connect(m_run, &RunPage::sheetWanted, this, [this](const QString& run) {
-        choose(kHistoryDoor);
-        m_history->runs()->showRun(run);
-    });
+    joinHistory();
     connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
     takeOverWhenFree();
     offerLogbooks();

@@ -69,6 +69,8 @@ private:
     void leaveOnly(bool open, bool read);
     void letPeopleChoose();
     void askThisPc();
+    void joinHistory();
+    void showInHistory(const QString& run);
     void startDemo();
     void showChoosing(bool chooses);
     void lockWhenIdle();

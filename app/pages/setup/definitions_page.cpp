@@ -70,12 +70,7 @@ DefinitionsPage::DefinitionsPage(Session* session, QWidget* parent) : QWidget(pa
     };
     connect(m_editor, &DefinitionEditor::left, this, back);
     connect(m_constant, &ConstantCard::left, this, back);
-    connect(m_constant, &ConstantCard::found, this,
-            [this](const std::string& before, const std::string& after, const std::string& zone) {
-                edit({"press", before, before, false});
-                m_editor->take(after);
-                m_editor->showKey("zone", zone, "torque_per_setting");
-            });
+    connect(m_constant, &ConstantCard::found, this, &DefinitionsPage::offerConstant);
     connect(m_list, &QListWidget::currentItemChanged, this, [this] { showChosen(); });
     connect(m_list, &QListWidget::itemActivated, m_open, &QPushButton::click);
     connect(session, &Session::busyChanged, this, [this] { settle(); });
@@ -93,6 +88,13 @@ DefinitionsPage::DefinitionsPage(Session* session, QWidget* parent) : QWidget(pa
         all.removeAll(QString());
         m_said->setText(all.join(QLatin1Char('\n')));
     });
+}
+
+void DefinitionsPage::offerConstant(const std::string& before, const std::string& after, const std::string& zone)
+{
+    edit({"press", before, before, false});
+    m_editor->take(after);
+    m_editor->showKey("zone", zone, "torque_per_setting");
 }
 
 QWidget* DefinitionsPage::buildList()

@@ -28,6 +28,8 @@ public:
     explicit DefinitionsPage(Session* session, QWidget* parent = nullptr);
     /// Opens the card that finds what a setting of this zone does; "" = the first.
     void findConstant(const std::string& press, const std::string& zone = {});
+    /// A press with another constant of this zone, to be looked at and sealed: as it was, and as it would be.
+    void offerConstant(const std::string& before, const std::string& after, const std::string& zone);
     /// That card is what is shown.
     [[nodiscard]] bool findsConstant() const;
     /// Where whoever comes to it begins.

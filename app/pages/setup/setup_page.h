@@ -32,6 +32,8 @@ public:
     [[nodiscard]] int idleMinutes() const;
     /// Opens the card that finds what a setting of this press's zone does.
     void findConstant(const std::string& press, const std::string& zone);
+    /// A press with another constant of this zone, to be looked at and sealed: as it was, and as it would be.
+    void offerConstant(const std::string& before, const std::string& after, const std::string& zone);
 
     /// Opens what this PC keeps for itself; asked the first time, or looked at later.
     void showThisPc(bool firstTime);

@@ -27,6 +27,12 @@ void SetupPage::findConstant(const std::string& press, const std::string& zone)
     m_definitions->findConstant(press, zone);
 }
 
+void SetupPage::offerConstant(const std::string& before, const std::string& after, const std::string& zone)
+{
+    showDefinitions();
+    m_definitions->offerConstant(before, after, zone);
+}
+
 QString SetupPage::helpPage() const
 {
     const QWidget* page = m_pages->currentWidget();

@@ -197,12 +197,39 @@ void StartPage::addOpenRun(const std::string& runId)
     m_top->addWidget(box);
 }
 
+/// What a supervisor asks of whoever signs in, before anything else is begun.
+void StartPage::addSentBack(const history::SentBack& back)
+{
+    auto* box = new QWidget(m_topBox);
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(
+        wrapped(tr("%1 sent run %2 (job %3) back and asks: %4")
+                    .arg(dataText(back.byName), dataText(back.run.run), dataText(back.run.job), dataText(back.note)),
+                "strong", box),
+        1);
+    auto* look = worded(tr("Look at it"), "", box);
+    look->setObjectName(QStringLiteral("sentBack"));
+    look->setMinimumHeight(sizes().control);
+    connect(look, &QPushButton::clicked, this,
+            [this, run = QString::fromStdString(back.run.run)] { emit runWanted(run); });
+    row->addWidget(look);
+    m_topActs.push_back(look);
+    m_top->addWidget(box);
+}
+
 void StartPage::showTop()
 {
     // Rebuilt only when it says something else: a field in it may hold what somebody typed.
     QStringList saying{m_session->actor() ? dataText(m_session->actor()->id().value) : QString()};
     for (const records::Withdrawal& w : m_session->withdrawals()) saying << QString::fromStdString(w.press + w.reason);
     for (const std::string& id : m_session->openRuns()) saying << QString::fromStdString(id);
+    std::vector<history::SentBack> asked;
+    constexpr std::size_t kMostAsked = 3;
+    if (m_session->actor() && m_session->reader() != nullptr)
+        if (auto back = history::sentBackTo(*m_session->reader(), m_session->actor()->id().value, kMostAsked))
+            asked = *std::move(back);
+    for (const history::SentBack& one : asked) saying << QString::fromStdString(one.run.run + one.note);
     if (m_topBox->property("saying").toStringList() != saying) {
         m_topBox->setProperty("saying", saying);
         m_topActs.clear();
@@ -212,6 +239,7 @@ void StartPage::showTop()
         }
         for (const records::Withdrawal& w : m_session->withdrawals()) addWithdrawal(w);
         for (const std::string& id : m_session->openRuns()) addOpenRun(id);
+        for (const history::SentBack& one : asked) addSentBack(one);
     }
     for (QPushButton* act : m_topActs) act->setEnabled(m_session->actor().has_value() && !m_session->busy());
     // Beside a trial nothing is offered that goes on with a run.

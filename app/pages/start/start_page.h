@@ -36,10 +36,13 @@ signals:
     void tourWanted();
     /// The code of a printed sheet came from the scanner.
     void sheetScanned(const QString& code);
+    /// A sealed run is to be looked at.
+    void runWanted(const QString& run);
 
 private:
     void refill();
     void showTop();
+    void addSentBack(const history::SentBack& back);
     void showTargets();
     void begin();
     void beginTrial();
