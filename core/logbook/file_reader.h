@@ -28,6 +28,18 @@ private:
     std::vector<Value> m_values;
 };
 
+/// At most so many rows a page.
+inline constexpr std::size_t kMostRows = 500;
+/// The whole number that stands after `before` in a page's mark; nothing when it is none.
+[[nodiscard]] std::optional<std::int64_t> numberAfter(std::string_view mark, std::string_view before);
+[[nodiscard]] Finding badPage(std::string_view after);
+
+/// Narrows a list of sealed runs, `r`, to those that began in this time. They stand in the order of their seals, which
+/// is not that of time: a clock can be set back. So the seals between the first and the last of those days are looked
+/// through; `seq` is the column that the list goes by.
+void betweenTimes(SQLite::Database& db, Narrowed& where, const char* seq, const std::optional<std::int64_t>& sinceMs,
+                  const std::optional<std::int64_t>& untilMs);
+
 /// Answers from one logbook file over a connection of its own.
 class FileReader final : public records::Reader {
 public:

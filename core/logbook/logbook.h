@@ -20,7 +20,7 @@
 
 namespace taut::logbook {
 
-inline constexpr int kSchema = 6;
+inline constexpr int kSchema = 7;
 inline constexpr int kOldestSchema = 5;  ///< read as it is, and brought up before it is written on (migrate.h)
 inline constexpr std::uint32_t kApplicationId = 0x54415554;          ///< "TAUT"
 inline constexpr std::uint32_t kPracticeApplicationId = 0x54415550;  ///< "TAUP"

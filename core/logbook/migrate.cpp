@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/migrate.h"
 
+#include <SQLiteCpp/Backup.h>
+
+#include "core/logbook/file_reader.h"
 #include "core/logbook/files.h"
+#include "core/logbook/index.h"
 #include "core/logbook/logbook.h"
+#include "core/logbook/open_runs.h"
 #include "core/logbook/schema.h"
 
 namespace taut::logbook {
@@ -29,15 +34,35 @@ Result<std::optional<Finding>> wrongTo(const fs::path& file)
     return std::optional(verified->findings.front());
 }
 
+/// Makes every table anew that answers for the documents, and brings the rows of open runs up to date: those and the
+/// people's, whom others name, stay where they are.
+void answerAnew(SQLite::Database& db)
+{
+    for (const char* table : {"reading_rows", "definition_rows", "withdrawal_rows", "series_rows", "day_rows",
+                              "stage_rows", "incident_rows"})
+        db.exec(std::string("DELETE FROM ") + table);
+    {
+        Index index(db);
+        SQLite::Statement seals(db, std::string(kSealColumns) + "ORDER BY seq");
+        while (seals.executeStep()) {
+            const seal::Seal seal = sealFrom(seals);
+            const auto document = seal::read(seal.document);
+            if (document) index.answer(seal.seq, *document);
+        }
+    }
+    for (const std::string& id : unsealedRuns(db, {}))
+        if (const auto run = foldStored(db, id)) putOpenRow(db, *run);
+}
+
 /// What layouts add, in one transaction: either the file is of the new layout, or it is as it was.
-Result<Done> step(const fs::path& file)
+Result<Done> stepIn(SQLite::Database& db, const fs::path& file)
 {
     return guarded(file, [&]() -> Result<Done> {
-        auto db = connectOlder(file);
-        SQLite::Transaction transaction(*db, SQLite::TransactionBehavior::IMMEDIATE);
-        for (int layout = layoutOf(*db) + 1; layout <= kSchema; ++layout) db->exec(stepTo(layout));
-        db->exec("PRAGMA user_version = " + std::to_string(kSchema));
-        if (const auto differences = layoutDifferences(*db); !differences.empty())
+        SQLite::Transaction transaction(db, SQLite::TransactionBehavior::IMMEDIATE);
+        for (int layout = layoutOf(db) + 1; layout <= kSchema; ++layout) db.exec(stepTo(layout));
+        answerAnew(db);
+        db.exec("PRAGMA user_version = " + std::to_string(kSchema));
+        if (const auto differences = layoutDifferences(db); !differences.empty())
             return refuse("migrate.failed", file.string(),
                           {"%1 could not be brought to the layout of this program (first difference: %2). Nothing was "
                            "changed.",
@@ -46,6 +71,11 @@ Result<Done> step(const fs::path& file)
         transaction.commit();
         return Done{};
     });
+}
+
+Result<Done> step(const fs::path& file)
+{
+    return guarded(file, [&]() -> Result<Done> { return stepIn(*connectOlder(file), file); });
 }
 
 /// A whole copy beside the file, under its own name once it is in order.
@@ -92,6 +122,19 @@ Result<std::optional<fs::path>> bringUp(const fs::path& file, Instant now)
                    "as %3.",
                    {file.string(), first.code, copy->string()}},
                   "Have the disk checked, then restore the logbook from that copy.");
+}
+
+Result<std::unique_ptr<SQLite::Database>> broughtUp(std::unique_ptr<SQLite::Database> db, const fs::path& file)
+{
+    return guarded(file, [&]() -> Result<std::unique_ptr<SQLite::Database>> {
+        if (layoutOf(*db) >= kSchema) return std::move(db);
+        // On disk and private, gone with the connection.
+        auto own = std::make_unique<SQLite::Database>("", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        SQLite::Backup(*own, *db).executeStep(-1);
+        if (const auto stepped = stepIn(*own, file); !stepped) return stepped.error();
+        own->exec("PRAGMA query_only = ON");
+        return own;
+    });
 }
 
 Result<Done> bringUpCopy(const fs::path& file)

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 
 #include "core/base/clock.h"
 #include "core/base/result.h"
+#include "core/logbook/database.h"
 
 // Inside this folder only.
 namespace taut::logbook {
@@ -20,5 +22,10 @@ namespace taut::logbook {
 
 /// The same of a file that is a copy itself, and so needs none: what a restore is made of.
 [[nodiscard]] Result<Done> bringUpCopy(const std::filesystem::path& file);
+
+/// For reading: a logbook of an older layout as a private copy of this one's, gone with its connection; the file is
+/// left as it is. One of this layout is given back.
+[[nodiscard]] Result<std::unique_ptr<SQLite::Database>> broughtUp(std::unique_ptr<SQLite::Database> db,
+                                                                  const std::filesystem::path& file);
 
 }  // namespace taut::logbook

@@ -9,6 +9,7 @@
 #include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
 #include "core/logbook/files.h"
+#include "core/logbook/index.h"
 #include "core/logbook/medium.h"
 #include "core/logbook/writer_impl.h"
 
@@ -74,7 +75,8 @@ Digest linkAt(SQLite::Database& db, std::uint64_t seq)
 }
 
 /// Nothing that is broken goes into a mirror: it would be broken when it is needed.
-Result<Done> append(SQLite::Database& mirror, Kept& kept, const seal::Anchor& end, SQLite::Database& source)
+Result<Done> append(SQLite::Database& mirror, Index& index, Kept& kept, const seal::Anchor& end,
+                    SQLite::Database& source)
 {
     seal::Seal& seal = kept.seal;
     if (seal.seq != end.count + 1 || seal.previous != end.link ||
@@ -93,7 +95,7 @@ Result<Done> append(SQLite::Database& mirror, Kept& kept, const seal::Anchor& en
         seal.sealedAtMs = head.sealedAtMs;
         seal.person = head.person;
     }
-    putSeal(mirror, seal, document ? &*document : nullptr, kept.signatures);
+    index.put(seal, document ? &*document : nullptr, kept.signatures);
     if (document) copyAttachments(source, mirror, *document);
     return Done{};
 }
@@ -123,6 +125,7 @@ struct Source {
 /// Until both ends are the same.
 Result<seal::Anchor> follow(const Source& source, SQLite::Database& mirror, const fs::path& file)
 {
+    Index index(mirror);
     for (;;) {
         if (source.giveUp && source.giveUp())
             return warn(refuse("mirror.given_up", file.string(),
@@ -139,7 +142,7 @@ Result<seal::Anchor> follow(const Source& source, SQLite::Database& mirror, cons
             // Somebody else may have brought it further in the meantime.
             if (headOf(mirror) != have) return Done{};
             for (Kept& kept : next) {
-                if (const auto put = append(mirror, kept, have, source.db); !put) return put.error();
+                if (const auto put = append(mirror, index, kept, have, source.db); !put) return put.error();
                 have = {kept.seal.seq, kept.seal.link};
             }
             transaction.commit();

@@ -5,6 +5,8 @@
 
 #include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
+#include "core/logbook/index.h"
+#include "core/logbook/logbook.h"
 #include "core/logbook/schema.h"
 #include "core/logbook/writer_impl.h"
 
@@ -67,6 +69,7 @@ std::vector<std::pair<seal::Seal, std::vector<seal::SealSignature>>> sealsAfter(
 /// is ever written back. What is sealed meanwhile is taken as well.
 void takeOver(SQLite::Database& newer, SQLite::Database& own)
 {
+    Index index(own);
     std::int64_t last = std::numeric_limits<std::int64_t>::min();
     for (auto next = sealsAfter(newer, last); !next.empty(); next = sealsAfter(newer, last))
         for (auto& [seal, signatures] : next) {
@@ -74,7 +77,7 @@ void takeOver(SQLite::Database& newer, SQLite::Database& own)
             const auto document = seal::read(seal.document);
             // A kind that this program does not know is kept for its place in the chain, and answers nothing.
             seal.kind = document ? document->kind : seal::Kind::Competence;
-            putSeal(own, seal, document ? &*document : nullptr, signatures);
+            index.put(seal, document ? &*document : nullptr, signatures);
             if (document) copyAttachments(newer, own, *document);
         }
 }
@@ -97,6 +100,7 @@ Result<std::unique_ptr<SQLite::Database>> readNewer(const fs::path& file, FileKi
         // On disk and private, gone with the connection: a logbook of years has no room in memory.
         auto own = std::make_unique<SQLite::Database>("", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         own->exec(schemaSql());
+        own->exec("PRAGMA user_version = " + std::to_string(kSchema));
         try {
             SQLite::Transaction transaction(*own);
             takeOver(**newer, *own);

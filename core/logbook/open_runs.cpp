@@ -1,36 +1,55 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/open_runs.h"
 
+#include <set>
 #include <span>
+
+#include "core/logbook/index.h"
 
 namespace taut::logbook {
 
 namespace {
 
-/// Makes the row when it is missing; a run's press, job, substrate and beginning never change.
-void putRow(SQLite::Database& db, const run::Run& run)
+/// Readings that were outside when they were first entered.
+std::int64_t outsideOf(const run::Run& run)
 {
-    const run::Stamp& first = run.events().front().stamp();
-    const run::Sources& sources = run.sources();
-    SQLite::Statement put(db, "INSERT INTO run_rows (run_id, press, day, job, substrate, roll, operator, "
-                              "operator_name, begun, ended, state, verdict, present, reviewed_by, deviations) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, 'open', 'incomplete', 'open', '', ?) "
-                              "ON CONFLICT (run_id) DO UPDATE SET roll = excluded.roll, operator = excluded.operator, "
-                              "operator_name = excluded.operator_name, deviations = excluded.deviations");
-    put.bind(1, run.id());
-    put.bind(2, sources.press.id);
-    put.bind(3, dayOf(first.utcMs, first.offsetMinutes));
-    put.bind(4, sources.job.id);
-    put.bind(5, sources.substrate.id);
-    put.bind(6, sources.roll.id);
-    put.bind(7, run.operatorId());
-    put.bind(8, run.operatorName());
-    put.bind(9, first.utcMs);
-    put.bind(10, static_cast<std::int64_t>(run.deviations()));
-    put.exec();
+    std::set<std::string> entered;
+    std::int64_t outside = 0;
+    for (const run::Event& event : run.events()) {
+        const auto* answer = std::get_if<run::Answered>(&event.happening());
+        if (answer == nullptr || !entered.insert(answer->step.value).second) continue;
+        if (answer->value && answer->judgement.verdict == verdict::Verdict::Outside) ++outside;
+    }
+    return outside;
 }
 
 }  // namespace
+
+void putOpenRow(SQLite::Database& db, const run::Run& run)
+{
+    // A run's press, job, substrate and beginning never change.
+    Prepared prepared(db);
+    const run::Stamp& first = run.events().front().stamp();
+    const run::Sources& sources = run.sources();
+    const JobWords job = jobWords(sources.job.text);
+    prepared("INSERT INTO run_rows (run_id, press, day, job, substrate, roll, operator, operator_name, begun, "
+             "deviations, kind, press_edition, press_sha, title, customer, outside, hour, ended, state, verdict, "
+             "present, reviewed_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0, 'open', "
+             "'incomplete', 'open', '') ON CONFLICT (run_id) DO UPDATE SET roll = excluded.roll, "
+             "operator = excluded.operator, operator_name = excluded.operator_name, "
+             "deviations = excluded.deviations, kind = excluded.kind, press_edition = excluded.press_edition, "
+             "press_sha = excluded.press_sha, title = excluded.title, customer = excluded.customer, "
+             "outside = excluded.outside, hour = excluded.hour")
+        .with(run.id(), sources.press.id, dayOf(first.utcMs, first.offsetMinutes), sources.job.id, sources.substrate.id,
+              sources.roll.id, run.operatorId(), run.operatorName(), first.utcMs,
+              static_cast<std::int64_t>(run.deviations()), run.began().kind, sources.press.edition,
+              sources.press.sha256, job.title, job.customer, outsideOf(run), hourOf(first.utcMs, first.offsetMinutes))
+        ->exec();
+    const auto row = prepared("SELECT number FROM run_rows WHERE run_id = ?");
+    row.with(run.id());
+    row->executeStep();
+    putWords(prepared, -row->getColumn(0).getInt64(), wordsOf(run, job));
+}
 
 std::string dayOf(std::int64_t utcMs, int offsetMinutes)
 {
@@ -83,7 +102,7 @@ Result<run::Run> foldStored(SQLite::Database& db, std::string_view runId)
 
 void appendEvent(SQLite::Database& db, const run::Run& run)
 {
-    putRow(db, run);
+    putOpenRow(db, run);
     const run::Event& event = run.events().back();
     SQLite::Statement put(db, "INSERT INTO open_events (run_id, n, event) VALUES (?, ?, ?)");
     put.bind(1, run.id());

@@ -11,6 +11,8 @@ namespace taut::logbook {
 [[nodiscard]] Result<std::vector<run::Event>> eventsAfter(SQLite::Database& db, std::string_view runId, std::size_t n);
 /// A run folded from its stored events; run.unknown, run.sealed, event.broken.
 [[nodiscard]] Result<run::Run> foldStored(SQLite::Database& db, std::string_view runId);
+/// Brings the row and the words of an open run up to date; makes them when they are missing.
+void putOpenRow(SQLite::Database& db, const run::Run& run);
 /// Appends the newest event of a run and brings its row up to date.
 void appendEvent(SQLite::Database& db, const run::Run& run);
 /// Ids of runs not sealed, oldest first; press "" = of every press.

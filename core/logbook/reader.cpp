@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/logbook/attachments.h"
 #include "core/logbook/file_reader.h"
+#include "core/logbook/migrate.h"
 #include "core/logbook/newer.h"
 #include "core/logbook/open_runs.h"
 #include "core/logbook/writer_impl.h"
@@ -171,7 +172,9 @@ Result<std::unique_ptr<records::Reader>> openReader(const std::filesystem::path&
     const FileKind kind = practice ? FileKind::Practice : FileKind::Shop;
     auto db = openForReading(file, kind, notes);
     if (!db) return db.error();
-    return readerOn(std::move(*db), file);
+    auto current = broughtUp(std::move(*db), file);
+    if (!current) return current.error();
+    return readerOn(std::move(*current), file);
 }
 
 }  // namespace taut::logbook

@@ -3,66 +3,94 @@
 #include <charconv>
 
 #include "core/logbook/file_reader.h"
+#include "core/logbook/search.h"
 
 namespace taut::logbook {
 
 namespace {
 
-constexpr std::size_t kMostRows = 500;
+constexpr std::int64_t kDayMs = 86'400'000;
 /// As seal::wantsReview says.
 constexpr const char* kWanting = "present IN ('sealed', 'corrected')";
 constexpr std::string_view kOpen = "open/";
 constexpr std::string_view kSealed = "sealed/";
 
-/// The whole number that stands after `before` in a page's mark.
-std::optional<std::int64_t> numberAfter(std::string_view mark, std::string_view before)
-{
-    if (!mark.starts_with(before)) return std::nullopt;
-    mark.remove_prefix(before.size());
-    std::int64_t number = 0;
-    const auto [end, error] = std::from_chars(mark.data(), mark.data() + mark.size(), number);
-    if (error != std::errc{} || end != mark.data() + mark.size()) return std::nullopt;
-    return number;
-}
-
-Finding badPage(std::string_view after)
-{
-    return refuse("records.bad_page", std::string(after), {"The list cannot go on after \"%1\".", {std::string(after)}},
-                  "Ask for the list from its beginning.");
-}
-
-/// As a LIKE pattern: begins with this text.
-std::string beginsWith(const std::string& text)
-{
-    std::string pattern;
-    for (const char c : text) {
-        if (c == '%' || c == '_' || c == '\\') pattern += '\\';
-        pattern += c;
-    }
-    return pattern + '%';
-}
-
 Narrowed narrowed(const records::RunQuery& query)
 {
     Narrowed where;
-    if (!query.press.empty()) where.with("press = ?", {query.press});
-    if (!query.job.empty()) where.with("job = ?", {query.job});
-    if (!query.substrate.empty()) where.with("substrate = ?", {query.substrate});
-    if (!query.person.empty()) where.with("operator = ?", {query.person});
-    if (query.withDeviations) where.with("deviations > 0", {});
-    if (!query.state.empty()) where.with("state = ?", {query.state});
+    if (!query.press.empty()) where.with("r.press = ?", {query.press});
+    if (!query.job.empty()) where.with("r.job = ?", {query.job});
+    if (!query.substrate.empty()) where.with("r.substrate = ?", {query.substrate});
+    if (!query.person.empty()) where.with("r.operator = ?", {query.person});
+    if (!query.state.empty()) where.with("r.state = ?", {query.state});
+    if (query.withDeviations) where.with("r.deviations > 0", {});
     if (query.present == records::kWantsReview)
-        where.with(kWanting, {});
+        where.with(std::string("r.") + kWanting, {});
     else if (!query.present.empty())
-        where.with("present = ?", {query.present});
-    if (query.sinceMs) where.with("begun >= ?", {*query.sinceMs});
-    if (query.untilMs) where.with("begun < ?", {*query.untilMs});
-    if (!query.text.empty()) {
-        const std::string pattern = beginsWith(query.text);
-        where.with("(run_id LIKE ? ESCAPE '\\' OR job LIKE ? ESCAPE '\\' OR roll LIKE ? ESCAPE '\\')",
-                   {pattern, pattern, pattern});
-    }
+        where.with("r.present = ?", {query.present});
     return where;
+}
+
+/// The index by which sealed runs are gone through: that of which the fewest are to be expected. Each holds what else a
+/// list is narrowed by.
+const char* wayOf(const records::RunQuery& query)
+{
+    if (!query.job.empty()) return " INDEXED BY run_rows_by_job";
+    if (!query.person.empty()) return " INDEXED BY run_rows_by_person";
+    if (!query.substrate.empty()) return " INDEXED BY run_rows_by_substrate";
+    if (!query.press.empty()) return " INDEXED BY run_rows_by_press";
+    if (query.withDeviations) return " INDEXED BY run_rows_by_deviations";
+    if (query.present == records::kWantsReview) return " INDEXED BY run_rows_by_wanting";
+    if (!query.state.empty()) return " INDEXED BY run_rows_by_state";
+    if (!query.present.empty()) return " INDEXED BY run_rows_by_present";
+    return "";
+}
+
+/// One half of the list of runs: where its rows come from, what narrows it, and the order in which they stand.
+struct Half {
+    std::string from;
+    Narrowed where;
+    std::string order;
+};
+
+/// The runs that are still open, newest begun first, after the one of this number.
+Half openHalf(const records::RunQuery& query, const std::string& match, const std::optional<std::int64_t>& after)
+{
+    Half half;
+    Narrowed& where = half.where;
+    if (match.empty()) {
+        half.from = "run_rows AS r INDEXED BY run_rows_by_open";
+        half.order = " ORDER BY r.number DESC";
+        where = narrowed(query);
+        where.with("r.seq IS NULL", {});
+        if (after) where.with("r.number < ?", {*after});
+    } else {
+        half.from = "word_search CROSS JOIN run_rows AS r ON r.number = -word_search.rowid";
+        half.order = " ORDER BY word_search.rowid";
+        where = narrowed(query);
+        where.with("word_search MATCH ?", {match});
+        where.with("word_search.rowid < 0", {});
+        if (after) where.with("word_search.rowid > ?", {-*after});
+    }
+    if (query.sinceMs) where.with("r.begun >= ?", {*query.sinceMs});
+    if (query.untilMs) where.with("r.begun < ?", {*query.untilMs});
+    return half;
+}
+
+/// The sealed runs, newest seal first, after the one of this seal.
+Half sealedHalf(SQLite::Database& db, const records::RunQuery& query, const std::string& match,
+                const std::optional<std::int64_t>& after)
+{
+    const bool searched = !match.empty();
+    const std::string seq = searched ? "word_search.rowid" : "r.seq";
+    Half half{searched ? "word_search CROSS JOIN run_rows AS r ON r.seq = word_search.rowid"
+                       : std::string("run_rows AS r") + wayOf(query),
+              narrowed(query), " ORDER BY " + seq + " DESC"};
+    if (searched) half.where.with("word_search MATCH ?", {match});
+    half.where.with(seq + " > 0", {});
+    if (after) half.where.with(seq + " < ?", {*after});
+    betweenTimes(db, half.where, seq.c_str(), query.sinceMs, query.untilMs);
+    return half;
 }
 
 records::RunRow runRowFrom(SQLite::Statement& row)
@@ -82,19 +110,25 @@ records::RunRow runRowFrom(SQLite::Statement& row)
     run.deviations = row.getColumn(12).getInt64();
     run.present = row.getColumn(13).getString();
     run.reviewedBy = row.getColumn(14).getString();
+    run.kind = row.getColumn(15).getString();
+    run.title = row.getColumn(16).getString();
+    run.customer = row.getColumn(17).getString();
+    run.outside = row.getColumn(18).getInt64();
+    if (!row.getColumn(19).isNull()) run.wasteM = row.getColumn(19).getDouble();
     return run;
 }
 
-/// Fills the page from one half of the list, in falling order of `key`; false when there is more than fits.
-bool fill(SQLite::Database& db, records::Page<records::RunRow>& page, std::size_t limit, Narrowed where,
-          const std::string& key, std::string_view mark)
+/// Fills the page from one half of the list; false when there is more than fits.
+bool fill(SQLite::Database& db, records::Page<records::RunRow>& page, std::size_t limit, const Half& half,
+          const char* key, std::string_view mark)
 {
-    SQLite::Statement list(db, "SELECT " + key +
-                                   ", coalesce(seq, 0), run_id, press, job, substrate, roll, operator_name, state, "
-                                   "verdict, begun, ended, deviations, present, reviewed_by FROM run_rows" +
-                                   where.sql() + " ORDER BY " + key + " DESC LIMIT " +
+    SQLite::Statement list(db, std::string("SELECT ") + key +
+                                   ", coalesce(r.seq, 0), r.run_id, r.press, r.job, r.substrate, r.roll, "
+                                   "r.operator_name, r.state, r.verdict, r.begun, r.ended, r.deviations, r.present, "
+                                   "r.reviewed_by, r.kind, r.title, r.customer, r.outside, r.waste_m FROM " +
+                                   half.from + half.where.sql() + half.order + " LIMIT " +
                                    std::to_string(limit - page.rows.size() + 1));
-    where.bind(list);
+    half.where.bind(list);
     while (list.executeStep()) {
         if (page.rows.size() == limit) return false;
         page.rows.push_back(runRowFrom(list));
@@ -103,30 +137,57 @@ bool fill(SQLite::Database& db, records::Page<records::RunRow>& page, std::size_
     return true;
 }
 
-records::Reading readingFrom(SQLite::Statement& row)
+/// How many of one half there are, counted no further than this.
+std::int64_t countOf(SQLite::Database& db, const Half& half, std::int64_t most)
 {
-    records::Reading reading;
-    reading.seq = asUint(row.getColumn(0).getInt64());
-    reading.run = row.getColumn(1).getString();
-    reading.step = row.getColumn(2).getString();
-    reading.target = row.getColumn(3).getString();
-    reading.unit = row.getColumn(4).getString();
-    reading.verdict = row.getColumn(5).getString();
-    reading.entered = row.getColumn(6).getString();
-    reading.value = row.getColumn(7).getDouble();
-    if (!row.getColumn(8).isNull()) reading.low = row.getColumn(8).getDouble();
-    if (!row.getColumn(9).isNull()) reading.high = row.getColumn(9).getDouble();
-    reading.atMs = row.getColumn(10).getInt64();
-    if (!row.getColumn(11).isNull()) reading.uncertainty = row.getColumn(11).getDouble();
-    reading.press = row.getColumn(12).getString();
-    reading.job = row.getColumn(13).getString();
-    reading.substrate = row.getColumn(14).getString();
-    reading.roll = row.getColumn(15).getString();
-    reading.first = reading.verdict;
-    return reading;
+    SQLite::Statement count(db, "SELECT count(*) FROM (SELECT 1 FROM " + half.from + half.where.sql() + " LIMIT " +
+                                    std::to_string(std::max<std::int64_t>(most, 0)) + ")");
+    half.where.bind(count);
+    return count.executeStep() ? count.getColumn(0).getInt64() : 0;
+}
+
+std::optional<std::int64_t> wholeIn(SQLite::Statement& query)
+{
+    if (!query.executeStep() || query.getColumn(0).isNull()) return std::nullopt;
+    return query.getColumn(0).getInt64();
 }
 
 }  // namespace
+
+std::optional<std::int64_t> numberAfter(std::string_view mark, std::string_view before)
+{
+    if (!mark.starts_with(before)) return std::nullopt;
+    mark.remove_prefix(before.size());
+    std::int64_t number = 0;
+    const auto [end, error] = std::from_chars(mark.data(), mark.data() + mark.size(), number);
+    if (error != std::errc{} || end != mark.data() + mark.size()) return std::nullopt;
+    return number;
+}
+
+Finding badPage(std::string_view after)
+{
+    return refuse("records.bad_page", std::string(after), {"The list cannot go on after \"%1\".", {std::string(after)}},
+                  "Ask for the list from its beginning.");
+}
+
+void betweenTimes(SQLite::Database& db, Narrowed& where, const char* seq, const std::optional<std::int64_t>& sinceMs,
+                  const std::optional<std::int64_t>& untilMs)
+{
+    const auto bound = [&](const char* sql, std::int64_t ms, const char* condition) {
+        SQLite::Statement query(db, sql);
+        query.bind(1, ms / kDayMs);
+        where.with(std::string(seq) + condition, {wholeIn(query).value_or(0)});
+    };
+    if (sinceMs) {
+        // Of no such day: after the last seal that can be.
+        bound("SELECT coalesce(min(first), 9223372036854775807) FROM day_rows WHERE day >= ?", *sinceMs, " >= ?");
+        where.with("r.begun >= ?", {*sinceMs});
+    }
+    if (untilMs) {
+        bound("SELECT max(last) FROM day_rows WHERE day <= ?", *untilMs, " <= ?");
+        where.with("r.begun < ?", {*untilMs});
+    }
+}
 
 void Narrowed::bind(SQLite::Statement& statement) const
 {
@@ -148,104 +209,33 @@ Result<records::Page<records::RunRow>> FileReader::runs(const records::RunQuery&
     const auto sealedAfter = numberAfter(after, kSealed);
     if (!after.empty() && !openAfter && !sealedAfter) return badPage(after);
     const std::size_t limit = std::clamp<std::size_t>(query.limit, 1, kMostRows);
+    const std::string match = matchOf(query.text);
     return ask([&]() -> Result<records::Page<records::RunRow>> {
         records::Page<records::RunRow> page;
         bool all = true;
-        if (!sealedAfter) {
-            Narrowed where = narrowed(query);
-            where.with("seq IS NULL", {});
-            if (openAfter) where.with("number < ?", {*openAfter});
-            all = fill(*m_db, page, limit, std::move(where), "number", kOpen);
-        }
-        if (all) {
-            Narrowed where = narrowed(query);
-            if (sealedAfter)
-                where.with("seq < ?", {*sealedAfter});
-            else
-                where.with("seq IS NOT NULL", {});
-            all = fill(*m_db, page, limit, std::move(where), "seq", kSealed);
-        }
+        if (!sealedAfter) all = fill(*m_db, page, limit, openHalf(query, match, openAfter), "r.number", kOpen);
+        if (all) all = fill(*m_db, page, limit, sealedHalf(*m_db, query, match, sealedAfter), "r.seq", kSealed);
         if (all) page.next.clear();
-        return page;
-    });
-}
-
-Result<std::int64_t> FileReader::wantingReview() const
-{
-    return ask([&]() -> Result<std::int64_t> {
-        return numberOf(*m_db, (std::string("SELECT count(*) FROM run_rows WHERE ") + kWanting).c_str());
-    });
-}
-
-Result<records::Page<records::Reading>> FileReader::readings(const records::SeriesQuery& query,
-                                                             std::string_view after) const
-{
-    // A page's mark is the seal and the step of its last reading: "17/threading.lift.lift_pressure".
-    const std::size_t slash = after.find('/');
-    const auto seq = slash == std::string_view::npos ? std::nullopt : numberAfter(after.substr(0, slash), "");
-    if (!after.empty() && !seq) return badPage(after);
-    const std::size_t limit = std::clamp<std::size_t>(query.limit, 1, kMostRows);
-    return ask([&]() -> Result<records::Page<records::Reading>> {
-        Narrowed where;
-        where.with("m.target = ?", {query.target});
-        if (!query.press.empty()) where.with("m.press = ?", {query.press});
-        if (!query.substrate.empty()) where.with("r.substrate = ?", {query.substrate});
-        if (!query.job.empty()) where.with("r.job = ?", {query.job});
-        if (query.sinceMs) where.with("r.begun >= ?", {*query.sinceMs});
-        if (query.untilMs) where.with("r.begun < ?", {*query.untilMs});
-        if (seq) where.with("(m.seq, m.step) < (?, ?)", {*seq, std::string(after.substr(slash + 1))});
-        SQLite::Statement list(
-            *m_db, "SELECT m.seq, r.run_id, m.step, m.target, m.unit, m.verdict, m.entered_text, "
-                   "m.si_value, m.low, m.high, m.at, m.uncertainty, r.press, r.job, r.substrate, r.roll "
-                   "FROM reading_rows AS m "
-                   "JOIN run_rows AS r ON r.seq = m.seq" +
-                       where.sql() + " ORDER BY m.seq DESC, m.step DESC LIMIT " + std::to_string(limit + 1));
-        where.bind(list);
-        records::Page<records::Reading> page;
-        while (list.executeStep()) {
-            if (page.rows.size() == limit) {
-                page.next = std::to_string(page.rows.back().seq) + "/" + page.rows.back().step;
-                break;
-            }
-            page.rows.push_back(readingFrom(list));
-        }
         return page;
     });
 }
 
 Result<std::int64_t> FileReader::count(const records::RunQuery& query, std::int64_t most) const
 {
+    const std::string match = matchOf(query.text);
     return ask([&]() -> Result<std::int64_t> {
-        const Narrowed where = narrowed(query);
-        SQLite::Statement count(*m_db, "SELECT count(*) FROM (SELECT 1 FROM run_rows" + where.sql() + " LIMIT " +
-                                           std::to_string(most) + ")");
-        where.bind(count);
-        count.executeStep();
-        return count.getColumn(0).getInt64();
+        const std::int64_t open = countOf(*m_db, openHalf(query, match, {}), most);
+        return open + countOf(*m_db, sealedHalf(*m_db, query, match, {}), most - open);
     });
 }
 
-Result<std::vector<records::SeriesName>> FileReader::seriesNames() const
+Result<std::int64_t> FileReader::wantingReview() const
 {
-    return ask([&]() -> Result<std::vector<records::SeriesName>> {
-        SQLite::Statement query(*m_db, "SELECT press, target, max(unit), count(*) FROM reading_rows "
-                                       "GROUP BY press, target ORDER BY press, target");
-        std::vector<records::SeriesName> all;
-        while (query.executeStep())
-            all.push_back({query.getColumn(0).getString(), query.getColumn(1).getString(),
-                           query.getColumn(2).getString(), query.getColumn(3).getInt64()});
-        return all;
+    return ask([&]() -> Result<std::int64_t> {
+        return numberOf(
+            *m_db,
+            (std::string("SELECT count(*) FROM run_rows INDEXED BY run_rows_by_wanting WHERE ") + kWanting).c_str());
     });
-}
-
-Result<records::Page<records::StageTime>> FileReader::stageTimes(const records::CourseQuery&, std::string_view) const
-{
-    return records::Page<records::StageTime>{};  // no table of this layout tells
-}
-
-Result<records::Page<records::Incident>> FileReader::incidents(const records::CourseQuery&, std::string_view) const
-{
-    return records::Page<records::Incident>{};  // no table of this layout tells
 }
 
 }  // namespace taut::logbook

@@ -200,6 +200,94 @@ CREATE VIEW attachments AS SELECT sha256, length(content) AS size, content FROM 
 )";
 }
 
+/// Since layout 7: what is asked of the courses of runs, and every list by an index of its own. An index of runs holds
+/// what else a list may be narrowed by, so that whatever does not fit is passed over without its row being read.
+std::string courseTables()
+{
+    return R"(
+ALTER TABLE run_rows ADD COLUMN kind TEXT NOT NULL DEFAULT '';
+ALTER TABLE run_rows ADD COLUMN press_edition INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE run_rows ADD COLUMN press_sha TEXT NOT NULL DEFAULT '';
+ALTER TABLE run_rows ADD COLUMN title TEXT NOT NULL DEFAULT '';
+ALTER TABLE run_rows ADD COLUMN customer TEXT NOT NULL DEFAULT '';
+ALTER TABLE run_rows ADD COLUMN outside INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE run_rows ADD COLUMN incidents INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE run_rows ADD COLUMN hour INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE run_rows ADD COLUMN waste_m REAL;
+ALTER TABLE reading_rows ADD COLUMN aimed REAL;
+ALTER TABLE reading_rows ADD COLUMN first_verdict TEXT NOT NULL DEFAULT '';
+DROP INDEX run_rows_by_press;
+DROP INDEX run_rows_by_job;
+CREATE INDEX run_rows_by_press ON run_rows
+    (press, seq, present, state, deviations, begun, incidents, job, substrate, operator);
+CREATE INDEX run_rows_by_job ON run_rows
+    (job, seq, present, state, deviations, begun, incidents, press, substrate, operator);
+CREATE INDEX run_rows_by_substrate ON run_rows
+    (substrate, seq, present, state, deviations, begun, incidents, press, job, operator);
+CREATE INDEX run_rows_by_person ON run_rows
+    (operator, seq, present, state, deviations, begun, press, job, substrate);
+CREATE INDEX run_rows_by_state ON run_rows (state, seq, present, deviations, begun);
+CREATE INDEX run_rows_by_incidents ON run_rows (seq, present, begun) WHERE incidents > 0;
+CREATE INDEX run_rows_by_deviations ON run_rows (seq, present, state, begun) WHERE deviations > 0;
+CREATE INDEX run_rows_by_wanting ON run_rows (seq, state, begun) WHERE present IN ('sealed', 'corrected');
+CREATE INDEX run_rows_by_open ON run_rows (number) WHERE seq IS NULL;
+CREATE INDEX reading_rows_by_target ON reading_rows (target, seq, step);
+CREATE TABLE series_rows (
+    press TEXT NOT NULL,
+    target TEXT NOT NULL,
+    unit TEXT NOT NULL,
+    readings INTEGER NOT NULL,
+    PRIMARY KEY (press, target)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE day_rows (
+    day INTEGER PRIMARY KEY,
+    first INTEGER NOT NULL,
+    last INTEGER NOT NULL
+) STRICT;
+CREATE TABLE stage_rows (
+    seq INTEGER NOT NULL REFERENCES seal_rows (seq),
+    place INTEGER NOT NULL,
+    stage TEXT NOT NULL,
+    worked INTEGER NOT NULL,
+    watched INTEGER NOT NULL,
+    away INTEGER NOT NULL,
+    external INTEGER NOT NULL,
+    PRIMARY KEY (seq, place)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE incident_rows (
+    seq INTEGER NOT NULL REFERENCES seal_rows (seq),
+    n INTEGER NOT NULL,
+    what TEXT NOT NULL,
+    step TEXT NOT NULL,
+    target TEXT NOT NULL,
+    detail TEXT NOT NULL,
+    at INTEGER NOT NULL,
+    PRIMARY KEY (seq, n, what)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE word_rows (
+    row INTEGER PRIMARY KEY,
+    run TEXT NOT NULL,
+    job TEXT NOT NULL,
+    title TEXT NOT NULL,
+    customer TEXT NOT NULL,
+    substrate TEXT NOT NULL,
+    rolls TEXT NOT NULL,
+    operator TEXT NOT NULL,
+    remarks TEXT NOT NULL
+) STRICT;
+CREATE VIRTUAL TABLE word_search USING fts5(run, job, title, customer, substrate, rolls, operator, remarks,
+    content='word_rows', content_rowid='row', columnsize=0, prefix='1 2 3 4',
+    tokenize='unicode61 remove_diacritics 2');
+CREATE VIEW stage_times AS SELECT s.seq AS seq, r.run_id AS run_id, s.place AS place, s.stage AS stage,
+    s.worked AS worked_ms, s.watched AS watched_ms, s.away AS away_ms, s.external AS external_ms
+    FROM stage_rows AS s JOIN run_rows AS r ON r.seq = s.seq;
+)"
+           "CREATE VIEW incidents AS SELECT i.seq AS seq, r.run_id AS run_id, i.n AS n, i.what AS what, i.step AS "
+           "step, "
+           "i.target AS target, i.detail AS detail, " +
+           utc("i.at") + " AS at FROM incident_rows AS i JOIN run_rows AS r ON r.seq = i.seq;\n";
+}
+
 std::string views()
 {
     return "CREATE VIEW seals AS SELECT seq, kind, id, subject, " + utc("sealed_at") +
@@ -233,7 +321,9 @@ using Layout = std::map<std::string, std::string>;
 Layout layoutOf(SQLite::Database& db)
 {
     Layout layout;
-    SQLite::Statement query(db, "SELECT type || ' ' || name, sql FROM sqlite_schema WHERE sql IS NOT NULL");
+    // What lies behind the search the engine lays out, each version as it does; that it is there counts.
+    SQLite::Statement query(db, "SELECT type || ' ' || name, CASE WHEN type = 'table' AND name GLOB 'word_search_*' "
+                                "THEN '' ELSE sql END FROM sqlite_schema WHERE sql IS NOT NULL");
     while (query.executeStep()) layout[query.getColumn(0).getString()] = query.getColumn(1).getString();
     return layout;
 }
@@ -264,7 +354,8 @@ const std::string& schemaSql()
 std::string stepTo(int layout)
 {
     // What the layout has that the one before it has not; what was there before stays as it is.
-    return layout == 6 ? attachmentTables() : std::string();
+    if (layout == 6) return attachmentTables();
+    return layout == 7 ? courseTables() : std::string();
 }
 
 std::vector<std::string> layoutDifferences(SQLite::Database& db)

@@ -172,20 +172,6 @@ std::optional<Json> listDifference(const Json::Array& before, const Json::Array&
     return figures && figures->dump().size() <= list.dump().size() ? std::move(*figures) : std::move(list);
 }
 
-/// "7" or "3..9".
-std::optional<std::pair<std::size_t, std::size_t>> runFrom(const std::string& text)
-{
-    std::size_t first = 0, last = 0;
-    const char* const end = text.data() + text.size();
-    const auto one = std::from_chars(text.data(), end, first);
-    if (one.ec != std::errc{}) return std::nullopt;
-    if (one.ptr == end) return std::pair{first, first};
-    if (end - one.ptr < 3 || one.ptr[0] != '.' || one.ptr[1] != '.') return std::nullopt;
-    const auto two = std::from_chars(one.ptr + 2, end, last);
-    if (two.ec != std::errc{} || two.ptr != end || last <= first) return std::nullopt;
-    return std::pair{first, last};
-}
-
 std::optional<Json> listWith(const Json::Array& before, const Json::Array& difference)
 {
     if (!difference.empty() && std::all_of(difference.begin(), difference.end(), isFigure))
@@ -194,7 +180,7 @@ std::optional<Json> listWith(const Json::Array& before, const Json::Array& diffe
     Json list = Json::array();
     for (const Json& item : difference) {
         if (item.isString()) {
-            const auto run = runFrom(item.text());
+            const auto run = placesIn(item.text());
             if (!run) return std::nullopt;
             for (std::size_t i = run->first; i <= run->second; ++i) {
                 if (!places.isFree(i)) return std::nullopt;
@@ -214,6 +200,19 @@ std::optional<Json> listWith(const Json::Array& before, const Json::Array& diffe
 }
 
 }  // namespace
+
+std::optional<std::pair<std::size_t, std::size_t>> placesIn(const std::string& text)
+{
+    std::size_t first = 0, last = 0;
+    const char* const end = text.data() + text.size();
+    const auto one = std::from_chars(text.data(), end, first);
+    if (one.ec != std::errc{}) return std::nullopt;
+    if (one.ptr == end) return std::pair{first, first};
+    if (end - one.ptr < 3 || one.ptr[0] != '.' || one.ptr[1] != '.') return std::nullopt;
+    const auto two = std::from_chars(one.ptr + 2, end, last);
+    if (two.ec != std::errc{} || two.ptr != end || last <= first) return std::nullopt;
+    return std::pair{first, last};
+}
 
 std::optional<Json> differenceOf(const Json& before, const Json& after)
 {

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <optional>
+#include <string>
+#include <utility>
 
 #include "core/base/json.h"
 
@@ -24,6 +27,9 @@ namespace taut::seal {
 
 /// `before` with the difference done; nothing when that names a place or a member which is not there.
 [[nodiscard]] std::optional<Json> withDifference(const Json& before, const Json& difference);
+
+/// First and last of the places that a text "7" or "3..9" of such a list stands for; nothing when it is no such text.
+[[nodiscard]] std::optional<std::pair<std::size_t, std::size_t>> placesIn(const std::string& text);
 
 /// A list of objects, each but the first told as its difference to the one before it where that can be: then it has
 /// "since", the place of the one before.
