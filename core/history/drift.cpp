@@ -3,15 +3,18 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numeric>
 
 namespace taut::history {
 
 namespace {
 
-constexpr std::size_t kFewestWatched = 12;
 /// A move that is smaller is not told (a proposal, no source).
 constexpr double kWorthSigmas = 0.5;
+/// How often chance may make a difference of means that is told as a move, for one given place (a proposal, no source;
+/// the place is sought, so that about one series of a hundred shows one).
+constexpr double kByChance = 0.002;
 
 Finding tooFewPoints()
 {
@@ -25,32 +28,50 @@ double meanOf(const std::vector<double>& values, std::size_t begin, std::size_t 
     return std::accumulate(from, to, 0.0) / static_cast<double>(end - begin);
 }
 
-/// Where the last phase went from where it began, by cumulative sums over what follows its baseline.
+/// The spread from one reading to the next, of a whole phase: a shift touches one of its ranges only. Where most ranges
+/// are nought the gauge is coarser than the spread, and the mean range makes too little of it: then by the mean square.
+double sigmaOf(const stats::ControlChart& chart, const stats::Phase& phase)
+{
+    constexpr double kSame = 1e-9;
+    double sum = 0, squares = 0;
+    std::size_t differ = 0;
+    for (std::size_t i = phase.begin + 1; i < phase.end; ++i) {
+        const double range = *chart.ranges[i];
+        if (range <= kSame * std::max(std::abs(chart.values[i]), std::abs(chart.values[i - 1]))) continue;
+        sum += range;
+        squares += range * range;
+        ++differ;
+    }
+    const auto ranges = static_cast<double>(phase.end - phase.begin - 1);
+    return 2 * static_cast<double>(differ) < ranges ? std::sqrt(squares / ranges / 2)
+                                                    : sum / ranges / stats::kRangeOfTwo;
+}
+
+/// Where the last phase went from where it began, by cumulative sums.
 std::optional<Moved> movedIn(const stats::ControlChart& chart)
 {
     const stats::Phase& phase = chart.phases.back();
-    if (phase.end - phase.begin < kFewestWatched) return std::nullopt;
+    const std::size_t count = phase.end - phase.begin;
+    if (count < kFewestWatched) return std::nullopt;
     // The centre is that of the points with which the phase began, whatever the chart is judged by.
-    const std::size_t base = std::min(kBaseline, (phase.end - phase.begin) / 2);
-    const auto first = stats::chartOf({chart.values.begin() + static_cast<std::ptrdiff_t>(phase.begin),
-                                       chart.values.begin() + static_cast<std::ptrdiff_t>(phase.begin + base)});
-    if (!first || !first->phases.front().limits) return std::nullopt;
-    const stats::Limits& limits = *first->phases.front().limits;
-    if (limits.sigma <= 0) return std::nullopt;
-    const std::span<const double> values(chart.values.data() + phase.begin, phase.end - phase.begin);
-    const auto sums = stats::cusumOf(values, limits.centre, limits.sigma);
+    const std::size_t base = std::min(kBaseline, count / 2);
+    const double centre = meanOf(chart.values, phase.begin, phase.begin + base);
+    const double sigma = sigmaOf(chart, phase);
+    const auto sums = stats::cusumOf(std::span<const double>(chart.values.data() + phase.begin, count), centre, sigma);
     if (!sums) return std::nullopt;
-    const stats::Move* latest = nullptr;
-    for (const stats::Move& move : sums->moves)
-        if (latest == nullptr || (move.stands && !latest->stands) || (move.stands == latest->stands)) latest = &move;
-    if (latest == nullptr) return std::nullopt;
-    Moved moved;
-    moved.since = phase.begin + latest->since;
-    moved.side = latest->side;
-    moved.stands = latest->stands;
-    moved.by = meanOf(chart.values, moved.since, phase.begin + latest->until + 1) - limits.centre;
-    moved.sigmas = moved.by / limits.sigma;
-    return moved;
+    // The published decision is for a centre and a sigma that are known. Here both are from a few readings: what is
+    // told must be more than their own doubt explains as well.
+    const double freedom = stats::freedomOfRanges(count - 1);
+    for (auto move = sums->moves.rbegin(); move != sums->moves.rend(); ++move) {
+        const std::size_t many = move->until - move->since + 1;
+        const double by = meanOf(chart.values, phase.begin + move->since, phase.begin + move->until + 1) - centre;
+        const double doubt = sigma * std::sqrt(1.0 / static_cast<double>(base) + 1.0 / static_cast<double>(many));
+        // One that is over may lie anywhere: chance had as many places for it as the baseline goes into the phase.
+        const double places = move->stands ? 1 : static_cast<double>(count) / static_cast<double>(base);
+        if (std::abs(by) <= doubt * stats::studentQuantile(1 - kByChance / places / 2, freedom)) continue;
+        return Moved{phase.begin + move->since, move->side, by, by / sigma, move->stands};
+    }
+    return std::nullopt;
 }
 
 /// The window of the newest reading, where every reading of the phase had the same.
@@ -70,12 +91,15 @@ std::optional<stats::Tolerance> toleranceOf(const Series& series, const stats::P
     return tolerance;
 }
 
-Result<stats::Capability> capabilityIn(const stats::ControlChart& chart, const std::optional<stats::Tolerance>& window)
+Result<stats::Capability> capabilityIn(const stats::ControlChart& chart, const std::optional<stats::Tolerance>& window,
+                                       const Point& newest)
 {
     if (!chart.phases.back().limits) return tooFewPoints();
+    if (!window && !newest.low && !newest.high)
+        return refuse("history.window", "phase", "The newest of these readings has no window.",
+                      "Choose a reading that is judged.");
     if (!window)
-        return refuse("history.window", "phase",
-                      "The windows of these readings are not all the same, or there is none.",
+        return refuse("history.window", "phase", "The windows of these readings are not all the same.",
                       "Choose one job or one substrate, or the distance from the target.");
     return stats::capabilityOf(chart, chart.phases.back(), *window);
 }
@@ -99,20 +123,27 @@ Result<Drift> driftOf(Series series, const DriftBy& by)
     rules.rules = rulesOf(by.rules);
     if (by.baseline) rules.baseline = kBaseline;
     std::vector<double> values;
+    std::map<std::string, std::string> profile;
     for (std::size_t i = 0; i < series.points.size(); ++i) {
-        values.push_back(series.points[i].value);
-        if (i > 0 && series.points[i].pressSha != series.points[i - 1].pressSha) rules.starts.push_back(i);
+        const Point& point = series.points[i];
+        values.push_back(point.value);
+        const auto [known, first] = profile.try_emplace(point.press, point.pressSha);
+        if (!first && known->second != point.pressSha) rules.starts.push_back(i);
+        known->second = point.pressSha;
     }
+    if (values.empty())
+        return refuse("stats.too_few", series.target, "There is no reading to be charted.", "Choose a longer time.");
     auto chart = stats::chartOf(std::move(values), rules);
     if (!chart) return chart.error();
     const std::optional<stats::Tolerance> tolerance = toleranceOf(series, chart->phases.back());
-    auto capability = capabilityIn(*chart, tolerance);
+    auto capability = capabilityIn(*chart, tolerance, series.points.back());
     auto moved = movedIn(*chart);
     return Drift{std::move(series), *std::move(chart), tolerance, moved, std::move(capability)};
 }
 
 Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const std::string& press,
-                                       const std::function<bool()>& goOn, std::size_t most)
+                                       const std::function<bool()>& goOn, std::size_t most,
+                                       std::optional<std::int64_t> untilMs)
 {
     const auto names = reader.seriesNames();
     if (!names) return names.error();
@@ -123,6 +154,7 @@ Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const std:
         records::SeriesQuery query;
         query.press = name.press;
         query.target = name.target;
+        query.untilMs = untilMs;
         auto series = seriesOf(reader, query, Measure::FromTarget, most);
         if (!series || series->unaimed > series->points.size()) series = seriesOf(reader, query, Measure::Read, most);
         if (!series) continue;

@@ -22,6 +22,9 @@ enum class RuleSet : std::uint8_t { Usual, Early, All, WesternElectric };
 /// own drift, and shows a signal by chance in about one point of a hundred.
 inline constexpr std::size_t kBaseline = 30;
 
+/// A phase of fewer readings does not tell whether it has moved.
+inline constexpr std::size_t kFewestWatched = 12;
+
 struct DriftBy {
     RuleSet rules = RuleSet::Usual;
     bool baseline = true;  ///< limits from the first kBaseline points of a phase; else from all
@@ -29,10 +32,10 @@ struct DriftBy {
 
 /// A phase's move away from where it began.
 struct Moved {
-    std::size_t since{};  ///< first point of the move
+    std::size_t since{};  ///< first point of the move, or a few before it where they happened to lie that way
     int side{};           ///< +1 up, -1 down
     double by{};          ///< mean of the points from then on, less the centre of the baseline; SI
-    double sigmas{};      ///< that over the sigma of the baseline
+    double sigmas{};      ///< that over the scatter from one reading to the next, of the whole phase
     bool stands{};        ///< to the end of the series
 };
 
@@ -41,12 +44,13 @@ struct Drift {
     Series series;
     stats::ControlChart chart;
     std::optional<stats::Tolerance> tolerance;  ///< window of the newest reading, where it is the same in the phase
-    std::optional<Moved> moved;                 ///< in the last phase; the latest that is more than chance
+    std::optional<Moved> moved;                 ///< in the last phase: the latest that is more than chance
     Result<stats::Capability> capability;       ///< of the last phase
 
     [[nodiscard]] const stats::Phase& last() const { return chart.phases.back(); }
 };
-/// Phases begin where the press ran by another profile. Refuses as stats::chartOf does.
+/// Phases begin where a press ran by another profile than before. Refuses as stats::chartOf does, and a series without
+/// points with stats.too_few.
 [[nodiscard]] Result<Drift> driftOf(Series series, const DriftBy& by = {});
 
 /// One line of the list of what drifts.
@@ -64,9 +68,10 @@ struct Watched {
     bool worth = false;  ///< the move stands and is more than half a sigma: it comes first
 };
 /// Every reading of every press, or of one, judged as above from its newest `most`, what moved most first. Readings
-/// with an aim are followed as their distance from it. Those with fewer than twelve points are left out. `goOn` is
-/// asked between two series; false ends it with what there is.
+/// with an aim are followed as their distance from it. Those with fewer than kFewestWatched points are left out, and
+/// runs that began at `untilMs` or later. `goOn` is asked between two series; false ends it with what there is.
 [[nodiscard]] Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const std::string& press,
-                                                     const std::function<bool()>& goOn = {}, std::size_t most = 500);
+                                                     const std::function<bool()>& goOn = {}, std::size_t most = 500,
+                                                     std::optional<std::int64_t> untilMs = {});
 
 }  // namespace taut::history

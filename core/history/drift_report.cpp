@@ -3,8 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <set>
 
 #include "core/report/parts.h"
 
@@ -21,17 +19,13 @@ TextArg number(double value) { return Quantity(value, Kind::Count).magnitude(); 
 
 Text rulesSaid(const Drift& drift)
 {
-    std::set<std::string> ids;
-    std::vector<Text> names;
-    for (const stats::Signal& signal : drift.chart.patterns)
-        if (ids.insert(std::string(stats::idOf(signal.rule))).second) names.push_back(stats::nameOf(signal.rule));
-    if (names.empty()) return "No pattern that chance seldom makes.";
-    return {"%1 patterns that chance seldom makes.", {static_cast<std::int64_t>(drift.chart.patterns.size())}};
+    if (drift.chart.patterns.empty()) return "No pattern that chance seldom makes.";
+    return {"Patterns that chance seldom makes: %1.", {static_cast<std::int64_t>(drift.chart.patterns.size())}};
 }
 
 Text phaseName(std::size_t index, const stats::Phase& phase, std::size_t all)
 {
-    if (!phase.limits) return {"phase %1: too few", {static_cast<std::int64_t>(index + 1)}};
+    if (!phase.limits) return {"phase %1: one reading", {static_cast<std::int64_t>(index + 1)}};
     if (phase.limits->provisional)
         return all == 1 ? Text("limits provisional")
                         : Text("phase %1, limits provisional", {static_cast<std::int64_t>(index + 1)});
@@ -102,9 +96,28 @@ report::Table capabilityTable(const Drift& drift)
     } else {
         row("Pp, Ppk", Text("Not said: %1", {std::vector<Text>{all.performance.error().text}}));
     }
-    row("Readings below and above the window",
+    row("Readings below the window, and above it",
         Text("%1 and %2", {static_cast<std::int64_t>(all.below), static_cast<std::int64_t>(all.above)}));
     return table;
+}
+
+/// Whether any of these readings came with it; a procedure may have been behind any.
+bool concerns(const Series& series, const ChangedThen& change)
+{
+    return change.what == "procedure" ||
+           std::any_of(series.points.begin(), series.points.end(), [&](const Point& point) {
+               return change.id == (change.what == "press" ? point.press
+                                    : change.what == "job" ? point.job
+                                                           : point.substrate);
+           });
+}
+
+Text changeSaid(const ChangedThen& change)
+{
+    const std::vector<TextArg> args{change.id, static_cast<std::int64_t>(change.edition)};
+    if (change.what == "press") return Text("profile of the press %1, edition %2", args);
+    if (change.what == "job") return Text("job %1, edition %2", args);
+    return change.what == "substrate" ? Text("substrate %1, edition %2", args) : Text("procedure %1, edition %2", args);
 }
 
 Result<report::Table> changesTable(const records::Reader& reader, const Drift& drift, int offsetMinutes)
@@ -115,18 +128,10 @@ Result<report::Table> changesTable(const records::Reader& reader, const Drift& d
     const Point& since = drift.series.points[drift.moved->since];
     const auto changes = changedAround(reader, since.atMs);
     if (!changes) return changes.error();
-    for (const ChangedThen& change : *changes) {
-        if (change.what == "press" && !drift.series.press.empty() && change.id != drift.series.press) continue;
-        static const std::map<std::string, const char*> kSaid{{"press", "profile of the press %1, edition %2"},
-                                                              {"job", "job %1, edition %2"},
-                                                              {"substrate", "substrate %1, edition %2"},
-                                                              {"procedure", "procedure %1, edition %2"}};
-        const auto found = kSaid.find(change.what);
-        if (found == kSaid.end()) continue;
-        table.rows.push_back({report::cell(data(dayText(change.atMs, offsetMinutes))),
-                              report::cell(Text(found->second, {change.id, static_cast<std::int64_t>(change.edition)})),
-                              report::cell(data(change.byName))});
-    }
+    for (const ChangedThen& change : *changes)
+        if (concerns(drift.series, change))
+            table.rows.push_back({report::cell(data(dayText(change.atMs, offsetMinutes))),
+                                  report::cell(changeSaid(change)), report::cell(data(change.byName))});
     const auto first = [&](auto of, Text said) {
         for (std::size_t i = 0; i < drift.moved->since; ++i)
             if (of(drift.series.points[i]) == of(since)) return;
@@ -165,17 +170,22 @@ Result<std::vector<ChangedThen>> changedAround(const records::Reader& reader, st
 
 Text movedSaid(const Drift& drift, int offsetMinutes)
 {
-    if (!drift.moved) return "It stayed where it began.";
+    if (!drift.moved && drift.last().end - drift.last().begin < kFewestWatched)
+        return Text("There are too few readings to tell whether it has moved: %1 are wanted.",
+                    {static_cast<std::int64_t>(kFewestWatched)});
+    if (!drift.moved)
+        return drift.chart.phases.size() > 1 ? Text("It has stayed where it began under the present profile.")
+                                             : Text("It has stayed where it began.");
     const Moved& moved = *drift.moved;
     const Point& since = drift.series.points[moved.since];
     const Quantity by = drift.series.quantity(std::abs(moved.by));
     const std::vector<TextArg> args{dayText(since.atMs, offsetMinutes), since.run, by.magnitude(),
                                     number(std::abs(moved.sigmas))};
     if (moved.stands)
-        return moved.side > 0 ? Text("Since %1 (run %2) it is %3 higher, %4 sigma.", args)
-                              : Text("Since %1 (run %2) it is %3 lower, %4 sigma.", args);
-    return moved.side > 0 ? Text("From %1 (run %2) it was %3 higher for a time, %4 sigma.", args)
-                          : Text("From %1 (run %2) it was %3 lower for a time, %4 sigma.", args);
+        return moved.side > 0 ? Text("Since %1 (run %2) it is %3 higher: %4 times its usual scatter.", args)
+                              : Text("Since %1 (run %2) it is %3 lower: %4 times its usual scatter.", args);
+    return moved.side > 0 ? Text("From %1 (run %2) it was %3 higher for a time: %4 times its usual scatter.", args)
+                          : Text("From %1 (run %2) it was %3 lower for a time: %4 times its usual scatter.", args);
 }
 
 report::ControlFigure valuesFigure(const Drift& drift, Names& names, int offsetMinutes)
@@ -205,7 +215,7 @@ report::ControlFigure valuesFigure(const Drift& drift, Names& names, int offsetM
         figure.phases.push_back(std::move(drawn));
     }
     if (drift.moved) figure.since = drift.moved->since;
-    figure.summary = {Text("%1 readings of %2 phases.", {static_cast<std::int64_t>(series.points.size()),
+    figure.summary = {Text("Readings: %1. Phases: %2.", {static_cast<std::int64_t>(series.points.size()),
                                                          static_cast<std::int64_t>(drift.chart.phases.size())}),
                       movedSaid(drift, offsetMinutes), rulesSaid(drift)};
     return figure;
@@ -217,23 +227,22 @@ report::ControlFigure rangesFigure(const Drift& drift, Names& names, int offsetM
     figure.caption = "From one reading to the next";
     figure.yName = Text("Difference to the one before, %1", {std::vector<Text>{nameOf(drift, names)}});
     const Series& series = drift.series;
-    for (std::size_t i = 0; i < series.points.size(); ++i) {
-        const double range = drift.chart.ranges[i].value_or(0);
-        figure.dots.push_back({series.quantity(range), false, false, dayText(series.points[i].atMs, offsetMinutes)});
-    }
-    for (const std::size_t point : drift.chart.widened) figure.dots[point].signal = true;
+    const std::vector<std::size_t>& widened = drift.chart.widened;
     for (const stats::Phase& phase : drift.chart.phases) {
+        if (!phase.limits) continue;
+        // The first reading of a phase has none before it, and so no dot.
         report::ControlFigure::Phase drawn;
-        drawn.begin = phase.begin;
-        drawn.end = phase.end;
-        if (phase.limits) {
-            drawn.centre = series.quantity(phase.limits->meanRange);
-            drawn.high = series.quantity(phase.limits->rangeLimit());
-        }
+        drawn.begin = figure.dots.size();
+        for (std::size_t i = phase.begin + 1; i < phase.end; ++i)
+            figure.dots.push_back({series.quantity(*drift.chart.ranges[i]),
+                                   std::binary_search(widened.begin(), widened.end(), i), false,
+                                   dayText(series.points[i].atMs, offsetMinutes)});
+        drawn.end = figure.dots.size();
+        drawn.centre = series.quantity(phase.limits->meanRange);
+        drawn.high = series.quantity(phase.limits->rangeLimit());
         figure.phases.push_back(std::move(drawn));
     }
-    figure.summary = {
-        Text("%1 differences beyond their limit.", {static_cast<std::int64_t>(drift.chart.widened.size())})};
+    figure.summary = {Text("Differences beyond their limit: %1.", {static_cast<std::int64_t>(widened.size())})};
     return figure;
 }
 
@@ -247,27 +256,28 @@ Result<report::Report> driftReport(const records::Reader& reader, const Drift& d
     report::Facts facts;
     const Point& first = series.points.front();
     const Point& last = series.points.back();
-    facts.pairs = {{"Readings", report::cell(Text("%1", {static_cast<std::int64_t>(series.points.size())}))},
-                   {"From", report::cell(data(dayText(first.atMs, offsetMinutes)))},
-                   {"To", report::cell(data(dayText(last.atMs, offsetMinutes)))},
-                   {"Newest", report::cell(series.quantity(last.value))}};
+    facts.pairs = {{Text("Readings"), report::cell(Text("%1", {static_cast<std::int64_t>(series.points.size())}))},
+                   {Text("From"), report::cell(data(dayText(first.atMs, offsetMinutes)))},
+                   {Text("To"), report::cell(data(dayText(last.atMs, offsetMinutes)))},
+                   {Text("Newest"), report::cell(series.quantity(last.value))}};
     if (const auto& limits = drift.last().limits) {
-        facts.pairs.emplace_back("Centre", report::cell(series.quantity(limits->centre)));
-        facts.pairs.emplace_back("Sigma", report::cell(series.quantity(limits->sigma)));
+        facts.pairs.emplace_back(Text("Centre"), report::cell(series.quantity(limits->centre)));
+        facts.pairs.emplace_back(Text("Usual scatter (sigma)"), report::cell(series.quantity(limits->sigma)));
     }
     report.sections.emplace_back(std::move(facts));
     report.sections.emplace_back(report::Paragraph{movedSaid(drift, offsetMinutes), true});
     report.sections.emplace_back(report::Paragraph{rulesSaid(drift), false});
     if (series.unaimed > 0)
         report.sections.emplace_back(
-            report::Paragraph{{"%1 readings had no target to be compared with and are left out.",
-                               {static_cast<std::int64_t>(series.unaimed)}},
+            report::Paragraph{Text("Readings left out, since there was no target to hold them against: %1.",
+                                   {static_cast<std::int64_t>(series.unaimed)}),
                               false});
     if (series.older)
         report.sections.emplace_back(
             report::Paragraph{"Older readings are not shown: choose a time to see them.", false});
     report.sections.emplace_back(valuesFigure(drift, names, offsetMinutes));
-    report.sections.emplace_back(rangesFigure(drift, names, offsetMinutes));
+    if (auto ranges = rangesFigure(drift, names, offsetMinutes); !ranges.dots.empty())
+        report.sections.emplace_back(std::move(ranges));
     if (drift.moved) {
         auto changes = changesTable(reader, drift, offsetMinutes);
         if (!changes) return changes.error();
@@ -275,12 +285,27 @@ Result<report::Report> driftReport(const records::Reader& reader, const Drift& d
     }
     if (!drift.chart.patterns.empty()) report.sections.emplace_back(signalsTable(drift, offsetMinutes));
     report.sections.emplace_back(capabilityTable(drift));
+    if (drift.capability)
+        report.sections.emplace_back(report::Paragraph{
+            "At 1 the usual scatter just fills the window, below 1 it does not fit; 1.33 and more is what is commonly "
+            "asked for. Cpk and Ppk are smaller where the centre is not in the middle.",
+            false});
+    const bool baseline = std::any_of(drift.chart.phases.begin(), drift.chart.phases.end(), [](const auto& phase) {
+        return phase.limits && phase.limits->from < phase.end - phase.begin;
+    });
     report.sections.emplace_back(report::Paragraph{
-        "Control limits stand three sigma from the centre; sigma is the mean moving range over 1.128, of the first 30 "
-        "readings of a phase where it has more (NIST/SEMATECH handbook, 6.3.2.2). A new phase begins where the profile "
-        "of "
-        "the press changed. Since when is by cumulative sums (6.3.2.3). A pattern may come by chance, about once in a "
-        "hundred readings.",
+        baseline ? Text("Control limits stand three sigma from the centre. Both are reckoned from the first %1 "
+                        "readings of a phase: sigma is their mean difference to the one before, over 1.128 "
+                        "(NIST/SEMATECH handbook, 6.3.2.2).",
+                        {static_cast<std::int64_t>(kBaseline)})
+                 : Text("Control limits stand three sigma from the centre. Both are reckoned from all readings of a "
+                        "phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, "
+                        "6.3.2.2)."),
+        false});
+    report.sections.emplace_back(report::Paragraph{
+        "A new phase begins where the profile of the press changed. Since when a reading has moved is found by "
+        "cumulative sums (6.3.2.3) and told where chance alone would seldom do it. A pattern may come by chance, about "
+        "once in a hundred readings.",
         false});
     return report;
 }

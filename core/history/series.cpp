@@ -69,8 +69,8 @@ Result<Series> seriesOf(const records::Reader& reader, records::SeriesQuery quer
     series.unit = newest->unit();
     for (auto it = newestFirst.rbegin(); it != newestFirst.rend(); ++it) {
         const double by = measure == Measure::FromTarget ? *it->aimed : 0;
-        Point point{it->seq,  it->run,        it->step, it->job, it->substrate,         it->roll, it->pressSha,
-                    it->atMs, it->value - by, {},       {},      it->first == "outside"};
+        Point point{it->seq,      it->run,  it->step,       it->press, it->job, it->substrate,         it->roll,
+                    it->pressSha, it->atMs, it->value - by, {},        {},      it->first == "outside"};
         point.low = moved(it->low, by, series);
         point.high = moved(it->high, by, series);
         series.points.push_back(std::move(point));

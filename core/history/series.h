@@ -19,7 +19,7 @@ enum class Measure : std::uint8_t { Read, FromTarget };
 /// One reading in the order of its run.
 struct Point {
     std::uint64_t seq{};  ///< of its run's seal
-    std::string run, step, job, substrate, roll, pressSha;
+    std::string run, step, press, job, substrate, roll, pressSha;
     std::int64_t atMs{};
     double value{};                     ///< SI: what was read, or that less its aim
     std::optional<Quantity> low, high;  ///< of its window, moved with the value
