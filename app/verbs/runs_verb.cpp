@@ -7,6 +7,7 @@
 #include "app/verbs/verbs.h"
 #include "core/base/clock.h"
 #include "core/logbook/logbook.h"
+#include "core/records/listed.h"
 #include "core/records/texts.h"
 #include "core/report/readings.h"
 #include "core/run/run.h"
@@ -25,26 +26,6 @@ Result<std::int64_t> dayOf(const std::string& option, const std::string& said, b
         return refuse("option.no_value", option, {"%1 is not a date.", {said}}, "Write it as 2026-11-25.");
     const std::int64_t local = *midnight - SystemClock().now().offsetMinutes * 60000LL;
     return end ? local + 24 * 3600000LL : local;
-}
-
-Json runJson(const records::RunRow& row)
-{
-    const auto orNull = [](const std::string& text) { return text.empty() ? Json() : Json(text); };
-    return Json::object()
-        .set("seq", row.seq)
-        .set("run", row.run)
-        .set("press", row.press)
-        .set("job", row.job)
-        .set("substrate", row.substrate)
-        .set("roll", row.roll)
-        .set("operator", row.operatorName)
-        .set("begun", utcText(row.begunMs))
-        .set("ended", row.endedMs == 0 ? Json() : Json(utcText(row.endedMs)))
-        .set("state", row.state)
-        .set("present", row.present)
-        .set("verdict", orNull(row.verdict))
-        .set("deviations", row.deviations)
-        .set("reviewed_by", orNull(row.reviewedBy));
 }
 
 /// A word of a file as people write it: "with deviations".
@@ -77,7 +58,7 @@ Exit list(const records::Reader& reader, const records::RunQuery& query, const O
     if (!page) return refused(console, json, page.error());
     if (json) {
         Json all = Json::array();
-        for (const records::RunRow& row : page->rows) all.add(runJson(row));
+        for (const records::RunRow& row : page->rows) all.add(records::runJson(row));
         print(console,
               answer().set("runs", std::move(all)).set("next", page->next.empty() ? Json() : Json(page->next)));
         return Exit::Done;

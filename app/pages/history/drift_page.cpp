@@ -127,8 +127,22 @@ DriftPage::DriftPage(Session* session, QWidget* parent)
     auto* all = new QHBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     auto* leftBox = new QVBoxLayout;
+    m_choose = worded(tr("Choose what is followed"), "", this);
+    m_choose->setObjectName(QStringLiteral("chooseFollowed"));
+    m_choose->setCheckable(true);
+    m_choose->setMinimumHeight(sizes().control);
+    narrow->addStretch(1);
+    auto* room = new ScrollRoom(narrowBox, this);
+    room->hide();
+    leftBox->addWidget(m_choose);
     leftBox->addLayout(left, 1);
-    leftBox->addWidget(narrowBox);
+    leftBox->addWidget(room, 1);
+    // The list or what narrows it: there is no room for both.
+    connect(m_choose, &QPushButton::toggled, this, [this, room](bool chooses) {
+        m_list->setVisible(!chooses);
+        room->setVisible(chooses);
+        m_choose->setText(chooses ? tr("Back to the list") : tr("Choose what is followed"));
+    });
     all->addLayout(leftBox, 2);
     all->addSpacing(sizes().gap);
     all->addWidget(m_right, 4);

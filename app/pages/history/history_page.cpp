@@ -6,11 +6,13 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "app/pages/history/narrowing.h"
 #include "app/pages/history/record_acts.h"
 #include "app/pages/history/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/attachment_panel.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/scan_catcher.h"
 #include "app/widgets/theme.h"
@@ -101,11 +103,17 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_attachments = new AttachmentPanel(this);
     m_right->addWidget(m_attachments);
 
+    buildNarrowing();
     auto* left = new QVBoxLayout;
     left->addWidget(m_filter);
-    left->addWidget(m_which);
+    auto* top = new FlowRow;
+    top->setSpacing(6);
+    top->addWidget(m_choose);
+    top->addWidget(m_count);
+    left->addLayout(top);
     left->addWidget(m_list, 1);
     left->addWidget(m_more);
+    left->addWidget(m_narrowRoom, 1);
     paper->addWidget(m_paper, 1);
     paper->addWidget(m_acts);
     auto* halves = new QHBoxLayout(this);
@@ -123,6 +131,10 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     connect(m_filter, &QLineEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(m_filter, &QLineEdit::returnPressed, this, &HistoryPage::refill);
     connect(m_which, &QComboBox::currentIndexChanged, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_person, &QComboBox::currentIndexChanged, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_deviations, &QCheckBox::toggled, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_narrow, &Narrowing::changed, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_saveList, &QPushButton::clicked, this, &HistoryPage::saveList);
     connect(m_list, &QListWidget::currentItemChanged, this, &HistoryPage::openCurrent);
     connect(m_acts, &RecordActs::asking, this, [this](bool asks) { m_right->setCurrentIndex(asks ? 1 : 0); });
     connect(m_more, &QPushButton::clicked, this, &HistoryPage::more);
@@ -158,6 +170,16 @@ void HistoryPage::resizeEvent(QResizeEvent* event)
 void HistoryPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
+    if (m_session->reader() != nullptr) {
+        const QSignalBlocker quiet(m_person);
+        m_narrow->fill(*m_session->reader());
+        const QVariant before = m_person->currentData();
+        m_person->clear();
+        m_person->addItem(tr("Everybody"), QString());
+        for (const people::PersonRecord& person : m_session->people())
+            m_person->addItem(dataText(person.name), QString::fromStdString(person.id.value));
+        m_person->setCurrentIndex(qMax(0, m_person->findData(before)));
+    }
     refill();
 }
 
@@ -196,6 +218,7 @@ void HistoryPage::refill()
         more();
         if (!m_list->choose(before)) m_list->choose(m_list->first());
     }
+    tellCount();
     // A draft may have gone on meanwhile.
     const auto& shown = m_paper->report();
     if (m_list->chosen() != before || !shown || !shown->draft.empty()) openCurrent();
@@ -217,11 +240,7 @@ void HistoryPage::find()
 void HistoryPage::more()
 {
     if (m_session->reader() == nullptr) return;
-    records::RunQuery query;
-    query.text = m_filter->text().trimmed().toStdString();
-    query.limit = kPage;
-    query.present = m_which->currentData().toString().toStdString();
-    auto page = m_session->reader()->runs(query, m_next);
+    auto page = m_session->reader()->runs(query(), m_next);
     if (!page) {
         say(words(page.error(), UnitSystem::Metric));
         return;
@@ -343,7 +362,7 @@ void HistoryPage::settleKept()
     const auto row = chosenRow();
     for (QPushButton* button : {m_best, m_keep}) button->setEnabled(row.has_value());
     m_keep->setChecked(row && std::find(m_kept.begin(), m_kept.end(), row->run) != m_kept.end());
-    m_compare->setEnabled(m_kept.size() > 1);
+    m_compare->setVisible(m_kept.size() > 1);
     m_compare->setText(tr("Compare %1").arg(m_kept.size()));
 }
 

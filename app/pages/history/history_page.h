@@ -19,7 +19,9 @@
 namespace taut::app {
 
 class AttachmentPanel;
+class Narrowing;
 class PickList;
+class StatementBox;
 class RecordActs;
 class ReportPane;
 class RowList;
@@ -48,7 +50,12 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void buildNarrowing();
     void more();
+    /// What is asked for, by all that narrows it.
+    [[nodiscard]] records::RunQuery query() const;
+    void tellCount();
+    void saveList();
     void addRow(const records::RunRow& row);
     void openCurrent();
     void tellPresent(const std::string& runId);
@@ -62,13 +69,17 @@ private:
     [[nodiscard]] std::optional<records::RunRow> chosenRow() const;
     Session* m_session;
     QLineEdit* m_filter;
-    PickList* m_which;
+    PickList *m_which, *m_person;
+    StatementBox* m_deviations;
+    Narrowing* m_narrow;
+    QWidget* m_narrowRoom;
+    QLabel* m_count;
     RowList* m_list;
     QStackedWidget* m_right;
     RecordActs* m_acts;
     AttachmentPanel* m_attachments;
     ReportPane* m_paper;
-    QPushButton *m_more, *m_files, *m_best, *m_keep, *m_compare;
+    QPushButton *m_choose, *m_saveList, *m_more, *m_files, *m_best, *m_keep, *m_compare;
     std::map<std::string, records::RunRow> m_rows;  ///< of the list, by run
     std::vector<std::string> m_kept;                ///< to be compared, in the order in which they were kept
     std::string m_next;

@@ -127,9 +127,10 @@ void WaitingPage::addRuns(const QString& head, const std::vector<records::RunRow
     for (const records::RunRow& row : runs) {
         const bool seen = m_opened.has(row.run);
         add(kRun + QString::fromStdString(row.run), tr("%1 \u00B7 Roll %2").arg(dataText(row.job), dataText(row.roll)),
-            seen                 ? tr("opened")
-            : row.deviations > 0 ? tr("%n deviation(s)", nullptr, static_cast<int>(row.deviations))
-                                 : QString(),
+            seen                  ? tr("opened")
+            : row.deviations == 1 ? tr("1 deviation")
+            : row.deviations > 1  ? tr("%1 deviations").arg(row.deviations)
+                                  : QString(),
             QStringList{momentHereText(row.begunMs), dataText(row.operatorName), dataText(row.run)}.join(
                 QStringLiteral(" \u00B7 ")),
             seen);
@@ -180,7 +181,7 @@ void WaitingPage::refill()
             for (const people::PersonRecord& person : m_session->people())
                 if (person.id == door->person) name = dataText(person.name);
             add(kPerson + QString::fromStdString(door->person.value), name,
-                tr("%n wrong tries", nullptr, door->door.failures), {}, false);
+                tr("wrong tries: %1").arg(door->door.failures), {}, false);
         }
         addRuns(tr("To be reviewed"), m_waiting.others);
         if (!m_list->choose(before)) m_list->choose(m_list->first());
