@@ -131,6 +131,7 @@ Exit run(const Options& options, const Console& console)
     const auto reader = logbook::openReader(logbookOf(options), false, &notes);
     if (!reader) return refused(console, options.json(), reader.error());
     noted(console, notes);
+    if (options.has("--report")) return weekReports(**reader, *query, options, console);
     return options.words().empty() ? list(**reader, *query, options, console) : one(**reader, options, console);
 }
 
@@ -178,11 +179,14 @@ Verb runsVerb()
               {"--state", "S", "only open, completed or abandoned"},
               {"--since", "DATE", "begun on this day or later, 2026-11-25"},
               {"--until", "DATE", "begun on this day or earlier"},
+              {"--report", "DIR", "writes a week of each press on one page, as PDF: that of --since, else this week"},
               {"--limit", "N", "at most so many (50)"},
               {"--after", "NEXT", "go on where the last list ended"}},
              0,
              1},
-            taut::app::verbs::run};
+            taut::app::verbs::run,
+            false,
+            "--report"};
 }
 
 }  // namespace taut::app::verbs

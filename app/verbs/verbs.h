@@ -34,6 +34,9 @@ struct Verb {
 [[nodiscard]] std::filesystem::path logbookOf(const Options& options);
 /// --press --job --state --since --until --limit.
 [[nodiscard]] Result<records::RunQuery> queryOf(const Options& options);
+/// `runs --report DIR`: the week report of the press of the query, or of each press, written as PDF into the folder.
+[[nodiscard]] Exit weekReports(const records::Reader& reader, const records::RunQuery& query, const Options& options,
+                               const Console& console);
 
 // The verbs.
 [[nodiscard]] Verb formulaVerb();
