@@ -227,9 +227,9 @@ CREATE INDEX run_rows_by_substrate ON run_rows
 CREATE INDEX run_rows_by_person ON run_rows
     (operator, seq, present, state, deviations, begun, press, job, substrate);
 CREATE INDEX run_rows_by_state ON run_rows (state, seq, present, deviations, begun);
-CREATE INDEX run_rows_by_incidents ON run_rows (seq, present, begun) WHERE incidents > 0;
-CREATE INDEX run_rows_by_deviations ON run_rows (seq, present, state, begun) WHERE deviations > 0;
-CREATE INDEX run_rows_by_wanting ON run_rows (seq, state, begun) WHERE present IN ('sealed', 'corrected');
+CREATE INDEX run_rows_by_incidents ON run_rows (seq, incidents, present, begun) WHERE incidents > 0;
+CREATE INDEX run_rows_by_deviations ON run_rows (seq, deviations, present, state, begun) WHERE deviations > 0;
+CREATE INDEX run_rows_by_wanting ON run_rows (seq, present, state, begun) WHERE present IN ('sealed', 'corrected');
 CREATE INDEX run_rows_by_open ON run_rows (number) WHERE seq IS NULL;
 CREATE INDEX reading_rows_by_target ON reading_rows (target, seq, step);
 CREATE TABLE series_rows (
