@@ -77,7 +77,7 @@ double within(const Quantity& aim, std::optional<double> low, std::optional<doub
 
 double outsideShare(const std::string& target, const Tale& tale)
 {
-    constexpr double kUsually = 0.012, kAtSplice = 0.035, kAMore = 0.13;
+    constexpr double kUsually = 0.012, kAtSplice = 0.035, kAMore = 0.25;
     if (!isSplice(target) && !isGuideRest(target)) return kUsually;
     return kAtSplice + kAMore * (tale.wander - 1);
 }

@@ -15,10 +15,15 @@ namespace {
 constexpr std::array<const char*, 2> kPresses{"north", "south"};
 /// A press's profile changes once in a history: the share of its time at which it does.
 constexpr std::array<double, 2> kChangedAt{0.28, 0.63};
-constexpr double kBetweenShifts = 358;  // minutes after midnight: nobody's run is under way
+constexpr double kBetweenShifts = 359;  // minutes after midnight: nobody's run is under way
 constexpr int kFreshDays = 14;
-/// Runs that fit into a shift of one press: a full set-up takes an hour and a half with all that may come between.
-constexpr std::size_t kMostInShift = 4, kMostBriefInShift = 48;
+/// Minutes from run to run at least, and from a shift's ends: a full set-up takes an hour and a half with all that may
+/// come between. What is begun late is handed over.
+struct Room {
+    double between, lead;
+    std::size_t most;  ///< runs that fit into a shift
+};
+constexpr Room kRoom{110, 55, 4}, kBriefRoom{9.9, 2, 48};
 /// Shifts with work have so many runs on the mean, where there are fewer runs than shifts.
 constexpr double kWorkedRuns = 1.8;
 /// The early shift works more than the night.
@@ -88,7 +93,7 @@ Result<Story> Story::of(const Wish& wish)
         story.m_editions.push_back(
             {kPresses[press], 2,
              at(story.m_first + static_cast<Day>(kChangedAt[press] * (wish.until - story.m_first)), kBetweenShifts)});
-    const std::size_t most = wish.brief ? kMostBriefInShift : kMostInShift;
+    const std::size_t most = (wish.brief ? kBriefRoom : kRoom).most;
     if (wish.runs > most * story.m_slots.size())
         return refuse("history.too_many", "runs",
                       {"In %1 years there is room for %2 runs.",
@@ -157,10 +162,22 @@ void Story::setTrouble(Tale& tale, Chance& chance) const
     trouble.remarks = chance.oneOf(kRemarks);
 }
 
-Tale Story::tale(const Slot& slot, std::size_t i, Chance& chance) const
+/// Minutes after midnight; what time is left over lies between the runs as chance has it.
+std::vector<double> Story::beginsIn(const Slot& slot, Chance& chance) const
 {
-    const double step = kShiftMinutes / static_cast<double>(slot.runs);
-    const double minutes = beginOfShift(slot.shift) + step * (static_cast<double>(i) + chance.between(0.02, 0.25));
+    const Room& room = m_wish.brief ? kBriefRoom : kRoom;
+    std::vector<double> begins;
+    for (std::size_t i = 0; i < slot.runs; ++i) begins.push_back(chance.unit());
+    std::sort(begins.begin(), begins.end());
+    const auto n = static_cast<double>(slot.runs);
+    const double spare = kShiftMinutes - 2 * room.lead - (n - 1) * room.between;
+    for (std::size_t i = 0; i < slot.runs; ++i)
+        begins[i] = beginOfShift(slot.shift) + room.lead + static_cast<double>(i) * room.between + spare * begins[i];
+    return begins;
+}
+
+Tale Story::tale(const Slot& slot, std::size_t i, double minutes) const
+{
     Tale tale;
     tale.press = kPresses[static_cast<std::size_t>(slot.press)];
     tale.shift = slot.shift;
@@ -185,8 +202,9 @@ std::vector<Family> Story::familiesIn(std::size_t index, RunNumbers& numbers) co
     std::vector<Family> families;
     Chance chance(m_wish.seed, kTaleStream + index);
     const std::vector<Index> jobs = jobsOf(kPresses[static_cast<std::size_t>(slot.press)]);
+    const std::vector<double> begins = beginsIn(slot, chance);
     for (std::size_t i = 0; i < slot.runs; ++i) {
-        Tale tale = this->tale(slot, i, chance);
+        Tale tale = this->tale(slot, i, begins[i]);
         tale.run = numbers.next(tale.press, tale.begin);
         // After a run that ended as it should, the job goes on more often than not.
         const Tale* before = families.empty() ? nullptr : &families.back().back();

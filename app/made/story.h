@@ -132,7 +132,8 @@ private:
         std::size_t number{};  ///< runs before it in the whole story
     };
     explicit Story(const Wish& wish) : m_wish(wish) {}
-    [[nodiscard]] Tale tale(const Slot& slot, std::size_t i, Chance& chance) const;
+    [[nodiscard]] std::vector<double> beginsIn(const Slot& slot, Chance& chance) const;
+    [[nodiscard]] Tale tale(const Slot& slot, std::size_t i, double minutes) const;
     void setTrouble(Tale& tale, Chance& chance) const;
     [[nodiscard]] std::string lotOf(Index job, Day day, Chance& chance) const;
     Wish m_wish;

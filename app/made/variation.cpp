@@ -45,7 +45,11 @@ struct Pattern::Told {
     std::vector<std::string> times{};          ///< of the events
 };
 
-Pattern::Pattern(const run::Run& run, Tale tale, const seal::KnownWords& known) : m_run(run), m_tale(std::move(tale))
+Pattern::Pattern(const run::Run& run, Tale tale, const seal::KnownWords& known)
+    : m_tale(std::move(tale)),
+      m_units(run.began().units),
+      m_roll(run.sources().roll.text),
+      m_targets(run.targets().all)
 {
     seal::Parted parted = seal::partWords(seal::documentOf(run), known);
     m_words = std::make_shared<const std::vector<seal::Parted::Words>>(std::move(parted.words));
@@ -53,15 +57,16 @@ Pattern::Pattern(const run::Run& run, Tale tale, const seal::KnownWords& known) 
     m_events = m_body["events"].items();
     m_steps = m_body["steps"].items();
     m_body.set("events", Json::array()).set("steps", Json::array());
-    const procedure::Plan& plan = m_run.plan();
+    const procedure::Plan& plan = run.plan();
     std::int64_t before = m_tale.begin.utcMs;
-    for (const run::Event& event : m_run.events()) {
+    for (const run::Event& event : run.events()) {
         Slot slot;
         slot.afterMs = event.stamp().utcMs - std::exchange(before, event.stamp().utcMs);
         if (const auto* read = std::get_if<run::Answered>(&event.happening())) {
             const procedure::Step& step = *plan.find(read->step);
             slot.slow = isSlowAtNight(plan.stages[plan.stageOf(step)].id, true);
-            if (read->value) slot.target = m_run.targets().find(step.target);
+            for (std::size_t i = 0; read->value && i < m_targets.size(); ++i)
+                if (m_targets[i].id == step.target) slot.target = i;
             slot.outside = read->judgement.verdict == verdict::Verdict::Outside;
         }
         if (const auto* helped = std::get_if<run::Helped>(&event.happening()))
@@ -72,12 +77,13 @@ Pattern::Pattern(const run::Run& run, Tale tale, const seal::KnownWords& known) 
 
 void Pattern::setReading(Json& event, const Slot& slot, Told& told) const
 {
-    const targets::Ready& ready = *slot.target->ready();
+    const targets::Target& target = m_targets[*slot.target];
+    const targets::Ready& ready = *target.ready();
     constexpr int kTries = 6;
     for (int i = 0; i < kTries; ++i) {
-        const auto read = readingOf(*slot.target, told.tale, m_run.began().units, slot.outside, told.chance);
+        const auto read = readingOf(target, told.tale, m_units, slot.outside, told.chance);
         if (!read) return;
-        const auto value = parseQuantity(read->entered, slot.target->quantity()->kind());
+        const auto value = parseQuantity(read->entered, target.quantity()->kind());
         if (!value) continue;
         const double doubt = verdict::uncertaintyOf(*value, ready.instrument);
         const verdict::Judgement judged = verdict::judge(*value, doubt, ready.window);
@@ -99,7 +105,7 @@ void Pattern::setEvent(Json& event, const Slot& slot, Told& told) const
     told.now.utcMs += static_cast<std::int64_t>(after);
     told.times.push_back(utcText(told.now.utcMs));
     event.set("at", told.times.back()).set("by", person(event["by"].text(), told));
-    if (slot.target != nullptr) {
+    if (slot.target) {
         setReading(event, slot, told);
         told.readings[step] = event;
     } else if (what == "deviated") {
@@ -168,7 +174,7 @@ Sealable Pattern::told(const Tale& tale, const Shop& shop) const
               shop.operatorAt(tale.by).actor(),
               shop.operatorAt(tale.next).actor()};
     const std::string rollText =
-        replaced(replaced(m_run.sources().roll.text, m_tale.roll.id, tale.roll.id), m_tale.roll.lot, tale.roll.lot);
+        replaced(replaced(m_roll, m_tale.roll.id, tale.roll.id), m_tale.roll.lot, tale.roll.lot);
     const std::string rollHash = hex(sha256(rollText));
     Json body = m_body;
     Json::Array events = m_events;

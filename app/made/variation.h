@@ -29,16 +29,15 @@ public:
 
     /// The document of another run, and when it is sealed.
     [[nodiscard]] Sealable told(const Tale& tale, const Shop& shop) const;
-    [[nodiscard]] const run::Run& run() const { return m_run; }
 
 private:
     /// What is to be put into an event.
     struct Slot {
-        std::int64_t afterMs = 0;                 ///< after the event before it
-        bool slow = false;                        ///< takes longer at night
-        const targets::Target* target = nullptr;  ///< of a reading
-        bool outside = false;                     ///< and that is how it came out
-        std::size_t tries = 0;                    ///< remedies of the step that was helped
+        std::int64_t afterMs = 0;           ///< after the event before it
+        bool slow = false;                  ///< takes longer at night
+        std::optional<std::size_t> target;  ///< of a reading: in m_targets
+        bool outside = false;               ///< and that is how it came out
+        std::size_t tries = 0;              ///< remedies of the step that was helped
     };
     struct Told;
     void setReading(Json& event, const Slot& slot, Told& told) const;
@@ -46,8 +45,10 @@ private:
     void setSteps(Json& body, const Told& told) const;
     [[nodiscard]] std::string_view person(const std::string& id, const Told& told) const;
 
-    run::Run m_run;
     Tale m_tale;
+    UnitSystem m_units{};
+    std::string m_roll;  ///< its text
+    std::vector<targets::Target> m_targets;
     Json m_body;  ///< without events and steps
     Json::Array m_events, m_steps;
     std::vector<Slot> m_slots;

@@ -17,16 +17,20 @@ constexpr std::int64_t kShortMs = 4 * kMinuteMs;
 Shape shapeOf(const Tale& tale, std::uint64_t seed)
 {
     const Trouble& trouble = tale.trouble;
-    Shape shape{tale.job,
-                tale.edition,
-                tale.kind,
-                !trouble.interrupted.empty(),
-                !trouble.abandoned.empty(),
-                !trouble.note.empty(),
-                trouble.corrected,
-                trouble.webBreak,
-                tale.begin.utcMs + kShortMs > tale.shiftEndMs,
-                {}};
+    Shape shape;
+    shape.job = tale.job;
+    shape.edition = tale.edition;
+    shape.kind = tale.kind;
+    // In so few steps one thing at most comes between: else there were as many patterns as runs.
+    shape.handedOver = tale.begin.utcMs + kShortMs > tale.shiftEndMs;
+    if (!shape.handedOver) {
+        shape.abandoned = !trouble.abandoned.empty();
+        shape.webBreak = !shape.abandoned && trouble.webBreak;
+        shape.interrupted = !shape.abandoned && !shape.webBreak && !trouble.interrupted.empty();
+        const bool quiet = !shape.abandoned && !shape.webBreak && !shape.interrupted;
+        shape.noted = quiet && !trouble.note.empty();
+        shape.corrected = quiet && !shape.noted && trouble.corrected;
+    }
     Chance chance(seed, kShapeStream + tale.stream);
     for (const char* target : {"guide.web.rest", "splice.gap", "tension.unwind.setting"}) {
         if (!chance.is(outsideShare(target, tale))) continue;
@@ -53,7 +57,24 @@ public:
         return all;
     }
 
+    /// Words stand under the press: those of its first job serve all of them.
+    Result<Done> prepare()
+    {
+        for (const char* press : {"north", "south"})
+            for (const int edition : {1, 2}) {
+                std::shared_ptr<const Words> words;
+                for (const Index job : jobsOf(press)) {
+                    auto run = calm(job, edition, press);
+                    if (!run) return run.error();
+                    if (!words) words = std::make_shared<const Words>(seal::partWords(seal::documentOf(*run)).words);
+                    m_calm.emplace(std::pair(job, edition), Calm{*std::move(run), words});
+                }
+            }
+        return Done{};
+    }
+
 private:
+    using Words = std::vector<seal::Parted::Words>;
     using Kept = std::shared_ptr<const Pattern>;
 
     Result<Kept> patternOf(const Shape& shape, const std::string& press) const
@@ -68,17 +89,13 @@ private:
         return m_patterns.emplace(shape, *std::move(made)).first->second;
     }
 
-    /// Words stand under the press: those of its first job serve all of them.
-    [[nodiscard]] Result<std::vector<seal::Parted::Words>> wordsOf(const std::string& press, int edition) const
+    [[nodiscard]] Result<run::Run> calm(Index job, int edition, const std::string& press) const
     {
-        Shape calm;
-        calm.job = jobsOf(press).front();
-        calm.edition = edition;
-        calm.kind = "full";
-        const Tale tale = taleOf(calm, press);
-        const auto run = play(tale, m_shop, nullptr);
-        if (!run) return run.error();
-        return seal::partWords(seal::documentOf(*run)).words;
+        Shape shape;
+        shape.job = job;
+        shape.edition = edition;
+        shape.kind = "full";
+        return play(taleOf(shape, press), m_shop, nullptr);
     }
 
     [[nodiscard]] Tale taleOf(const Shape& shape, const std::string& press) const
@@ -104,31 +121,27 @@ private:
 
     [[nodiscard]] Result<Kept> played(const Shape& shape, const std::string& press) const
     {
-        std::optional<run::Run> parent;
-        if (shape.kind != "full") {
-            Shape calm;
-            calm.job = shape.job;
-            calm.edition = shape.edition;
-            calm.kind = "full";
-            auto before = play(taleOf(calm, press), m_shop, nullptr);
-            if (!before) return before.error();
-            parent = *std::move(before);
-        }
+        const Calm& before = m_calm.at({shape.job, shape.edition});
         Tale tale = taleOf(shape, press);
-        if (parent) tale.run += "-next";
-        const auto run = play(tale, m_shop, parent ? &*parent : nullptr);
+        const bool goesOn = shape.kind != "full";
+        if (goesOn) tale.run += "-next";
+        const auto run = play(tale, m_shop, goesOn ? &before.run : nullptr);
         if (!run) return run.error();
-        const auto words = wordsOf(press, shape.edition);
-        if (!words) return words.error();
         const auto known = [&](std::string_view what, const std::string& id) {
             std::vector<std::string> texts;
-            for (const seal::Parted::Words& one : *words)
+            for (const seal::Parted::Words& one : *before.words)
                 if (one.what == what && one.source.id == id) texts.push_back(one.source.text);
             return texts;
         };
         return Kept(std::make_shared<const Pattern>(*run, std::move(tale), known));
     }
 
+    /// A full run of a job in which nothing came between: others go on from it, and its press's words serve all.
+    struct Calm {
+        run::Run run;
+        std::shared_ptr<const Words> words;
+    };
+    std::map<std::pair<Index, int>, Calm> m_calm;
     const Shop& m_shop;
     const Story& m_story;
     mutable std::shared_mutex m_mutex;
@@ -139,7 +152,9 @@ private:
 
 Result<std::unique_ptr<Maker>> varied(const Shop& shop, const Story& story)
 {
-    return std::unique_ptr<Maker>(std::make_unique<Varied>(shop, story));
+    auto maker = std::make_unique<Varied>(shop, story);
+    if (auto ready = maker->prepare(); !ready) return ready.error();
+    return std::unique_ptr<Maker>(std::move(maker));
 }
 
 }  // namespace taut::app::made

@@ -6,6 +6,7 @@
 
 #include "app/print/print.h"
 #include "app/seams/resources.h"
+#include "app/verbs/history_verb.h"
 #include "app/verbs/story.h"
 #include "app/verbs/verbs.h"
 #include "core/base/file.h"
@@ -121,6 +122,8 @@ std::string verdictOf(const seal::Seal& seal)
 Exit run(const Options& options, const Console& console)
 {
     const bool json = options.json();
+    if (const auto misused = historyMisused(options)) return refused(console, json, *misused);
+    if (options.has("--history")) return makeHistory(options, console);
     const auto resources = resourcesFolder();
     if (!resources) return refused(console, json, resources.error());
     const auto file = answersFile(options, *resources);
@@ -200,7 +203,16 @@ Verb demoVerb()
              "walks a demo job through all stages, signs it and writes the logbook and the sheet",
              {{"--out", "DIR", "where to write; else a fresh folder that is printed"},
               {"--press", "ID", "which demo press (north)"},
-              {"--answers", "FILE", "answers of your own instead"}},
+              {"--answers", "FILE", "answers of your own instead"},
+              {"--history", "YEARS", "instead: some years of a shop, as a logbook to look for findings in (2y)"},
+              {"--logbook", "FILE", "history: where; the file must not be there yet"},
+              {"--runs", "N", "history: how many runs (1200)"},
+              {"--short", "", "history: runs of seven steps, for very many of them"},
+              {"--seed", "N", "history: another one, the same each time (1)"},
+              {"--until", "DATE", "history: the day after its last one (2026-11-27)"},
+              {"--drift", "X", "history: how far the north press's unwind brake drifts; 0 not at all (1)"},
+              {"--lot", "X", "history: how badly one lot of label paper runs; 0 as any other (1)"},
+              {"--shift", "X", "history: how much longer nights take; 0 no longer (1)"}},
              0,
              0},
             run,

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+#include <fstream>
+#include <set>
+
+#include "core/logbook/logbook.h"
+#include "core/records/sheet.h"
+#include "core/records/texts.h"
+#include "core/run/decide.h"
+#include "core/seal/words.h"
+#include "core/stats/summary.h"
+#include "core/units/plain.h"
+#include "core/verdict/verdict.h"
+#include "tests/app/made/history_support.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::test;
+
+namespace {
+
+/// Every document, link and signature of a chain.
+std::vector<std::string> chainOf(const History& history)
+{
+    std::vector<std::string> all;
+    const auto anchor = history.reader->anchor();
+    REQUIRE(anchor);
+    for (std::uint64_t seq = 1; seq <= anchor->count; ++seq) {
+        const auto seal = history.reader->seal(seq);
+        REQUIRE(seal);
+        all.push_back(seal->document + hex(seal->link));
+    }
+    return all;
+}
+
+made::Wish full(std::size_t runs)
+{
+    made::Wish wish;
+    wish.runs = runs;
+    return wish;
+}
+
+void inOrder(const History& history)
+{
+    const auto verified = logbook::verify(history.file, {}, logbook::Depth::Deep);
+    if (!verified) FAIL(sentence(verified.error()));
+    for (const Finding& finding : verified->findings) FAIL_CHECK(sentence(finding));
+    CHECK(verified->end.count >= history.made.seals);
+}
+
+double medianOf(std::vector<double> values) { return stats::quartilesOf(std::move(values))->median; }
+
+}  // namespace
+
+TEST_CASE("a made history is a logbook in order, of short runs as of whole ones")
+{
+    inOrder(usual());
+    const History whole(full(40));
+    inOrder(whole);
+    CHECK(whole.made.runs == 40);
+}
+
+TEST_CASE("the same wish makes the same documents, links and signatures, and another seed others")
+{
+    made::Wish wish = brief(150);
+    const History first(wish), second(wish);
+    CHECK(chainOf(first) == chainOf(second));
+    const History one(full(6)), two(full(6));
+    CHECK(chainOf(one) == chainOf(two));
+    wish.seed = 2;
+    CHECK(chainOf(History(wish)) != chainOf(first));
+}
+
+TEST_CASE("a short run that was told by a pattern says what its own events say")
+{
+    const History& history = usual();
+    const auto texts = records::textsOf(*history.reader);
+    std::set<std::string> happenings;
+    for (const Json& body : history.runs()) {
+        const seal::Document document{seal::Kind::Run, body};
+        const auto events = seal::eventsOf(document, texts);
+        if (!events) FAIL(sentence(events.error()));
+        const run::Run run = run::Run::fold(*events);
+        CAPTURE(run.id());
+        for (const run::Event& event : run.events()) {
+            happenings.insert(run::whatWord(event.happening()));
+            const auto* read = std::get_if<run::Answered>(&event.happening());
+            if (read != nullptr && read->value)
+                CHECK(read->judgement == verdict::judge(*read->value, read->uncertainty, read->window));
+        }
+        // Told anew by the same words it is the same document, but for what sealing adds; the pattern has left no
+        // trace.
+        const auto known = [&](std::string_view what, const std::string&) {
+            for (const char* list : {"target_sets", "plans"})
+                for (const Json& one : body[list].items())
+                    if (one["since"]["what"].text() == what)
+                        return std::vector<std::string>{texts(what, one["since"]["sha256"].text())};
+            return std::vector<std::string>();
+        };
+        Json again = seal::partWords(seal::documentOf(run), known).document.body;
+        for (const char* key : {"sealed_at", "sealed_offset", "sealed_by"}) again.set(key, body[key]);
+        again.set("language", body["language"]);
+        Json procedure = again["procedure"];
+        again.set("procedure", procedure.set("language", body["procedure"]["language"]));
+        REQUIRE(Json::parse(again.dump()) == Json::parse(body.dump()));
+        CHECK(body.dump().find("pattern") == std::string::npos);
+        CHECK(body.dump().find("R0999") == std::string::npos);
+    }
+    for (const char* what : {"corrected", "deviated", "interrupted", "resumed", "handed_over", "repeated", "noted",
+                             "helped", "completed", "abandoned"})
+        CHECK(happenings.contains(what));
+}
+
+TEST_CASE("any made run opens as its sheet")
+{
+    const History whole(full(12));
+    for (const History* history : {&whole, &usual()}) {
+        const auto page = history->reader->runs({}, {});
+        REQUIRE(page);
+        for (std::size_t i = 0; i < 12; ++i) {
+            const auto sheet = records::sheetOf(*history->reader, page->rows[i].run);
+            if (!sheet) FAIL(page->rows[i].run << ": " << sentence(sheet.error()));
+        }
+    }
+}
+
+TEST_CASE("the unwind's brake drifts by as much as was wished for")
+{
+    const auto slope = [](const History& history) {
+        std::vector<double> months, settings;
+        const double from = static_cast<double>(history.made.beganMs);
+        for (const Fact& fact : factsOf(history)) {
+            const double month = (static_cast<double>(fact.begunMs) - from) / made::kDayMs / made::kDaysAMonth;
+            if (!fact.north || !fact.paper || !fact.setting || month < 24 * made::kDriftFrom) continue;
+            months.push_back(month);
+            settings.push_back(*fact.setting);
+        }
+        REQUIRE(months.size() > 100);
+        return slopeOf(months, settings);
+    };
+    const Slope drifts = slope(usual()), stands = slope(nothingToFind());
+    CHECK(drifts.slope > 5 * drifts.error);
+    CHECK(drifts.slope == Approx(made::kDriftAMonth).epsilon(0.35));
+    CHECK(std::abs(stands.slope) < 3 * stands.error);
+}
+
+TEST_CASE("the bad lot stands out from the other rolls of its material, or does not")
+{
+    const auto shares = [](const History& history) {
+        std::size_t bad = 0, ofBad = 0, others = 0, ofOthers = 0;
+        for (const Fact& fact : factsOf(history)) {
+            if (!fact.paper) continue;
+            ++(fact.badLot ? ofBad : ofOthers);
+            if (fact.outside > 0) ++(fact.badLot ? bad : others);
+        }
+        return std::pair(*stats::proportionOf(bad, ofBad), *stats::proportionOf(others, ofOthers));
+    };
+    const auto [lot, rest] = shares(usual());
+    CAPTURE(lot.hits, lot.of, rest.hits, rest.of);
+    CHECK(lot.of >= 10);
+    CHECK(lot.interval.low > rest.interval.high);
+    const auto [calm, others] = shares(nothingToFind());
+    CHECK(calm.of >= 10);
+    CHECK(calm.interval.low < others.interval.high);
+}
+
+TEST_CASE("nights take longer, or do not")
+{
+    const auto ratio = [](const History& history) {
+        std::vector<double> night, day;
+        for (const Fact& fact : factsOf(history))
+            if (fact.tensionSeconds > 0) (fact.night ? night : day).push_back(fact.tensionSeconds);
+        REQUIRE(night.size() > 50);
+        return medianOf(night) / medianOf(day);
+    };
+    CHECK(ratio(usual()) > 1.2);
+    CHECK(ratio(nothingToFind()) == Approx(1).margin(0.1));
+}
+
+TEST_CASE("a history keeps the shop's week, and nobody reviewed the last two weeks")
+{
+    std::set<std::string> kinds, presents;
+    std::string after;
+    do {
+        records::RunQuery query;
+        query.limit = 200;
+        const auto page = usual().reader->runs(query, after);
+        REQUIRE(page);
+        for (const records::RunRow& row : page->rows) {
+            presents.insert(row.present);
+            const auto day = static_cast<made::Day>((row.begunMs + 2 * 60 * made::kMinuteMs) / made::kDayMs);
+            CHECK((made::isWorked(day) || made::isWorked(day - 1)));
+            if (row.begunMs >= made::at(made::Wish().until - 14, 0).utcMs) CHECK(row.present == "sealed");
+        }
+        after = page->next;
+    } while (!after.empty());
+    for (const Json& body : usual().runs()) kinds.insert(body["run_kind"].text());
+    CHECK(kinds == std::set<std::string>{"full", "next_roll", "re_web", "restart"});
+    CHECK(presents == std::set<std::string>{"sealed", "reviewed", "sent_back", "corrected", "void"});
+    const auto editions = usual().reader->editions("press");
+    REQUIRE(editions);
+    CHECK(editions->size() == 4);
+}
+
+TEST_CASE("what cannot be made is refused, and what was stopped leaves nothing")
+{
+    const History small(brief(3));
+    const auto there = made::makeHistory(brief(3), resources(), small.file);
+    REQUIRE(!there);
+    CHECK(there.error().code == "history.there");
+    const auto other = small.folder / "other.logbook";
+    const auto many = made::makeHistory(full(1'000'000), resources(), other);
+    REQUIRE(!many);
+    CHECK(many.error().code == "history.too_many");
+    made::Wish wild = brief(3);
+    wild.drift = -1;
+    const auto strange = made::makeHistory(wild, resources(), other);
+    REQUIRE(!strange);
+    CHECK(strange.error().code == "history.strength");
+    std::atomic<bool> stop = false;
+    std::size_t told = 0;
+    const auto stopped = made::makeHistory(
+        brief(400), resources(), other,
+        [&](const made::Progress& progress) {
+            ++told;
+            stop = progress.runs > 20;
+        },
+        &stop);
+    REQUIRE(!stopped);
+    CHECK(stopped.error().code == "history.stopped");
+    CHECK(told > 2);
+    CHECK(!std::filesystem::exists(other));
+}
