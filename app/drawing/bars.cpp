@@ -65,7 +65,7 @@ void paintBars(QPainter& painter, const QRectF& box, const report::Bars& bars, U
         const double thick = std::min(height - 5 * u, QFontMetricsF(look.font).height() * 0.7);
         const QRectF bar(from, y + (height - thick) / 2, std::max(to - from, 1.0 * u), thick);
         painter.setPen(QPen(look.palette.ink, 1.0 * u));
-        painter.setBrush(row.mark ? look.palette.sheet : look.palette.rule);
+        painter.setBrush(row.mark ? look.palette.sheet : look.palette.wash);
         painter.drawRect(bar);
         if (row.mark) {
             const double x = left + room * *row.mark / most;

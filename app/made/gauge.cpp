@@ -61,11 +61,23 @@ double within(const Quantity& aim, std::optional<double> low, std::optional<doub
         const double width = *high - *low;
         double middle = aim.si();
         // Aimed at may be an end of the window; nobody stands there.
-        if (middle - *low < kMargin * width || *high - middle < kMargin * width) middle = (*low + *high) / 2;
-        if (target == "tension.unwind.setting") middle = aim.si() * tale.brake + 0.004 * noise * aim.si();
-        const double spread = target == "tension.unwind.setting" ? 0.02 * aim.si() : kSpread * width * wander;
-        return std::clamp(middle + spread * noise, *low + kMargin * width, *high - kMargin * width);
+        double room = std::min(middle - *low, *high - middle);
+        if (room <= 0) {
+            middle = (*low + *high) / 2;
+            room = width / 2;
+        }
+        // Close to an end the same hand keeps closer to the aim.
+        double spread = std::min(kSpread * width, room * 0.4) * wander;
+        if (target == "tension.unwind.setting") {
+            middle = aim.si() * tale.brake + 0.004 * noise * aim.si();
+            spread = 0.02 * aim.si();
+        }
+        const double margin = std::min(kMargin * width, room * 0.3);
+        return std::clamp(middle + spread * noise, *low + margin, *high - margin);
     }
+    // What may only be so much, and is aimed at: the lift's pressure rises to about its aim.
+    if (high && aim.si() > 0.5 * *high && aim.si() < *high && wander == 1)
+        return std::clamp(aim.si() * (1 + 0.03 * noise), 0.0, *high - 0.1 * (*high - aim.si()));
     if (high) return std::clamp(*high * kUsual * (1 + 0.45 * noise) * (0.6 + 0.4 * wander), 0.0, *high * (1 - kMargin));
     if (low)
         return aim.kind() == Kind::Count ? std::ceil(*low) + static_cast<double>(chance.below(3))

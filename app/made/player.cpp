@@ -238,7 +238,9 @@ private:
         if (done && m_run.stateOf(step.id) == run::StepState::Outside) return putRight(step);
         if (done) return Done{};
         const auto usual = read_(step, false);
-        const std::string entered = usual ? usual->entered : "1 mm";
+        // Of a draw without an aim the display shows a share of the speed.
+        const std::string unaimed = step.target.ends_with(".setting") ? "0.2 %" : "1 mm";
+        const std::string entered = usual ? usual->entered : unaimed;
         if (auto answered = does(run::Answer{step.id, entered, {}}, secondsOf(step)); !answered) return answered;
         if (m_run.stateOf(step.id) == run::StepState::Outside) return putRight(step);
         if (step.fills.empty()) m_lastReading = step.id.value;

@@ -167,8 +167,9 @@ Frame frameOf(Type& type, const report::Report& report, double width)
     frame.firstHead = frame.bandsHeight + frame.title.height + frame.subtitle.height + type.mm(kHeadGap);
     frame.nextHead = frame.bandsHeight + frame.again.height + type.mm(kHeadGap);
     if (std::max(frame.title.width, frame.subtitle.width) > width + 1) type.tooLarge(title);
-    frame.run = report.runId.empty() ? QCoreApplication::translate("print", "blank sheet")
-                                     : QCoreApplication::translate("print", "run %1").arg(dataText(report.runId));
+    frame.run = !report.foot.empty()   ? words(report.foot, report.units)
+                : report.runId.empty() ? QCoreApplication::translate("print", "blank sheet")
+                                       : QCoreApplication::translate("print", "run %1").arg(dataText(report.runId));
     frame.anchor = report.anchor          ? dataText(seal::anchorText(*report.anchor))
                    : report.runId.empty() ? QString()
                                           : QCoreApplication::translate("print", "not sealed");

@@ -278,6 +278,7 @@ Result<report::Report> compareRuns(const records::Reader& reader, const std::vec
     report.title = "Runs beside each other";
     report.subtitle =
         reference.empty() ? Text("by the first of them") : Text("by the best run so far, %1", {reference});
+    report.foot = "Told from sealed runs";
     report.units = folded.front().began().units;
     report::Table differing, same;
     differing.caption = "What differs";

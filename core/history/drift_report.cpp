@@ -252,6 +252,7 @@ Result<report::Report> driftReport(const records::Reader& reader, const Drift& d
     report::Report report;
     report.title = nameOf(drift, names);
     report.subtitle = series.press.empty() ? Text("every press") : data(series.press);
+    report.foot = "Told from sealed runs";
     report.units = names.units(series.press);
     report::Facts facts;
     const Point& first = series.points.front();

@@ -92,35 +92,39 @@ std::vector<std::string> refittable(const inputs::Press& press)
     return zones;
 }
 
-Result<Refit> refitOf(const records::Reader& reader, const inputs::Press& press, const std::string& zoneId,
+Result<Refit> refitOf(const records::Reader& reader, const inputs::Press& press, const std::string& zone,
                       std::size_t most)
+{
+    auto pulls = pullsOf(reader, press.id, zone, most);
+    if (!pulls) return pulls.error();
+    return refitFrom(*std::move(pulls), press, zone);
+}
+
+Result<Refit> refitFrom(std::vector<RunPull> pulls, const inputs::Press& press, const std::string& zoneId)
 {
     const inputs::Zone* zone = press.zone(zoneId);
     if (zone == nullptr || zone->control != inputs::Control::OpenLoop || !zone->torquePerSetting)
         return refuse("refit.no_zone", zoneId, {"%1 has no zone %2 whose setting makes a torque.", {press.id, zoneId}},
                       "Choose a zone with a torque per setting.");
-    auto pulls = pullsOf(reader, press.id, zoneId, most);
-    if (!pulls) return pulls.error();
-    if (pulls->size() < kFewestPulls)
+    if (pulls.size() < kFewestPulls)
         return refuse("refit.too_few", zoneId,
                       {"Only %1 signed runs read both the setting and the tension of this zone; %2 are the least.",
-                       {whole(pulls->size()), whole(kFewestPulls)}},
+                       {whole(pulls.size()), whole(kFewestPulls)}},
                       "Wait for more runs, or find the constant with a spring scale.");
-    const auto [low, high] = std::minmax_element(pulls->begin(), pulls->end(), [](const RunPull& a, const RunPull& b) {
-        return a.setting.si() < b.setting.si();
-    });
+    const auto [low, high] = std::minmax_element(
+        pulls.begin(), pulls.end(), [](const RunPull& a, const RunPull& b) { return a.setting.si() < b.setting.si(); });
     if (high->setting.si() < kLeastSpread * low->setting.si())
         return refuse("refit.no_spread", zoneId,
                       "The settings of these runs lie too near together to tell a line from.",
                       "Wait for runs with other rolls or materials, or find the constant with a spring scale.");
     std::vector<physics::Pair> pairs;
-    for (const RunPull& pull : *pulls) pairs.push_back({pull.setting.si(), pull.torque});
+    for (const RunPull& pull : pulls) pairs.push_back({pull.setting.si(), pull.torque});
     const auto fit = physics::fitLine(pairs);
     if (!fit) return fit.error();
     // What one reading may be off by stands in the scatter of so many runs.
-    const auto now = inputs::constantOf(Length::si(2), atOneMetre(*pulls), {Quantity(0, Kind::Force), {}, {}, {}});
+    const auto now = inputs::constantOf(Length::si(2), atOneMetre(pulls), {Quantity(0, Kind::Force), {}, {}, {}});
     if (!now) return now.error();
-    Refit refit{press.id, zoneId, *std::move(pulls), *fit, *now, zone->torquePerSetting->si(), false};
+    Refit refit{press.id, zoneId, std::move(pulls), *fit, *now, zone->torquePerSetting->si(), false};
     const physics::Interval interval = fit->coefficients[1].interval;
     refit.drifted = refit.profileSlope < interval.low || refit.profileSlope > interval.high;
     return refit;
@@ -131,6 +135,7 @@ report::Report refitReport(const Refit& refit, UnitSystem units, int offsetMinut
     report::Report report;
     report.title = Text("What the setting of %1 makes now", {refit.zone});
     report.subtitle = Text("%1, by its signed runs", {refit.press});
+    report.foot = "Told from sealed runs";
     report.units = units;
     const Quantity& slope = refit.now.torquePerSetting;
     const auto asSlope = [&](double si) { return Quantity(si, slope.kind(), slope.unit()); };

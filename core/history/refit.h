@@ -38,9 +38,11 @@ struct Refit {
 };
 /// The zones of a press for which this can be asked: those whose profile states a torque per setting.
 [[nodiscard]] std::vector<std::string> refittable(const inputs::Press& press);
-/// From the newest `most` completed runs that ran by the same constant as the profile has now and read the setting and
-/// the tension of this zone. The zone's roll is the one whose torque its target reckons with. Codes refit.no_zone,
-/// refit.too_few, refit.no_spread, refit.no_torque, refit.scatter (known worse than by half); else as the reader.
+/// The line through the pulls, oldest first. Codes refit.no_zone, refit.too_few, refit.no_spread, and what
+/// inputs::constantOf refuses.
+[[nodiscard]] Result<Refit> refitFrom(std::vector<RunPull> pulls, const inputs::Press& press, const std::string& zone);
+/// The same from the newest `most` signed runs that read both the setting and the tension of this zone; the diameter is
+/// the one with which their targets reckoned its torque. Refuses as the reader as well.
 [[nodiscard]] Result<Refit> refitOf(const records::Reader& reader, const inputs::Press& press, const std::string& zone,
                                     std::size_t most = 200);
 /// As a sheet: the line through the pulls, the interval, outliers, the profile's constant beside it, the runs.

@@ -130,7 +130,7 @@ Text lossName(Loss loss)
 
 Text causeSaid(Loss loss, const std::string& name, const std::string& press, Names& names)
 {
-    if (name == "other") return "other";
+    if (name == "other") return Text("other");
     if (loss != Loss::Repeated && loss != Loss::Interruptions && loss != Loss::Remedies) return names.step(press, name);
     if (name == "web_break") return "the web broke";
     if (name == "wrong_roll") return "it was the wrong roll";
@@ -193,6 +193,7 @@ report::Report timesReport(const Times& times, const records::CourseQuery& query
 {
     report::Report report;
     report.title = "Time and losses";
+    report.foot = "Told from sealed runs";
     report.subtitle = chosenSaid(query, offsetMinutes);
     const std::string press = !query.press.empty() || times.runs.empty() ? query.press : times.runs.front().press;
     report.units = names.units(press);

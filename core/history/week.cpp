@@ -51,11 +51,11 @@ bool wantsReview(const records::RunRow& row)
 
 Text stateSaid(const records::RunRow& row)
 {
-    if (row.state == "open") return "open";
-    if (isVoid(row)) return "void";
+    if (row.state == "open") return Text("open");
+    if (isVoid(row)) return Text("void");
     if (row.present == seal::presentWord(seal::Present::SentBack)) return "sent back";
     if (wantsReview(row)) return row.state == "abandoned" ? Text("abandoned, not reviewed") : Text("not reviewed");
-    return "accepted";
+    return Text("accepted");
 }
 
 report::Facts headOf(const std::vector<records::RunRow>& runs, const Times& times)
@@ -182,6 +182,7 @@ Result<report::Report> weekReport(const records::Reader& reader, const std::stri
 
     report::Report report;
     report.title = Text("The week of %1", {press});
+    report.foot = "Told from sealed runs";
     report.subtitle = Text("%1 to %2", {dayText(begin, offsetMinutes), dayText(begin + kWeekMs - 1, offsetMinutes)});
     report.units = names.units(press);
     for (const records::Withdrawal& withdrawal : *withdrawals)

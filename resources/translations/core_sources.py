@@ -30,7 +30,10 @@ TEXT_BEFORE = re.compile(
 TEXT_BEHIND = re.compile(r'\s*,\s*Align::')
 SQL = re.compile(
     r'^\s*(SELECT|INSERT|UPDATE|DELETE|PRAGMA|CREATE|WHERE|ORDER|BEGIN|COMMIT|ROLLBACK|ATTACH|DETACH|DROP|ALTER|VACUUM'
-    r'|SAVEPOINT|RELEASE|ON |AND |FROM |JOIN |END;|,)|= \?|>= \?|< \?| NULL\b|\bquote\(|\|\|')
+    r'|SAVEPOINT|RELEASE|ON |AND |FROM |JOIN |END;|,)|= \?|>= \?|< \?| NULL\b|\bquote\(|\|\|'
+    r'|\b[a-z]+_rows\b|\bword_search\b|\bCAST\(|\b[mr]\.[a-z_]+\b')
+# What stands between SELECT and FROM in a table of questions.
+COLUMNS = re.compile(r'[a-z_]+(, [a-z_]+)+')
 FUNCTIONS = {'sin', 'cos', 'tan', 'sqrt', 'cosh', 'sinh', 'exp', 'log', 'theta', 'alpha', 'beta', 'eta', 'tau', 'phi',
              'rho', 'sigma', 'omega', 'lambda', 'delta', 'gamma', 'kappa', 'psi', 'lbf', 'bar', 'kgf', 'max', 'min',
              'arcsin', 'arccos', 'asin', 'acos', 'atan', 'ln', 'hat', 'bcm', 'gsm', 'rpm', 'mil'}
@@ -77,6 +80,8 @@ def is_formula(text):
 
 def is_sentence(text, path):
     if not words_of(text) and not re.search(r'%\d.*%\d', text) or SQL.search(text) or is_formula(text):
+        return False
+    if path.startswith('core/logbook') and COLUMNS.fullmatch(text):
         return False
     if text != text.strip() or '\n' in text or not text:
         return False

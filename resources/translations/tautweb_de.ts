@@ -428,6 +428,10 @@
         <translation>„%1“ liegt unter null, das kann hier nicht sein.</translation>
     </message>
     <message>
+        <source>"%1" is in no unit that this program knows.</source>
+        <translation>„%1“ hat keine Einheit, die dieses Programm kennt.</translation>
+    </message>
+    <message>
         <source>"%1" is more than a number.</source>
         <translation>„%1“ ist mehr als eine Zahl.</translation>
     </message>
@@ -522,6 +526,10 @@
     <message>
         <source>%1 across, %2 around</source>
         <translation>%1 quer, %2 im Umfang</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>%1 answers in less than %2 s</source>
@@ -624,6 +632,14 @@
         <translation>%1 hat keine bekannte Funktion: „%2“.</translation>
     </message>
     <message>
+        <source>%1 has no zone %2 whose setting makes a torque.</source>
+        <translation>%1 hat keine Zone %2, deren Einstellung ein Drehmoment ergibt.</translation>
+    </message>
+    <message>
+        <source>%1 has runs in it already, and only an empty logbook is filled.</source>
+        <translation>%1 enthält schon Durchgänge, und gefüllt wird nur ein leeres Protokollbuch.</translation>
+    </message>
+    <message>
         <source>%1 has to wind %2 for this job, not as it does first.</source>
         <translation>%1 muss für diesen Auftrag %2 wickeln, nicht so, wie es zuerst vorgesehen ist.</translation>
     </message>
@@ -646,6 +662,10 @@
     <message>
         <source>%1 holds this stop. For %1 only a supervisor speaks who does not have the run in hand.</source>
         <translation>%1 hält diesen Halt. Für %1 spricht nur eine Aufsicht, die den Durchgang nicht in der Hand hat.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 runs</source>
+        <translation>%1 in %2 Durchgängen</translation>
     </message>
     <message>
         <source>%1 in force</source>
@@ -876,12 +896,24 @@
         <translation>%1 darf nicht geschrieben werden: Der Ordner ist für diesen Benutzer gesperrt. Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>%1 more torque for each unit of the setting, from %2 runs.</source>
+        <translation>%1 mehr Drehmoment je Einheit der Einstellung, aus %2 Durchgängen.</translation>
+    </message>
+    <message>
         <source>%1 not given: none</source>
         <translation>%1 nicht angegeben: keine</translation>
     </message>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
         <source>%1 of %2 people can sign in at the restored logbook; the others have changed what they sign in with since that copy.</source>
         <translation>%1 von %2 Personen können sich am wiederhergestellten Protokollbuch anmelden; die anderen haben seit jener Kopie geändert, womit sie sich anmelden.</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 (between %4 and %5 with 95 %)</source>
+        <translation>%1 von %2, %3 (zwischen %4 und %5 mit 95 %)</translation>
     </message>
     <message>
         <source>%1 of guide %2</source>
@@ -976,8 +1008,20 @@
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>%1, away from its target</source>
+        <translation>%1, Abstand zum Sollwert</translation>
+    </message>
+    <message>
         <source>%1, before it %2</source>
         <translation>%1, davor %2</translation>
+    </message>
+    <message>
+        <source>%1, by its signed runs</source>
+        <translation>%1, nach abgezeichneten Durchgängen</translation>
+    </message>
+    <message>
+        <source>%1, downwards</source>
+        <translation>%1, nach unten</translation>
     </message>
     <message>
         <source>%1, edition %2</source>
@@ -1004,8 +1048,20 @@
         <translation>%1, als Letzter davon: %2</translation>
     </message>
     <message>
+        <source>%1, together %2</source>
+        <translation>%1, zusammen %2</translation>
+    </message>
+    <message>
         <source>%1, under the taper</source>
         <translation>%1, unter dem Zugabfall</translation>
+    </message>
+    <message>
+        <source>%1, upwards</source>
+        <translation>%1, nach oben</translation>
+    </message>
+    <message>
+        <source>%1, with 95 % between %2 and %3</source>
+        <translation>%1, mit 95 % zwischen %2 und %3</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1436,6 +1492,10 @@
         <translation>Eine Bewegung oder ein gehaltener Halt geschah, wie es geschah: Das lässt sich nicht berichtigen.</translation>
     </message>
     <message>
+        <source>A new phase begins where the profile of the press changed. Since when a reading has moved is found by cumulative sums (6.3.2.3) and told where chance alone would seldom do it. A pattern may come by chance, about once in a hundred readings.</source>
+        <translation>Eine neue Phase beginnt, wo sich das Profil der Maschine geändert hat. Seit wann sich eine Ablesung verschoben hat, wird mit kumulierten Summen (6.3.2.3) gefunden und dort genannt, wo Zufall allein es selten täte. Ein Muster kann zufällig entstehen, etwa einmal in hundert Ablesungen.</translation>
+    </message>
+    <message>
         <source>A person has no id.</source>
         <translation>Eine Person hat keine Kennung.</translation>
     </message>
@@ -1584,6 +1644,10 @@
         <translation>Ein Tausendstel davon würde passen.</translation>
     </message>
     <message>
+        <source>A value of the series is not a number.</source>
+        <translation>Ein Wert der Reihe ist keine Zahl.</translation>
+    </message>
+    <message>
         <source>A vital step is passed by only with a supervisor.</source>
         <translation>Ein kritischer Schritt wird nur mit einer Aufsicht übergangen.</translation>
     </message>
@@ -1612,6 +1676,10 @@
         <translation>ABGEBROCHEN: Dieses Einrichten wurde nicht beendet</translation>
     </message>
     <message>
+        <source>Abandoned</source>
+        <translation>Abgebrochen</translation>
+    </message>
+    <message>
         <source>Abandoned by</source>
         <translation>Abgebrochen von</translation>
     </message>
@@ -1634,6 +1702,10 @@
     <message>
         <source>After several wrong tries nothing is looked at for another %1 seconds.</source>
         <translation>Nach mehreren falschen Versuchen wird noch %1 Sekunden lang nichts geprüft.</translation>
+    </message>
+    <message>
+        <source>Aimed at</source>
+        <translation>Sollwerte</translation>
     </message>
     <message>
         <source>Air in the unwind shaft</source>
@@ -1788,6 +1860,10 @@
         <translation>Bei Durchmesser %1 enthielte diese angebrochene Rolle %2; voll enthielt sie %3.</translation>
     </message>
     <message>
+        <source>At 1 the usual scatter just fills the window, below 1 it does not fit; 1.33 and more is what is commonly asked for. Cpk and Ppk are smaller where the centre is not in the middle.</source>
+        <translation>Bei 1 füllt die übliche Streuung das Fenster gerade aus, unter 1 passt sie nicht hinein; üblicherweise verlangt werden 1,33 und mehr. Cpk und Ppk sind kleiner, wo die Mitte der Ablesungen nicht in der Fenstermitte liegt.</translation>
+    </message>
+    <message>
         <source>At a diameter of %1 it crosses %2, the end of what can be set.</source>
         <translation>Bei einem Durchmesser von %1 überschreitet es %2, das Ende des Einstellbaren.</translation>
     </message>
@@ -1860,8 +1936,28 @@
         <translation>An der leeren Hülse; der Wert wächst mit der Rolle.</translation>
     </message>
     <message>
+        <source>At the first go</source>
+        <translation>Auf Anhieb</translation>
+    </message>
+    <message>
+        <source>At the standing press, and beside the running one</source>
+        <translation>Bei stehender und bei laufender Maschine</translation>
+    </message>
+    <message>
         <source>At this place the steps are done one after the other: do that one first.</source>
         <translation>An diesem Standort werden die Schritte nacheinander gemacht: diesen zuerst machen.</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Abwesend</translation>
+    </message>
+    <message>
+        <source>Away or interrupted, upper quartile</source>
+        <translation>Abwesend oder unterbrochen, oberes Quartil</translation>
+    </message>
+    <message>
+        <source>Away, mean of a run</source>
+        <translation>Abwesend, im Mittel</translation>
     </message>
     <message>
         <source>Before the run goes on, not yet said: %1.</source>
@@ -1900,12 +1996,20 @@
         <translation>Diesen Durchgang neu beginnen, ab dem Sichermachen der Maschine.</translation>
     </message>
     <message>
+        <source>Begins to hold at</source>
+        <translation>Beginnt zu halten bei</translation>
+    </message>
+    <message>
         <source>Begun</source>
         <translation>Begonnen</translation>
     </message>
     <message>
         <source>Below this diameter the control cannot be set low enough.</source>
         <translation>Unter diesem Durchmesser lässt sich das Stellteil nicht niedrig genug einstellen.</translation>
+    </message>
+    <message>
+        <source>Beside the running press</source>
+        <translation>Bei laufender Maschine</translation>
     </message>
     <message>
         <source>Between the rolls and inside each of them; tell whoever takes the finished rolls.</source>
@@ -1918,6 +2022,10 @@
     <message>
         <source>Between web and roller, where the roller does not say.</source>
         <translation>Zwischen Bahn und Walze, wo die Walze es nicht sagt.</translation>
+    </message>
+    <message>
+        <source>Between, with 95 %</source>
+        <translation>Mit 95 % zwischen</translation>
     </message>
     <message>
         <source>Blades and knives are covered</source>
@@ -1986,6 +2094,10 @@
     <message>
         <source>Cells along a length.</source>
         <translation>Näpfchen je Länge.</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation>Mitte</translation>
     </message>
     <message>
         <source>Centre mark from the web's edge</source>
@@ -2264,8 +2376,16 @@
         <translation>Eine längere wählen: Mit dem Ausweis öffnet sie, womit Sie abzeichnen.</translation>
     </message>
     <message>
+        <source>Choose a longer time.</source>
+        <translation>Längeren Zeitraum wählen.</translation>
+    </message>
+    <message>
         <source>Choose a practice logbook, or a new name to begin one.</source>
         <translation>Ein Übungs-Protokollbuch wählen oder einen neuen Namen, um eines zu beginnen.</translation>
+    </message>
+    <message>
+        <source>Choose a reading that is judged.</source>
+        <translation>Eine Ablesung wählen, die beurteilt wird.</translation>
     </message>
     <message>
         <source>Choose a run.</source>
@@ -2286,6 +2406,10 @@
     <message>
         <source>Choose a zone of this press.</source>
         <translation>Zone dieser Maschine wählen.</translation>
+    </message>
+    <message>
+        <source>Choose a zone with a torque per setting.</source>
+        <translation>Eine Zone mit Drehmoment je Einstellung wählen.</translation>
     </message>
     <message>
         <source>Choose an id that nobody has had.</source>
@@ -2316,6 +2440,10 @@
         <translation>Einen anderen Namen wählen.</translation>
     </message>
     <message>
+        <source>Choose another reading, or a longer time.</source>
+        <translation>Andere Ablesung oder längeren Zeitraum wählen.</translation>
+    </message>
+    <message>
         <source>Choose another, or leave it empty to keep it.</source>
         <translation>Eine andere wählen oder leer lassen, um sie zu behalten.</translation>
     </message>
@@ -2330,6 +2458,10 @@
     <message>
         <source>Choose one from the list of runs.</source>
         <translation>Einen aus der Liste der Durchgänge wählen.</translation>
+    </message>
+    <message>
+        <source>Choose one job or one substrate, or the distance from the target.</source>
+        <translation>Einen Auftrag oder Bedruckstoff wählen, oder den Abstand zum Sollwert.</translation>
     </message>
     <message>
         <source>Choose one of the presses that are kept here.</source>
@@ -2366,6 +2498,10 @@
     <message>
         <source>Choose the shop's own logbook, or open this one from practice.</source>
         <translation>Das Protokollbuch des Betriebs wählen oder dieses in der Übung öffnen.</translation>
+    </message>
+    <message>
+        <source>Choose them in the list of runs.</source>
+        <translation>Sie in der Liste der Durchgänge wählen.</translation>
     </message>
     <message>
         <source>Choose your name and type your PIN.</source>
@@ -2412,6 +2548,14 @@
         <translation>Das neueste gedruckte Einrichteblatt mit dem Wiederhergestellten vergleichen: Sein Anker sagt, wie viele Siegel es gab.</translation>
     </message>
     <message>
+        <source>Control limits stand three sigma from the centre. Both are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Die Eingriffsgrenzen liegen drei Sigma von der Mitte. Beide sind aus allen Ablesungen einer Phase errechnet: Sigma ist ihre mittlere Differenz zur jeweils vorigen, geteilt durch 1,128 (Handbuch NIST/SEMATECH, 6.3.2.2).</translation>
+    </message>
+    <message>
+        <source>Control limits stand three sigma from the centre. Both are reckoned from the first %1 readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Die Eingriffsgrenzen liegen drei Sigma von der Mitte. Beide sind aus den ersten %1 Ablesungen einer Phase errechnet: Sigma ist ihre mittlere Differenz zur jeweils vorigen, geteilt durch 1,128 (Handbuch NIST/SEMATECH, 6.3.2.2).</translation>
+    </message>
+    <message>
         <source>Copy it again from the foot of the sheet, or scan the sheet's code.</source>
         <translation>Noch einmal vom Fuß des Einrichteblatts abschreiben oder den Code des Blatts scannen.</translation>
     </message>
@@ -2440,6 +2584,10 @@
         <translation>Seit dem Versiegeln berichtigt. Die Einstellungen und Schritte unten stehen so, wie sie versiegelt wurden; was stand und was es sein soll, steht unter „Nach dem Versiegeln berichtigt“.</translation>
     </message>
     <message>
+        <source>Corrections, by step</source>
+        <translation>Berichtigungen, je Schritt</translation>
+    </message>
+    <message>
         <source>Count on more: the splice is watched through every station.</source>
         <translation>Mit mehr rechnen: Die Klebestelle wird durch jedes Druckwerk beobachtet.</translation>
     </message>
@@ -2454,6 +2602,22 @@
     <message>
         <source>Count the wraps that are turned onto the core before the web pulls, three as a rule, and look at core_friction, 0.2 for paper on a core.</source>
         <translation>Die Windungen zählen, die auf die Hülse gedreht werden, bevor die Bahn zieht, in der Regel drei, und core_friction ansehen, 0,2 für Papier auf einer Hülse.</translation>
+    </message>
+    <message>
+        <source>Cp (spread from run to run)</source>
+        <translation>Cp (Streuung zwischen Durchgängen)</translation>
+    </message>
+    <message>
+        <source>Cp, Cpk</source>
+        <translation>Cp, Cpk</translation>
+    </message>
+    <message>
+        <source>Cp, Cpk, Pp, Ppk</source>
+        <translation>Cp, Cpk, Pp, Ppk</translation>
+    </message>
+    <message>
+        <source>Cpk (the nearer limit)</source>
+        <translation>Cpk (nähere Grenze)</translation>
     </message>
     <message>
         <source>Cut out of square across the web</source>
@@ -2480,12 +2644,24 @@
         <translation>Datum und Uhrzeit</translation>
     </message>
     <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
         <source>Decision rule, guarded acceptance (w = U): a reading is judged against the limits as they stand, with guard bands as wide as the expanded uncertainty U (k = 2) of the instrument that was read. Inside: U or more away from both limits. Near: within the limits, less than U from one. Outside: beyond a limit; doubtful while less than U beyond it. A gap has no guard band at nought. Limits are rounded inward and never widened.</source>
         <translation>Entscheidungsregel, Annahme mit Sicherheitsband (w = U): Eine Ablesung wird an den Grenzen beurteilt, wie sie dastehen, mit Sicherheitsbändern so breit wie die erweiterte Unsicherheit U (k = 2) des abgelesenen Messgeräts. Innerhalb: U oder mehr von beiden Grenzen entfernt. Nahe: innerhalb der Grenzen, weniger als U von einer entfernt. Außerhalb: jenseits einer Grenze; zweifelhaft, solange es weniger als U darüber hinaus ist. Ein Spalt hat bei null kein Sicherheitsband. Grenzen werden nach innen gerundet und nie erweitert.</translation>
     </message>
     <message>
         <source>Deviations</source>
         <translation>Abweichungen</translation>
+    </message>
+    <message>
+        <source>Deviations, by step</source>
+        <translation>Abweichungen, je Schritt</translation>
     </message>
     <message>
         <source>Diameter</source>
@@ -2500,6 +2676,10 @@
         <translation>Durchmesser, bei dem der automatische Halt wirkt</translation>
     </message>
     <message>
+        <source>Did not apply, by step</source>
+        <translation>Traf nicht zu, je Schritt</translation>
+    </message>
+    <message>
         <source>Did you mean %1?</source>
         <translation>War %1 gemeint?</translation>
     </message>
@@ -2510,6 +2690,14 @@
     <message>
         <source>Die to print</source>
         <translation>Stanzung zu Druck</translation>
+    </message>
+    <message>
+        <source>Difference to the one before, %1</source>
+        <translation>Differenz zur vorigen, %1</translation>
+    </message>
+    <message>
+        <source>Differences beyond their limit: %1.</source>
+        <translation>Differenzen jenseits ihrer Grenze: %1.</translation>
     </message>
     <message>
         <source>Distance between the two sensors</source>
@@ -2542,6 +2730,14 @@
     <message>
         <source>Do not trust this record. Restore the logbook from a backup, or export the run once more.</source>
         <translation>Dieser Aufzeichnung nicht trauen. Das Protokollbuch aus einer Sicherung wiederherstellen oder den Durchgang noch einmal exportieren.</translation>
+    </message>
+    <message>
+        <source>Does it fit its window?</source>
+        <translation>Passt es in sein Fenster?</translation>
+    </message>
+    <message>
+        <source>Done beside the running press</source>
+        <translation>Bei laufender Maschine erledigt</translation>
     </message>
     <message>
         <source>Draft of a set-up sheet: what each setting should be here, and what has been read so far</source>
@@ -2744,6 +2940,10 @@
         <translation>Fertige Rollen dürfen %1 Durchmesser haben; %2 wickelt höchstens %3.</translation>
     </message>
     <message>
+        <source>First run of it</source>
+        <translation>Erster Durchgang</translation>
+    </message>
+    <message>
         <source>Fit an ultrasonic sensor, or guide on a printed line.</source>
         <translation>Einen Ultraschallsensor einbauen oder auf einer gedruckten Linie führen.</translation>
     </message>
@@ -2800,6 +3000,18 @@
         <translation>Reibung der Bahn auf der Hülse und auf sich selbst.</translation>
     </message>
     <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>From %1 (run %2) it was %3 higher for a time: %4 times its usual scatter.</source>
+        <translation>Ab %1 (Durchgang %2) lag der Wert zeitweise %3 höher: das %4-Fache der üblichen Streuung.</translation>
+    </message>
+    <message>
+        <source>From %1 (run %2) it was %3 lower for a time: %4 times its usual scatter.</source>
+        <translation>Ab %1 (Durchgang %2) lag der Wert zeitweise %3 tiefer: das %4-Fache der üblichen Streuung.</translation>
+    </message>
+    <message>
         <source>From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells reaches the web: the middle, for film and mass alike; pan and hoses come on top.</source>
         <translation>Von einem Viertel (öffentliche Regel, S79) bis zur Hälfte (Tafel eines Farbherstellers, S80) des Näpfchenvolumens erreicht die Bahn: die Mitte, für Film und Masse gleich; Wanne und Schläuche kommen hinzu.</translation>
     </message>
@@ -2818,6 +3030,10 @@
     <message>
         <source>From one end to the other of what the draw is known to. Where that is wider than the window of tension per width, draw does not set this web.</source>
         <translation>Von einem Ende zum anderen dessen, wie genau die Voreilung bekannt ist. Wo das breiter ist als das Fenster des Zugs je Breite, lässt sich diese Bahn nicht über die Voreilung einstellen.</translation>
+    </message>
+    <message>
+        <source>From one reading to the next</source>
+        <translation>Von einer Ablesung zur nächsten</translation>
     </message>
     <message>
         <source>From running to standstill by the emergency stop.</source>
@@ -2930,6 +3146,10 @@
     <message>
         <source>Give the name as it stands in the list of held stops.</source>
         <translation>Den Namen so angeben, wie er in der Liste der gehaltenen Halte steht.</translation>
+    </message>
+    <message>
+        <source>Give the sigma of the chart.</source>
+        <translation>Das Sigma der Regelkarte angeben.</translation>
     </message>
     <message>
         <source>Give the web that leaves the drawn plane after %1 as a length, or leave it out.</source>
@@ -3344,6 +3564,10 @@
         <translation>Worin die Anzeige den Bahnzug nimmt: eine Krafteinheit, oder %.</translation>
     </message>
     <message>
+        <source>Index</source>
+        <translation>Index</translation>
+    </message>
+    <message>
         <source>Inertia of the roll</source>
         <translation>Trägheit der Rolle</translation>
     </message>
@@ -3354,6 +3578,10 @@
     <message>
         <source>Install the package fonts-dejavu-core.</source>
         <translation>Das Paket fonts-dejavu-core installieren.</translation>
+    </message>
+    <message>
+        <source>Interruptions, by cause</source>
+        <translation>Unterbrechungen, je Ursache</translation>
     </message>
     <message>
         <source>It begins to rise at %1, less than the %2 at which this lift's pressure begins.</source>
@@ -3370,6 +3598,14 @@
     <message>
         <source>It follows at the next seal.</source>
         <translation>Es folgt beim nächsten Siegel.</translation>
+    </message>
+    <message>
+        <source>It has stayed where it began under the present profile.</source>
+        <translation>Unter dem jetzigen Profil ist der Wert geblieben, wo er begann.</translation>
+    </message>
+    <message>
+        <source>It has stayed where it began.</source>
+        <translation>Der Wert ist geblieben, wo er begann.</translation>
     </message>
     <message>
         <source>It is a light roll. Expect it to move as soon as air is on: stand clear and let the air in slowly.</source>
@@ -3716,6 +3952,10 @@
         <translation>Beide Geschwindigkeiten und ihre Einheiten ansehen und die falsche berichtigen.</translation>
     </message>
     <message>
+        <source>Look at brake, lining, air and gauge first: a worn brake is mended, not entered.</source>
+        <translation>Zuerst Bremse, Belag, Luft und Anzeige ansehen: Eine verschlissene Bremse wird instand gesetzt, nicht eingegeben.</translation>
+    </message>
+    <message>
         <source>Look at each of these now, at the press, and say it before anything moves.</source>
         <translation>Jedes davon jetzt ansehen, an der Maschine, und es sagen, bevor sich etwas bewegt.</translation>
     </message>
@@ -3992,6 +4232,10 @@
         <translation>Über zehn an der entlasteten Bahn gemessen. Wie weit sich diese Bahn dehnt, ist nicht bekannt: Sie kann um so viel kürzer sein. Eine Abweichung weist auf Unterschnitt, Klebeband oder zu viel Zug hin.</translation>
     </message>
     <message>
+        <source>Median</source>
+        <translation>Median</translation>
+    </message>
+    <message>
         <source>Mend the job's tension, or the material's if the maker says more.</source>
         <translation>Den Zug des Auftrags berichtigen, oder den des Materials, wenn der Hersteller mehr angibt.</translation>
     </message>
@@ -4006,6 +4250,14 @@
     <message>
         <source>Mend this line; text stands between quotes, a table's name between brackets.</source>
         <translation>Diese Zeile berichtigen; Text steht zwischen Anführungszeichen, der Name einer Tabelle in Klammern.</translation>
+    </message>
+    <message>
+        <source>Minutes, without what was away</source>
+        <translation>Minuten, ohne Abwesenheit</translation>
+    </message>
+    <message>
+        <source>Minutes: half of the runs lie within the bar, the line is the median</source>
+        <translation>Minuten: Die Hälfte der Durchgänge liegt im Balken, der Strich ist der Median</translation>
     </message>
     <message>
         <source>More than this: look upstream before you touch the guide.</source>
@@ -4040,6 +4292,10 @@
         <translation>NEUERE AUFZEICHNUNGEN WAREN NICHT IM WIEDERHERGESTELLTEN: Es enthält %1 Siegel, und was vorher dort lag, enthält %2. Es wurde als %3 aufbewahrt.</translation>
     </message>
     <message>
+        <source>Name a file that is not there yet.</source>
+        <translation>Eine Datei nennen, die es noch nicht gibt.</translation>
+    </message>
+    <message>
         <source>Name a step and what it should be, or write what is to be put right.</source>
         <translation>Einen Schritt nennen und was er sein soll, oder schreiben, was in Ordnung zu bringen ist.</translation>
     </message>
@@ -4072,6 +4328,10 @@
         <translation>Weder eine andere PIN noch eine andere Passphrase wurde gewählt.</translation>
     </message>
     <message>
+        <source>Newest</source>
+        <translation>Neueste</translation>
+    </message>
+    <message>
         <source>Nine points in a row are on one side of the centre.</source>
         <translation>Neun Punkte in Folge liegen auf einer Seite der Mitte.</translation>
     </message>
@@ -4096,6 +4356,10 @@
         <translation>Von %1 wurde keine Kopie aufbewahrt, weil es nicht in Ordnung ist (%2, %3).</translation>
     </message>
     <message>
+        <source>No edition of press, job, substrate or procedure was sealed around then: look at the press itself.</source>
+        <translation>Um diese Zeit wurde keine Ausgabe von Maschine, Auftrag, Bedruckstoff oder Ablauf versiegelt: die Maschine selbst ansehen.</translation>
+    </message>
+    <message>
         <source>No logbook can be kept where %1 would lie: two programs could write in it at once. The system says: %2.</source>
         <translation>Kein Protokollbuch kann dort liegen, wo %1 wäre: Zwei Programme könnten zugleich darin schreiben. Das System meldet: %2.</translation>
     </message>
@@ -4112,6 +4376,14 @@
         <translation>Für diesen Standort ist kein bleibender Halt benannt: den Trennschalter nach Betriebsanweisung abschließen und das sagen, bevor eine Hand hineingreift.</translation>
     </message>
     <message>
+        <source>No pattern that chance seldom makes.</source>
+        <translation>Kein Muster, das der Zufall selten macht.</translation>
+    </message>
+    <message>
+        <source>No reading has moved away and stayed there.</source>
+        <translation>Keine Ablesung hat sich auf Dauer verschoben.</translation>
+    </message>
+    <message>
         <source>No roll is chosen yet.</source>
         <translation>Noch keine Rolle ist gewählt.</translation>
     </message>
@@ -4120,8 +4392,16 @@
         <translation>Hier ist kein Durchgang offen.</translation>
     </message>
     <message>
+        <source>No run was opened yet.</source>
+        <translation>Noch wurde kein Durchgang geöffnet.</translation>
+    </message>
+    <message>
         <source>No screen is so far from what it says.</source>
         <translation>Kein Bildschirm liegt so weit neben seiner Angabe.</translation>
+    </message>
+    <message>
+        <source>No sealed run was chosen.</source>
+        <translation>Kein versiegelter Durchgang gewählt.</translation>
     </message>
     <message>
         <source>No step of this kind of run gives it. Abandon this run and begin a full set-up.</source>
@@ -4236,8 +4516,16 @@
         <translation>Keine Aufzeichnung, bis es eingetippt und versiegelt ist.</translation>
     </message>
     <message>
+        <source>Not reviewed</source>
+        <translation>Nicht geprüft</translation>
+    </message>
+    <message>
         <source>Not said for this movement: %1.</source>
         <translation>Für diese Bewegung nicht gesagt: %1.</translation>
+    </message>
+    <message>
+        <source>Not said: %1</source>
+        <translation>Ohne Angabe: %1</translation>
     </message>
     <message>
         <source>Not sealed: this is a working copy of a run that is still open.</source>
@@ -4324,6 +4612,18 @@
         <translation>Der Farbe, wie sie verwendet wird.</translation>
     </message>
     <message>
+        <source>Of the last phase</source>
+        <translation>In der letzten Phase</translation>
+    </message>
+    <message>
+        <source>Of the others</source>
+        <translation>Von den übrigen</translation>
+    </message>
+    <message>
+        <source>Of the slowest tenth</source>
+        <translation>Vom langsamsten Zehntel</translation>
+    </message>
+    <message>
         <source>Of the whole plate.</source>
         <translation>Der ganzen Platte.</translation>
     </message>
@@ -4340,8 +4640,16 @@
         <translation>Dessen, was mit der Rolle dreht: Welle, Spannköpfe, Scheibe.</translation>
     </message>
     <message>
+        <source>Off the line by</source>
+        <translation>Abstand zur Geraden</translation>
+    </message>
+    <message>
         <source>Off this, the print is longer or shorter than the gear says, and the pressure wrong.</source>
         <translation>Weicht es ab, ist der Druck länger oder kürzer, als das Zahnrad sagt, und die Anpressung falsch.</translation>
+    </message>
+    <message>
+        <source>Older readings are not shown: choose a time to see them.</source>
+        <translation>Ältere Ablesungen sind nicht gezeigt: Zeitraum wählen, um sie zu sehen.</translation>
     </message>
     <message>
         <source>On a web this stiff draw does not set the tension. Set it by eye and by the neighbouring zones, from nothing upward until the web lies flat.</source>
@@ -4392,6 +4700,10 @@
         <translation>Eine Umdrehung des Plattenzylinders druckt so viel Bahn.</translation>
     </message>
     <message>
+        <source>Only %1 signed runs read both the setting and the tension of this zone; %2 are the least.</source>
+        <translation>Nur %1 abgezeichnete Durchgänge enthalten Einstellung und Bahnzug dieser Zone; mindestens %2 sind nötig.</translation>
+    </message>
+    <message>
         <source>Only a movement is said to be done in words of its own.</source>
         <translation>Nur eine Bewegung wird mit eigenen Worten als erledigt gesagt.</translation>
     </message>
@@ -4404,12 +4716,24 @@
         <translation>Nur eine Grenze ist angegeben.</translation>
     </message>
     <message>
+        <source>Only the newest runs were reckoned: choose a time.</source>
+        <translation>Nur die neuesten Durchgänge sind ausgewertet: Zeitraum wählen.</translation>
+    </message>
+    <message>
         <source>Only the reading of a process value can be accepted outside its window.</source>
         <translation>Nur die Ablesung eines Prozesswerts kann außerhalb ihres Fensters angenommen werden.</translation>
     </message>
     <message>
+        <source>Open each run and look through its sheet first.</source>
+        <translation>Zuerst jeden Durchgang öffnen und sein Einrichteblatt durchsehen.</translation>
+    </message>
+    <message>
         <source>Open it again; a supervisor can look up who is enrolled.</source>
         <translation>Noch einmal öffnen; eine Aufsicht kann nachsehen, wer eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>Open it and look through its sheet; then accept it with the others.</source>
+        <translation>Ihn öffnen und sein Einrichteblatt durchsehen; dann mit den anderen annehmen.</translation>
     </message>
     <message>
         <source>Open it in the program, which keeps a copy of it and brings it up.</source>
@@ -4426,6 +4750,10 @@
     <message>
         <source>Open the file in a text editor and save it again as UTF-8.</source>
         <translation>Die Datei in einem Texteditor öffnen und als UTF-8 neu speichern.</translation>
+    </message>
+    <message>
+        <source>Open the logbook with the program that wrote it.</source>
+        <translation>Das Protokollbuch mit dem Programm öffnen, das es geschrieben hat.</translation>
     </message>
     <message>
         <source>Operator</source>
@@ -4448,8 +4776,20 @@
         <translation>In %1 beginnen ständig andere Spiegel, und für dieses Protokollbuch ließ sich keiner beginnen.</translation>
     </message>
     <message>
+        <source>Out of use since %1: %2</source>
+        <translation>Gesperrt seit %1: %2</translation>
+    </message>
+    <message>
         <source>Outer diameter, measured</source>
         <translation>Außendurchmesser, gemessen</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Außerhalb</translation>
+    </message>
+    <message>
+        <source>Outside at first, by step</source>
+        <translation>Zuerst außerhalb, je Schritt</translation>
     </message>
     <message>
         <source>PRESS WITHDRAWN: out of use until it is given back</source>
@@ -4458,6 +4798,14 @@
     <message>
         <source>Part of the torque goes into the roll itself. Below the limit the wraps wind soft: speed up more slowly.</source>
         <translation>Ein Teil des Drehmoments geht in die Rolle selbst. Unter der Grenze werden die Lagen weich gewickelt: langsamer beschleunigen.</translation>
+    </message>
+    <message>
+        <source>Patterns that chance seldom makes: %1.</source>
+        <translation>Muster, die der Zufall selten macht: %1.</translation>
+    </message>
+    <message>
+        <source>Patterns, newest first</source>
+        <translation>Muster, neueste zuerst</translation>
     </message>
     <message>
         <source>People are enrolled already, so the next one is enrolled by a supervisor.</source>
@@ -4486,6 +4834,18 @@
     <message>
         <source>Plan the job with the press's speed.</source>
         <translation>Den Auftrag mit der Geschwindigkeit der Maschine planen.</translation>
+    </message>
+    <message>
+        <source>Pp (spread of all)</source>
+        <translation>Pp (Gesamtstreuung)</translation>
+    </message>
+    <message>
+        <source>Pp, Ppk</source>
+        <translation>Pp, Ppk</translation>
+    </message>
+    <message>
+        <source>Ppk (the nearer limit)</source>
+        <translation>Ppk (nähere Grenze)</translation>
     </message>
     <message>
         <source>Press</source>
@@ -4576,6 +4936,10 @@
         <translation>Schrittweise erreicht: Durchhang, Schwankungen und Falten zeigen sich unterwegs.</translation>
     </message>
     <message>
+        <source>Read</source>
+        <translation>Abgelesen</translation>
+    </message>
+    <message>
         <source>Read at %1 settings or more, well apart.</source>
         <translation>Bei %1 oder mehr Einstellungen ablesen, weit auseinander.</translation>
     </message>
@@ -4598,6 +4962,38 @@
     <message>
         <source>Read the value first.</source>
         <translation>Zuerst den Wert ablesen.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Ablesungen</translation>
+    </message>
+    <message>
+        <source>Readings below the window, and above it</source>
+        <translation>Ablesungen unter dem Fenster und darüber</translation>
+    </message>
+    <message>
+        <source>Readings left out, since there was no target to hold them against: %1.</source>
+        <translation>Ausgelassene Ablesungen, weil ein Sollwert zum Vergleich fehlte: %1.</translation>
+    </message>
+    <message>
+        <source>Readings outside that a supervisor accepted</source>
+        <translation>Ablesungen außerhalb, von einer Aufsicht angenommen</translation>
+    </message>
+    <message>
+        <source>Readings that are no further apart than their instrument can tell, and times within a quarter or a minute, count as the same.</source>
+        <translation>Als gleich gelten Ablesungen, die nicht weiter auseinanderliegen, als ihr Gerät unterscheiden kann, und Zeiten innerhalb eines Viertels oder einer Minute.</translation>
+    </message>
+    <message>
+        <source>Readings: %1. Phases: %2.</source>
+        <translation>Ablesungen: %1. Phasen: %2.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Record</source>
@@ -4716,6 +5112,10 @@
         <translation>Durchgang %1 ist ungültig: Es kann nichts hinzugefügt werden.</translation>
     </message>
     <message>
+        <source>Run %1 was not opened as it stands now.</source>
+        <translation>Durchgang %1 wurde in seinem jetzigen Stand nicht geöffnet.</translation>
+    </message>
+    <message>
         <source>Run %1 was reviewed by %2, and nothing was added since.</source>
         <translation>Durchgang %1 wurde von %2 geprüft, und seither wurde nichts hinzugefügt.</translation>
     </message>
@@ -4740,8 +5140,20 @@
         <translation>Den Auftrag auf einer anderen Maschine fahren.</translation>
     </message>
     <message>
+        <source>Run with</source>
+        <translation>Gefahren mit</translation>
+    </message>
+    <message>
         <source>Running time to the reserve</source>
         <translation>Laufzeit bis zur Reserve</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>Runs beside each other</source>
+        <translation>Durchgänge nebeneinander</translation>
     </message>
     <message>
         <source>S18a, S20, T3, ream of 3000 ft2 assumed</source>
@@ -4876,6 +5288,10 @@
         <translation>Siegel %1 fehlt: Nach Siegel %2 kommt Siegel %3.</translation>
     </message>
     <message>
+        <source>Seal %1 is not as it was sealed, or does not follow the one before it.</source>
+        <translation>Siegel %1 ist nicht, wie es versiegelt wurde, oder folgt nicht auf das davor.</translation>
+    </message>
+    <message>
         <source>Seal %1 is signed by somebody who was not enrolled then.</source>
         <translation>Siegel %1 ist von jemandem signiert, der damals nicht eingetragen war.</translation>
     </message>
@@ -5000,6 +5416,10 @@
         <translation>Einrichteblatt: was jede Einstellung hier sein soll, was abgelesen wurde, von wem und wann</translation>
     </message>
     <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
         <source>Settings of this job and roll</source>
         <translation>Einstellungen dieses Auftrags und dieser Rolle</translation>
     </message>
@@ -5028,6 +5448,10 @@
         <translation>Seitlicher Versatz an der Klebestelle</translation>
     </message>
     <message>
+        <source>Sigma</source>
+        <translation>Sigma</translation>
+    </message>
+    <message>
         <source>Sign in once more; a supervisor can look up how it stands.</source>
         <translation>Noch einmal anmelden; eine Aufsicht kann nachsehen, wie es steht.</translation>
     </message>
@@ -5044,12 +5468,32 @@
         <translation>Im Protokollbuch von %1 mit eigenem Schlüssel abgezeichnet, %2: %3. Wer daran zweifelt, prüft das Protokollbuch gegen Zahl und Kettenwert am Fuß dieser Seite.</translation>
     </message>
     <message>
+        <source>Since</source>
+        <translation>Seit</translation>
+    </message>
+    <message>
+        <source>Since %1 (run %2) it is %3 higher: %4 times its usual scatter.</source>
+        <translation>Seit %1 (Durchgang %2) liegt der Wert %3 höher: das %4-Fache der üblichen Streuung.</translation>
+    </message>
+    <message>
+        <source>Since %1 (run %2) it is %3 lower: %4 times its usual scatter.</source>
+        <translation>Seit %1 (Durchgang %2) liegt der Wert %3 tiefer: das %4-Fache der üblichen Streuung.</translation>
+    </message>
+    <message>
+        <source>Single values</source>
+        <translation>Einzelwerte</translation>
+    </message>
+    <message>
         <source>Site</source>
         <translation>Betrieb</translation>
     </message>
     <message>
         <source>Six points in a row rise or fall.</source>
         <translation>Sechs Punkte in Folge steigen oder fallen.</translation>
+    </message>
+    <message>
+        <source>Slack and decision have to be above nought.</source>
+        <translation>Referenzwert und Entscheidungsgrenze müssen über null liegen.</translation>
     </message>
     <message>
         <source>So long everything runs together for the first time, slow enough to be stopped by eye.</source>
@@ -5108,12 +5552,24 @@
         <translation>Zu erwartende Klebestellen</translation>
     </message>
     <message>
+        <source>Stage</source>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>Stages done again, by cause</source>
+        <translation>Wiederholte Abschnitte, je Ursache</translation>
+    </message>
+    <message>
         <source>Start the program again; if it comes back, report it.</source>
         <translation>Das Programm neu starten; kommt es wieder, melden.</translation>
     </message>
     <message>
         <source>Starting and stopping pull more than running; more than this parts a splice or leaves the web slack.</source>
         <translation>Anfahren und Anhalten ziehen stärker als der Lauf; mehr als dies zerreißt eine Klebestelle oder lässt die Bahn lose.</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Station %1 is given twice.</source>
@@ -5152,8 +5608,16 @@
         <translation>Druckwerke</translation>
     </message>
     <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
         <source>Steps follow the call that closes this stage.</source>
         <translation>Auf die Meldung, die diesen Abschnitt schließt, folgen Schritte.</translation>
+    </message>
+    <message>
+        <source>Still open</source>
+        <translation>Noch offen</translation>
     </message>
     <message>
         <source>Stored energy is let off or held</source>
@@ -5420,6 +5884,10 @@
         <translation>Zehn falsche Versuche in Folge: Diese Person wird nicht mehr eingelassen.</translation>
     </message>
     <message>
+        <source>Tension</source>
+        <translation>Bahnzug</translation>
+    </message>
+    <message>
         <source>Tension at the rewind during an emergency stop, empty core</source>
         <translation>Zug an der Aufwicklung bei einem Not-Halt, leere Hülse</translation>
     </message>
@@ -5518,6 +5986,14 @@
     <message>
         <source>The choice %1 has no words.</source>
         <translation>Die Auswahl %1 hat keinen Text.</translation>
+    </message>
+    <message>
+        <source>The constant of the profile is not the one that these runs measured.</source>
+        <translation>Die Konstante des Profils ist nicht die, die diese Durchgänge gemessen haben.</translation>
+    </message>
+    <message>
+        <source>The constant of the profile still fits: these runs give no reason to change it.</source>
+        <translation>Die Konstante des Profils passt noch: Diese Durchgänge geben keinen Grund, sie zu ändern.</translation>
     </message>
     <message>
         <source>The core is said to weigh %1, the whole roll %2.</source>
@@ -6068,6 +6544,10 @@
         <translation>Die schmalste Bahn, die sie fährt.</translation>
     </message>
     <message>
+        <source>The newest of these readings has no window.</source>
+        <translation>Die neueste dieser Ablesungen hat kein Fenster.</translation>
+    </message>
+    <message>
         <source>The next whole tooth up; what is over is gap between the labels.</source>
         <translation>Der nächste ganze Zahn nach oben; was übrig ist, wird Lücke zwischen den Etiketten.</translation>
     </message>
@@ -6372,6 +6852,10 @@
         <translation>Der Durchgang wurde unterbrochen und nicht wieder aufgenommen.</translation>
     </message>
     <message>
+        <source>The runs</source>
+        <translation>Die Durchgänge</translation>
+    </message>
+    <message>
         <source>The same air on a smaller roll pulls harder: that is why it is turned down.</source>
         <translation>Dieselbe Luft zieht an einer kleineren Rolle stärker: Darum wird sie heruntergedreht.</translation>
     </message>
@@ -6400,6 +6884,10 @@
         <translation>Die Siegel werden trotzdem geprüft. Diese Datei aufbewahren und eine Sicherung wiederherstellen.</translation>
     </message>
     <message>
+        <source>The search finds other words than those that stand beside it; the engine says: %1.</source>
+        <translation>Die Suche findet andere Wörter als die, die daneben stehen; die Datenbank meldet: %1.</translation>
+    </message>
+    <message>
         <source>The sensor stands %1 behind the guide, in a span of %2: it sees the web too late.</source>
         <translation>Der Sensor steht %1 hinter dem Bahnlaufregler, in einer freien Bahnlänge von %2: Er sieht die Bahn zu spät.</translation>
     </message>
@@ -6426,6 +6914,10 @@
     <message>
         <source>The settings are not of the kind that is set here.</source>
         <translation>Die Einstellungen sind nicht von der Art, die hier eingestellt wird.</translation>
+    </message>
+    <message>
+        <source>The settings of these runs lie too near together to tell a line from.</source>
+        <translation>Die Einstellungen dieser Durchgänge liegen für eine Gerade zu nah beieinander.</translation>
     </message>
     <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
@@ -6472,6 +6964,10 @@
         <translation>Die langsamste gleichbleibende Geschwindigkeit.</translation>
     </message>
     <message>
+        <source>The slowest tenth of the runs have nothing in common that the others have less often.</source>
+        <translation>Das langsamste Zehntel der Durchgänge hat nichts gemeinsam, was die übrigen seltener haben.</translation>
+    </message>
+    <message>
         <source>The smallest core, by its inside, that it holds.</source>
         <translation>Die kleinste Hülse, innen gemessen, die er hält.</translation>
     </message>
@@ -6506,6 +7002,10 @@
     <message>
         <source>The splice table follows roller %1, which is not on the main path.</source>
         <translation>Der Klebetisch folgt auf Walze %1, die nicht auf dem Hauptbahnweg liegt.</translation>
+    </message>
+    <message>
+        <source>The spread is not a number above nought.</source>
+        <translation>Die Streuung ist keine Zahl über null.</translation>
     </message>
     <message>
         <source>The station where this colour stands.</source>
@@ -6684,6 +7184,14 @@
         <translation>Die Bahnen sind nicht geklemmt.</translation>
     </message>
     <message>
+        <source>The week of %1</source>
+        <translation>Die Woche von %1</translation>
+    </message>
+    <message>
+        <source>The whole run</source>
+        <translation>Ganzer Durchgang</translation>
+    </message>
+    <message>
         <source>The widest web that it runs.</source>
         <translation>Die breiteste Bahn, die sie fährt.</translation>
     </message>
@@ -6700,12 +7208,20 @@
         <translation>Sprache oder Einheiten wechseln, sobald die Eingabe hier beendet ist.</translation>
     </message>
     <message>
+        <source>The windows of these readings are not all the same.</source>
+        <translation>Die Fenster dieser Ablesungen sind nicht alle gleich.</translation>
+    </message>
+    <message>
         <source>The word %1 can be chosen twice.</source>
         <translation>Das Wort %1 kann zweimal gewählt werden.</translation>
     </message>
     <message>
         <source>There are %1 remedies; nobody reads more than %2.</source>
         <translation>Es gibt %1 Abhilfen; niemand liest mehr als %2.</translation>
+    </message>
+    <message>
+        <source>There are too few readings to tell whether it has moved: %1 are wanted.</source>
+        <translation>Zu wenige Ablesungen, um eine Verschiebung zu erkennen: Verlangt sind %1.</translation>
     </message>
     <message>
         <source>There are two things called %1 here.</source>
@@ -6768,6 +7284,10 @@
         <translation>Es gibt keine Ablesung außerhalb ihres Fensters, die anzunehmen wäre.</translation>
     </message>
     <message>
+        <source>There is no reading to be charted.</source>
+        <translation>Es gibt keine Ablesung für die Regelkarte.</translation>
+    </message>
+    <message>
         <source>There is no room left for the mirror %1. The logbook has every record; the mirror is behind.</source>
         <translation>Für den Spiegel %1 ist kein Platz mehr. Das Protokollbuch hat jeden Eintrag; der Spiegel ist zurück.</translation>
     </message>
@@ -6790,6 +7310,10 @@
     <message>
         <source>There is no standing answer to correct.</source>
         <translation>Es gibt keine geltende Antwort zum Berichtigen.</translation>
+    </message>
+    <message>
+        <source>There is no such reading in the sealed runs that were chosen.</source>
+        <translation>In den gewählten versiegelten Durchgängen gibt es keine solche Ablesung.</translation>
     </message>
     <message>
         <source>There is no target called %1.</source>
@@ -6964,6 +7488,10 @@
         <translation>Diese Passphrase öffnet den Schlüssel dieser Person nicht.</translation>
     </message>
     <message>
+        <source>This phase has fewer than two points.</source>
+        <translation>Diese Phase hat weniger als zwei Punkte.</translation>
+    </message>
+    <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Diese Stelle ist kein UTF-8-Text.</translation>
     </message>
@@ -7132,8 +7660,16 @@
         <translation>Mit abgeschalteten und gesicherten Antrieben einziehen, oder den Kriechgang der Maschine langsamer einstellen lassen.</translation>
     </message>
     <message>
+        <source>Time</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
         <source>Time a roll should lie in the press room</source>
         <translation>Zeit, die eine Rolle im Drucksaal liegen soll</translation>
+    </message>
+    <message>
+        <source>Time and losses</source>
+        <translation>Zeit und Verluste</translation>
     </message>
     <message>
         <source>Time at crawl to draw it through</source>
@@ -7142,6 +7678,10 @@
     <message>
         <source>Time it again, with its tenths.</source>
         <translation>Zeit noch einmal nehmen, mit Zehnteln.</translation>
+    </message>
+    <message>
+        <source>Time of a run, median</source>
+        <translation>Dauer je Durchgang, Median</translation>
     </message>
     <message>
         <source>Time of the proving run at idle</source>
@@ -7164,6 +7704,10 @@
         <translation>Zeit bis zum Stillstand, Not-Halt zur Probe</translation>
     </message>
     <message>
+        <source>Times lie between answers: they say how long a set-up took on this press, never how well somebody works, and are told by press, job, kind of run and shift, never by person. A run by people who learn is slower, and safer.</source>
+        <translation>Zeiten liegen zwischen Antworten: Sie sagen, wie lange eine Einrichtung an dieser Maschine dauerte, nie, wie gut jemand arbeitet, und werden nach Maschine, Auftrag, Art des Durchgangs und Schicht genannt, nie nach Person. Ein Durchgang von Lernenden ist langsamer, und sicherer.</translation>
+    </message>
+    <message>
         <source>Times of answers</source>
         <translation>Zeiten der Antworten</translation>
     </message>
@@ -7180,8 +7724,28 @@
         <translation>Um daraus fortzusetzen, unter dem Namen des verlorenen Protokollbuchs wiederherstellen.</translation>
     </message>
     <message>
+        <source>Told from sealed runs</source>
+        <translation>Aus versiegelten Durchgängen</translation>
+    </message>
+    <message>
         <source>Tooth to tooth along the pitch circle. One of the three pitches is enough.</source>
         <translation>Zahn zu Zahn auf dem Teilkreis. Eine der drei Teilungen genügt.</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Torque against setting</source>
+        <translation>Drehmoment über Einstellung</translation>
+    </message>
+    <message>
+        <source>Torque per setting, profile</source>
+        <translation>Drehmoment je Einstellung, Profil</translation>
+    </message>
+    <message>
+        <source>Torque per setting, these runs</source>
+        <translation>Drehmoment je Einstellung, Durchgänge</translation>
     </message>
     <message>
         <source>Torque that would keep the unwind's tension in an emergency stop</source>
@@ -7218,6 +7782,10 @@
     <message>
         <source>Trust the run's own document; ask whoever signed the correction.</source>
         <translation>Dem eigenen Dokument des Durchgangs trauen; fragen, wer die Berichtigung unterschrieben hat.</translation>
+    </message>
+    <message>
+        <source>Trust the sealed documents, not the search. Restore the logbook from a backup.</source>
+        <translation>Den versiegelten Dokumenten trauen, nicht der Suche. Das Protokollbuch aus einer Sicherung wiederherstellen.</translation>
     </message>
     <message>
         <source>Trust the sealed documents, not this table. Restore the logbook from a backup.</source>
@@ -7282,6 +7850,10 @@
     <message>
         <source>Two of three points are more than 2 sigma out on one side.</source>
         <translation>Zwei von drei Punkten liegen mehr als 2 Sigma auf einer Seite.</translation>
+    </message>
+    <message>
+        <source>Two to four different runs can stand beside each other.</source>
+        <translation>Zwei bis vier verschiedene Durchgänge können nebeneinander stehen.</translation>
     </message>
     <message>
         <source>Type a number like 2, or leave it empty when it is not known.</source>
@@ -7360,6 +7932,14 @@
         <translation>{target} verwenden, wo der Schritt einen Sollwert hat, {control}, wo er ein Bedienteil hat, {frame}, wo er einen Sollwert quer zur Maschine liest, {register_mark}, wo das ein Registersteller ist, das Wort von for_each, und {= 0.5 mm} für eine Größe.</translation>
     </message>
     <message>
+        <source>Usual are 0.5 and 5 sigma.</source>
+        <translation>Üblich sind 0,5 und 5 Sigma.</translation>
+    </message>
+    <message>
+        <source>Usual scatter (sigma)</source>
+        <translation>Übliche Streuung (Sigma)</translation>
+    </message>
+    <message>
         <source>V1.distance of job.speed and press.speeds.stop_time</source>
         <translation>V1.distance aus job.speed und press.speeds.stop_time</translation>
     </message>
@@ -7420,8 +8000,24 @@
         <translation>Protokollbuch verifizieren; behalten und eine Kopie wiederherstellen.</translation>
     </message>
     <message>
+        <source>Verify the whole logbook, and restore it from the mirror or a copy.</source>
+        <translation>Das ganze Protokollbuch verifizieren und aus dem Spiegel oder einer Kopie wiederherstellen.</translation>
+    </message>
+    <message>
         <source>Voiding a run needs a reason.</source>
         <translation>Eine Ungültigkeitserklärung braucht einen Grund.</translation>
+    </message>
+    <message>
+        <source>Wait for more runs, or find the constant with a spring scale.</source>
+        <translation>Weitere Durchgänge abwarten oder die Konstante mit einer Federwaage bestimmen.</translation>
+    </message>
+    <message>
+        <source>Wait for more runs.</source>
+        <translation>Weitere Durchgänge abwarten.</translation>
+    </message>
+    <message>
+        <source>Wait for runs with other rolls or materials, or find the constant with a spring scale.</source>
+        <translation>Durchgänge mit anderen Rollen oder Materialien abwarten oder die Konstante mit einer Federwaage bestimmen.</translation>
     </message>
     <message>
         <source>Wait until it was made, then restore.</source>
@@ -7536,8 +8132,20 @@
         <translation>Bahn, die vom Klebetisch zur Aufwicklung zu ziehen ist</translation>
     </message>
     <message>
+        <source>Web used in setting up</source>
+        <translation>Bahnverbrauch beim Einrichten</translation>
+    </message>
+    <message>
+        <source>Web used in setting up, median</source>
+        <translation>Bahnverbrauch beim Einrichten, Median</translation>
+    </message>
+    <message>
         <source>Weigh an empty core, or leave it out.</source>
         <translation>Eine leere Hülse wiegen, oder es weglassen.</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
     </message>
     <message>
         <source>What a label says of the length is of the roll before anything was taken off: it tells no caliper of what is left.</source>
@@ -7556,8 +8164,16 @@
         <translation>Was von dort zu sehen ist.</translation>
     </message>
     <message>
+        <source>What changed then</source>
+        <translation>Was sich damals änderte</translation>
+    </message>
+    <message>
         <source>What comes off outside and what stays on the core print nothing.</source>
         <translation>Was außen abgeht und was auf der Hülse bleibt, druckt nichts.</translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation>Unterschiede</translation>
     </message>
     <message>
         <source>What dries or cures behind it.</source>
@@ -7570,6 +8186,14 @@
     <message>
         <source>What happened under way</source>
         <translation>Was unterwegs geschah</translation>
+    </message>
+    <message>
+        <source>What has moved away from where it began, and stays there</source>
+        <translation>Was sich von seinem Anfang entfernt hat und dort bleibt</translation>
+    </message>
+    <message>
+        <source>What helped</source>
+        <translation>Was geholfen hat</translation>
     </message>
     <message>
         <source>What holds it on the press.</source>
@@ -7590,6 +8214,10 @@
     <message>
         <source>What is printed here.</source>
         <translation>Was hier gedruckt wird.</translation>
+    </message>
+    <message>
+        <source>What is the same</source>
+        <translation>Was gleich ist</translation>
     </message>
     <message>
         <source>What it bears for each width before it breaks.</source>
@@ -7692,6 +8320,14 @@
         <translation>Was die Rolle nimmt, fehlt dem Bahnlaufregler für die Bahn.</translation>
     </message>
     <message>
+        <source>What the setting of %1 makes now</source>
+        <translation>Was die Einstellung von %1 jetzt bewirkt</translation>
+    </message>
+    <message>
+        <source>What the slowest tenth have in common</source>
+        <translation>Was dem langsamsten Zehntel gemeinsam ist</translation>
+    </message>
+    <message>
         <source>What the tape holds for each width before it tears.</source>
         <translation>Was das Klebeband je Breite hält, bevor es reißt.</translation>
     </message>
@@ -7726,6 +8362,10 @@
     <message>
         <source>When this run was abandoned a stop was still held by %1.</source>
         <translation>Als dieser Durchgang abgebrochen wurde, wurde noch ein Halt gehalten von %1.</translation>
+    </message>
+    <message>
+        <source>Whence the torque is known: its maker's sheet, or the runs that measured it.</source>
+        <translation>Woher das Drehmoment bekannt ist: aus dem Herstellerblatt oder aus den Durchgängen, die es gemessen haben.</translation>
     </message>
     <message>
         <source>Where it stands: firm, hall.</source>
@@ -8140,6 +8780,10 @@
         <translation>Zone %1 endet an Aufwicklung %2, wo schon Zone %3 endet.</translation>
     </message>
     <message>
+        <source>a break</source>
+        <translation>eine Pause</translation>
+    </message>
+    <message>
         <source>a count</source>
         <translation>eine Anzahl</translation>
     </message>
@@ -8208,8 +8852,20 @@
         <translation>ein Druck</translation>
     </message>
     <message>
+        <source>a reading was corrected</source>
+        <translation>eine Ablesung wurde berichtigt</translation>
+    </message>
+    <message>
+        <source>a reading was outside</source>
+        <translation>eine Ablesung war außerhalb</translation>
+    </message>
+    <message>
         <source>a roll in the press room before use</source>
         <translation>eine Rolle im Drucksaal vor dem Einsatz</translation>
+    </message>
+    <message>
+        <source>a run</source>
+        <translation>ein Durchgang</translation>
     </message>
     <message>
         <source>a share</source>
@@ -8218,6 +8874,14 @@
     <message>
         <source>a speed</source>
         <translation>eine Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>a stage was done again</source>
+        <translation>ein Abschnitt wurde wiederholt</translation>
+    </message>
+    <message>
+        <source>a supervisor accepted a reading outside</source>
+        <translation>eine Aufsicht nahm eine Ablesung außerhalb an</translation>
     </message>
     <message>
         <source>a table</source>
@@ -8272,6 +8936,10 @@
         <translation>abgebrochen</translation>
     </message>
     <message>
+        <source>abandoned, not reviewed</source>
+        <translation>abgebrochen, nicht geprüft</translation>
+    </message>
+    <message>
         <source>acceleration</source>
         <translation>Beschleunigung</translation>
     </message>
@@ -8308,6 +8976,10 @@
         <translation>Luftversorgung an der Maschine, höchstens</translation>
     </message>
     <message>
+        <source>all presses</source>
+        <translation>alle Maschinen</translation>
+    </message>
+    <message>
         <source>an acceleration</source>
         <translation>eine Beschleunigung</translation>
     </message>
@@ -8322,6 +8994,10 @@
     <message>
         <source>an area per mass</source>
         <translation>eine Fläche je Masse</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
     </message>
     <message>
         <source>angle from the straight cross cut</source>
@@ -8392,6 +9068,10 @@
         <translation>angehängt</translation>
     </message>
     <message>
+        <source>before %1</source>
+        <translation>vor %1</translation>
+    </message>
+    <message>
         <source>beside</source>
         <translation>bei</translation>
     </message>
@@ -8440,8 +9120,16 @@
         <translation>um %1; was folgt, steht in der Reihenfolge, in der es geschah</translation>
     </message>
     <message>
+        <source>by the best run so far, %1</source>
+        <translation>nach dem bisher besten Durchgang, %1</translation>
+    </message>
+    <message>
         <source>by the diameters</source>
         <translation>nach den Durchmessern</translation>
+    </message>
+    <message>
+        <source>by the first of them</source>
+        <translation>nach dem ersten davon</translation>
     </message>
     <message>
         <source>by the label</source>
@@ -8680,6 +9368,10 @@
         <translation>trifft nicht zu</translation>
     </message>
     <message>
+        <source>does not belong</source>
+        <translation>gehört nicht dazu</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation>erledigt</translation>
     </message>
@@ -8712,6 +9404,10 @@
         <translation>Trockner</translation>
     </message>
     <message>
+        <source>early shift (6 to 14)</source>
+        <translation>Frühschicht (6 bis 14)</translation>
+    </message>
+    <message>
         <source>efficiency</source>
         <translation>Wirkungsgrad</translation>
     </message>
@@ -8732,6 +9428,10 @@
         <translation>leere Hülse</translation>
     </message>
     <message>
+        <source>ended without signing off</source>
+        <translation>ohne Abzeichnen beendet</translation>
+    </message>
+    <message>
         <source>enough</source>
         <translation>reicht</translation>
     </message>
@@ -8746,6 +9446,10 @@
     <message>
         <source>equal spans</source>
         <translation>gleiche freie Bahnlängen</translation>
+    </message>
+    <message>
+        <source>every press</source>
+        <translation>alle Maschinen</translation>
     </message>
     <message>
         <source>external and set_up say two different things.</source>
@@ -8778,6 +9482,14 @@
     <message>
         <source>finished diameter</source>
         <translation>Durchmesser der fertigen Rolle</translation>
+    </message>
+    <message>
+        <source>first run of the job %1</source>
+        <translation>erster Durchgang des Auftrags %1</translation>
+    </message>
+    <message>
+        <source>first run with the substrate %1</source>
+        <translation>erster Durchgang mit dem Bedruckstoff %1</translation>
     </message>
     <message>
         <source>follows from B1</source>
@@ -9028,6 +9740,14 @@
         <translation>es lässt sich auf %1 je Richtung ablesen, mehr als das halbe Fenster</translation>
     </message>
     <message>
+        <source>it was interrupted</source>
+        <translation>wurde unterbrochen</translation>
+    </message>
+    <message>
+        <source>it was the wrong roll</source>
+        <translation>es war die falsche Rolle</translation>
+    </message>
+    <message>
         <source>item</source>
         <translation>Artikel</translation>
     </message>
@@ -9038,6 +9758,10 @@
     <message>
         <source>its first nip</source>
         <translation>seine ersten Klemmwalzen</translation>
+    </message>
+    <message>
+        <source>job %1, edition %2</source>
+        <translation>Auftrag %1, Ausgabe %2</translation>
     </message>
     <message>
         <source>job.length times the width</source>
@@ -9070,6 +9794,10 @@
     <message>
         <source>largest strain</source>
         <translation>größte Dehnung</translation>
+    </message>
+    <message>
+        <source>late shift (14 to 22)</source>
+        <translation>Spätschicht (14 bis 22)</translation>
     </message>
     <message>
         <source>least</source>
@@ -9114,6 +9842,10 @@
     <message>
         <source>limits of this press's profile</source>
         <translation>Grenzen aus dem Profil dieser Maschine</translation>
+    </message>
+    <message>
+        <source>limits provisional</source>
+        <translation>Grenzen vorläufig</translation>
     </message>
     <message>
         <source>load cell with the web slack, share of its range either way</source>
@@ -9264,6 +9996,10 @@
         <translation>nächste Rolle desselben Auftrags</translation>
     </message>
     <message>
+        <source>night shift (22 to 6)</source>
+        <translation>Nachtschicht (22 bis 6)</translation>
+    </message>
+    <message>
         <source>no</source>
         <translation>nein</translation>
     </message>
@@ -9306,6 +10042,10 @@
     <message>
         <source>not known: %1</source>
         <translation>unbekannt: %1</translation>
+    </message>
+    <message>
+        <source>not reviewed</source>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>note</source>
@@ -9368,6 +10108,10 @@
         <translation>bestellte Breite; Vorgabezeilen job_width_under und job_width_over</translation>
     </message>
     <message>
+        <source>other</source>
+        <translation>andere</translation>
+    </message>
+    <message>
         <source>outer diameter</source>
         <translation>Außendurchmesser</translation>
     </message>
@@ -9428,6 +10172,18 @@
         <translation>Papier-Etikettenmaterial ohne Herstellerbereich, höchstens</translation>
     </message>
     <message>
+        <source>phase %1</source>
+        <translation>Phase %1</translation>
+    </message>
+    <message>
+        <source>phase %1, limits provisional</source>
+        <translation>Phase %1, Grenzen vorläufig</translation>
+    </message>
+    <message>
+        <source>phase %1: one reading</source>
+        <translation>Phase %1: eine Ablesung</translation>
+    </message>
+    <message>
         <source>pistons</source>
         <translation>Kolben</translation>
     </message>
@@ -9468,6 +10224,10 @@
         <translation>Stromausfall</translation>
     </message>
     <message>
+        <source>power or the program failed</source>
+        <translation>Strom oder Programm fiel aus</translation>
+    </message>
+    <message>
         <source>present diameter</source>
         <translation>gegenwärtiger Durchmesser</translation>
     </message>
@@ -9498,6 +10258,14 @@
     <message>
         <source>probably</source>
         <translation>wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>procedure %1, edition %2</source>
+        <translation>Ablauf %1, Ausgabe %2</translation>
+    </message>
+    <message>
+        <source>profile of the press %1, edition %2</source>
+        <translation>Profil der Maschine %1, Ausgabe %2</translation>
     </message>
     <message>
         <source>public tension tables for board, T3, at least the policy row table_spread either way of their middle</source>
@@ -9772,6 +10540,10 @@
         <translation>Anzeige des Sensors ab der Mitte seines Fensters, je Richtung</translation>
     </message>
     <message>
+        <source>sent back</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
         <source>sent back by %1, to be corrected</source>
         <translation>zurückgegeben von %1, zu berichtigen</translation>
     </message>
@@ -9998,6 +10770,10 @@
     <message>
         <source>stroke each way</source>
         <translation>Stellweg je Richtung</translation>
+    </message>
+    <message>
+        <source>substrate %1, edition %2</source>
+        <translation>Bedruckstoff %1, Ausgabe %2</translation>
     </message>
     <message>
         <source>supervisor</source>
@@ -10248,6 +11024,10 @@
         <translation>Lauftaster bei Leerlaufgeschwindigkeit</translation>
     </message>
     <message>
+        <source>the run was left on purpose</source>
+        <translation>der Durchgang wurde absichtlich verlassen</translation>
+    </message>
+    <message>
         <source>the shaft's plate</source>
         <translation>Schild der Welle</translation>
     </message>
@@ -10262,6 +11042,10 @@
     <message>
         <source>the value on the sheet</source>
         <translation>Wert auf dem Einrichteblatt</translation>
+    </message>
+    <message>
+        <source>the web broke</source>
+        <translation>die Bahn ist gerissen</translation>
     </message>
     <message>
         <source>the web that fills the path stays in it</source>
@@ -10286,6 +11070,10 @@
     <message>
         <source>the zone's tension</source>
         <translation>Zug der Zone</translation>
+    </message>
+    <message>
+        <source>these runs</source>
+        <translation>diese Durchgänge</translation>
     </message>
     <message>
         <source>thickness of the plate's base</source>
@@ -10418,6 +11206,10 @@
     <message>
         <source>vital</source>
         <translation>kritisch</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
     </message>
     <message>
         <source>void, by %1</source>
@@ -11572,6 +12364,13 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ControlView</name>
+    <message>
+        <source>Chart of the readings</source>
+        <translation>Regelkarte der Ablesungen</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::DefinitionEditor</name>
     <message>
         <source>%1, edition %2</source>
@@ -11861,6 +12660,141 @@
     </message>
 </context>
 <context>
+    <name>taut::app::DriftPage</name>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 tiefer</translation>
+    </message>
+    <message>
+        <source>%1 readings</source>
+        <translation>%1 Ablesungen</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>All eight</source>
+        <translation>Alle acht</translation>
+    </message>
+    <message>
+        <source>All that is told of it</source>
+        <translation>Alles dazu anzeigen</translation>
+    </message>
+    <message>
+        <source>As the list has it</source>
+        <translation>Wie in der Liste</translation>
+    </message>
+    <message>
+        <source>Back to the chart</source>
+        <translation>Zurück zur Regelkarte</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
+    </message>
+    <message>
+        <source>Choose what is followed</source>
+        <translation>Wählen, was verfolgt wird</translation>
+    </message>
+    <message>
+        <source>How far from its target</source>
+        <translation>Abstand zum Sollwert</translation>
+    </message>
+    <message>
+        <source>Looking through the readings…</source>
+        <translation>Ablesungen werden durchgesehen…</translation>
+    </message>
+    <message>
+        <source>No reading has been taken twelve times yet on one edition of its press.</source>
+        <translation>Noch keine Ablesung wurde zwölfmal mit derselben Ausgabe ihrer Maschine gemacht.</translation>
+    </message>
+    <message>
+        <source>Open this run</source>
+        <translation>Durchgang öffnen</translation>
+    </message>
+    <message>
+        <source>Patterns looked for</source>
+        <translation>Gesuchte Muster</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>Readings, what moved most first</source>
+        <translation>Ablesungen, am stärksten verschobene zuerst</translation>
+    </message>
+    <message>
+        <source>Roll %1</source>
+        <translation>Rolle %1</translation>
+    </message>
+    <message>
+        <source>Save as picture</source>
+        <translation>Als Bild speichern</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>Regelkarte speichern</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>Six, warns earlier</source>
+        <translation>Sechs, warnt früher</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>Das Protokollbuch ist in diesem Fenster nicht offen.</translation>
+    </message>
+    <message>
+        <source>The older four (1956)</source>
+        <translation>Die älteren vier (1956)</translation>
+    </message>
+    <message>
+        <source>The picture could not be written to %1. Choose another folder.</source>
+        <translation>Das Bild konnte nicht nach %1 geschrieben werden. Einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>The sheet of this reading</source>
+        <translation>Das Blatt dieser Ablesung</translation>
+    </message>
+    <message>
+        <source>The usual four</source>
+        <translation>Die üblichen vier</translation>
+    </message>
+    <message>
+        <source>What is followed</source>
+        <translation>Was verfolgt wird</translation>
+    </message>
+    <message>
+        <source>What was read</source>
+        <translation>Abgelesener Wert</translation>
+    </message>
+    <message>
+        <source>outside at first</source>
+        <translation>zuerst außerhalb</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>steady</source>
+        <translation>stabil</translation>
+    </message>
+    <message>
+        <source>steady, %1 of %2 outside at first</source>
+        <translation>stabil, %1 von %2 zuerst außerhalb</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ElevationWidget</name>
     <message>
         <source>Drawing of the press</source>
@@ -11913,10 +12847,33 @@
     </message>
 </context>
 <context>
+    <name>taut::app::HistoryDesk</name>
+    <message>
+        <source>Drift</source>
+        <translation>Drift</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>Time and losses</source>
+        <translation>Zeit und Verluste</translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation>Anstehend</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Woche</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::HistoryPage</name>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
+        <source>%1 runs</source>
+        <translation>%1 Durchgänge</translation>
     </message>
     <message>
         <source>%1 · Roll %2</source>
@@ -11931,8 +12888,44 @@
         <translation>%1, 1 Abweichung</translation>
     </message>
     <message>
+        <source>1 run</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
+    </message>
+    <message>
+        <source>Beside the best</source>
+        <translation>Neben dem besten</translation>
+    </message>
+    <message>
+        <source>Checked just now: its %1 seals are as they were sealed, each in its place.</source>
+        <translation>Eben kontrolliert: Seine %1 Siegel sind unverändert, jedes an seinem Platz.</translation>
+    </message>
+    <message>
+        <source>Checked just now: its seal is as it was sealed, in its place.</source>
+        <translation>Eben kontrolliert: Sein Siegel ist unverändert und an seinem Platz.</translation>
+    </message>
+    <message>
+        <source>Choose the run in the list to see its own sheet again.</source>
+        <translation>Den Durchgang in der Liste wählen, um wieder sein eigenes Blatt zu sehen.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Compare %1</source>
+        <translation>%1 vergleichen</translation>
+    </message>
+    <message>
         <source>Every run</source>
         <translation>Alle Durchgänge</translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Find</source>
@@ -11947,8 +12940,12 @@
         <translation>Auftrag, Rolle oder Durchgang</translation>
     </message>
     <message>
-        <source>No printer is set up on this PC. Save the sheet as PDF and print it elsewhere.</source>
-        <translation>An diesem PC ist kein Drucker eingerichtet. Einrichteblatt als PDF speichern und anderswo drucken.</translation>
+        <source>Keep to compare</source>
+        <translation>Zum Vergleich merken</translation>
+    </message>
+    <message>
+        <source>Narrow down</source>
+        <translation>Eingrenzen</translation>
     </message>
     <message>
         <source>No run has been begun in this logbook yet.</source>
@@ -11967,32 +12964,16 @@
         <translation>Ältere Durchgänge</translation>
     </message>
     <message>
+        <source>Only runs in which something outside was accepted</source>
+        <translation>Nur Durchgänge, in denen ein Wert außerhalb angenommen wurde</translation>
+    </message>
+    <message>
         <source>Or scan the code of a printed sheet</source>
         <translation>Oder den Code eines gedruckten Blatts scannen</translation>
     </message>
     <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>PDF-Dateien (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Page 1 alone</source>
-        <translation>Nur Seite 1</translation>
-    </message>
-    <message>
-        <source>Page back</source>
-        <translation>Seite zurück</translation>
-    </message>
-    <message>
-        <source>Page on</source>
-        <translation>Seite vor</translation>
-    </message>
-    <message>
         <source>Pictures and files</source>
         <translation>Bilder und Dateien</translation>
-    </message>
-    <message>
-        <source>Print</source>
-        <translation>Drucken</translation>
     </message>
     <message>
         <source>Run %1: %2.</source>
@@ -12003,12 +12984,12 @@
         <translation>Durchgänge</translation>
     </message>
     <message>
-        <source>Save as PDF</source>
-        <translation>Als PDF speichern</translation>
+        <source>Save the list of runs</source>
+        <translation>Liste der Durchgänge speichern</translation>
     </message>
     <message>
-        <source>Save the sheet</source>
-        <translation>Einrichteblatt speichern</translation>
+        <source>Save this list</source>
+        <translation>Liste speichern</translation>
     </message>
     <message>
         <source>Saved: %1</source>
@@ -12019,8 +13000,12 @@
         <translation>Zurückgegeben</translation>
     </message>
     <message>
-        <source>Sent to the printer.</source>
-        <translation>An den Drucker geschickt.</translation>
+        <source>Tables (*.csv);;Data (*.json)</source>
+        <translation>Tabellen (*.csv);;Daten (*.json)</translation>
+    </message>
+    <message>
+        <source>The list could not be written to %1: %2</source>
+        <translation>Die Liste konnte nicht nach %1 geschrieben werden: %2</translation>
     </message>
     <message>
         <source>The logbook is not open in this window.</source>
@@ -12033,6 +13018,14 @@
     <message>
         <source>The sheet of the chosen run</source>
         <translation>Das Einrichteblatt des gewählten Durchgangs</translation>
+    </message>
+    <message>
+        <source>There is no other completed run of this job and kind on this press yet.</source>
+        <translation>An dieser Maschine gibt es noch keinen anderen abgeschlossenen Durchgang dieses Auftrags und dieser Art.</translation>
+    </message>
+    <message>
+        <source>This run beside the best one so far of its job, press and kind</source>
+        <translation>Dieser Durchgang neben dem bisher besten von Auftrag, Maschine und Art</translation>
     </message>
     <message>
         <source>To be reviewed: %1</source>
@@ -12051,6 +13044,10 @@
         <translation>Welche Durchgänge</translation>
     </message>
     <message>
+        <source>Whose run</source>
+        <translation>Wessen Durchgang</translation>
+    </message>
+    <message>
         <source>abandoned</source>
         <translation>abgebrochen</translation>
     </message>
@@ -12059,12 +13056,24 @@
         <translation>angenommen von %1</translation>
     </message>
     <message>
+        <source>comparison</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
         <source>corrected, to be reviewed</source>
         <translation>berichtigt, zu prüfen</translation>
     </message>
     <message>
+        <source>more than %1 runs</source>
+        <translation>mehr als %1 Durchgänge</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>offen</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>Durchgänge</translation>
     </message>
     <message>
         <source>sent back</source>
@@ -12572,6 +13581,57 @@
     </message>
 </context>
 <context>
+    <name>taut::app::Narrowing</name>
+    <message>
+        <source>Every job</source>
+        <translation>Alle Aufträge</translation>
+    </message>
+    <message>
+        <source>Every press</source>
+        <translation>Alle Maschinen</translation>
+    </message>
+    <message>
+        <source>Every substrate</source>
+        <translation>Alle Bedruckstoffe</translation>
+    </message>
+    <message>
+        <source>From the beginning</source>
+        <translation>Von Anfang an</translation>
+    </message>
+    <message>
+        <source>How far back</source>
+        <translation>Wie weit zurück</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>One month</source>
+        <translation>Ein Monat</translation>
+    </message>
+    <message>
+        <source>One year</source>
+        <translation>Ein Jahr</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Bedruckstoff</translation>
+    </message>
+    <message>
+        <source>Three months</source>
+        <translation>Drei Monate</translation>
+    </message>
+    <message>
+        <source>Two years</source>
+        <translation>Zwei Jahre</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::NoLogbookPage</name>
     <message>
         <source>&amp;Try again</source>
@@ -12874,6 +13934,53 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>with its unit, if it has one</source>
         <translation>mit Einheit, wenn sie eine hat</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ReportPane</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this PC. Save the sheet as PDF and print it elsewhere.</source>
+        <translation>An diesem PC ist kein Drucker eingerichtet. Blatt als PDF speichern und anderswo drucken.</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Page 1 alone</source>
+        <translation>Nur Seite 1</translation>
+    </message>
+    <message>
+        <source>Page back</source>
+        <translation>Seite zurück</translation>
+    </message>
+    <message>
+        <source>Page on</source>
+        <translation>Seite vor</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Blatt speichern</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>An den Drucker geschickt.</translation>
     </message>
 </context>
 <context>
@@ -13594,6 +14701,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>%1 ist gesperrt seit %2 durch %3: %4</translation>
     </message>
     <message>
+        <source>%1 sent run %2 (job %3) back and asks: %4</source>
+        <translation>%1 hat Durchgang %2 (Auftrag %3) zurückgegeben und fragt: %4</translation>
+    </message>
+    <message>
         <source>%1, job %2: the run of %3 has begun and is not signed (%4).</source>
         <translation>%1, Auftrag %2: Der Durchgang von %3 ist begonnen und nicht abgezeichnet (%4).</translation>
     </message>
@@ -13608,6 +14719,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>Go on with it</source>
         <translation>Fortsetzen</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Ansehen</translation>
     </message>
     <message>
         <source>Nothing is chosen yet.</source>
@@ -14024,6 +15139,45 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     </message>
 </context>
 <context>
+    <name>taut::app::TimePage</name>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Kind of run</source>
+        <translation>Art des Durchgangs</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Put together by</source>
+        <translation>Gruppiert nach</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Schicht</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Bedruckstoff</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>Das Protokollbuch ist in diesem Fenster nicht offen.</translation>
+    </message>
+    <message>
+        <source>The sheet of times and losses</source>
+        <translation>Das Blatt der Zeiten und Verluste</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>Zeiten</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::Tour</name>
     <message>
         <source>%1 of %2</source>
@@ -14143,6 +15297,160 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>real roll: %1</source>
         <translation>echte Rolle: %1</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::WaitingPage</name>
+    <message>
+        <source>%1 deviations</source>
+        <translation>%1 Abweichungen</translation>
+    </message>
+    <message>
+        <source>%1 runs wait for a review. Each is opened before it is accepted.</source>
+        <translation>%1 Durchgänge warten auf Prüfung. Jeder wird geöffnet, bevor er angenommen wird.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · Roll %2</source>
+        <translation>%1 · Rolle %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>1 deviation</source>
+        <translation>1 Abweichung</translation>
+    </message>
+    <message>
+        <source>Accept %1 runs</source>
+        <translation>%1 Durchgänge annehmen</translation>
+    </message>
+    <message>
+        <source>Accept the %1 opened</source>
+        <translation>Die %1 geöffneten annehmen</translation>
+    </message>
+    <message>
+        <source>Accept the one opened</source>
+        <translation>Den geöffneten annehmen</translation>
+    </message>
+    <message>
+        <source>Accept those opened</source>
+        <translation>Geöffnete annehmen</translation>
+    </message>
+    <message>
+        <source>Constants that drift</source>
+        <translation>Driftende Konstanten</translation>
+    </message>
+    <message>
+        <source>Look at the new edition</source>
+        <translation>Neue Ausgabe ansehen</translation>
+    </message>
+    <message>
+        <source>Nothing waits.</source>
+        <translation>Nichts steht an.</translation>
+    </message>
+    <message>
+        <source>Presses out of use</source>
+        <translation>Gesperrte Maschinen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Sent back, not corrected yet</source>
+        <translation>Zurückgegeben, noch nicht berichtigt</translation>
+    </message>
+    <message>
+        <source>Sign the reviews</source>
+        <translation>Prüfungen unterschreiben</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>Das Protokollbuch ist in diesem Fenster nicht offen.</translation>
+    </message>
+    <message>
+        <source>The sheet of the chosen run</source>
+        <translation>Das Blatt des gewählten Durchgangs</translation>
+    </message>
+    <message>
+        <source>This is looked after in the shop.</source>
+        <translation>Darum kümmert man sich im Betrieb.</translation>
+    </message>
+    <message>
+        <source>To be reviewed</source>
+        <translation>Zu prüfen</translation>
+    </message>
+    <message>
+        <source>To be reviewed: something outside was accepted</source>
+        <translation>Zu prüfen: ein Wert außerhalb wurde angenommen</translation>
+    </message>
+    <message>
+        <source>To the shop</source>
+        <translation>Zum Betrieb</translation>
+    </message>
+    <message>
+        <source>What waits</source>
+        <translation>Was ansteht</translation>
+    </message>
+    <message>
+        <source>Wrong tries at the door</source>
+        <translation>Fehlversuche beim Anmelden</translation>
+    </message>
+    <message>
+        <source>Your name, the time and your signature stand beside each of them for good: %1</source>
+        <translation>Ihr Name, die Zeit und Ihre Unterschrift stehen für immer neben jedem davon: %1</translation>
+    </message>
+    <message>
+        <source>by %1 signed runs</source>
+        <translation>aus %1 abgezeichneten Durchgängen</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>geöffnet</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>wrong tries: %1</source>
+        <translation>Fehlversuche: %1</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::WeekPage</name>
+    <message>
+        <source>Press</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>Das Protokollbuch ist in diesem Fenster nicht offen.</translation>
+    </message>
+    <message>
+        <source>The week on one page</source>
+        <translation>Die Woche auf einer Seite</translation>
+    </message>
+    <message>
+        <source>This logbook has no press yet.</source>
+        <translation>Dieses Protokollbuch hat noch keine Maschine.</translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation>Wochen</translation>
+    </message>
+    <message>
+        <source>this week</source>
+        <translation>diese Woche</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>bis %1</translation>
     </message>
 </context>
 <context>

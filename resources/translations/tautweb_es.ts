@@ -428,6 +428,10 @@
         <translation>«%1» es menor que cero, y eso no puede ser aquí.</translation>
     </message>
     <message>
+        <source>"%1" is in no unit that this program knows.</source>
+        <translation>«%1» no está en ninguna unidad que este programa conozca.</translation>
+    </message>
+    <message>
         <source>"%1" is more than a number.</source>
         <translation>«%1» es más que un número.</translation>
     </message>
@@ -522,6 +526,10 @@
     <message>
         <source>%1 across, %2 around</source>
         <translation>%1 a lo ancho, %2 en el desarrollo</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
     </message>
     <message>
         <source>%1 answers in less than %2 s</source>
@@ -624,6 +632,14 @@
         <translation>%1 no tiene un rol conocido: «%2».</translation>
     </message>
     <message>
+        <source>%1 has no zone %2 whose setting makes a torque.</source>
+        <translation>%1 no tiene ninguna zona %2 cuyo ajuste dé un par.</translation>
+    </message>
+    <message>
+        <source>%1 has runs in it already, and only an empty logbook is filled.</source>
+        <translation>%1 ya contiene preparaciones, y solo se llena un libro de registro vacío.</translation>
+    </message>
+    <message>
         <source>%1 has to wind %2 for this job, not as it does first.</source>
         <translation>%1 debe enrollar %2 para este trabajo, no como lo hace por defecto.</translation>
     </message>
@@ -646,6 +662,10 @@
     <message>
         <source>%1 holds this stop. For %1 only a supervisor speaks who does not have the run in hand.</source>
         <translation>%1 mantiene este paro. Por %1 solo responde un supervisor que no tenga la preparación a su cargo.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 runs</source>
+        <translation>%1 en %2 preparaciones</translation>
     </message>
     <message>
         <source>%1 in force</source>
@@ -876,12 +896,24 @@
         <translation>No se puede escribir %1: su carpeta está cerrada para este usuario. No se cambió nada.</translation>
     </message>
     <message>
+        <source>%1 more torque for each unit of the setting, from %2 runs.</source>
+        <translation>%1 más de par por cada unidad del ajuste, según %2 preparaciones.</translation>
+    </message>
+    <message>
         <source>%1 not given: none</source>
         <translation>%1 no indicado: ninguno</translation>
     </message>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
         <source>%1 of %2 people can sign in at the restored logbook; the others have changed what they sign in with since that copy.</source>
         <translation>%1 de %2 personas pueden iniciar sesión en el libro de registro restaurado; las demás han cambiado sus datos de acceso después de esa copia.</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 (between %4 and %5 with 95 %)</source>
+        <translation>%1 de %2, %3 (entre %4 y %5 con el 95 %)</translation>
     </message>
     <message>
         <source>%1 of guide %2</source>
@@ -976,8 +1008,20 @@
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>%1, away from its target</source>
+        <translation>%1, distancia a su objetivo</translation>
+    </message>
+    <message>
         <source>%1, before it %2</source>
         <translation>%1, antes %2</translation>
+    </message>
+    <message>
+        <source>%1, by its signed runs</source>
+        <translation>%1, según sus preparaciones firmadas</translation>
+    </message>
+    <message>
+        <source>%1, downwards</source>
+        <translation>%1, a la baja</translation>
     </message>
     <message>
         <source>%1, edition %2</source>
@@ -1004,8 +1048,20 @@
         <translation>%1, la última de ellas: %2</translation>
     </message>
     <message>
+        <source>%1, together %2</source>
+        <translation>%1, acumulado %2</translation>
+    </message>
+    <message>
         <source>%1, under the taper</source>
         <translation>%1, por debajo de la disminución (taper)</translation>
+    </message>
+    <message>
+        <source>%1, upwards</source>
+        <translation>%1, al alza</translation>
+    </message>
+    <message>
+        <source>%1, with 95 % between %2 and %3</source>
+        <translation>%1, con el 95 % entre %2 y %3</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1436,6 +1492,10 @@
         <translation>Un movimiento o un paro mantenido ocurrió como ocurrió: no se puede corregir.</translation>
     </message>
     <message>
+        <source>A new phase begins where the profile of the press changed. Since when a reading has moved is found by cumulative sums (6.3.2.3) and told where chance alone would seldom do it. A pattern may come by chance, about once in a hundred readings.</source>
+        <translation>Una fase nueva empieza donde cambió el perfil de la máquina. Desde cuándo se ha desplazado una lectura se halla con sumas acumuladas (6.3.2.3), y se indica donde el azar por sí solo rara vez lo causaría. Un patrón puede darse por azar, más o menos una vez cada cien lecturas.</translation>
+    </message>
+    <message>
         <source>A person has no id.</source>
         <translation>Una persona no tiene id.</translation>
     </message>
@@ -1584,6 +1644,10 @@
         <translation>Encajaría una milésima parte.</translation>
     </message>
     <message>
+        <source>A value of the series is not a number.</source>
+        <translation>Un valor de la serie no es un número.</translation>
+    </message>
+    <message>
         <source>A vital step is passed by only with a supervisor.</source>
         <translation>Un paso vital solo se pasa por alto con un supervisor.</translation>
     </message>
@@ -1612,6 +1676,10 @@
         <translation>ABANDONADA: esta preparación no se terminó</translation>
     </message>
     <message>
+        <source>Abandoned</source>
+        <translation>Abandonadas</translation>
+    </message>
+    <message>
         <source>Abandoned by</source>
         <translation>Abandonada por</translation>
     </message>
@@ -1634,6 +1702,10 @@
     <message>
         <source>After several wrong tries nothing is looked at for another %1 seconds.</source>
         <translation>Tras varios intentos fallidos no se comprueba nada durante otros %1 segundos.</translation>
+    </message>
+    <message>
+        <source>Aimed at</source>
+        <translation>Objetivos</translation>
     </message>
     <message>
         <source>Air in the unwind shaft</source>
@@ -1788,6 +1860,10 @@
         <translation>Con %1 de diámetro, esta bobina empezada tendría %2; llena tenía %3.</translation>
     </message>
     <message>
+        <source>At 1 the usual scatter just fills the window, below 1 it does not fit; 1.33 and more is what is commonly asked for. Cpk and Ppk are smaller where the centre is not in the middle.</source>
+        <translation>Con 1 la dispersión habitual llena justo el margen, por debajo de 1 no cabe; lo que suele pedirse es 1.33 o más. Cpk y Ppk son menores cuando el centro no está en el medio.</translation>
+    </message>
+    <message>
         <source>At a diameter of %1 it crosses %2, the end of what can be set.</source>
         <translation>Con un diámetro de %1 pasa de %2, el extremo de lo ajustable.</translation>
     </message>
@@ -1860,8 +1936,28 @@
         <translation>Con el núcleo vacío; crece con la bobina.</translation>
     </message>
     <message>
+        <source>At the first go</source>
+        <translation>A la primera</translation>
+    </message>
+    <message>
+        <source>At the standing press, and beside the running one</source>
+        <translation>Con la máquina parada, y con la máquina en marcha</translation>
+    </message>
+    <message>
         <source>At this place the steps are done one after the other: do that one first.</source>
         <translation>En este puesto los pasos se hacen uno tras otro: haga primero ese.</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Ausencia</translation>
+    </message>
+    <message>
+        <source>Away or interrupted, upper quartile</source>
+        <translation>Ausencia o interrupción, cuartil superior</translation>
+    </message>
+    <message>
+        <source>Away, mean of a run</source>
+        <translation>Ausencia media</translation>
     </message>
     <message>
         <source>Before the run goes on, not yet said: %1.</source>
@@ -1900,12 +1996,20 @@
         <translation>Empiece de nuevo esa preparación desde el momento de asegurar la máquina.</translation>
     </message>
     <message>
+        <source>Begins to hold at</source>
+        <translation>El par empieza en</translation>
+    </message>
+    <message>
         <source>Begun</source>
         <translation>Empezada</translation>
     </message>
     <message>
         <source>Below this diameter the control cannot be set low enough.</source>
         <translation>Por debajo de este diámetro el mando no puede ajustarse lo bastante bajo.</translation>
+    </message>
+    <message>
+        <source>Beside the running press</source>
+        <translation>Con la máquina en marcha</translation>
     </message>
     <message>
         <source>Between the rolls and inside each of them; tell whoever takes the finished rolls.</source>
@@ -1918,6 +2022,10 @@
     <message>
         <source>Between web and roller, where the roller does not say.</source>
         <translation>Entre banda y rodillo, si el rodillo no lo dice.</translation>
+    </message>
+    <message>
+        <source>Between, with 95 %</source>
+        <translation>Entre, con el 95 %</translation>
     </message>
     <message>
         <source>Blades and knives are covered</source>
@@ -1986,6 +2094,10 @@
     <message>
         <source>Cells along a length.</source>
         <translation>Celdas por longitud.</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation>Centro</translation>
     </message>
     <message>
         <source>Centre mark from the web's edge</source>
@@ -2264,8 +2376,16 @@
         <translation>Elija una más larga: junto con la credencial abre aquello con lo que usted firma.</translation>
     </message>
     <message>
+        <source>Choose a longer time.</source>
+        <translation>Elija un periodo más largo.</translation>
+    </message>
+    <message>
         <source>Choose a practice logbook, or a new name to begin one.</source>
         <translation>Elija un libro de prácticas, o un nombre nuevo para empezar uno.</translation>
+    </message>
+    <message>
+        <source>Choose a reading that is judged.</source>
+        <translation>Elija una lectura que se juzgue.</translation>
     </message>
     <message>
         <source>Choose a run.</source>
@@ -2286,6 +2406,10 @@
     <message>
         <source>Choose a zone of this press.</source>
         <translation>Elegir una zona de esta máquina.</translation>
+    </message>
+    <message>
+        <source>Choose a zone with a torque per setting.</source>
+        <translation>Elija una zona con par por ajuste.</translation>
     </message>
     <message>
         <source>Choose an id that nobody has had.</source>
@@ -2316,6 +2440,10 @@
         <translation>Elija otro nombre.</translation>
     </message>
     <message>
+        <source>Choose another reading, or a longer time.</source>
+        <translation>Elija otra lectura, o un periodo más largo.</translation>
+    </message>
+    <message>
         <source>Choose another, or leave it empty to keep it.</source>
         <translation>Elija otro, o déjelo vacío para conservarlo.</translation>
     </message>
@@ -2330,6 +2458,10 @@
     <message>
         <source>Choose one from the list of runs.</source>
         <translation>Elija una de la lista de preparaciones.</translation>
+    </message>
+    <message>
+        <source>Choose one job or one substrate, or the distance from the target.</source>
+        <translation>Elija un solo trabajo o un solo sustrato, o la distancia al objetivo.</translation>
     </message>
     <message>
         <source>Choose one of the presses that are kept here.</source>
@@ -2366,6 +2498,10 @@
     <message>
         <source>Choose the shop's own logbook, or open this one from practice.</source>
         <translation>Elija el libro de registro propio del taller, o abra este desde las prácticas.</translation>
+    </message>
+    <message>
+        <source>Choose them in the list of runs.</source>
+        <translation>Elíjalas en la lista de preparaciones.</translation>
     </message>
     <message>
         <source>Choose your name and type your PIN.</source>
@@ -2412,6 +2548,14 @@
         <translation>Compare la hoja impresa más reciente con lo restaurado: su ancla dice cuántos sellos había.</translation>
     </message>
     <message>
+        <source>Control limits stand three sigma from the centre. Both are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Los límites de control están a tres sigma del centro. Centro y sigma se calculan con todas las lecturas de una fase: sigma es su diferencia media con la anterior, dividida entre 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</translation>
+    </message>
+    <message>
+        <source>Control limits stand three sigma from the centre. Both are reckoned from the first %1 readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Los límites de control están a tres sigma del centro. Centro y sigma se calculan con las primeras %1 lecturas de una fase: sigma es su diferencia media con la anterior, dividida entre 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</translation>
+    </message>
+    <message>
         <source>Copy it again from the foot of the sheet, or scan the sheet's code.</source>
         <translation>Cópielo otra vez del pie de la hoja, o escanee el código de la hoja.</translation>
     </message>
@@ -2440,6 +2584,10 @@
         <translation>Corregida después de sellarse. Los ajustes y pasos de abajo están como se sellaron; lo que decía y lo que debe ser está en «Corregido después de sellarse».</translation>
     </message>
     <message>
+        <source>Corrections, by step</source>
+        <translation>Correcciones, por paso</translation>
+    </message>
+    <message>
         <source>Count on more: the splice is watched through every station.</source>
         <translation>Cuente con más: el empalme se vigila por cada estación.</translation>
     </message>
@@ -2454,6 +2602,22 @@
     <message>
         <source>Count the wraps that are turned onto the core before the web pulls, three as a rule, and look at core_friction, 0.2 for paper on a core.</source>
         <translation>Cuente las vueltas que se dan sobre el núcleo antes de que la banda tire, tres por regla general, y mire core_friction, 0.2 para papel sobre un núcleo.</translation>
+    </message>
+    <message>
+        <source>Cp (spread from run to run)</source>
+        <translation>Cp (dispersión entre preparaciones)</translation>
+    </message>
+    <message>
+        <source>Cp, Cpk</source>
+        <translation>Cp, Cpk</translation>
+    </message>
+    <message>
+        <source>Cp, Cpk, Pp, Ppk</source>
+        <translation>Cp, Cpk, Pp, Ppk</translation>
+    </message>
+    <message>
+        <source>Cpk (the nearer limit)</source>
+        <translation>Cpk (el límite más cercano)</translation>
     </message>
     <message>
         <source>Cut out of square across the web</source>
@@ -2480,12 +2644,24 @@
         <translation>Fecha y hora</translation>
     </message>
     <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
         <source>Decision rule, guarded acceptance (w = U): a reading is judged against the limits as they stand, with guard bands as wide as the expanded uncertainty U (k = 2) of the instrument that was read. Inside: U or more away from both limits. Near: within the limits, less than U from one. Outside: beyond a limit; doubtful while less than U beyond it. A gap has no guard band at nought. Limits are rounded inward and never widened.</source>
         <translation>Regla de decisión, aceptación con banda de guarda (w = U): una lectura se juzga con los límites tal como están, con bandas de guarda tan anchas como la incertidumbre expandida U (k = 2) del instrumento leído. Dentro: a U o más de ambos límites. Cerca del límite: dentro de los límites, a menos de U de uno. Fuera: más allá de un límite; dudoso mientras lo supere en menos de U. Una separación no tiene banda de guarda en cero. Los límites se redondean hacia dentro y nunca se amplían.</translation>
     </message>
     <message>
         <source>Deviations</source>
         <translation>Desviaciones</translation>
+    </message>
+    <message>
+        <source>Deviations, by step</source>
+        <translation>Desviaciones, por paso</translation>
     </message>
     <message>
         <source>Diameter</source>
@@ -2500,6 +2676,10 @@
         <translation>Diámetro en el que actúa el paro automático</translation>
     </message>
     <message>
+        <source>Did not apply, by step</source>
+        <translation>No procede, por paso</translation>
+    </message>
+    <message>
         <source>Did you mean %1?</source>
         <translation>¿Quiso decir %1?</translation>
     </message>
@@ -2510,6 +2690,14 @@
     <message>
         <source>Die to print</source>
         <translation>Troquel a impresión</translation>
+    </message>
+    <message>
+        <source>Difference to the one before, %1</source>
+        <translation>Diferencia con la anterior, %1</translation>
+    </message>
+    <message>
+        <source>Differences beyond their limit: %1.</source>
+        <translation>Diferencias fuera de su límite: %1.</translation>
     </message>
     <message>
         <source>Distance between the two sensors</source>
@@ -2542,6 +2730,14 @@
     <message>
         <source>Do not trust this record. Restore the logbook from a backup, or export the run once more.</source>
         <translation>No confíe en este registro. Restaure el libro de registro desde una copia de seguridad, o exporte de nuevo la preparación.</translation>
+    </message>
+    <message>
+        <source>Does it fit its window?</source>
+        <translation>¿Cabe en su margen?</translation>
+    </message>
+    <message>
+        <source>Done beside the running press</source>
+        <translation>Hecho con la máquina en marcha</translation>
     </message>
     <message>
         <source>Draft of a set-up sheet: what each setting should be here, and what has been read so far</source>
@@ -2744,6 +2940,10 @@
         <translation>Las bobinas terminadas pueden medir %1 de diámetro; %2 enrolla %3 como máximo.</translation>
     </message>
     <message>
+        <source>First run of it</source>
+        <translation>Primera preparación</translation>
+    </message>
+    <message>
         <source>Fit an ultrasonic sensor, or guide on a printed line.</source>
         <translation>Monte un sensor ultrasónico, o guíe por una línea impresa.</translation>
     </message>
@@ -2800,6 +3000,18 @@
         <translation>Rozamiento de la banda sobre el núcleo y sobre sí misma.</translation>
     </message>
     <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>From %1 (run %2) it was %3 higher for a time: %4 times its usual scatter.</source>
+        <translation>Desde %1 (preparación %2) estuvo un tiempo %3 por encima: %4 veces su dispersión habitual.</translation>
+    </message>
+    <message>
+        <source>From %1 (run %2) it was %3 lower for a time: %4 times its usual scatter.</source>
+        <translation>Desde %1 (preparación %2) estuvo un tiempo %3 por debajo: %4 veces su dispersión habitual.</translation>
+    </message>
+    <message>
         <source>From a quarter (a public rule, S79) to a half (an ink maker's chart, S80) of the cells reaches the web: the middle, for film and mass alike; pan and hoses come on top.</source>
         <translation>De un cuarto (una regla pública, S79) a la mitad (la tabla de un fabricante de tinta, S80) de las celdas llega a la banda: el valor medio, igual para película y masa; la cubeta y las mangueras van aparte.</translation>
     </message>
@@ -2818,6 +3030,10 @@
     <message>
         <source>From one end to the other of what the draw is known to. Where that is wider than the window of tension per width, draw does not set this web.</source>
         <translation>De un extremo al otro de lo que se conoce el estirado. Donde eso es más ancho que el margen de la tensión por ancho, el estirado no fija esta banda.</translation>
+    </message>
+    <message>
+        <source>From one reading to the next</source>
+        <translation>De una lectura a la siguiente</translation>
     </message>
     <message>
         <source>From running to standstill by the emergency stop.</source>
@@ -2930,6 +3146,10 @@
     <message>
         <source>Give the name as it stands in the list of held stops.</source>
         <translation>Indique el nombre como está en la lista de paros mantenidos.</translation>
+    </message>
+    <message>
+        <source>Give the sigma of the chart.</source>
+        <translation>Indique la sigma del gráfico.</translation>
     </message>
     <message>
         <source>Give the web that leaves the drawn plane after %1 as a length, or leave it out.</source>
@@ -3344,6 +3564,10 @@
         <translation>En qué toma el panel la tensión: una unidad de fuerza, o %.</translation>
     </message>
     <message>
+        <source>Index</source>
+        <translation>Índice</translation>
+    </message>
+    <message>
         <source>Inertia of the roll</source>
         <translation>Inercia de la bobina</translation>
     </message>
@@ -3354,6 +3578,10 @@
     <message>
         <source>Install the package fonts-dejavu-core.</source>
         <translation>Instale el paquete fonts-dejavu-core.</translation>
+    </message>
+    <message>
+        <source>Interruptions, by cause</source>
+        <translation>Interrupciones, por causa</translation>
     </message>
     <message>
         <source>It begins to rise at %1, less than the %2 at which this lift's pressure begins.</source>
@@ -3370,6 +3598,14 @@
     <message>
         <source>It follows at the next seal.</source>
         <translation>Sigue con el próximo sello.</translation>
+    </message>
+    <message>
+        <source>It has stayed where it began under the present profile.</source>
+        <translation>Con el perfil actual sigue donde empezó.</translation>
+    </message>
+    <message>
+        <source>It has stayed where it began.</source>
+        <translation>Sigue donde empezó.</translation>
     </message>
     <message>
         <source>It is a light roll. Expect it to move as soon as air is on: stand clear and let the air in slowly.</source>
@@ -3716,6 +3952,10 @@
         <translation>Mire ambas velocidades y sus unidades, y corrija la que esté mal.</translation>
     </message>
     <message>
+        <source>Look at brake, lining, air and gauge first: a worn brake is mended, not entered.</source>
+        <translation>Mire antes freno, forro, aire y manómetro: un freno gastado se repara, no se anota.</translation>
+    </message>
+    <message>
         <source>Look at each of these now, at the press, and say it before anything moves.</source>
         <translation>Mire ahora cada uno de estos puntos, en la máquina, y declárelo antes de que se mueva nada.</translation>
     </message>
@@ -3992,6 +4232,10 @@
         <translation>Medido sobre diez con la banda suelta. No se sabe cuánto se estira esta banda: puede ser más corta en eso. Si difiere: rebaje, cinta o demasiada tensión.</translation>
     </message>
     <message>
+        <source>Median</source>
+        <translation>Mediana</translation>
+    </message>
+    <message>
         <source>Mend the job's tension, or the material's if the maker says more.</source>
         <translation>Corrija la tensión del trabajo, o la del material si el fabricante indica más.</translation>
     </message>
@@ -4006,6 +4250,14 @@
     <message>
         <source>Mend this line; text stands between quotes, a table's name between brackets.</source>
         <translation>Corrija esta línea; el texto va entre comillas, el nombre de una tabla entre corchetes.</translation>
+    </message>
+    <message>
+        <source>Minutes, without what was away</source>
+        <translation>Minutos, sin las ausencias</translation>
+    </message>
+    <message>
+        <source>Minutes: half of the runs lie within the bar, the line is the median</source>
+        <translation>Minutos: la mitad de las preparaciones está dentro de la barra, la línea es la mediana</translation>
     </message>
     <message>
         <source>More than this: look upstream before you touch the guide.</source>
@@ -4040,6 +4292,10 @@
         <translation>NO ESTÁN LOS REGISTROS MÁS NUEVOS EN LO RESTAURADO: contiene %1 sellos, y lo que había antes contiene %2. Se guardó como %3.</translation>
     </message>
     <message>
+        <source>Name a file that is not there yet.</source>
+        <translation>Indique un archivo que aún no exista.</translation>
+    </message>
+    <message>
         <source>Name a step and what it should be, or write what is to be put right.</source>
         <translation>Nombre un paso y qué debe ser, o escriba qué hay que corregir.</translation>
     </message>
@@ -4072,6 +4328,10 @@
         <translation>No se eligió ni otro PIN ni otra frase de contraseña.</translation>
     </message>
     <message>
+        <source>Newest</source>
+        <translation>Última</translation>
+    </message>
+    <message>
         <source>Nine points in a row are on one side of the centre.</source>
         <translation>Nueve puntos seguidos están a un lado del centro.</translation>
     </message>
@@ -4096,6 +4356,10 @@
         <translation>No se guardó ninguna copia de %1, porque no está en orden (%2, %3).</translation>
     </message>
     <message>
+        <source>No edition of press, job, substrate or procedure was sealed around then: look at the press itself.</source>
+        <translation>Por entonces no se selló ninguna edición de máquina, trabajo, sustrato ni procedimiento: mire la propia máquina.</translation>
+    </message>
+    <message>
         <source>No logbook can be kept where %1 would lie: two programs could write in it at once. The system says: %2.</source>
         <translation>No se puede tener un libro de registro donde estaría %1: dos programas podrían escribir en él a la vez. El sistema dice: %2.</translation>
     </message>
@@ -4112,6 +4376,14 @@
         <translation>No hay nombrado ningún paro con enclavamiento para este puesto: bloquee el seccionador según el procedimiento de su planta y declárelo antes de meter ninguna mano.</translation>
     </message>
     <message>
+        <source>No pattern that chance seldom makes.</source>
+        <translation>Ningún patrón que el azar rara vez produzca.</translation>
+    </message>
+    <message>
+        <source>No reading has moved away and stayed there.</source>
+        <translation>Ninguna lectura se ha desplazado de forma duradera.</translation>
+    </message>
+    <message>
         <source>No roll is chosen yet.</source>
         <translation>Aún no se ha elegido ninguna bobina.</translation>
     </message>
@@ -4120,8 +4392,16 @@
         <translation>Aquí no hay ninguna preparación abierta.</translation>
     </message>
     <message>
+        <source>No run was opened yet.</source>
+        <translation>Aún no se abrió ninguna.</translation>
+    </message>
+    <message>
         <source>No screen is so far from what it says.</source>
         <translation>Ninguna pantalla se aleja tanto de lo que dice.</translation>
+    </message>
+    <message>
+        <source>No sealed run was chosen.</source>
+        <translation>Ninguna preparación sellada elegida.</translation>
     </message>
     <message>
         <source>No step of this kind of run gives it. Abandon this run and begin a full set-up.</source>
@@ -4236,8 +4516,16 @@
         <translation>No es un registro hasta que se haya introducido y sellado.</translation>
     </message>
     <message>
+        <source>Not reviewed</source>
+        <translation>Sin revisar</translation>
+    </message>
+    <message>
         <source>Not said for this movement: %1.</source>
         <translation>Sin declarar para este movimiento: %1.</translation>
+    </message>
+    <message>
+        <source>Not said: %1</source>
+        <translation>No se indica: %1</translation>
     </message>
     <message>
         <source>Not sealed: this is a working copy of a run that is still open.</source>
@@ -4324,6 +4612,18 @@
         <translation>De la tinta tal como se usa.</translation>
     </message>
     <message>
+        <source>Of the last phase</source>
+        <translation>De la última fase</translation>
+    </message>
+    <message>
+        <source>Of the others</source>
+        <translation>De las demás</translation>
+    </message>
+    <message>
+        <source>Of the slowest tenth</source>
+        <translation>Del 10 % más lento</translation>
+    </message>
+    <message>
         <source>Of the whole plate.</source>
         <translation>De toda la plancha.</translation>
     </message>
@@ -4340,8 +4640,16 @@
         <translation>De lo que gira con la bobina: eje, platos, disco.</translation>
     </message>
     <message>
+        <source>Off the line by</source>
+        <translation>Desvío de la recta</translation>
+    </message>
+    <message>
         <source>Off this, the print is longer or shorter than the gear says, and the pressure wrong.</source>
         <translation>Si difiere, la impresión es más larga o más corta de lo que dice el engranaje, y la presión no es correcta.</translation>
+    </message>
+    <message>
+        <source>Older readings are not shown: choose a time to see them.</source>
+        <translation>No se muestran lecturas anteriores: elija un periodo para verlas.</translation>
     </message>
     <message>
         <source>On a web this stiff draw does not set the tension. Set it by eye and by the neighbouring zones, from nothing upward until the web lies flat.</source>
@@ -4392,6 +4700,10 @@
         <translation>Una vuelta del cilindro portaplanchas imprime esta longitud de banda.</translation>
     </message>
     <message>
+        <source>Only %1 signed runs read both the setting and the tension of this zone; %2 are the least.</source>
+        <translation>Solo %1 preparaciones firmadas leyeron tanto el ajuste como la tensión de esta zona; hacen falta %2 como mínimo.</translation>
+    </message>
+    <message>
         <source>Only a movement is said to be done in words of its own.</source>
         <translation>Solo de un movimiento se declara que está hecho con palabras propias.</translation>
     </message>
@@ -4404,12 +4716,24 @@
         <translation>Solo se ha dado un límite.</translation>
     </message>
     <message>
+        <source>Only the newest runs were reckoned: choose a time.</source>
+        <translation>Solo se contaron las preparaciones más recientes: elija un periodo.</translation>
+    </message>
+    <message>
         <source>Only the reading of a process value can be accepted outside its window.</source>
         <translation>Solo la lectura de un valor de proceso puede aceptarse fuera de su margen.</translation>
     </message>
     <message>
+        <source>Open each run and look through its sheet first.</source>
+        <translation>Abra antes cada preparación y repase su hoja.</translation>
+    </message>
+    <message>
         <source>Open it again; a supervisor can look up who is enrolled.</source>
         <translation>Ábralo de nuevo; un supervisor puede consultar quién está de alta.</translation>
+    </message>
+    <message>
+        <source>Open it and look through its sheet; then accept it with the others.</source>
+        <translation>Ábrala y repase su hoja; después acéptela con las demás.</translation>
     </message>
     <message>
         <source>Open it in the program, which keeps a copy of it and brings it up.</source>
@@ -4426,6 +4750,10 @@
     <message>
         <source>Open the file in a text editor and save it again as UTF-8.</source>
         <translation>Abra el archivo en un editor de texto y guárdelo de nuevo como UTF-8.</translation>
+    </message>
+    <message>
+        <source>Open the logbook with the program that wrote it.</source>
+        <translation>Abra el libro de registro con el programa que lo escribió.</translation>
     </message>
     <message>
         <source>Operator</source>
@@ -4448,8 +4776,20 @@
         <translation>Otros empiezan espejos en %1 todo el tiempo, y no se pudo empezar ninguno para este libro de registro.</translation>
     </message>
     <message>
+        <source>Out of use since %1: %2</source>
+        <translation>Fuera de servicio desde %1: %2</translation>
+    </message>
+    <message>
         <source>Outer diameter, measured</source>
         <translation>Diámetro exterior, medido</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Fuera</translation>
+    </message>
+    <message>
+        <source>Outside at first, by step</source>
+        <translation>Fuera al principio, por paso</translation>
     </message>
     <message>
         <source>PRESS WITHDRAWN: out of use until it is given back</source>
@@ -4458,6 +4798,14 @@
     <message>
         <source>Part of the torque goes into the roll itself. Below the limit the wraps wind soft: speed up more slowly.</source>
         <translation>Parte del par va a la propia bobina. Por debajo del límite las vueltas se enrollan blandas: acelere más despacio.</translation>
+    </message>
+    <message>
+        <source>Patterns that chance seldom makes: %1.</source>
+        <translation>Patrones que el azar rara vez produce: %1.</translation>
+    </message>
+    <message>
+        <source>Patterns, newest first</source>
+        <translation>Patrones, de nuevo a antiguo</translation>
     </message>
     <message>
         <source>People are enrolled already, so the next one is enrolled by a supervisor.</source>
@@ -4486,6 +4834,18 @@
     <message>
         <source>Plan the job with the press's speed.</source>
         <translation>Planifique el trabajo con la velocidad de la máquina.</translation>
+    </message>
+    <message>
+        <source>Pp (spread of all)</source>
+        <translation>Pp (dispersión total)</translation>
+    </message>
+    <message>
+        <source>Pp, Ppk</source>
+        <translation>Pp, Ppk</translation>
+    </message>
+    <message>
+        <source>Ppk (the nearer limit)</source>
+        <translation>Ppk (el límite más cercano)</translation>
     </message>
     <message>
         <source>Press</source>
@@ -4576,6 +4936,10 @@
         <translation>Alcanzada paso a paso: banda floja, oscilaciones y arrugas se ven por el camino.</translation>
     </message>
     <message>
+        <source>Read</source>
+        <translation>Leído</translation>
+    </message>
+    <message>
         <source>Read at %1 settings or more, well apart.</source>
         <translation>Lea en %1 ajustes o más, bien separados.</translation>
     </message>
@@ -4598,6 +4962,38 @@
     <message>
         <source>Read the value first.</source>
         <translation>Lea primero el valor.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>Readings below the window, and above it</source>
+        <translation>Lecturas por debajo del margen, y por encima</translation>
+    </message>
+    <message>
+        <source>Readings left out, since there was no target to hold them against: %1.</source>
+        <translation>Lecturas omitidas, por no haber valor objetivo con que compararlas: %1.</translation>
+    </message>
+    <message>
+        <source>Readings outside that a supervisor accepted</source>
+        <translation>Lecturas fuera de margen que aceptó un supervisor</translation>
+    </message>
+    <message>
+        <source>Readings that are no further apart than their instrument can tell, and times within a quarter or a minute, count as the same.</source>
+        <translation>Las lecturas que no distan más de lo que distingue su instrumento, y los tiempos que difieren menos de un cuarto o de un minuto, cuentan como iguales.</translation>
+    </message>
+    <message>
+        <source>Readings: %1. Phases: %2.</source>
+        <translation>Lecturas: %1. Fases: %2.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>Record</source>
@@ -4716,6 +5112,10 @@
         <translation>La preparación %1 está anulada: no se le puede añadir nada.</translation>
     </message>
     <message>
+        <source>Run %1 was not opened as it stands now.</source>
+        <translation>La preparación %1 no se abrió tal como está ahora.</translation>
+    </message>
+    <message>
         <source>Run %1 was reviewed by %2, and nothing was added since.</source>
         <translation>La preparación %1 fue revisada por %2, y no se añadió nada desde entonces.</translation>
     </message>
@@ -4740,8 +5140,20 @@
         <translation>Haga el trabajo en otra máquina.</translation>
     </message>
     <message>
+        <source>Run with</source>
+        <translation>Hecha con</translation>
+    </message>
+    <message>
         <source>Running time to the reserve</source>
         <translation>Tiempo de marcha hasta la reserva</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Preparaciones</translation>
+    </message>
+    <message>
+        <source>Runs beside each other</source>
+        <translation>Preparaciones lado a lado</translation>
     </message>
     <message>
         <source>S18a, S20, T3, ream of 3000 ft2 assumed</source>
@@ -4876,6 +5288,10 @@
         <translation>Falta el sello %1: tras el sello %2 viene el sello %3.</translation>
     </message>
     <message>
+        <source>Seal %1 is not as it was sealed, or does not follow the one before it.</source>
+        <translation>El sello %1 no está como se selló, o no sigue al anterior.</translation>
+    </message>
+    <message>
         <source>Seal %1 is signed by somebody who was not enrolled then.</source>
         <translation>El sello %1 está firmado por alguien que entonces no estaba de alta.</translation>
     </message>
@@ -5000,6 +5416,10 @@
         <translation>Hoja de ajuste: qué debe ser aquí cada ajuste, qué se leyó, quién y cuándo</translation>
     </message>
     <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
         <source>Settings of this job and roll</source>
         <translation>Ajustes de este trabajo y esta bobina</translation>
     </message>
@@ -5028,6 +5448,10 @@
         <translation>Escalón lateral en la unión</translation>
     </message>
     <message>
+        <source>Sigma</source>
+        <translation>Sigma</translation>
+    </message>
+    <message>
         <source>Sign in once more; a supervisor can look up how it stands.</source>
         <translation>Inicie sesión una vez más; un supervisor puede consultar cómo está.</translation>
     </message>
@@ -5044,12 +5468,32 @@
         <translation>Firmado en el libro de registro por %1 con su propia clave, %2: %3. Quien lo dude, coteje el libro con el número y el enlace al pie de esta página.</translation>
     </message>
     <message>
+        <source>Since</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Since %1 (run %2) it is %3 higher: %4 times its usual scatter.</source>
+        <translation>Desde %1 (preparación %2) está %3 por encima: %4 veces su dispersión habitual.</translation>
+    </message>
+    <message>
+        <source>Since %1 (run %2) it is %3 lower: %4 times its usual scatter.</source>
+        <translation>Desde %1 (preparación %2) está %3 por debajo: %4 veces su dispersión habitual.</translation>
+    </message>
+    <message>
+        <source>Single values</source>
+        <translation>Valores individuales</translation>
+    </message>
+    <message>
         <source>Site</source>
         <translation>Planta</translation>
     </message>
     <message>
         <source>Six points in a row rise or fall.</source>
         <translation>Seis puntos seguidos suben o bajan.</translation>
+    </message>
+    <message>
+        <source>Slack and decision have to be above nought.</source>
+        <translation>La holgura y el umbral de decisión deben ser mayores que cero.</translation>
     </message>
     <message>
         <source>So long everything runs together for the first time, slow enough to be stopped by eye.</source>
@@ -5108,12 +5552,24 @@
         <translation>Empalmes previsibles</translation>
     </message>
     <message>
+        <source>Stage</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>Stages done again, by cause</source>
+        <translation>Etapas repetidas, por causa</translation>
+    </message>
+    <message>
         <source>Start the program again; if it comes back, report it.</source>
         <translation>Inicie de nuevo el programa; si vuelve a ocurrir, infórmelo.</translation>
     </message>
     <message>
         <source>Starting and stopping pull more than running; more than this parts a splice or leaves the web slack.</source>
         <translation>Arrancar y parar tiran más que la marcha; más que esto abre un empalme o deja la banda floja.</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Station %1 is given twice.</source>
@@ -5152,8 +5608,16 @@
         <translation>Estaciones</translation>
     </message>
     <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
         <source>Steps follow the call that closes this stage.</source>
         <translation>Hay pasos detrás de la declaración que cierra esta etapa.</translation>
+    </message>
+    <message>
+        <source>Still open</source>
+        <translation>Aún abiertas</translation>
     </message>
     <message>
         <source>Stored energy is let off or held</source>
@@ -5420,6 +5884,10 @@
         <translation>Diez intentos fallidos seguidos: esta persona ya no puede entrar.</translation>
     </message>
     <message>
+        <source>Tension</source>
+        <translation>Tensión</translation>
+    </message>
+    <message>
         <source>Tension at the rewind during an emergency stop, empty core</source>
         <translation>Tensión en el rebobinador durante un paro de emergencia, núcleo vacío</translation>
     </message>
@@ -5518,6 +5986,14 @@
     <message>
         <source>The choice %1 has no words.</source>
         <translation>La opción %1 no tiene texto.</translation>
+    </message>
+    <message>
+        <source>The constant of the profile is not the one that these runs measured.</source>
+        <translation>La constante del perfil no es la que midieron estas preparaciones.</translation>
+    </message>
+    <message>
+        <source>The constant of the profile still fits: these runs give no reason to change it.</source>
+        <translation>La constante del perfil sigue valiendo: estas preparaciones no dan motivo para cambiarla.</translation>
     </message>
     <message>
         <source>The core is said to weigh %1, the whole roll %2.</source>
@@ -6068,6 +6544,10 @@
         <translation>La banda más estrecha que admite.</translation>
     </message>
     <message>
+        <source>The newest of these readings has no window.</source>
+        <translation>La última de estas lecturas no tiene margen.</translation>
+    </message>
+    <message>
         <source>The next whole tooth up; what is over is gap between the labels.</source>
         <translation>El siguiente diente entero hacia arriba; lo que sobra es separación entre las etiquetas.</translation>
     </message>
@@ -6372,6 +6852,10 @@
         <translation>La preparación se interrumpió y no se ha retomado.</translation>
     </message>
     <message>
+        <source>The runs</source>
+        <translation>Las preparaciones</translation>
+    </message>
+    <message>
         <source>The same air on a smaller roll pulls harder: that is why it is turned down.</source>
         <translation>El mismo aire en una bobina más pequeña tira más: por eso se baja.</translation>
     </message>
@@ -6400,6 +6884,10 @@
         <translation>Aun así se comprueban los sellos. Conserve este archivo y restaure una copia de seguridad.</translation>
     </message>
     <message>
+        <source>The search finds other words than those that stand beside it; the engine says: %1.</source>
+        <translation>La búsqueda halla otras palabras que las registradas junto a ella; el motor dice: %1.</translation>
+    </message>
+    <message>
         <source>The sensor stands %1 behind the guide, in a span of %2: it sees the web too late.</source>
         <translation>El sensor está %1 detrás del guiador, en un tramo de %2: ve la banda demasiado tarde.</translation>
     </message>
@@ -6426,6 +6914,10 @@
     <message>
         <source>The settings are not of the kind that is set here.</source>
         <translation>Los ajustes no son del tipo que se ajusta aquí.</translation>
+    </message>
+    <message>
+        <source>The settings of these runs lie too near together to tell a line from.</source>
+        <translation>Los ajustes de estas preparaciones están demasiado juntos para dar una recta.</translation>
     </message>
     <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
@@ -6472,6 +6964,10 @@
         <translation>La velocidad constante más lenta.</translation>
     </message>
     <message>
+        <source>The slowest tenth of the runs have nothing in common that the others have less often.</source>
+        <translation>El 10 % más lento de las preparaciones no tiene en común nada que sea menos frecuente en las demás.</translation>
+    </message>
+    <message>
         <source>The smallest core, by its inside, that it holds.</source>
         <translation>El núcleo menor, por dentro, que sujeta.</translation>
     </message>
@@ -6506,6 +7002,10 @@
     <message>
         <source>The splice table follows roller %1, which is not on the main path.</source>
         <translation>La mesa de empalme sigue al rodillo %1, que no está en el camino principal.</translation>
+    </message>
+    <message>
+        <source>The spread is not a number above nought.</source>
+        <translation>La dispersión no es un número mayor que cero.</translation>
     </message>
     <message>
         <source>The station where this colour stands.</source>
@@ -6684,6 +7184,14 @@
         <translation>Las bandas no están fijadas con las pinzas.</translation>
     </message>
     <message>
+        <source>The week of %1</source>
+        <translation>La semana de %1</translation>
+    </message>
+    <message>
+        <source>The whole run</source>
+        <translation>Toda la preparación</translation>
+    </message>
+    <message>
         <source>The widest web that it runs.</source>
         <translation>La banda más ancha que admite.</translation>
     </message>
@@ -6700,12 +7208,20 @@
         <translation>La ventana cambia de idioma o unidades en cuanto se termine lo que se está introduciendo.</translation>
     </message>
     <message>
+        <source>The windows of these readings are not all the same.</source>
+        <translation>Los márgenes de estas lecturas no son todos iguales.</translation>
+    </message>
+    <message>
         <source>The word %1 can be chosen twice.</source>
         <translation>La palabra %1 se puede elegir dos veces.</translation>
     </message>
     <message>
         <source>There are %1 remedies; nobody reads more than %2.</source>
         <translation>Hay %1 remedios; nadie lee más de %2.</translation>
+    </message>
+    <message>
+        <source>There are too few readings to tell whether it has moved: %1 are wanted.</source>
+        <translation>Hay muy pocas lecturas para saber si se ha desplazado: hacen falta %1.</translation>
     </message>
     <message>
         <source>There are two things called %1 here.</source>
@@ -6768,6 +7284,10 @@
         <translation>No hay ninguna lectura fuera de su margen que aceptar.</translation>
     </message>
     <message>
+        <source>There is no reading to be charted.</source>
+        <translation>No hay ninguna lectura que representar.</translation>
+    </message>
+    <message>
         <source>There is no room left for the mirror %1. The logbook has every record; the mirror is behind.</source>
         <translation>No queda espacio para el espejo %1. El libro de registro tiene todos los registros; el espejo va atrasado.</translation>
     </message>
@@ -6790,6 +7310,10 @@
     <message>
         <source>There is no standing answer to correct.</source>
         <translation>No hay ninguna respuesta vigente que corregir.</translation>
+    </message>
+    <message>
+        <source>There is no such reading in the sealed runs that were chosen.</source>
+        <translation>No hay tal lectura en las preparaciones selladas que se eligieron.</translation>
     </message>
     <message>
         <source>There is no target called %1.</source>
@@ -6964,6 +7488,10 @@
         <translation>Esta frase de contraseña no abre la clave de esta persona.</translation>
     </message>
     <message>
+        <source>This phase has fewer than two points.</source>
+        <translation>Esta fase tiene menos de dos puntos.</translation>
+    </message>
+    <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Este lugar no es texto UTF-8.</translation>
     </message>
@@ -7132,8 +7660,16 @@
         <translation>Enhebre con los accionamientos aislados, o haga bajar la velocidad de marcha lenta de la máquina.</translation>
     </message>
     <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
         <source>Time a roll should lie in the press room</source>
         <translation>Tiempo que una bobina debe reposar en la sala de máquinas</translation>
+    </message>
+    <message>
+        <source>Time and losses</source>
+        <translation>Tiempos y pérdidas</translation>
     </message>
     <message>
         <source>Time at crawl to draw it through</source>
@@ -7142,6 +7678,10 @@
     <message>
         <source>Time it again, with its tenths.</source>
         <translation>Mídalo otra vez, con sus décimas.</translation>
+    </message>
+    <message>
+        <source>Time of a run, median</source>
+        <translation>Tiempo por preparación, mediana</translation>
     </message>
     <message>
         <source>Time of the proving run at idle</source>
@@ -7164,6 +7704,10 @@
         <translation>Tiempo hasta pararse, paro de emergencia de prueba</translation>
     </message>
     <message>
+        <source>Times lie between answers: they say how long a set-up took on this press, never how well somebody works, and are told by press, job, kind of run and shift, never by person. A run by people who learn is slower, and safer.</source>
+        <translation>Los tiempos se miden entre respuestas: dicen cuánto duró una preparación en esta máquina, nunca lo bien que trabaja alguien, y se dan por máquina, trabajo, clase de preparación y turno, nunca por persona. Una preparación de quienes aprenden es más lenta, y más segura.</translation>
+    </message>
+    <message>
         <source>Times of answers</source>
         <translation>Tiempos de respuesta</translation>
     </message>
@@ -7180,8 +7724,28 @@
         <translation>Para seguir desde él, restáurelo con el nombre del libro de registro que se perdió.</translation>
     </message>
     <message>
+        <source>Told from sealed runs</source>
+        <translation>Según preparaciones selladas</translation>
+    </message>
+    <message>
         <source>Tooth to tooth along the pitch circle. One of the three pitches is enough.</source>
         <translation>De diente a diente por el círculo primitivo. Basta uno de los tres pasos.</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>Torque against setting</source>
+        <translation>Par según el ajuste</translation>
+    </message>
+    <message>
+        <source>Torque per setting, profile</source>
+        <translation>Par por ajuste, perfil</translation>
+    </message>
+    <message>
+        <source>Torque per setting, these runs</source>
+        <translation>Par por ajuste, estas preparaciones</translation>
     </message>
     <message>
         <source>Torque that would keep the unwind's tension in an emergency stop</source>
@@ -7218,6 +7782,10 @@
     <message>
         <source>Trust the run's own document; ask whoever signed the correction.</source>
         <translation>Fíese del documento propio de la preparación; pregunte a quien firmó la corrección.</translation>
+    </message>
+    <message>
+        <source>Trust the sealed documents, not the search. Restore the logbook from a backup.</source>
+        <translation>Fíese de los documentos sellados, no de la búsqueda. Restaure el libro de registro desde una copia de seguridad.</translation>
     </message>
     <message>
         <source>Trust the sealed documents, not this table. Restore the logbook from a backup.</source>
@@ -7282,6 +7850,10 @@
     <message>
         <source>Two of three points are more than 2 sigma out on one side.</source>
         <translation>Dos de tres puntos están a más de 2 sigma a un lado.</translation>
+    </message>
+    <message>
+        <source>Two to four different runs can stand beside each other.</source>
+        <translation>Se pueden poner lado a lado de dos a cuatro preparaciones distintas.</translation>
     </message>
     <message>
         <source>Type a number like 2, or leave it empty when it is not known.</source>
@@ -7360,6 +7932,14 @@
         <translation>Use {target} donde el paso tiene un valor objetivo, {control} donde tiene un mando, {frame} donde lee un valor objetivo a lo ancho de la máquina, {register_mark} donde ese es un ajustador de registro, la palabra de for_each, y {= 0.5 mm} para una cantidad.</translation>
     </message>
     <message>
+        <source>Usual are 0.5 and 5 sigma.</source>
+        <translation>Lo usual es 0.5 y 5 sigma.</translation>
+    </message>
+    <message>
+        <source>Usual scatter (sigma)</source>
+        <translation>Dispersión habitual (sigma)</translation>
+    </message>
+    <message>
         <source>V1.distance of job.speed and press.speeds.stop_time</source>
         <translation>V1.distance de job.speed y press.speeds.stop_time</translation>
     </message>
@@ -7420,8 +8000,24 @@
         <translation>Verificar el libro de registro; conservarlo y restaurar una copia.</translation>
     </message>
     <message>
+        <source>Verify the whole logbook, and restore it from the mirror or a copy.</source>
+        <translation>Verifique todo el libro de registro, y restáurelo desde el espejo o una copia.</translation>
+    </message>
+    <message>
         <source>Voiding a run needs a reason.</source>
         <translation>Anular una preparación necesita un motivo.</translation>
+    </message>
+    <message>
+        <source>Wait for more runs, or find the constant with a spring scale.</source>
+        <translation>Espere a más preparaciones, o halle la constante con una báscula de resorte.</translation>
+    </message>
+    <message>
+        <source>Wait for more runs.</source>
+        <translation>Espere a más preparaciones.</translation>
+    </message>
+    <message>
+        <source>Wait for runs with other rolls or materials, or find the constant with a spring scale.</source>
+        <translation>Espere a preparaciones con otras bobinas o materiales, o halle la constante con una báscula de resorte.</translation>
     </message>
     <message>
         <source>Wait until it was made, then restore.</source>
@@ -7536,8 +8132,20 @@
         <translation>Banda que hay que pasar de la mesa de empalme al rebobinador</translation>
     </message>
     <message>
+        <source>Web used in setting up</source>
+        <translation>Banda de la puesta a punto</translation>
+    </message>
+    <message>
+        <source>Web used in setting up, median</source>
+        <translation>Banda de la puesta a punto, mediana</translation>
+    </message>
+    <message>
         <source>Weigh an empty core, or leave it out.</source>
         <translation>Pese un núcleo vacío, u omítalo.</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>What a label says of the length is of the roll before anything was taken off: it tells no caliper of what is left.</source>
@@ -7556,8 +8164,16 @@
         <translation>Lo que se ve desde allí.</translation>
     </message>
     <message>
+        <source>What changed then</source>
+        <translation>Qué cambió entonces</translation>
+    </message>
+    <message>
         <source>What comes off outside and what stays on the core print nothing.</source>
         <translation>Lo que se quita por fuera y lo que queda en el núcleo no imprimen nada.</translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation>Qué difiere</translation>
     </message>
     <message>
         <source>What dries or cures behind it.</source>
@@ -7570,6 +8186,14 @@
     <message>
         <source>What happened under way</source>
         <translation>Lo que pasó por el camino</translation>
+    </message>
+    <message>
+        <source>What has moved away from where it began, and stays there</source>
+        <translation>Qué se ha alejado de donde empezó, y sigue allí</translation>
+    </message>
+    <message>
+        <source>What helped</source>
+        <translation>Qué ayudó</translation>
     </message>
     <message>
         <source>What holds it on the press.</source>
@@ -7590,6 +8214,10 @@
     <message>
         <source>What is printed here.</source>
         <translation>Qué se imprime aquí.</translation>
+    </message>
+    <message>
+        <source>What is the same</source>
+        <translation>Qué es igual</translation>
     </message>
     <message>
         <source>What it bears for each width before it breaks.</source>
@@ -7692,6 +8320,14 @@
         <translation>Lo que gasta la bobina ya no lo tiene el guiador para la banda.</translation>
     </message>
     <message>
+        <source>What the setting of %1 makes now</source>
+        <translation>Qué hace ahora el ajuste de %1</translation>
+    </message>
+    <message>
+        <source>What the slowest tenth have in common</source>
+        <translation>Qué tiene en común el 10 % más lento</translation>
+    </message>
+    <message>
         <source>What the tape holds for each width before it tears.</source>
         <translation>Lo que aguanta la cinta por ancho antes de rasgarse.</translation>
     </message>
@@ -7726,6 +8362,10 @@
     <message>
         <source>When this run was abandoned a stop was still held by %1.</source>
         <translation>Cuando se abandonó esta preparación, aún mantenía un paro %1.</translation>
+    </message>
+    <message>
+        <source>Whence the torque is known: its maker's sheet, or the runs that measured it.</source>
+        <translation>De dónde se conoce el par: la hoja de su fabricante, o las preparaciones que lo midieron.</translation>
     </message>
     <message>
         <source>Where it stands: firm, hall.</source>
@@ -8140,6 +8780,10 @@
         <translation>La zona %1 termina en el rebobinador %2, donde ya termina la zona %3.</translation>
     </message>
     <message>
+        <source>a break</source>
+        <translation>una pausa</translation>
+    </message>
+    <message>
         <source>a count</source>
         <translation>un recuento</translation>
     </message>
@@ -8208,8 +8852,20 @@
         <translation>una presión</translation>
     </message>
     <message>
+        <source>a reading was corrected</source>
+        <translation>se corrigió una lectura</translation>
+    </message>
+    <message>
+        <source>a reading was outside</source>
+        <translation>una lectura quedó fuera</translation>
+    </message>
+    <message>
         <source>a roll in the press room before use</source>
         <translation>una bobina en la sala de máquinas antes de su uso</translation>
+    </message>
+    <message>
+        <source>a run</source>
+        <translation>una preparación</translation>
     </message>
     <message>
         <source>a share</source>
@@ -8218,6 +8874,14 @@
     <message>
         <source>a speed</source>
         <translation>una velocidad</translation>
+    </message>
+    <message>
+        <source>a stage was done again</source>
+        <translation>se repitió una etapa</translation>
+    </message>
+    <message>
+        <source>a supervisor accepted a reading outside</source>
+        <translation>un supervisor aceptó una lectura fuera de margen</translation>
     </message>
     <message>
         <source>a table</source>
@@ -8272,6 +8936,10 @@
         <translation>abandonada</translation>
     </message>
     <message>
+        <source>abandoned, not reviewed</source>
+        <translation>abandonada, sin revisar</translation>
+    </message>
+    <message>
         <source>acceleration</source>
         <translation>aceleración</translation>
     </message>
@@ -8308,6 +8976,10 @@
         <translation>suministro de aire en la máquina, como máximo</translation>
     </message>
     <message>
+        <source>all presses</source>
+        <translation>todas las máquinas</translation>
+    </message>
+    <message>
         <source>an acceleration</source>
         <translation>una aceleración</translation>
     </message>
@@ -8322,6 +8994,10 @@
     <message>
         <source>an area per mass</source>
         <translation>una superficie por masa</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
     </message>
     <message>
         <source>angle from the straight cross cut</source>
@@ -8392,6 +9068,10 @@
         <translation>adjuntado</translation>
     </message>
     <message>
+        <source>before %1</source>
+        <translation>antes de %1</translation>
+    </message>
+    <message>
         <source>beside</source>
         <translation>junto a</translation>
     </message>
@@ -8440,8 +9120,16 @@
         <translation>en %1; lo que sigue está en el orden en que ocurrió</translation>
     </message>
     <message>
+        <source>by the best run so far, %1</source>
+        <translation>respecto a la mejor hasta ahora, %1</translation>
+    </message>
+    <message>
         <source>by the diameters</source>
         <translation>por los diámetros</translation>
+    </message>
+    <message>
+        <source>by the first of them</source>
+        <translation>respecto a la primera</translation>
     </message>
     <message>
         <source>by the label</source>
@@ -8680,6 +9368,10 @@
         <translation>no procede</translation>
     </message>
     <message>
+        <source>does not belong</source>
+        <translation>no encaja</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation>hecho</translation>
     </message>
@@ -8712,6 +9404,10 @@
         <translation>secador</translation>
     </message>
     <message>
+        <source>early shift (6 to 14)</source>
+        <translation>turno de mañana (6 a 14)</translation>
+    </message>
+    <message>
         <source>efficiency</source>
         <translation>rendimiento</translation>
     </message>
@@ -8732,6 +9428,10 @@
         <translation>núcleo vacío</translation>
     </message>
     <message>
+        <source>ended without signing off</source>
+        <translation>se terminó sin cerrar sesión</translation>
+    </message>
+    <message>
         <source>enough</source>
         <translation>basta</translation>
     </message>
@@ -8746,6 +9446,10 @@
     <message>
         <source>equal spans</source>
         <translation>tramos iguales</translation>
+    </message>
+    <message>
+        <source>every press</source>
+        <translation>todas las máquinas</translation>
     </message>
     <message>
         <source>external and set_up say two different things.</source>
@@ -8778,6 +9482,14 @@
     <message>
         <source>finished diameter</source>
         <translation>diámetro terminado</translation>
+    </message>
+    <message>
+        <source>first run of the job %1</source>
+        <translation>primera preparación del trabajo %1</translation>
+    </message>
+    <message>
+        <source>first run with the substrate %1</source>
+        <translation>primera preparación con el sustrato %1</translation>
     </message>
     <message>
         <source>follows from B1</source>
@@ -9028,6 +9740,14 @@
         <translation>puede leerse con %1 en cada sentido, más de la mitad del margen</translation>
     </message>
     <message>
+        <source>it was interrupted</source>
+        <translation>se interrumpió</translation>
+    </message>
+    <message>
+        <source>it was the wrong roll</source>
+        <translation>era la bobina equivocada</translation>
+    </message>
+    <message>
         <source>item</source>
         <translation>artículo</translation>
     </message>
@@ -9038,6 +9758,10 @@
     <message>
         <source>its first nip</source>
         <translation>su primer nip</translation>
+    </message>
+    <message>
+        <source>job %1, edition %2</source>
+        <translation>trabajo %1, edición %2</translation>
     </message>
     <message>
         <source>job.length times the width</source>
@@ -9070,6 +9794,10 @@
     <message>
         <source>largest strain</source>
         <translation>alargamiento máximo</translation>
+    </message>
+    <message>
+        <source>late shift (14 to 22)</source>
+        <translation>turno de tarde (14 a 22)</translation>
     </message>
     <message>
         <source>least</source>
@@ -9114,6 +9842,10 @@
     <message>
         <source>limits of this press's profile</source>
         <translation>límites del perfil de esta máquina</translation>
+    </message>
+    <message>
+        <source>limits provisional</source>
+        <translation>límites provisionales</translation>
     </message>
     <message>
         <source>load cell with the web slack, share of its range either way</source>
@@ -9264,6 +9996,10 @@
         <translation>bobina siguiente del mismo trabajo</translation>
     </message>
     <message>
+        <source>night shift (22 to 6)</source>
+        <translation>turno de noche (22 a 6)</translation>
+    </message>
+    <message>
         <source>no</source>
         <translation>no</translation>
     </message>
@@ -9306,6 +10042,10 @@
     <message>
         <source>not known: %1</source>
         <translation>se desconoce: %1</translation>
+    </message>
+    <message>
+        <source>not reviewed</source>
+        <translation>sin revisar</translation>
     </message>
     <message>
         <source>note</source>
@@ -9368,6 +10108,10 @@
         <translation>ancho pedido; filas de normas job_width_under y job_width_over</translation>
     </message>
     <message>
+        <source>other</source>
+        <translation>otras</translation>
+    </message>
+    <message>
         <source>outer diameter</source>
         <translation>diámetro exterior</translation>
     </message>
@@ -9428,6 +10172,18 @@
         <translation>material de etiquetas de papel sin rango del fabricante, como máximo</translation>
     </message>
     <message>
+        <source>phase %1</source>
+        <translation>fase %1</translation>
+    </message>
+    <message>
+        <source>phase %1, limits provisional</source>
+        <translation>fase %1, límites provisionales</translation>
+    </message>
+    <message>
+        <source>phase %1: one reading</source>
+        <translation>fase %1: una lectura</translation>
+    </message>
+    <message>
         <source>pistons</source>
         <translation>pistones</translation>
     </message>
@@ -9468,6 +10224,10 @@
         <translation>corte de corriente</translation>
     </message>
     <message>
+        <source>power or the program failed</source>
+        <translation>falló la corriente o el programa</translation>
+    </message>
+    <message>
         <source>present diameter</source>
         <translation>diámetro actual</translation>
     </message>
@@ -9498,6 +10258,14 @@
     <message>
         <source>probably</source>
         <translation>probable</translation>
+    </message>
+    <message>
+        <source>procedure %1, edition %2</source>
+        <translation>procedimiento %1, edición %2</translation>
+    </message>
+    <message>
+        <source>profile of the press %1, edition %2</source>
+        <translation>perfil de la máquina %1, edición %2</translation>
     </message>
     <message>
         <source>public tension tables for board, T3, at least the policy row table_spread either way of their middle</source>
@@ -9772,6 +10540,10 @@
         <translation>lectura del sensor desde el centro de su ventana, en cada sentido</translation>
     </message>
     <message>
+        <source>sent back</source>
+        <translation>devuelta</translation>
+    </message>
+    <message>
         <source>sent back by %1, to be corrected</source>
         <translation>devuelta por %1, por corregir</translation>
     </message>
@@ -9998,6 +10770,10 @@
     <message>
         <source>stroke each way</source>
         <translation>recorrido en cada sentido</translation>
+    </message>
+    <message>
+        <source>substrate %1, edition %2</source>
+        <translation>sustrato %1, edición %2</translation>
     </message>
     <message>
         <source>supervisor</source>
@@ -10248,6 +11024,10 @@
         <translation>el botón de marcha a velocidad en vacío</translation>
     </message>
     <message>
+        <source>the run was left on purpose</source>
+        <translation>la preparación se dejó adrede</translation>
+    </message>
+    <message>
         <source>the shaft's plate</source>
         <translation>la placa del eje</translation>
     </message>
@@ -10262,6 +11042,10 @@
     <message>
         <source>the value on the sheet</source>
         <translation>el valor de la hoja</translation>
+    </message>
+    <message>
+        <source>the web broke</source>
+        <translation>se rompió la banda</translation>
     </message>
     <message>
         <source>the web that fills the path stays in it</source>
@@ -10286,6 +11070,10 @@
     <message>
         <source>the zone's tension</source>
         <translation>la tensión de la zona</translation>
+    </message>
+    <message>
+        <source>these runs</source>
+        <translation>estas preparaciones</translation>
     </message>
     <message>
         <source>thickness of the plate's base</source>
@@ -10418,6 +11206,10 @@
     <message>
         <source>vital</source>
         <translation>vital</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>anulada</translation>
     </message>
     <message>
         <source>void, by %1</source>
@@ -11572,6 +12364,13 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ControlView</name>
+    <message>
+        <source>Chart of the readings</source>
+        <translation>Gráfico de las lecturas</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::DefinitionEditor</name>
     <message>
         <source>%1, edition %2</source>
@@ -11861,6 +12660,141 @@
     </message>
 </context>
 <context>
+    <name>taut::app::DriftPage</name>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 más</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 menos</translation>
+    </message>
+    <message>
+        <source>%1 readings</source>
+        <translation>%1 lecturas</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>All eight</source>
+        <translation>Los ocho</translation>
+    </message>
+    <message>
+        <source>All that is told of it</source>
+        <translation>Todo lo que se sabe</translation>
+    </message>
+    <message>
+        <source>As the list has it</source>
+        <translation>Como en la lista</translation>
+    </message>
+    <message>
+        <source>Back to the chart</source>
+        <translation>Volver al gráfico</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Volver a la lista</translation>
+    </message>
+    <message>
+        <source>Choose what is followed</source>
+        <translation>Elegir qué se sigue</translation>
+    </message>
+    <message>
+        <source>How far from its target</source>
+        <translation>Distancia a su objetivo</translation>
+    </message>
+    <message>
+        <source>Looking through the readings…</source>
+        <translation>Repasando las lecturas…</translation>
+    </message>
+    <message>
+        <source>No reading has been taken twelve times yet on one edition of its press.</source>
+        <translation>Aún no hay ninguna lectura tomada doce veces con una misma edición de su máquina.</translation>
+    </message>
+    <message>
+        <source>Open this run</source>
+        <translation>Abrir preparación</translation>
+    </message>
+    <message>
+        <source>Patterns looked for</source>
+        <translation>Patrones buscados</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Imágenes (*.png)</translation>
+    </message>
+    <message>
+        <source>Readings, what moved most first</source>
+        <translation>Lecturas, primero la más desplazada</translation>
+    </message>
+    <message>
+        <source>Roll %1</source>
+        <translation>Bobina %1</translation>
+    </message>
+    <message>
+        <source>Save as picture</source>
+        <translation>Guardar como imagen</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>Guardar el gráfico</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Six, warns earlier</source>
+        <translation>Seis, avisan antes</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>El libro de registro no está abierto en esta ventana.</translation>
+    </message>
+    <message>
+        <source>The older four (1956)</source>
+        <translation>Los cuatro antiguos (1956)</translation>
+    </message>
+    <message>
+        <source>The picture could not be written to %1. Choose another folder.</source>
+        <translation>La imagen no se pudo escribir en %1. Elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>The sheet of this reading</source>
+        <translation>La hoja de esta lectura</translation>
+    </message>
+    <message>
+        <source>The usual four</source>
+        <translation>Los cuatro usuales</translation>
+    </message>
+    <message>
+        <source>What is followed</source>
+        <translation>Qué se sigue</translation>
+    </message>
+    <message>
+        <source>What was read</source>
+        <translation>Lo leído</translation>
+    </message>
+    <message>
+        <source>outside at first</source>
+        <translation>fuera al principio</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>steady</source>
+        <translation>estable</translation>
+    </message>
+    <message>
+        <source>steady, %1 of %2 outside at first</source>
+        <translation>estable, %1 de %2 fuera al principio</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ElevationWidget</name>
     <message>
         <source>Drawing of the press</source>
@@ -11913,10 +12847,33 @@
     </message>
 </context>
 <context>
+    <name>taut::app::HistoryDesk</name>
+    <message>
+        <source>Drift</source>
+        <translation>Deriva</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Preparaciones</translation>
+    </message>
+    <message>
+        <source>Time and losses</source>
+        <translation>Tiempos y pérdidas</translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Semana</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::HistoryPage</name>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
+        <source>%1 runs</source>
+        <translation>%1 preparaciones</translation>
     </message>
     <message>
         <source>%1 · Roll %2</source>
@@ -11931,8 +12888,44 @@
         <translation>%1, 1 desviación</translation>
     </message>
     <message>
+        <source>1 run</source>
+        <translation>1 preparación</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Volver a la lista</translation>
+    </message>
+    <message>
+        <source>Beside the best</source>
+        <translation>Junto a la mejor</translation>
+    </message>
+    <message>
+        <source>Checked just now: its %1 seals are as they were sealed, each in its place.</source>
+        <translation>Comprobado ahora mismo: sus %1 sellos están como se sellaron, cada uno en su sitio.</translation>
+    </message>
+    <message>
+        <source>Checked just now: its seal is as it was sealed, in its place.</source>
+        <translation>Comprobado ahora mismo: su sello está como se selló, en su sitio.</translation>
+    </message>
+    <message>
+        <source>Choose the run in the list to see its own sheet again.</source>
+        <translation>Elija la preparación en la lista para volver a ver su propia hoja.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>Compare %1</source>
+        <translation>Comparar %1</translation>
+    </message>
+    <message>
         <source>Every run</source>
         <translation>Todas las preparaciones</translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>Find</source>
@@ -11947,8 +12940,12 @@
         <translation>Trabajo, bobina o preparación</translation>
     </message>
     <message>
-        <source>No printer is set up on this PC. Save the sheet as PDF and print it elsewhere.</source>
-        <translation>No hay impresora configurada en este PC. Guarde la hoja como PDF e imprímala en otro sitio.</translation>
+        <source>Keep to compare</source>
+        <translation>Apartar para comparar</translation>
+    </message>
+    <message>
+        <source>Narrow down</source>
+        <translation>Acotar la lista</translation>
     </message>
     <message>
         <source>No run has been begun in this logbook yet.</source>
@@ -11967,32 +12964,16 @@
         <translation>Preparaciones anteriores</translation>
     </message>
     <message>
+        <source>Only runs in which something outside was accepted</source>
+        <translation>Solo preparaciones con algo aceptado fuera de margen</translation>
+    </message>
+    <message>
         <source>Or scan the code of a printed sheet</source>
         <translation>O escanear el código de una hoja impresa</translation>
     </message>
     <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>Archivos PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Page 1 alone</source>
-        <translation>Solo la página 1</translation>
-    </message>
-    <message>
-        <source>Page back</source>
-        <translation>Página anterior</translation>
-    </message>
-    <message>
-        <source>Page on</source>
-        <translation>Página siguiente</translation>
-    </message>
-    <message>
         <source>Pictures and files</source>
         <translation>Imágenes y archivos</translation>
-    </message>
-    <message>
-        <source>Print</source>
-        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Run %1: %2.</source>
@@ -12003,12 +12984,12 @@
         <translation>Preparaciones</translation>
     </message>
     <message>
-        <source>Save as PDF</source>
-        <translation>Guardar como PDF</translation>
+        <source>Save the list of runs</source>
+        <translation>Guardar la lista de preparaciones</translation>
     </message>
     <message>
-        <source>Save the sheet</source>
-        <translation>Guardar la hoja</translation>
+        <source>Save this list</source>
+        <translation>Guardar esta lista</translation>
     </message>
     <message>
         <source>Saved: %1</source>
@@ -12019,8 +13000,12 @@
         <translation>Devuelta</translation>
     </message>
     <message>
-        <source>Sent to the printer.</source>
-        <translation>Enviada a la impresora.</translation>
+        <source>Tables (*.csv);;Data (*.json)</source>
+        <translation>Tablas (*.csv);;Datos (*.json)</translation>
+    </message>
+    <message>
+        <source>The list could not be written to %1: %2</source>
+        <translation>La lista no se pudo escribir en %1: %2</translation>
     </message>
     <message>
         <source>The logbook is not open in this window.</source>
@@ -12033,6 +13018,14 @@
     <message>
         <source>The sheet of the chosen run</source>
         <translation>La hoja de la preparación elegida</translation>
+    </message>
+    <message>
+        <source>There is no other completed run of this job and kind on this press yet.</source>
+        <translation>Aún no hay en esta máquina otra preparación terminada de este trabajo y clase.</translation>
+    </message>
+    <message>
+        <source>This run beside the best one so far of its job, press and kind</source>
+        <translation>Esta preparación junto a la mejor hasta ahora de su trabajo, máquina y clase</translation>
     </message>
     <message>
         <source>To be reviewed: %1</source>
@@ -12051,6 +13044,10 @@
         <translation>Qué preparaciones</translation>
     </message>
     <message>
+        <source>Whose run</source>
+        <translation>De quién</translation>
+    </message>
+    <message>
         <source>abandoned</source>
         <translation>abandonada</translation>
     </message>
@@ -12059,12 +13056,24 @@
         <translation>aceptada por %1</translation>
     </message>
     <message>
+        <source>comparison</source>
+        <translation>comparación</translation>
+    </message>
+    <message>
         <source>corrected, to be reviewed</source>
         <translation>corregida, por revisar</translation>
     </message>
     <message>
+        <source>more than %1 runs</source>
+        <translation>más de %1 preparaciones</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>abierta</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>preparaciones</translation>
     </message>
     <message>
         <source>sent back</source>
@@ -12572,6 +13581,57 @@
     </message>
 </context>
 <context>
+    <name>taut::app::Narrowing</name>
+    <message>
+        <source>Every job</source>
+        <translation>Todos los trabajos</translation>
+    </message>
+    <message>
+        <source>Every press</source>
+        <translation>Todas las máquinas</translation>
+    </message>
+    <message>
+        <source>Every substrate</source>
+        <translation>Todos los sustratos</translation>
+    </message>
+    <message>
+        <source>From the beginning</source>
+        <translation>Desde el principio</translation>
+    </message>
+    <message>
+        <source>How far back</source>
+        <translation>Desde cuándo</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>One month</source>
+        <translation>Un mes</translation>
+    </message>
+    <message>
+        <source>One year</source>
+        <translation>Un año</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Máquina</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Sustrato</translation>
+    </message>
+    <message>
+        <source>Three months</source>
+        <translation>Tres meses</translation>
+    </message>
+    <message>
+        <source>Two years</source>
+        <translation>Dos años</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::NoLogbookPage</name>
     <message>
         <source>&amp;Try again</source>
@@ -12874,6 +13934,53 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>with its unit, if it has one</source>
         <translation>con su unidad, si la tiene</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ReportPane</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this PC. Save the sheet as PDF and print it elsewhere.</source>
+        <translation>No hay impresora configurada en este PC. Guarde la hoja como PDF e imprímala en otro sitio.</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Page 1 alone</source>
+        <translation>Solo la página 1</translation>
+    </message>
+    <message>
+        <source>Page back</source>
+        <translation>Pág. anterior</translation>
+    </message>
+    <message>
+        <source>Page on</source>
+        <translation>Pág. siguiente</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar en PDF</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Guardar la hoja</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviada a la impresora.</translation>
     </message>
 </context>
 <context>
@@ -13594,6 +14701,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>%1 está fuera de servicio desde %2, retirada por %3: %4</translation>
     </message>
     <message>
+        <source>%1 sent run %2 (job %3) back and asks: %4</source>
+        <translation>%1 devolvió la preparación %2 (trabajo %3) y pide: %4</translation>
+    </message>
+    <message>
         <source>%1, job %2: the run of %3 has begun and is not signed (%4).</source>
         <translation>%1, trabajo %2: la preparación de %3 ha empezado y no está firmada (%4).</translation>
     </message>
@@ -13608,6 +14719,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>Go on with it</source>
         <translation>Seguir con ella</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Verla</translation>
     </message>
     <message>
         <source>Nothing is chosen yet.</source>
@@ -14024,6 +15139,45 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
 </context>
 <context>
+    <name>taut::app::TimePage</name>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Kind of run</source>
+        <translation>Clase de preparación</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Máquina</translation>
+    </message>
+    <message>
+        <source>Put together by</source>
+        <translation>Agrupar por</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Turno</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Sustrato</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>El libro de registro no está abierto en esta ventana.</translation>
+    </message>
+    <message>
+        <source>The sheet of times and losses</source>
+        <translation>La hoja de tiempos y pérdidas</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>tiempos</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::Tour</name>
     <message>
         <source>%1 of %2</source>
@@ -14143,6 +15297,160 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>real roll: %1</source>
         <translation>bobina real: %1</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::WaitingPage</name>
+    <message>
+        <source>%1 deviations</source>
+        <translation>%1 desviaciones</translation>
+    </message>
+    <message>
+        <source>%1 runs wait for a review. Each is opened before it is accepted.</source>
+        <translation>%1 preparaciones esperan revisión. Cada una se abre antes de aceptarla.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · Roll %2</source>
+        <translation>%1 · Bobina %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>1 deviation</source>
+        <translation>1 desviación</translation>
+    </message>
+    <message>
+        <source>Accept %1 runs</source>
+        <translation>Aceptar %1 preparaciones</translation>
+    </message>
+    <message>
+        <source>Accept the %1 opened</source>
+        <translation>Aceptar las %1 ya vistas</translation>
+    </message>
+    <message>
+        <source>Accept the one opened</source>
+        <translation>Aceptar la ya vista</translation>
+    </message>
+    <message>
+        <source>Accept those opened</source>
+        <translation>Aceptar las ya vistas</translation>
+    </message>
+    <message>
+        <source>Constants that drift</source>
+        <translation>Constantes con deriva</translation>
+    </message>
+    <message>
+        <source>Look at the new edition</source>
+        <translation>Ver la nueva edición</translation>
+    </message>
+    <message>
+        <source>Nothing waits.</source>
+        <translation>Nada pendiente.</translation>
+    </message>
+    <message>
+        <source>Presses out of use</source>
+        <translation>Máquinas fuera de servicio</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Sent back, not corrected yet</source>
+        <translation>Devueltas, aún sin corregir</translation>
+    </message>
+    <message>
+        <source>Sign the reviews</source>
+        <translation>Firmar las revisiones</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>El libro de registro no está abierto en esta ventana.</translation>
+    </message>
+    <message>
+        <source>The sheet of the chosen run</source>
+        <translation>La hoja de la preparación elegida</translation>
+    </message>
+    <message>
+        <source>This is looked after in the shop.</source>
+        <translation>Esto se atiende en el taller.</translation>
+    </message>
+    <message>
+        <source>To be reviewed</source>
+        <translation>Por revisar</translation>
+    </message>
+    <message>
+        <source>To be reviewed: something outside was accepted</source>
+        <translation>Por revisar: se aceptó algo fuera de margen</translation>
+    </message>
+    <message>
+        <source>To the shop</source>
+        <translation>Al taller</translation>
+    </message>
+    <message>
+        <source>What waits</source>
+        <translation>Lo pendiente</translation>
+    </message>
+    <message>
+        <source>Wrong tries at the door</source>
+        <translation>Intentos erróneos de acceso</translation>
+    </message>
+    <message>
+        <source>Your name, the time and your signature stand beside each of them for good: %1</source>
+        <translation>Su nombre, la hora y su firma quedan para siempre junto a cada una de ellas: %1</translation>
+    </message>
+    <message>
+        <source>by %1 signed runs</source>
+        <translation>según %1 preparaciones firmadas</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>ya vista</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>wrong tries: %1</source>
+        <translation>intentos erróneos: %1</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::WeekPage</name>
+    <message>
+        <source>Press</source>
+        <translation>Máquina</translation>
+    </message>
+    <message>
+        <source>The logbook is not open in this window.</source>
+        <translation>El libro de registro no está abierto en esta ventana.</translation>
+    </message>
+    <message>
+        <source>The week on one page</source>
+        <translation>La semana en una página</translation>
+    </message>
+    <message>
+        <source>This logbook has no press yet.</source>
+        <translation>El libro de registro aún no tiene máquinas.</translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation>Semanas</translation>
+    </message>
+    <message>
+        <source>this week</source>
+        <translation>esta semana</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>hasta %1</translation>
     </message>
 </context>
 <context>

@@ -18,6 +18,7 @@
 #include "app/widgets/theme.h"
 #include "core/base/clock.h"
 #include "core/history/compare.h"
+#include "core/records/checked.h"
 #include "core/records/scanned.h"
 #include "core/records/sheet.h"
 #include "core/seal/document.h"
@@ -307,7 +308,12 @@ void HistoryPage::open(const std::string& runId)
     const Text draft = report->draft;
     const UnitSystem units = report->units;
     m_paper->show(*std::move(report), QString::fromStdString(runId + (draft.empty() ? "" : "-draft")));
-    if (!draft.empty()) say(words(draft, units));
+    if (!draft.empty()) return say(words(draft, units));
+    // Looked at anew each time it is opened: what was changed behind the program's back shows here.
+    const auto holds = records::sealsHold(*reader, runId);
+    say(!holds       ? words(holds.error(), units)
+        : *holds > 1 ? tr("Checked just now: its %1 seals are as they were sealed, each in its place.").arg(*holds)
+                     : tr("Checked just now: its seal is as it was sealed, in its place."));
 }
 
 /// What has just come of a run, also when the list that was chosen does not show it any more.

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The supervisor's desk over a made history: what drifts, where the time goes, a week, what waits.
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/made/history.h"
+#include "app/pages/history/drift_page.h"
+#include "app/pages/history/history_desk.h"
+#include "app/pages/history/report_pane.h"
+#include "app/pages/history/time_page.h"
+#include "app/pages/history/waiting_page.h"
+#include "app/pages/history/week_page.h"
+#include "app/widgets/control_view.h"
+#include "app/widgets/row_list.h"
+#include "tests/app/said.h"
+#include "tests/app/shop.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::shop;
+
+namespace {
+
+/// One history for all: made once, copied for each.
+const std::filesystem::path& made()
+{
+    static QTemporaryDir folder;
+    static const std::filesystem::path kFile = [] {
+        const std::filesystem::path file = std::filesystem::path(folder.path().toStdString()) / "made.logbook";
+        app::made::Wish wish;
+        wish.brief = true;
+        wish.runs = 400;
+        const auto done = app::made::makeHistory(wish, std::filesystem::path(TAUTWEB_SOURCE_DIR) / "resources", file);
+        REQUIRE(done);
+        return file;
+    }();
+    return kFile;
+}
+
+struct Desk {
+    QTemporaryDir folder;
+    Session session;
+    HistoryDesk desk;
+
+    Desk() : session(prepared(folder)), desk(&session)
+    {
+        open(session);
+        desk.resize(1342, 640);
+        desk.show();
+        settled(desk);
+    }
+    static Session::Options prepared(const QTemporaryDir& folder)
+    {
+        qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());
+        applyTheme({});
+        Session::Options options = optionsIn(folder);
+        options.logbook = std::filesystem::path(folder.path().toStdString()) / "made.logbook";
+        options.loadDemo = false;
+        std::filesystem::copy_file(made(), options.logbook);
+        return options;
+    }
+    template <class Page>
+    Page* show(const char* tab)
+    {
+        auto* button = desk.findChild<QPushButton*>(QString::fromLatin1(tab));
+        REQUIRE(button);
+        button->click();
+        auto* page = desk.findChild<Page*>();
+        REQUIRE(page);
+        return page;
+    }
+};
+
+bool hasReport(const QWidget* page)
+{
+    const auto* pane = page->findChild<ReportPane*>();
+    return pane != nullptr && pane->report().has_value();
+}
+
+}  // namespace
+
+TEST_CASE("the brake that drifts comes first, says since when, and its points open their runs")
+{
+    Desk d;
+    auto* page = d.show<DriftPage>("deskDrift");
+    auto* list = page->findChild<RowList*>(QStringLiteral("series"));
+    auto* moved = page->findChild<QLabel*>(QStringLiteral("moved"));
+    REQUIRE(list);
+    REQUIRE(moved);
+    until([&] { return list->count() > 0 && !moved->text().isEmpty(); }, "the readings are looked through");
+    CHECK(list->chosen() == QStringLiteral("north\ntension.unwind.setting"));
+    CHECK(moved->text().contains(QStringLiteral("higher")));
+
+    auto* chart = page->findChild<ControlView*>();
+    REQUIRE(chart);
+    REQUIRE(chart->chosen());
+    REQUIRE(chart->figure().since);
+    CHECK(*chart->chosen() == *chart->figure().since);
+    QSignalSpy wanted(page, &DriftPage::runWanted);
+    QTest::keyClick(chart, Qt::Key_Right);
+    CHECK(*chart->chosen() == *chart->figure().since + 1);
+    const QString point = page->findChild<QLabel*>(QStringLiteral("point"))->text();
+    QTest::keyClick(chart, Qt::Key_Return);
+    REQUIRE(wanted.count() == 1);
+    CHECK(point.contains(wanted.front().front().toString()));
+    // The run is open among the runs.
+    CHECK(d.desk.findChild<QPushButton*>(QStringLiteral("deskRuns"))->isChecked());
+    const auto* pane = d.desk.runs()->findChild<ReportPane*>();
+    REQUIRE(pane->report());
+    CHECK(QString::fromStdString(pane->report()->runId) == wanted.front().front().toString());
+}
+
+TEST_CASE("times and a week come as sheets that can be printed")
+{
+    Desk d;
+    auto* time = d.show<TimePage>("deskTime");
+    until([&] { return hasReport(time); }, "the times are reckoned");
+    std::size_t bars = 0;
+    for (const report::Section& section : time->findChild<ReportPane*>()->report()->sections)
+        if (std::holds_alternative<report::Bars>(section)) ++bars;
+    CHECK(bars >= 2);
+
+    auto* week = d.show<WeekPage>("deskWeek");
+    until([&] { return hasReport(week); }, "the week is reckoned");
+    auto* weeks = week->findChild<RowList*>(QStringLiteral("weeks"));
+    REQUIRE(weeks);
+    const Text before = week->findChild<ReportPane*>()->report()->subtitle;
+    weeks->setCurrentRow(weeks->currentRow() + 3);
+    until([&] { return week->findChild<ReportPane*>()->report()->subtitle != before; }, "another week is shown");
+}
+
+TEST_CASE("runs are accepted together when each was opened, and only by somebody who may")
+{
+    Desk d;
+    auto* page = d.show<WaitingPage>("deskWaiting");
+    auto* list = page->findChild<RowList*>(QStringLiteral("waiting"));
+    auto* accept = page->findChild<QPushButton*>(QStringLiteral("acceptOpened"));
+    REQUIRE(list);
+    REQUIRE(accept);
+    until([&] { return list->count() > 3; }, "what waits is listed");
+    CHECK_FALSE(accept->isEnabled());
+    signIn(d.session, "p-1");
+    page->refill();
+    // Opened one after the other.
+    for (int i = 0; i < 3; ++i) QTest::keyClick(list, Qt::Key_Down);
+    CHECK(accept->isEnabled());
+    const auto before = d.session.reader()->wantingReview();
+    REQUIRE(before);
+    accept->click();
+    CHECK(page->findChild<QWidget*>(QStringLiteral("acceptOpened"))->isVisible());
+}
+
+TEST_CASE("the list of runs narrows down, is counted, and two of its runs stand beside each other")
+{
+    Desk d;
+    HistoryPage* runs = d.desk.runs();
+    settled(*runs);
+    auto* count = runs->findChild<QLabel*>(QStringLiteral("count"));
+    REQUIRE(count);
+    CHECK(count->text() == QStringLiteral("400 runs"));
+    runs->findChild<QPushButton*>(QStringLiteral("narrow"))->click();
+    runs->findChild<QAbstractButton*>(QStringLiteral("onlyDeviations"))->click();
+    until([&] { return count->text() != QStringLiteral("400 runs"); }, "the list is narrowed");
+    runs->findChild<QAbstractButton*>(QStringLiteral("onlyDeviations"))->click();
+    until([&] { return count->text() == QStringLiteral("400 runs"); }, "and widened again");
+    runs->findChild<QPushButton*>(QStringLiteral("narrow"))->click();
+
+    const auto* pane = runs->findChild<ReportPane*>();
+    auto* list = runs->findChild<RowList*>(QStringLiteral("runs"));
+    auto* keep = runs->findChild<QPushButton*>(QStringLiteral("keep"));
+    auto* compare = runs->findChild<QPushButton*>(QStringLiteral("compare"));
+    REQUIRE(keep);
+    keep->click();
+    CHECK_FALSE(compare->isVisible());
+    QTest::keyClick(list, Qt::Key_Down);
+    keep->click();
+    REQUIRE(compare->isVisible());
+    compare->click();
+    REQUIRE(pane->report());
+    CHECK(pane->report()->runId.empty());
+    CHECK(pane->report()->title == Text("Runs beside each other"));
+    // Its own sheet comes back with the next choice.
+    QTest::keyClick(list, Qt::Key_Down);
+    CHECK_FALSE(pane->report()->runId.empty());
+    runs->findChild<QPushButton*>(QStringLiteral("best"))->click();
+    CHECK(pane->report().has_value());
+}
