@@ -18,6 +18,7 @@
 #include <QTranslator>
 
 #include "app/pages/history/history_page.h"
+#include "app/pages/history/report_pane.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
 #include "app/pages/run/step_list.h"
@@ -165,6 +166,29 @@ private:
             now("history, an act");
             pressNamed("cancel");
         }
+        pressNamed("best");
+        now("history, nothing to compare with");
+        pressNamed("narrow");
+        now("history, narrowed");
+        pressNamed("narrow");
+        pressNamed("deskWaiting");
+        now("history, what waits");
+        pressNamed("deskDrift");
+        now("history, what drifts");
+        pressNamed("chooseFollowed");
+        now("history, what is followed");
+        pressNamed("chooseFollowed");
+        for (const char* tab : {"deskTime", "deskWeek"}) {
+            pressNamed(tab);
+            until(
+                [&] {
+                    const auto* pane = visible<ReportPane>(window);
+                    return pane != nullptr && pane->report().has_value();
+                },
+                "it is reckoned");
+            now(tab);
+        }
+        pressNamed("deskRuns");
     }
     void eachOfTheShop(const std::function<void(const char*)>& now)
     {

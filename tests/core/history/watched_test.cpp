@@ -141,7 +141,7 @@ TEST_CASE("a shop of two hundred calm readings has a handful of lines that are w
     CHECK(std::is_partitioned(all->begin(), all->end(), [](const Watched& one) { return one.worth; }));
 }
 
-TEST_CASE("a store that does not say what it has is not watched; a series that it does not give is left out")
+TEST_CASE("a store that does not say what it has is not watched, a series that it does not give is left out")
 {
     FakeReader reader = shop();
     Dice dice(7);

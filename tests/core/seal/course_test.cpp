@@ -110,7 +110,7 @@ TEST_CASE("a run that came to no step has no stages, and time before the first s
     CHECK(course.stages[0].workedMs == 81'000);
 }
 
-TEST_CASE("of a step that is watched its wait counts as watched, the rest as worked; elsewhere is told beside it")
+TEST_CASE("of a step that is watched its wait counts as watched, the rest as worked, elsewhere is told beside it")
 {
     Walk walk;
     walk.answerUpTo("safety.walk.done");
