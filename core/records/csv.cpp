@@ -10,23 +10,12 @@ namespace {
 constexpr const char* kHead = "seq,run,press,job,substrate,roll,step,target,entered,value,low,high,uncertainty,unit,"
                               "verdict,doubtful,state,at,person,name,present";
 
-/// A field of text (RFC 4180 section 2): in quotes where it must be, quotes doubled.
-std::string field(std::string text)
-{
-    constexpr std::string_view kFormula = "=+-@\t\r";
-    if (!text.empty() && kFormula.find(text.front()) != std::string_view::npos) text.insert(0, 1, '\'');
-    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-    std::string quoted = "\"";
-    for (const char c : text) quoted.append(c == '"' ? 2 : 1, c);
-    return quoted + '"';
-}
-
 /// A number as the shortest text that reads back the same; nothing where there is none.
 std::string field(const Json& value)
 {
     if (value.isNumber()) return value.isWhole() ? std::to_string(value.integer()) : shortest(value.number());
     if (value.isBool()) return value.boolean() ? "yes" : "no";
-    return field(value.text());
+    return csvField(value.text());
 }
 
 std::string nameOf(const Json& run, const std::string& id)
@@ -49,12 +38,22 @@ Result<Done> append(std::string& csv, const seal::Seal& seal, std::string_view p
         for (const char* key : {"step", "target", "entered", "value", "low", "high", "uncertainty", "unit", "verdict",
                                 "doubtful", "state", "at", "by"})
             csv += ',' + field(step[key]);
-        csv += ',' + field(nameOf(run, step["by"].text())) + ',' + field(std::string(present)) + "\r\n";
+        csv += ',' + csvField(nameOf(run, step["by"].text())) + ',' + csvField(std::string(present)) + "\r\n";
     }
     return Done{};
 }
 
 }  // namespace
+
+std::string csvField(std::string text)
+{
+    constexpr std::string_view kFormula = "=+-@\t\r";
+    if (!text.empty() && kFormula.find(text.front()) != std::string_view::npos) text.insert(0, 1, '\'');
+    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+    std::string quoted = "\"";
+    for (const char c : text) quoted.append(c == '"' ? 2 : 1, c);
+    return quoted + '"';
+}
 
 Result<std::string> readingsCsv(const Reader& reader, const RunQuery& query)
 {

@@ -4,24 +4,13 @@
 #include <functional>
 
 #include "core/base/clock.h"
+#include "core/records/csv.h"
 
 namespace taut::records {
 
 namespace {
 
 constexpr std::size_t kPage = 500;
-
-/// A field of text (RFC 4180 section 2): in quotes where it must be, quotes doubled. What a spreadsheet would take for
-/// a formula is not one.
-std::string field(std::string text)
-{
-    constexpr std::string_view kFormula = "=+-@\t\r";
-    if (!text.empty() && kFormula.find(text.front()) != std::string_view::npos) text.insert(0, 1, '\'');
-    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-    std::string quoted = "\"";
-    for (const char c : text) quoted.append(c == '"' ? 2 : 1, c);
-    return quoted + '"';
-}
 
 Result<Done> each(const Reader& reader, RunQuery& query, const std::function<void(const RunRow&)>& take)
 {
@@ -72,7 +61,7 @@ Result<std::string> runsCsv(const Reader& reader, RunQuery query)
              {row.run, row.press, row.job, row.title, row.customer, row.substrate, row.roll, row.operatorName, row.kind,
               utcText(row.begunMs), row.endedMs == 0 ? std::string() : utcText(row.endedMs), row.state, row.present,
               row.verdict, std::to_string(row.outside), std::to_string(row.deviations), row.reviewedBy})
-            csv += ',' + field(text);
+            csv += ',' + csvField(text);
         csv += "\r\n";
     });
     if (!done) return done.error();
