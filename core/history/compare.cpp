@@ -8,7 +8,7 @@
 #include <tuple>
 
 #include "core/history/names.h"
-#include "core/history/times.h"
+#include "core/history/times_report.h"
 #include "core/records/sheet.h"
 #include "core/report/parts.h"
 
@@ -45,15 +45,6 @@ Text editionSaid(const run::Source& source)
     return {"%1, edition %2", {source.id, static_cast<std::int64_t>(source.edition)}};
 }
 
-Text kindSaid(const std::string& kind)
-{
-    if (kind == "full") return "full set-up";
-    if (kind == "next_roll") return "next roll of the same job";
-    if (kind == "re_web") return "re-web after a break";
-    if (kind == "restart") return "restart after a stand";
-    return data(kind);
-}
-
 class Comparison {
 public:
     Comparison(const records::Reader& reader, std::vector<run::Run> runs, int offsetMinutes)
@@ -84,18 +75,21 @@ private:
     [[nodiscard]] Part with() const
     {
         Part part{"Run with", {}};
-        part.lines.push_back(line("Day", [&](const run::Run& run) {
+        part.lines.push_back(line(Text("Day"), [&](const run::Run& run) {
             return cell(data(report::localTime(run.events().front().stamp().utcMs, m_offset)));
         }));
-        part.lines.push_back(line("Kind of run", [](const run::Run& run) { return cell(kindSaid(run.began().kind)); }));
-        part.lines.push_back(line("Press", [](const run::Run& run) { return cell(editionSaid(run.sources().press)); }));
-        part.lines.push_back(line("Job", [](const run::Run& run) { return cell(editionSaid(run.sources().job)); }));
         part.lines.push_back(
-            line("Substrate", [](const run::Run& run) { return cell(editionSaid(run.sources().substrate)); }));
-        part.lines.push_back(line("Roll", [](const run::Run& run) { return cell(data(run.sources().roll.id)); }));
+            line("Kind of run", [](const run::Run& run) { return cell(groupSaid(Group::RunKind, run.began().kind)); }));
         part.lines.push_back(
-            line("Procedure", [](const run::Run& run) { return cell(editionSaid(run.sources().procedure)); }));
-        part.lines.push_back(line("Deviations", [](const run::Run& run) {
+            line(Text("Press"), [](const run::Run& run) { return cell(editionSaid(run.sources().press)); }));
+        part.lines.push_back(
+            line(Text("Job"), [](const run::Run& run) { return cell(editionSaid(run.sources().job)); }));
+        part.lines.push_back(
+            line(Text("Substrate"), [](const run::Run& run) { return cell(editionSaid(run.sources().substrate)); }));
+        part.lines.push_back(line(Text("Roll"), [](const run::Run& run) { return cell(data(run.sources().roll.id)); }));
+        part.lines.push_back(
+            line(Text("Procedure"), [](const run::Run& run) { return cell(editionSaid(run.sources().procedure)); }));
+        part.lines.push_back(line(Text("Deviations"), [](const run::Run& run) {
             return cell(Text("%1", {static_cast<std::int64_t>(run.deviations())}));
         }));
         return part;
@@ -118,14 +112,17 @@ private:
 
     [[nodiscard]] Part read() const
     {
-        Part part{"Read", {}};
+        Part part{Text("Read"), {}};
         std::set<std::string> seen;
         for (const run::Run& first : m_runs)
             for (const procedure::Step& step : first.plan().steps) {
                 if (step.kind != procedure::StepKind::Reading || !seen.insert(step.id.value).second) continue;
                 Line one = line(report::nameOf(step, first.targets().find(step.target)),
                                 [&](const run::Run& run) { return readCell(run, step.id); });
-                one.differs = !tellsSame(step.id);
+                const bool sameMark = std::all_of(one.cells.begin(), one.cells.end(), [&](const Cell& cell) {
+                    return cell.mark == one.cells.front().mark;
+                });
+                one.differs = !sameMark || !tellsSame(step.id);
                 part.lines.push_back(std::move(one));
             }
         return part;
@@ -142,7 +139,7 @@ private:
         }
         return shown;
     }
-    /// Read alike: no further apart than the instrument can tell, with the same verdict.
+    /// Read alike: no further from the first than the instrument can tell.
     [[nodiscard]] bool tellsSame(const run::StepId& step) const
     {
         const auto answerOf = [&](const run::Run& run) { return run.standing(step).answer; };
@@ -150,7 +147,6 @@ private:
         return std::all_of(m_runs.begin(), m_runs.end(), [&](const run::Run& run) {
             const auto one = run.plan().find(step) ? answerOf(run) : std::nullopt;
             if (!one || !first) return one.has_value() == first.has_value();
-            if (one->judgement.verdict != first->judgement.verdict) return false;
             if (!one->value || !first->value) return one->entered == first->entered;
             const double apart = std::abs(one->value->si() - first->value->si());
             return apart <= std::max({one->uncertainty, first->uncertainty, 1e-9 * std::abs(first->value->si())});
@@ -160,7 +156,7 @@ private:
     Result<Part> times()
     {
         Part part{"Minutes, without what was away", {}};
-        std::vector<RunTime> all;
+        std::vector<std::optional<RunTime>> all;  // none of a run that is open or void
         std::vector<std::string> stages;
         for (const run::Run& run : m_runs) {
             records::CourseQuery query;
@@ -171,8 +167,9 @@ private:
             if (!took) return took.error();
             const auto found = std::find_if(took->runs.begin(), took->runs.end(),
                                             [&](const RunTime& one) { return one.run == run.id(); });
-            all.push_back(found == took->runs.end() ? RunTime{} : *found);
-            for (const RunTime::Stage& stage : all.back().stages)
+            all.push_back(found == took->runs.end() ? std::nullopt : std::optional(*found));
+            if (!all.back()) continue;
+            for (const RunTime::Stage& stage : all.back()->stages)
                 if (std::find(stages.begin(), stages.end(), stage.id) == stages.end()) stages.push_back(stage.id);
         }
         const auto minutes = [](std::int64_t ms) {
@@ -181,8 +178,12 @@ private:
         const auto timed = [&](Text name, auto of) {
             Line one{std::move(name), {}, false};
             std::int64_t least = INT64_MAX, most = 0;
-            for (const RunTime& run : all) {
-                const std::int64_t ms = of(run);
+            for (const std::optional<RunTime>& run : all) {
+                if (!run) {
+                    one.cells.push_back(cell(Text()));
+                    continue;
+                }
+                const std::int64_t ms = of(*run);
                 least = std::min(least, ms);
                 most = std::max(most, ms);
                 one.cells.push_back(minutes(ms));
@@ -200,7 +201,7 @@ private:
                     if (one.id == stage) return one.wholeMs();
                 return std::int64_t{0};
             }));
-        part.lines.push_back(timed("Away", [](const RunTime& run) { return run.awayMs(); }));
+        part.lines.push_back(timed(Text("Away"), [](const RunTime& run) { return run.awayMs(); }));
         return part;
     }
 
@@ -265,6 +266,9 @@ Result<report::Report> compareRuns(const records::Reader& reader, const std::vec
     std::vector<std::string> order = runs;
     std::stable_partition(order.begin(), order.end(), [&](const std::string& id) { return id == reference; });
     const std::set<std::string> different(order.begin(), order.end());
+    if (!reference.empty() && !different.contains(reference))
+        return refuse("history.compare", reference, "The run to measure the others by is not one of them.",
+                      "Choose it as well.");
     if (order.size() < 2 || order.size() > kMostCompared || different.size() != order.size())
         return refuse("history.compare", "compare", "Two to four different runs can stand beside each other.",
                       "Choose them in the list of runs.");
@@ -276,8 +280,7 @@ Result<report::Report> compareRuns(const records::Reader& reader, const std::vec
     }
     report::Report report;
     report.title = "Runs beside each other";
-    report.subtitle =
-        reference.empty() ? Text("by the first of them") : Text("by the best run so far, %1", {reference});
+    report.subtitle = Text("measured by the run %1", {order.front()});
     report.foot = "Told from sealed runs";
     report.units = folded.front().began().units;
     report::Table differing, same;
@@ -294,8 +297,8 @@ Result<report::Report> compareRuns(const records::Reader& reader, const std::vec
     addLines(same, *parts, false);
     report.sections.emplace_back(std::move(differing));
     report.sections.emplace_back(report::Paragraph{
-        "Readings that are no further apart than their instrument can tell, and times within a quarter or a minute, "
-        "count as the same.",
+        "Readings no further from those of the first run than their instrument can tell, and times within a quarter of "
+        "each other or within a minute, count as the same.",
         false});
     report.sections.emplace_back(std::move(same));
     return report;

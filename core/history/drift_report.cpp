@@ -124,7 +124,8 @@ Result<report::Table> changesTable(const records::Reader& reader, const Drift& d
 {
     report::Table table;
     table.caption = "What changed then";
-    table.columns = {{"Day", report::Align::Left, 2}, {"What", report::Align::Left, 6}, {"By", report::Align::Left, 3}};
+    table.columns = {
+        {"Day", report::Align::Left, 2}, {"What", report::Align::Left, 6}, {"Sealed by", report::Align::Left, 3}};
     const Point& since = drift.series.points[drift.moved->since];
     const auto changes = changedAround(reader, since.atMs);
     if (!changes) return changes.error();
@@ -258,8 +259,8 @@ Result<report::Report> driftReport(const records::Reader& reader, const Drift& d
     const Point& first = series.points.front();
     const Point& last = series.points.back();
     facts.pairs = {{Text("Readings"), report::cell(Text("%1", {static_cast<std::int64_t>(series.points.size())}))},
-                   {Text("From"), report::cell(data(dayText(first.atMs, offsetMinutes)))},
-                   {Text("To"), report::cell(data(dayText(last.atMs, offsetMinutes)))},
+                   {"First day", report::cell(data(dayText(first.atMs, offsetMinutes)))},
+                   {"Last day", report::cell(data(dayText(last.atMs, offsetMinutes)))},
                    {Text("Newest"), report::cell(series.quantity(last.value))}};
     if (const auto& limits = drift.last().limits) {
         facts.pairs.emplace_back(Text("Centre"), report::cell(series.quantity(limits->centre)));

@@ -80,6 +80,18 @@ const char* wordOf(Loss loss)
     return "";
 }
 
+/// Leaves out the run of this seal and older ones: not all that belongs to them was read.
+void cutTo(Times& times, std::uint64_t seq)
+{
+    const auto old = [seq](const auto& row) { return row.seq <= seq; };
+    const auto oldKey = [seq](const auto& row) { return row.first <= seq; };
+    std::erase_if(times.runs, old);
+    std::erase_if(times.incidents, old);
+    std::erase_if(times.byRun, oldKey);
+    std::erase_if(times.webM, oldKey);
+    times.older = true;
+}
+
 bool isBySteps(Loss loss) { return loss != Loss::Repeated && loss != Loss::Interruptions && loss != Loss::Remedies; }
 
 }  // namespace
@@ -142,8 +154,10 @@ Result<Times> timesOf(const records::Reader& reader, const records::CourseQuery&
         }
         after = page->next;
     } while (!after.empty() && !times.older && (!goOn || goOn()));
+    // A page may end within a run.
+    if (!after.empty() && !times.older) cutTo(times, times.runs.back().seq);
     if (times.runs.empty()) return times;
-    const std::uint64_t oldest = times.runs.back().seq;
+    std::uint64_t oldest = times.runs.back().seq;
     after.clear();
     bool within = true;
     do {
@@ -157,6 +171,9 @@ Result<Times> timesOf(const records::Reader& reader, const records::CourseQuery&
         }
         after = page->next;
     } while (!after.empty() && within && (!goOn || goOn()));
+    if (!after.empty() && within) cutTo(times, times.incidents.back().seq);
+    if (times.runs.empty()) return times;
+    oldest = times.runs.back().seq;
     records::SeriesQuery metres;
     metres.press = query.press;
     metres.target = kWebOfSetUp;
@@ -166,15 +183,18 @@ Result<Times> timesOf(const records::Reader& reader, const records::CourseQuery&
     metres.untilMs = query.untilMs;
     after.clear();
     within = true;
+    std::uint64_t last = 0;
     do {
         const auto page = reader.readings(metres, after);
         if (!page) return page.error();
         for (const records::Reading& reading : page->rows) {
+            last = reading.seq;
             within = reading.seq >= oldest;
             if (within) times.webM[reading.seq] = reading.value;
         }
         after = page->next;
     } while (!after.empty() && within && (!goOn || goOn()));
+    if (!after.empty() && within) cutTo(times, last);
     return times;
 }
 
@@ -220,11 +240,16 @@ std::vector<InCommon> commonToSlowest(const Times& times)
     std::map<std::string, std::vector<const RunTime*>> byKind;
     for (const RunTime& run : times.runs) byKind[run.kind].push_back(&run);
     std::set<std::uint64_t> slow;
+    std::set<std::string> kinds;  // of few runs none is slow: they are not the others either
+    std::size_t compared = 0;
     for (auto& [kind, runs] : byKind) {
         std::stable_sort(runs.begin(), runs.end(),
                          [](const RunTime* a, const RunTime* b) { return a->wholeMs() > b->wholeMs(); });
         constexpr std::size_t kTenth = 10;
+        if (runs.size() < kTenth) continue;
         for (std::size_t i = 0; i < runs.size() / kTenth; ++i) slow.insert(runs[i]->seq);
+        kinds.insert(kind);
+        compared += runs.size();
     }
     if (slow.empty()) return {};
     struct Counted {
@@ -232,18 +257,26 @@ std::vector<InCommon> commonToSlowest(const Times& times)
         std::size_t slow = 0, others = 0;
     };
     std::map<std::string, Counted> counted;
-    for (const RunTime& run : times.runs)
+    for (const RunTime& run : times.runs) {
+        if (!kinds.contains(run.kind)) continue;
         for (auto& [key, trait] : traitsOf(times, run)) {
             Counted& one = counted[key];
             one.trait = trait;
             ++(slow.contains(run.seq) ? one.slow : one.others);
         }
+    }
+    // Of many traits chance always gives the slowest some: each is held to so much more.
+    constexpr double kByChance = 0.05;
+    const double sure = 1 - kByChance / static_cast<double>(counted.size());
     std::vector<InCommon> all;
     for (auto& [key, one] : counted) {
         if (one.slow < kFewestSlow) continue;
+        const auto slowSure = stats::proportionOf(one.slow, slow.size(), sure);
+        const auto otherSure = stats::proportionOf(one.others, compared - slow.size(), sure);
+        if (!slowSure || !otherSure || slowSure->interval.low <= otherSure->interval.high) continue;
         const auto slowShare = stats::proportionOf(one.slow, slow.size());
-        const auto otherShare = stats::proportionOf(one.others, times.runs.size() - slow.size());
-        if (!slowShare || !otherShare || slowShare->interval.low <= otherShare->interval.high) continue;
+        const auto otherShare = stats::proportionOf(one.others, compared - slow.size());
+        if (!slowShare || !otherShare) continue;
         one.trait.slow = *slowShare;
         one.trait.others = *otherShare;
         all.push_back(one.trait);

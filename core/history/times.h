@@ -10,7 +10,7 @@
 #include "core/records/records.h"
 #include "core/stats/summary.h"
 
-// Where the time of setting up goes, over many runs. Times are those between answers (seal/course.h): they say how long
+// Where the time of setting up goes, over many runs. Times are those between answers: they say how long
 // the press was set up, never how well somebody works, and are never listed by person.
 namespace taut::history {
 
@@ -48,8 +48,8 @@ struct RunIncidents {
 /// The target under which the metres of a set-up are read (waste, in the trade's words).
 inline constexpr const char* kWebOfSetUp = "setup.web";
 
-/// Everything that is told of the time of these runs, newest first; `goOn` is asked between two pages, false ends it
-/// with what there is; at most `most` runs.
+/// Everything that is told of the time of these runs, newest first, at most `most` of them. `goOn` is asked between two
+/// pages; false ends it with the runs of which all was read by then.
 struct Times {
     std::vector<RunTime> runs;
     std::vector<records::Incident> incidents;
@@ -79,7 +79,8 @@ struct InCommon {
     stats::Proportion others;
 };
 /// Compared within each kind of run, so that a full set-up is not slow beside a next roll. Told is what at least three
-/// slow runs have, and whose interval lies above that of the others; most telling first.
+/// slow runs have, and whose interval lies above that of the others, at a confidence of 95 % for all that was looked at
+/// together; most telling first. The shares are told with their usual intervals.
 [[nodiscard]] std::vector<InCommon> commonToSlowest(const Times& times);
 
 /// What kind of loss: where deviations, re-checks, steps that did not apply, and causes of stages done again gather.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/history/times_report.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/report/parts.h"
@@ -20,14 +21,14 @@ TextArg share(double of) { return Quantity(of, Kind::Share, "%").magnitude(); }
 
 Text rateSaid(const stats::Proportion& rate)
 {
-    return {"%1 of %2, %3 (between %4 and %5 with 95 %)",
+    return {"%1 of %2, %3 (%4 to %5 with 95 % confidence)",
             {whole(rate.hits), whole(rate.of), share(rate.share), share(rate.interval.low), share(rate.interval.high)}};
 }
 
 report::Facts headOf(const Times& times)
 {
     report::Facts facts;
-    facts.pairs.emplace_back("Runs", cell(Text("%1", {whole(times.runs.size())})));
+    facts.pairs.emplace_back(Text("Runs"), cell(Text("%1", {whole(times.runs.size())})));
     std::vector<double> seconds, away, metres;
     double external = 0, all = 0;
     for (const RunTime& run : times.runs) {
@@ -131,7 +132,9 @@ Text lossName(Loss loss)
 Text causeSaid(Loss loss, const std::string& name, const std::string& press, Names& names)
 {
     if (name == "other") return Text("other");
-    if (loss != Loss::Repeated && loss != Loss::Interruptions && loss != Loss::Remedies) return names.step(press, name);
+    // A remedy is kept with its number, which is one of its list.
+    if (loss == Loss::Remedies) return data(name.substr(std::min(name.find_first_not_of("0123456789 "), name.size())));
+    if (loss != Loss::Repeated && loss != Loss::Interruptions) return names.step(press, name);
     if (name == "web_break") return "the web broke";
     if (name == "wrong_roll") return "it was the wrong roll";
     if (name == "power") return "power or the program failed";
@@ -203,7 +206,8 @@ report::Report timesReport(const Times& times, const records::CourseQuery& query
     }
     report.sections.emplace_back(headOf(times));
     if (times.older)
-        report.sections.emplace_back(report::Paragraph{"Only the newest runs were reckoned: choose a time.", false});
+        report.sections.emplace_back(
+            report::Paragraph{"Only the newest runs are counted here. Choose a time to see older ones.", false});
     const std::vector<StageQuartiles> quartiles = quartilesBy(times, group);
     report.sections.emplace_back(stageBars(times, group, quartiles, press, names));
     report.sections.emplace_back(splitTable(quartiles, press, group, names));
@@ -213,8 +217,8 @@ report::Report timesReport(const Times& times, const records::CourseQuery& query
             "The slowest tenth of the runs have nothing in common that the others have less often.", false});
     else
         report.sections.emplace_back(slowestTable(traits));
-    for (const Loss loss :
-         {Loss::Deviations, Loss::Outside, Loss::Repeated, Loss::Interruptions, Loss::Corrections, Loss::NotApplicable})
+    for (const Loss loss : {Loss::Deviations, Loss::Outside, Loss::Remedies, Loss::Repeated, Loss::Interruptions,
+                            Loss::Corrections, Loss::NotApplicable})
         if (auto bars = lossBars(times, loss, press, names)) report.sections.emplace_back(*std::move(bars));
     report.sections.emplace_back(report::Paragraph{
         "Times lie between answers: they say how long a set-up took on this press, never how well somebody works, and "

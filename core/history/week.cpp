@@ -19,6 +19,8 @@ using report::data;
 constexpr std::int64_t kMinuteMs = 60000, kDayMs = 24 * 60 * kMinuteMs, kWeekMs = 7 * kDayMs;
 /// As many lines as one page holds of each.
 constexpr std::size_t kMostRuns = 22, kMostDeviations = 7, kMostDrifts = 5, kMostLosses = 4;
+/// Of each reading so many are looked at for a drift: a year or two of runs.
+constexpr std::size_t kMostWatched = 500;
 
 TextArg whole(std::size_t n) { return static_cast<std::int64_t>(n); }
 
@@ -55,7 +57,7 @@ Text stateSaid(const records::RunRow& row)
     if (isVoid(row)) return Text("void");
     if (row.present == seal::presentWord(seal::Present::SentBack)) return "sent back";
     if (wantsReview(row)) return row.state == "abandoned" ? Text("abandoned, not reviewed") : Text("not reviewed");
-    return Text("accepted");
+    return row.state == "abandoned" ? Text("abandoned, reviewed") : Text("reviewed");
 }
 
 report::Facts headOf(const std::vector<records::RunRow>& runs, const Times& times)
@@ -64,8 +66,8 @@ report::Facts headOf(const std::vector<records::RunRow>& runs, const Times& time
         return whole(static_cast<std::size_t>(std::count_if(runs.begin(), runs.end(), what)));
     };
     report::Facts facts;
-    facts.pairs = {{"Runs", cell(Text("%1", {whole(runs.size())}))},
-                   {"Abandoned", cell(Text("%1", {many([](const auto& r) { return r.state == "abandoned"; })}))},
+    facts.pairs = {{Text("Runs"), cell(Text("%1", {whole(runs.size())}))},
+                   {Text("Abandoned"), cell(Text("%1", {many([](const auto& r) { return r.state == "abandoned"; })}))},
                    {"Still open", cell(Text("%1", {many([](const auto& r) { return r.state == "open"; })}))},
                    {"Not reviewed", cell(Text("%1", {many(wantsReview)}))}};
     std::vector<double> seconds;
@@ -138,8 +140,8 @@ report::Table driftsTable(const std::vector<Watched>& watched, const std::string
     table.caption = "What has moved away from where it began, and stays there";
     table.size = report::Size::Small;
     table.columns = {{"Reading", report::Align::Left, 6},
-                     {"By", report::Align::Left, 3},
-                     {"Sigma", report::Align::Right, 2},
+                     {"How far", report::Align::Left, 3},
+                     {"Times its scatter", report::Align::Right, 3},
                      {"Since", report::Align::Left, 3},
                      {"First run of it", report::Align::Left, 4}};
     for (const Watched& one : watched) {
@@ -173,9 +175,14 @@ Result<report::Report> weekReport(const records::Reader& reader, const std::stri
     query.press = press;
     query.sinceMs = begin;
     query.untilMs = begin + kWeekMs;
-    const auto times = timesOf(reader, query, goOn);
+    bool stopped = false;
+    const auto goesOn = [&] {
+        stopped = stopped || (goOn && !goOn());
+        return !stopped;
+    };
+    const auto times = timesOf(reader, query, goesOn);
     if (!times) return times.error();
-    const auto watched = watchedOf(reader, press, goOn);
+    const auto watched = watchedOf(reader, press, goesOn, kMostWatched, begin + kWeekMs);
     if (!watched) return watched.error();
     const auto withdrawals = reader.withdrawals();
     if (!withdrawals) return withdrawals.error();
@@ -186,16 +193,19 @@ Result<report::Report> weekReport(const records::Reader& reader, const std::stri
     report.subtitle = Text("%1 to %2", {dayText(begin, offsetMinutes), dayText(begin + kWeekMs - 1, offsetMinutes)});
     report.units = names.units(press);
     for (const records::Withdrawal& withdrawal : *withdrawals)
-        if (withdrawal.press == press)
+        if (withdrawal.press == press && withdrawal.atMs < begin + kWeekMs)
             report.sections.emplace_back(report::Paragraph{
                 {"Out of use since %1: %2", {dayText(withdrawal.atMs, offsetMinutes), withdrawal.reason}}, true});
+    if (stopped)
+        report.sections.emplace_back(
+            report::Paragraph{"This page was not finished: not all runs and readings were looked at.", true});
     report.sections.emplace_back(headOf(*runs, *times));
     if (!runs->empty()) report.sections.emplace_back(runsTable(*runs, *times, offsetMinutes));
     if (auto table = deviationsTable(*times, press, names); !table.rows.empty())
         report.sections.emplace_back(std::move(table));
     if (auto table = driftsTable(*watched, press, names, offsetMinutes); !table.rows.empty())
         report.sections.emplace_back(std::move(table));
-    else
+    else if (!stopped)
         report.sections.emplace_back(report::Paragraph{"No reading has moved away and stayed there.", false});
     if (auto bars = lossBars(*times, Loss::Outside, press, names, kMostLosses))
         report.sections.emplace_back(*std::move(bars));

@@ -12,8 +12,8 @@ namespace taut::history {
 /// UTC.
 [[nodiscard]] std::int64_t weekBegin(std::int64_t utcMs, int offsetMinutes) noexcept;
 
-/// A week of a press on one page: runs, times, deviations, what drifts, what nobody has reviewed. `begin` is the first
-/// moment of it. `goOn` as in watchedOf.
+/// A week of a press on one page: runs, times, deviations, what had drifted when it ended, what nobody has reviewed.
+/// `begin` is the first moment of it. `goOn` as in watchedOf; where it said no, the page says that it is not finished.
 [[nodiscard]] Result<report::Report> weekReport(const records::Reader& reader, const std::string& press,
                                                 std::int64_t begin, Names& names, int offsetMinutes,
                                                 const std::function<bool()>& goOn = {});
