@@ -11,6 +11,7 @@
 #include "core/history/times_report.h"
 #include "core/records/sheet.h"
 #include "core/report/parts.h"
+#include "core/units/format.h"
 
 namespace taut::history {
 
@@ -32,12 +33,19 @@ struct Part {
     std::vector<Line> lines;
 };
 
-bool sameCell(const Cell& a, const Cell& b) { return a.value == b.value && a.mark == b.mark; }
+/// What reads the same is the same: further figures are nobody's.
+bool sameCell(const Cell& a, const Cell& b, UnitSystem system)
+{
+    const auto *left = std::get_if<Quantity>(&a.value), *right = std::get_if<Quantity>(&b.value);
+    if (left != nullptr && right != nullptr && left->kind() == right->kind())
+        return format(*left, system) == format(*right, system) && a.mark == b.mark;
+    return a.value == b.value && a.mark == b.mark;
+}
 
-void settle(Line& line)
+void settle(Line& line, UnitSystem system)
 {
     line.differs = std::any_of(line.cells.begin(), line.cells.end(),
-                               [&](const Cell& one) { return !sameCell(one, line.cells.front()); });
+                               [&](const Cell& one) { return !sameCell(one, line.cells.front(), system); });
 }
 
 Text editionSaid(const run::Source& source)
@@ -68,7 +76,7 @@ private:
     {
         Line one{std::move(name), {}, false};
         for (const run::Run& run : m_runs) one.cells.push_back(of(run));
-        settle(one);
+        settle(one, m_runs.front().began().units);
         return one;
     }
 

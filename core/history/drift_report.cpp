@@ -43,20 +43,19 @@ report::Table signalsTable(const Drift& drift, int offsetMinutes)
 {
     report::Table table;
     table.caption = "Patterns, newest first";
-    table.columns = {
-        {"What", report::Align::Left, 5}, {"Runs", report::Align::Left, 4}, {"Days", report::Align::Left, 3}};
+    table.columns = {{"What", report::Align::Left, 5},
+                     {"Which way", report::Align::Left, 2},
+                     {"Runs", report::Align::Left, 4},
+                     {"Days", report::Align::Left, 3}};
     constexpr std::size_t kMost = 20;
     for (auto it = drift.chart.patterns.rbegin(); it != drift.chart.patterns.rend() && table.rows.size() < kMost;
          ++it) {
         const Point& first = drift.series.points[it->points.front()];
         const Point& last = drift.series.points[it->points.back()];
-        Text side = stats::nameOf(it->rule);
-        if (it->side != 0)
-            side = it->side > 0 ? Text("%1, upwards", {std::vector<Text>{side}})
-                                : Text("%1, downwards", {std::vector<Text>{side}});
+        const Text side = it->side == 0 ? Text() : it->side > 0 ? Text("upwards") : Text("downwards");
         const bool one = first.run == last.run;
         const std::string from = dayText(first.atMs, offsetMinutes), to = dayText(last.atMs, offsetMinutes);
-        table.rows.push_back({report::cell(side),
+        table.rows.push_back({report::cell(stats::nameOf(it->rule)), report::cell(side),
                               report::cell(one ? data(first.run) : data(first.run + " \u2026 " + last.run)),
                               report::cell(from == to ? data(from) : data(from + " \u2026 " + to))});
     }
@@ -296,13 +295,15 @@ Result<report::Report> driftReport(const records::Reader& reader, const Drift& d
         return phase.limits && phase.limits->from < phase.end - phase.begin;
     });
     report.sections.emplace_back(report::Paragraph{
-        baseline ? Text("Control limits stand three sigma from the centre. Both are reckoned from the first %1 "
-                        "readings of a phase: sigma is their mean difference to the one before, over 1.128 "
-                        "(NIST/SEMATECH handbook, 6.3.2.2).",
-                        {static_cast<std::int64_t>(kBaseline)})
-                 : Text("Control limits stand three sigma from the centre. Both are reckoned from all readings of a "
-                        "phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, "
-                        "6.3.2.2)."),
+        baseline
+            ? Text("Control limits stand three sigma from the centre. Centre and sigma are reckoned from the first %1 "
+                   "readings of a phase: sigma is their mean difference to the one before, over 1.128 "
+                   "(NIST/SEMATECH handbook, 6.3.2.2).",
+                   {static_cast<std::int64_t>(kBaseline)})
+            : Text("Control limits stand three sigma from the centre. Centre and sigma are reckoned from all readings "
+                   "of a "
+                   "phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, "
+                   "6.3.2.2)."),
         false});
     report.sections.emplace_back(report::Paragraph{
         "A new phase begins where the profile of the press changed. Since when a reading has moved is found by "

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/report/parts.h"
+#include "core/run/words.h"
 
 namespace taut::history {
 
@@ -135,15 +136,7 @@ Text causeSaid(Loss loss, const std::string& name, const std::string& press, Nam
     // A remedy is kept with its number, which is one of its list.
     if (loss == Loss::Remedies) return data(name.substr(std::min(name.find_first_not_of("0123456789 "), name.size())));
     if (loss != Loss::Repeated && loss != Loss::Interruptions) return names.step(press, name);
-    if (name == "web_break") return "the web broke";
-    if (name == "wrong_roll") return "it was the wrong roll";
-    if (name == "power") return "power or the program failed";
-    if (name == "break") return "a break";
-    if (name == "stop_by_other") return "somebody else stopped the press";
-    if (name == "left_alone") return "nobody was at the screen";
-    if (name == "left_page") return "the run was left on purpose";
-    if (name == "ended_without_sign_off") return "ended without signing off";
-    return data(name);
+    return loss == Loss::Repeated ? run::causeSaid(name) : run::interruptionSaid(name);
 }
 
 }  // namespace
