@@ -912,8 +912,8 @@
         <translation>%1 von %2 Personen können sich am wiederhergestellten Protokollbuch anmelden; die anderen haben seit jener Kopie geändert, womit sie sich anmelden.</translation>
     </message>
     <message>
-        <source>%1 of %2, %3 (between %4 and %5 with 95 %)</source>
-        <translation>%1 von %2, %3 (zwischen %4 und %5 mit 95 %)</translation>
+        <source>%1 of %2, %3 (%4 to %5 with 95 % confidence)</source>
+        <translation>%1 von %2, %3 (%4 bis %5 mit 95 % Sicherheit)</translation>
     </message>
     <message>
         <source>%1 of guide %2</source>
@@ -1020,10 +1020,6 @@
         <translation>%1, nach abgezeichneten Durchgängen</translation>
     </message>
     <message>
-        <source>%1, downwards</source>
-        <translation>%1, nach unten</translation>
-    </message>
-    <message>
         <source>%1, edition %2</source>
         <translation>%1, Ausgabe %2</translation>
     </message>
@@ -1054,10 +1050,6 @@
     <message>
         <source>%1, under the taper</source>
         <translation>%1, unter dem Zugabfall</translation>
-    </message>
-    <message>
-        <source>%1, upwards</source>
-        <translation>%1, nach oben</translation>
     </message>
     <message>
         <source>%1, with 95 % between %2 and %3</source>
@@ -2452,6 +2444,10 @@
         <translation>full, next_roll, re_web oder restart wählen.</translation>
     </message>
     <message>
+        <source>Choose it as well.</source>
+        <translation>Auch diesen wählen.</translation>
+    </message>
+    <message>
         <source>Choose one at hand, or choose to type what its label says.</source>
         <translation>Eine vorhandene wählen oder wählen, dass die Angaben vom Etikett eingetippt werden.</translation>
     </message>
@@ -2548,12 +2544,12 @@
         <translation>Das neueste gedruckte Einrichteblatt mit dem Wiederhergestellten vergleichen: Sein Anker sagt, wie viele Siegel es gab.</translation>
     </message>
     <message>
-        <source>Control limits stand three sigma from the centre. Both are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
-        <translation>Die Eingriffsgrenzen liegen drei Sigma von der Mitte. Beide sind aus allen Ablesungen einer Phase errechnet: Sigma ist ihre mittlere Differenz zur jeweils vorigen, geteilt durch 1,128 (Handbuch NIST/SEMATECH, 6.3.2.2).</translation>
+        <source>Control limits stand three sigma from the centre. Centre and sigma are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Die Eingriffsgrenzen liegen drei Sigma von der Mitte. Mitte und Sigma folgen aus allen Werten eines Abschnitts: Sigma ist ihr mittlerer Unterschied zum vorigen, geteilt durch 1,128 (Handbuch NIST/SEMATECH, 6.3.2.2).</translation>
     </message>
     <message>
-        <source>Control limits stand three sigma from the centre. Both are reckoned from the first %1 readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
-        <translation>Die Eingriffsgrenzen liegen drei Sigma von der Mitte. Beide sind aus den ersten %1 Ablesungen einer Phase errechnet: Sigma ist ihre mittlere Differenz zur jeweils vorigen, geteilt durch 1,128 (Handbuch NIST/SEMATECH, 6.3.2.2).</translation>
+        <source>Control limits stand three sigma from the centre. Centre and sigma are reckoned from the first %1 readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Die Eingriffsgrenzen liegen drei Sigma von der Mitte. Mitte und Sigma folgen aus den ersten %1 Werten eines Abschnitts: Sigma ist ihr mittlerer Unterschied zum vorigen, geteilt durch 1,128 (Handbuch NIST/SEMATECH, 6.3.2.2).</translation>
     </message>
     <message>
         <source>Copy it again from the foot of the sheet, or scan the sheet's code.</source>
@@ -2940,6 +2936,10 @@
         <translation>Fertige Rollen dürfen %1 Durchmesser haben; %2 wickelt höchstens %3.</translation>
     </message>
     <message>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
         <source>First run of it</source>
         <translation>Erster Durchgang</translation>
     </message>
@@ -2998,10 +2998,6 @@
     <message>
         <source>Friction of the web on the core and on itself.</source>
         <translation>Reibung der Bahn auf der Hülse und auf sich selbst.</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Von</translation>
     </message>
     <message>
         <source>From %1 (run %2) it was %3 higher for a time: %4 times its usual scatter.</source>
@@ -3394,6 +3390,10 @@
     <message>
         <source>How a roll may be hung: over, the web leaves its top; under, its bottom.</source>
         <translation>Wie eine Rolle hängen darf: over, Bahn läuft oben ab; under, unten.</translation>
+    </message>
+    <message>
+        <source>How far</source>
+        <translation>Wie weit</translation>
     </message>
     <message>
         <source>How far behind the guide the sensor stands.</source>
@@ -3806,6 +3806,10 @@
     <message>
         <source>Largest tension ratio across the roller before the web slips</source>
         <translation>Größtes Zugverhältnis an der Walze, bevor die Bahn rutscht</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Letzter Tag</translation>
     </message>
     <message>
         <source>Lead the web %1: %2.</source>
@@ -4716,8 +4720,8 @@
         <translation>Nur eine Grenze ist angegeben.</translation>
     </message>
     <message>
-        <source>Only the newest runs were reckoned: choose a time.</source>
-        <translation>Nur die neuesten Durchgänge sind ausgewertet: Zeitraum wählen.</translation>
+        <source>Only the newest runs are counted here. Choose a time to see older ones.</source>
+        <translation>Hier zählen nur die neuesten Durchgänge. Für ältere einen Zeitraum wählen.</translation>
     </message>
     <message>
         <source>Only the reading of a process value can be accepted outside its window.</source>
@@ -4980,12 +4984,12 @@
         <translation>Ausgelassene Ablesungen, weil ein Sollwert zum Vergleich fehlte: %1.</translation>
     </message>
     <message>
-        <source>Readings outside that a supervisor accepted</source>
-        <translation>Ablesungen außerhalb, von einer Aufsicht angenommen</translation>
+        <source>Readings no further from those of the first run than their instrument can tell, and times within a quarter of each other or within a minute, count as the same.</source>
+        <translation>Als gleich gelten Werte, die von denen des ersten Durchgangs nicht weiter abweichen, als ihr Gerät unterscheidet, und Zeiten, die um weniger als ein Viertel oder eine Minute auseinanderliegen.</translation>
     </message>
     <message>
-        <source>Readings that are no further apart than their instrument can tell, and times within a quarter or a minute, count as the same.</source>
-        <translation>Als gleich gelten Ablesungen, die nicht weiter auseinanderliegen, als ihr Gerät unterscheiden kann, und Zeiten innerhalb eines Viertels oder einer Minute.</translation>
+        <source>Readings outside that a supervisor accepted</source>
+        <translation>Ablesungen außerhalb, von einer Aufsicht angenommen</translation>
     </message>
     <message>
         <source>Readings: %1. Phases: %2.</source>
@@ -5348,6 +5352,10 @@
         <translation>Siegel %3 nennt das Bild oder die Datei %1 (SHA-256 %2...), und ihre Bytes fehlen.</translation>
     </message>
     <message>
+        <source>Sealed by</source>
+        <translation>Versiegelt von</translation>
+    </message>
+    <message>
         <source>See whether tag and material belong to this roll: every tension goes by the material.</source>
         <translation>Prüfen, ob Rollenzettel und Material zu dieser Rolle gehören: Jeder Zug richtet sich nach dem Material.</translation>
     </message>
@@ -5446,10 +5454,6 @@
     <message>
         <source>Sideways step at the joint</source>
         <translation>Seitlicher Versatz an der Klebestelle</translation>
-    </message>
-    <message>
-        <source>Sigma</source>
-        <translation>Sigma</translation>
     </message>
     <message>
         <source>Sign in once more; a supervisor can look up how it stands.</source>
@@ -6848,6 +6852,10 @@
         <translation>Der Durchgang, den dieser fortsetzt, war an einer anderen Maschine.</translation>
     </message>
     <message>
+        <source>The run to measure the others by is not one of them.</source>
+        <translation>Der Durchgang, an dem gemessen wird, ist nicht dabei.</translation>
+    </message>
+    <message>
         <source>The run was interrupted and has not been taken up again.</source>
         <translation>Der Durchgang wurde unterbrochen und nicht wieder aufgenommen.</translation>
     </message>
@@ -7484,6 +7492,10 @@
         <translation>Dieser Name und dieser Erstcode gehören nicht zusammen.</translation>
     </message>
     <message>
+        <source>This page was not finished: not all runs and readings were looked at.</source>
+        <translation>Diese Seite wurde nicht fertig: Nicht alle Durchgänge und Werte wurden angesehen.</translation>
+    </message>
+    <message>
         <source>This passphrase does not open this person's key.</source>
         <translation>Diese Passphrase öffnet den Schlüssel dieser Person nicht.</translation>
     </message>
@@ -7702,6 +7714,10 @@
     <message>
         <source>Time to standstill, emergency stop on trial</source>
         <translation>Zeit bis zum Stillstand, Not-Halt zur Probe</translation>
+    </message>
+    <message>
+        <source>Times its scatter</source>
+        <translation>Mal die Streuung</translation>
     </message>
     <message>
         <source>Times lie between answers: they say how long a set-up took on this press, never how well somebody works, and are told by press, job, kind of run and shift, never by person. A run by people who learn is slower, and safer.</source>
@@ -8420,6 +8436,10 @@
         <translation>Welche Schichten diesen Bahnzug tragen: alle, oder hinter der Stanze nur die Trägerbahn.</translation>
     </message>
     <message>
+        <source>Which way</source>
+        <translation>Wohin</translation>
+    </message>
+    <message>
         <source>Which way %1 must wind is not told by the rollers as they are drawn.</source>
         <translation>Wie herum %1 wickeln muss, lässt sich aus den gezeichneten Walzen nicht sagen.</translation>
     </message>
@@ -8780,10 +8800,6 @@
         <translation>Zone %1 endet an Aufwicklung %2, wo schon Zone %3 endet.</translation>
     </message>
     <message>
-        <source>a break</source>
-        <translation>eine Pause</translation>
-    </message>
-    <message>
         <source>a count</source>
         <translation>eine Anzahl</translation>
     </message>
@@ -8938,6 +8954,10 @@
     <message>
         <source>abandoned, not reviewed</source>
         <translation>abgebrochen, nicht geprüft</translation>
+    </message>
+    <message>
+        <source>abandoned, reviewed</source>
+        <translation>abgebrochen, geprüft</translation>
     </message>
     <message>
         <source>acceleration</source>
@@ -9120,16 +9140,8 @@
         <translation>um %1; was folgt, steht in der Reihenfolge, in der es geschah</translation>
     </message>
     <message>
-        <source>by the best run so far, %1</source>
-        <translation>nach dem bisher besten Durchgang, %1</translation>
-    </message>
-    <message>
         <source>by the diameters</source>
         <translation>nach den Durchmessern</translation>
-    </message>
-    <message>
-        <source>by the first of them</source>
-        <translation>nach dem ersten davon</translation>
     </message>
     <message>
         <source>by the label</source>
@@ -9380,6 +9392,10 @@
         <translation>erledigt oder abgelesen</translation>
     </message>
     <message>
+        <source>downwards</source>
+        <translation>abwärts</translation>
+    </message>
+    <message>
         <source>draw = (e2 - e1) / (1 + e1)</source>
         <translation>Voreilung = (e2 - e1) / (1 + e1)</translation>
     </message>
@@ -9426,10 +9442,6 @@
     <message>
         <source>empty core</source>
         <translation>leere Hülse</translation>
-    </message>
-    <message>
-        <source>ended without signing off</source>
-        <translation>ohne Abzeichnen beendet</translation>
     </message>
     <message>
         <source>enough</source>
@@ -9744,10 +9756,6 @@
         <translation>wurde unterbrochen</translation>
     </message>
     <message>
-        <source>it was the wrong roll</source>
-        <translation>es war die falsche Rolle</translation>
-    </message>
-    <message>
         <source>item</source>
         <translation>Artikel</translation>
     </message>
@@ -9918,6 +9926,10 @@
     <message>
         <source>measured again</source>
         <translation>neu gemessen</translation>
+    </message>
+    <message>
+        <source>measured by the run %1</source>
+        <translation>gemessen am Durchgang %1</translation>
     </message>
     <message>
         <source>metric</source>
@@ -10224,10 +10236,6 @@
         <translation>Stromausfall</translation>
     </message>
     <message>
-        <source>power or the program failed</source>
-        <translation>Strom oder Programm fiel aus</translation>
-    </message>
-    <message>
         <source>present diameter</source>
         <translation>gegenwärtiger Durchmesser</translation>
     </message>
@@ -10402,6 +10410,10 @@
     <message>
         <source>resumed, taken over</source>
         <translation>wieder aufgenommen, übernommen</translation>
+    </message>
+    <message>
+        <source>reviewed</source>
+        <translation>geprüft</translation>
     </message>
     <message>
         <source>reviewed and accepted</source>
@@ -11024,10 +11036,6 @@
         <translation>Lauftaster bei Leerlaufgeschwindigkeit</translation>
     </message>
     <message>
-        <source>the run was left on purpose</source>
-        <translation>der Durchgang wurde absichtlich verlassen</translation>
-    </message>
-    <message>
         <source>the shaft's plate</source>
         <translation>Schild der Welle</translation>
     </message>
@@ -11042,10 +11050,6 @@
     <message>
         <source>the value on the sheet</source>
         <translation>Wert auf dem Einrichteblatt</translation>
-    </message>
-    <message>
-        <source>the web broke</source>
-        <translation>die Bahn ist gerissen</translation>
     </message>
     <message>
         <source>the web that fills the path stays in it</source>
@@ -11182,6 +11186,10 @@
     <message>
         <source>undercut</source>
         <translation>Unterschnitt</translation>
+    </message>
+    <message>
+        <source>upwards</source>
+        <translation>aufwärts</translation>
     </message>
     <message>
         <source>use by</source>

@@ -912,8 +912,8 @@
         <translation>%1 de %2 personas pueden iniciar sesión en el libro de registro restaurado; las demás han cambiado sus datos de acceso después de esa copia.</translation>
     </message>
     <message>
-        <source>%1 of %2, %3 (between %4 and %5 with 95 %)</source>
-        <translation>%1 de %2, %3 (entre %4 y %5 con el 95 %)</translation>
+        <source>%1 of %2, %3 (%4 to %5 with 95 % confidence)</source>
+        <translation>%1 de %2, %3 (%4 a %5 con una confianza del 95 %)</translation>
     </message>
     <message>
         <source>%1 of guide %2</source>
@@ -1020,10 +1020,6 @@
         <translation>%1, según sus preparaciones firmadas</translation>
     </message>
     <message>
-        <source>%1, downwards</source>
-        <translation>%1, a la baja</translation>
-    </message>
-    <message>
         <source>%1, edition %2</source>
         <translation>%1, edición %2</translation>
     </message>
@@ -1054,10 +1050,6 @@
     <message>
         <source>%1, under the taper</source>
         <translation>%1, por debajo de la disminución (taper)</translation>
-    </message>
-    <message>
-        <source>%1, upwards</source>
-        <translation>%1, al alza</translation>
     </message>
     <message>
         <source>%1, with 95 % between %2 and %3</source>
@@ -2452,6 +2444,10 @@
         <translation>Elija full, next_roll, re_web o restart.</translation>
     </message>
     <message>
+        <source>Choose it as well.</source>
+        <translation>Elíjala también.</translation>
+    </message>
+    <message>
         <source>Choose one at hand, or choose to type what its label says.</source>
         <translation>Elija una que esté a mano, o elija escribir lo que dice su etiqueta.</translation>
     </message>
@@ -2548,12 +2544,12 @@
         <translation>Compare la hoja impresa más reciente con lo restaurado: su ancla dice cuántos sellos había.</translation>
     </message>
     <message>
-        <source>Control limits stand three sigma from the centre. Both are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
-        <translation>Los límites de control están a tres sigma del centro. Centro y sigma se calculan con todas las lecturas de una fase: sigma es su diferencia media con la anterior, dividida entre 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</translation>
+        <source>Control limits stand three sigma from the centre. Centre and sigma are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Los límites de control están a tres sigmas del centro. Centro y sigma se calculan con todas las lecturas de una fase: sigma es su diferencia media con la anterior, entre 1,128 (manual NIST/SEMATECH, 6.3.2.2).</translation>
     </message>
     <message>
-        <source>Control limits stand three sigma from the centre. Both are reckoned from the first %1 readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
-        <translation>Los límites de control están a tres sigma del centro. Centro y sigma se calculan con las primeras %1 lecturas de una fase: sigma es su diferencia media con la anterior, dividida entre 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</translation>
+        <source>Control limits stand three sigma from the centre. Centre and sigma are reckoned from the first %1 readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
+        <translation>Los límites de control están a tres sigmas del centro. Centro y sigma se calculan con las primeras %1 lecturas de una fase: sigma es su diferencia media con la anterior, entre 1,128 (manual NIST/SEMATECH, 6.3.2.2).</translation>
     </message>
     <message>
         <source>Copy it again from the foot of the sheet, or scan the sheet's code.</source>
@@ -2940,6 +2936,10 @@
         <translation>Las bobinas terminadas pueden medir %1 de diámetro; %2 enrolla %3 como máximo.</translation>
     </message>
     <message>
+        <source>First day</source>
+        <translation>Primer día</translation>
+    </message>
+    <message>
         <source>First run of it</source>
         <translation>Primera preparación</translation>
     </message>
@@ -2998,10 +2998,6 @@
     <message>
         <source>Friction of the web on the core and on itself.</source>
         <translation>Rozamiento de la banda sobre el núcleo y sobre sí misma.</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Desde</translation>
     </message>
     <message>
         <source>From %1 (run %2) it was %3 higher for a time: %4 times its usual scatter.</source>
@@ -3394,6 +3390,10 @@
     <message>
         <source>How a roll may be hung: over, the web leaves its top; under, its bottom.</source>
         <translation>Cómo puede colgarse una bobina: over, la banda sale por arriba; under, por abajo.</translation>
+    </message>
+    <message>
+        <source>How far</source>
+        <translation>Cuánto</translation>
     </message>
     <message>
         <source>How far behind the guide the sensor stands.</source>
@@ -3806,6 +3806,10 @@
     <message>
         <source>Largest tension ratio across the roller before the web slips</source>
         <translation>Relación máxima de tensiones en el rodillo antes de que la banda resbale</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Último día</translation>
     </message>
     <message>
         <source>Lead the web %1: %2.</source>
@@ -4716,8 +4720,8 @@
         <translation>Solo se ha dado un límite.</translation>
     </message>
     <message>
-        <source>Only the newest runs were reckoned: choose a time.</source>
-        <translation>Solo se contaron las preparaciones más recientes: elija un periodo.</translation>
+        <source>Only the newest runs are counted here. Choose a time to see older ones.</source>
+        <translation>Aquí se cuentan solo las preparaciones más recientes. Elija un tiempo para ver otras.</translation>
     </message>
     <message>
         <source>Only the reading of a process value can be accepted outside its window.</source>
@@ -4980,12 +4984,12 @@
         <translation>Lecturas omitidas, por no haber valor objetivo con que compararlas: %1.</translation>
     </message>
     <message>
-        <source>Readings outside that a supervisor accepted</source>
-        <translation>Lecturas fuera de margen que aceptó un supervisor</translation>
+        <source>Readings no further from those of the first run than their instrument can tell, and times within a quarter of each other or within a minute, count as the same.</source>
+        <translation>Cuentan como iguales las lecturas que no se apartan de las de la primera preparación más de lo que distingue su instrumento, y los tiempos que difieren menos de una cuarta parte o de un minuto.</translation>
     </message>
     <message>
-        <source>Readings that are no further apart than their instrument can tell, and times within a quarter or a minute, count as the same.</source>
-        <translation>Las lecturas que no distan más de lo que distingue su instrumento, y los tiempos que difieren menos de un cuarto o de un minuto, cuentan como iguales.</translation>
+        <source>Readings outside that a supervisor accepted</source>
+        <translation>Lecturas fuera de margen que aceptó un supervisor</translation>
     </message>
     <message>
         <source>Readings: %1. Phases: %2.</source>
@@ -5348,6 +5352,10 @@
         <translation>El sello %3 nombra la imagen o archivo %1 (SHA-256 %2...), y sus bytes no están.</translation>
     </message>
     <message>
+        <source>Sealed by</source>
+        <translation>Sellada por</translation>
+    </message>
+    <message>
         <source>See whether tag and material belong to this roll: every tension goes by the material.</source>
         <translation>Mire si tarjeta y material son de esta bobina: toda tensión depende del material.</translation>
     </message>
@@ -5446,10 +5454,6 @@
     <message>
         <source>Sideways step at the joint</source>
         <translation>Escalón lateral en la unión</translation>
-    </message>
-    <message>
-        <source>Sigma</source>
-        <translation>Sigma</translation>
     </message>
     <message>
         <source>Sign in once more; a supervisor can look up how it stands.</source>
@@ -6848,6 +6852,10 @@
         <translation>La preparación que esta continúa era en otra máquina.</translation>
     </message>
     <message>
+        <source>The run to measure the others by is not one of them.</source>
+        <translation>La preparación con la que medir las otras no está entre ellas.</translation>
+    </message>
+    <message>
         <source>The run was interrupted and has not been taken up again.</source>
         <translation>La preparación se interrumpió y no se ha retomado.</translation>
     </message>
@@ -7484,6 +7492,10 @@
         <translation>Este nombre y este código de primer uso no se corresponden.</translation>
     </message>
     <message>
+        <source>This page was not finished: not all runs and readings were looked at.</source>
+        <translation>Esta página no se terminó: no se miraron todas las preparaciones y lecturas.</translation>
+    </message>
+    <message>
         <source>This passphrase does not open this person's key.</source>
         <translation>Esta frase de contraseña no abre la clave de esta persona.</translation>
     </message>
@@ -7702,6 +7714,10 @@
     <message>
         <source>Time to standstill, emergency stop on trial</source>
         <translation>Tiempo hasta pararse, paro de emergencia de prueba</translation>
+    </message>
+    <message>
+        <source>Times its scatter</source>
+        <translation>Veces su dispersión</translation>
     </message>
     <message>
         <source>Times lie between answers: they say how long a set-up took on this press, never how well somebody works, and are told by press, job, kind of run and shift, never by person. A run by people who learn is slower, and safer.</source>
@@ -8420,6 +8436,10 @@
         <translation>Qué capas soportan esta tensión: todas, o solo el soporte tras el troquel.</translation>
     </message>
     <message>
+        <source>Which way</source>
+        <translation>Hacia dónde</translation>
+    </message>
+    <message>
         <source>Which way %1 must wind is not told by the rollers as they are drawn.</source>
         <translation>Los rodillos, tal como están dibujados, no dicen hacia dónde debe bobinar %1.</translation>
     </message>
@@ -8780,10 +8800,6 @@
         <translation>La zona %1 termina en el rebobinador %2, donde ya termina la zona %3.</translation>
     </message>
     <message>
-        <source>a break</source>
-        <translation>una pausa</translation>
-    </message>
-    <message>
         <source>a count</source>
         <translation>un recuento</translation>
     </message>
@@ -8938,6 +8954,10 @@
     <message>
         <source>abandoned, not reviewed</source>
         <translation>abandonada, sin revisar</translation>
+    </message>
+    <message>
+        <source>abandoned, reviewed</source>
+        <translation>abandonada, revisada</translation>
     </message>
     <message>
         <source>acceleration</source>
@@ -9120,16 +9140,8 @@
         <translation>en %1; lo que sigue está en el orden en que ocurrió</translation>
     </message>
     <message>
-        <source>by the best run so far, %1</source>
-        <translation>respecto a la mejor hasta ahora, %1</translation>
-    </message>
-    <message>
         <source>by the diameters</source>
         <translation>por los diámetros</translation>
-    </message>
-    <message>
-        <source>by the first of them</source>
-        <translation>respecto a la primera</translation>
     </message>
     <message>
         <source>by the label</source>
@@ -9380,6 +9392,10 @@
         <translation>hecho o leído</translation>
     </message>
     <message>
+        <source>downwards</source>
+        <translation>hacia abajo</translation>
+    </message>
+    <message>
         <source>draw = (e2 - e1) / (1 + e1)</source>
         <translation>estirado = (e2 - e1) / (1 + e1)</translation>
     </message>
@@ -9426,10 +9442,6 @@
     <message>
         <source>empty core</source>
         <translation>núcleo vacío</translation>
-    </message>
-    <message>
-        <source>ended without signing off</source>
-        <translation>se terminó sin cerrar sesión</translation>
     </message>
     <message>
         <source>enough</source>
@@ -9744,10 +9756,6 @@
         <translation>se interrumpió</translation>
     </message>
     <message>
-        <source>it was the wrong roll</source>
-        <translation>era la bobina equivocada</translation>
-    </message>
-    <message>
         <source>item</source>
         <translation>artículo</translation>
     </message>
@@ -9918,6 +9926,10 @@
     <message>
         <source>measured again</source>
         <translation>medido de nuevo</translation>
+    </message>
+    <message>
+        <source>measured by the run %1</source>
+        <translation>medidas con la preparación %1</translation>
     </message>
     <message>
         <source>metric</source>
@@ -10224,10 +10236,6 @@
         <translation>corte de corriente</translation>
     </message>
     <message>
-        <source>power or the program failed</source>
-        <translation>falló la corriente o el programa</translation>
-    </message>
-    <message>
         <source>present diameter</source>
         <translation>diámetro actual</translation>
     </message>
@@ -10402,6 +10410,10 @@
     <message>
         <source>resumed, taken over</source>
         <translation>reanudada, asumida</translation>
+    </message>
+    <message>
+        <source>reviewed</source>
+        <translation>revisada</translation>
     </message>
     <message>
         <source>reviewed and accepted</source>
@@ -11024,10 +11036,6 @@
         <translation>el botón de marcha a velocidad en vacío</translation>
     </message>
     <message>
-        <source>the run was left on purpose</source>
-        <translation>la preparación se dejó adrede</translation>
-    </message>
-    <message>
         <source>the shaft's plate</source>
         <translation>la placa del eje</translation>
     </message>
@@ -11042,10 +11050,6 @@
     <message>
         <source>the value on the sheet</source>
         <translation>el valor de la hoja</translation>
-    </message>
-    <message>
-        <source>the web broke</source>
-        <translation>se rompió la banda</translation>
     </message>
     <message>
         <source>the web that fills the path stays in it</source>
@@ -11182,6 +11186,10 @@
     <message>
         <source>undercut</source>
         <translation>rebaje</translation>
+    </message>
+    <message>
+        <source>upwards</source>
+        <translation>hacia arriba</translation>
     </message>
     <message>
         <source>use by</source>
