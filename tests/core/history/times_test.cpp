@@ -235,7 +235,7 @@ TEST_CASE("causes are told for what is done again, and a remedy by its words")
     const auto again = lossBars(times, Loss::Repeated, "north", names);
     REQUIRE(again);
     REQUIRE(again->rows.size() == 2);
-    CHECK(plain(again->rows[0].name) == "the web broke");
+    CHECK(plain(again->rows[0].name) == "web break");
     CHECK(plain(again->rows[1].name) == "other");
     CHECK(plain(again->rows[1].said) == "1, together 100 %");
     CHECK(plain(lossBars(times, Loss::Remedies, "north", names)->rows[0].name) == "Loosen the brake");

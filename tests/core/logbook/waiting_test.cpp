@@ -81,8 +81,8 @@ TEST_CASE("the seals about a run hold until a byte of one is changed")
     CHECK(*holds == 2);
 
     const fs::path beside = shop.copy();
-    sqlite(beside, "DROP TRIGGER seal_rows_no_update; UPDATE seal_rows SET document = "
-                   "CAST(replace(CAST(document AS TEXT), '1.40 bar', '1.41 bar') AS BLOB) WHERE seq = 11;");
+    tamper(beside, "UPDATE seal_rows SET document = CAST(replace(CAST(document AS TEXT), '1.40 bar', '1.41 bar') AS "
+                   "BLOB) WHERE seq = 11");
     const auto changed = openReader(beside);
     REQUIRE(changed);
     const auto broken = records::sealsHold(**changed, shop.run);
