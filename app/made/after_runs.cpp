@@ -7,6 +7,7 @@ namespace taut::app::made {
 
 namespace {
 
+constexpr double kForgotten = 0.15;  ///< of what was sent back or corrected
 constexpr std::uint64_t kStream = 4'000'000'000'000;
 constexpr std::array kSentBack{"Whose gauge was this? Say so in a remark", "The joint is not told: how many metres in?",
                                "Say in a remark why it took so long at the splice",
@@ -39,7 +40,7 @@ std::optional<Later> laterOf(const Story& story, const Shop& shop, std::uint64_t
         if (story.isFresh(sealed.utcMs) || chance.is(0.01)) return std::nullopt;
         const Instant at = onDuty(sealed, 1 + static_cast<int>(chance.below(4)), chance);
         const double how = chance.unit();
-        if (how < 0.004)
+        if (how < 0.006)
             later = {seal::Voiding{chance.oneOf(kVoids)}, at, supervisor, turn};
         else if (how < 0.06)
             later = {seal::Review{false, chance.oneOf(kSentBack)}, at, supervisor, turn};
@@ -47,9 +48,10 @@ std::optional<Later> laterOf(const Story& story, const Shop& shop, std::uint64_t
             later = {seal::Review{true, chance.is(0.1) ? "Seen, thank you" : ""}, at, supervisor, turn};
     } else if (const auto* review = std::get_if<seal::Review>(&before->sequel);
                review != nullptr && !review->accepted) {
+        if (chance.is(kForgotten)) return std::nullopt;
         const Instant at = onDuty(before->at, 1, chance);
         later = {seal::Correction{{}, chance.oneOf(kRemarks), "Asked for in the review"}, at, &sealedBy, turn};
-    } else if (std::holds_alternative<seal::Correction>(before->sequel)) {
+    } else if (std::holds_alternative<seal::Correction>(before->sequel) && !chance.is(kForgotten)) {
         later = {seal::Review{true, ""}, onDuty(before->at, 1, chance), supervisor, turn};
     }
     // What would come after the last day has not happened yet.

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <condition_variable>
+#include <exception>
+#include <limits>
 #include <map>
 #include <mutex>
 #include <queue>
@@ -18,7 +20,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-using Made_ = Result<std::vector<Sealable>>;
+using Runs = Result<std::vector<Sealable>>;
 
 /// Shifts are told by several threads at once and taken by one, in their order.
 class Crew {
@@ -41,7 +43,7 @@ public:
     Crew& operator=(const Crew&) = delete;
 
     /// The runs of the next shift.
-    Made_ next()
+    Runs next()
     {
         std::unique_lock lock(m_mutex);
         m_changed.wait(lock, [this] { return m_done.contains(m_taken); });
@@ -65,7 +67,16 @@ private:
                 // Runs are numbered in their order, whoever tells them.
                 families = m_story.familiesIn(slot, m_numbers);
             }
-            Made_ made = told(families);
+            Runs made = [&]() -> Runs {
+                try {
+                    return told(families);
+                } catch (const std::exception& error) {
+                    // Out of a thread it would end the program.
+                    return refuse("machine.failed", "history",
+                                  {"The program failed inside; it says: %1.", {std::string(error.what())}},
+                                  "Nothing half done was kept. Please report the command line and this sentence.");
+                }
+            }();
             {
                 const std::lock_guard lock(m_mutex);
                 m_done.emplace(slot, std::move(made));
@@ -73,7 +84,7 @@ private:
             m_changed.notify_all();
         }
     }
-    [[nodiscard]] Made_ told(const std::vector<Family>& families) const
+    [[nodiscard]] Runs told(const std::vector<Family>& families) const
     {
         std::vector<Sealable> all;
         for (const Family& family : families) {
@@ -90,7 +101,7 @@ private:
     std::mutex m_mutex;
     std::condition_variable m_changed;
     RunNumbers m_numbers;
-    std::map<std::size_t, Made_> m_done;
+    std::map<std::size_t, Runs> m_done;
     std::size_t m_begun = 0, m_taken = 0;
     bool m_noMore = false;
     std::vector<std::thread> m_threads;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <array>
+#include <mutex>
 
 #include "app/made/maker.h"
 #include "app/made/player.h"
@@ -32,17 +32,16 @@ class PlayedOut final : public Maker {
 public:
     explicit PlayedOut(const Shop& shop) : m_shop(shop) {}
 
-    /// Which words a run is told by must not depend on which thread came first: they are those of a calm run of each
-    /// group, played before any other.
+    /// Which words a run is told by must not depend on which thread came first: they are those of a calm run of its
+    /// group, told in its turn by those of the press's first job where these serve.
     Result<Done> prepare(const Story& story)
     {
-        Words all;
-        for (const char* press : {"north", "south"})
-            for (const Index job : jobsOf(press)) {
-                if (madeJobs()[job].id != madeJobs()[job].of) continue;
-                for (const int edition : {1, 2})
-                    if (auto done = prepare(story, press, edition, job, all); !done) return done;
-            }
+        m_from = at(story.firstDay(), beginOfShift(0));
+        for (const char* press : {"north", "south"}) {
+            const auto run = calm({press, 1, std::string(madeJobs()[jobsOf(press).front()].of), "full"}, nullptr);
+            if (!run) return run.error();
+            addWords(*run, {}, m_first[press]);
+        }
         return Done{};
     }
 
@@ -53,9 +52,9 @@ public:
         for (const Tale& tale : family) {
             auto run = play(tale, m_shop, tale.parent.empty() || !parent ? nullptr : &*parent);
             if (!run) return run.error();
-            const auto words = m_words.find(groupOf(tale));
-            static const Words kNone;
-            all.push_back(sealable(*run, tale, words == m_words.end() ? kNone : words->second));
+            const auto words = wordsOf(groupOf(tale));
+            if (!words) return words.error();
+            all.push_back(sealable(*run, tale, **words));
             parent = *std::move(run);
         }
         return all;
@@ -74,34 +73,54 @@ private:
                 m_shop.named(run.operatorName())};
     }
 
-    Result<Done> prepare(const Story& story, const std::string& press, int edition, Index job, Words& all)
+    static void addWords(const run::Run& run, const Words& known, Words& words)
     {
+        for (const auto& [what, source] : seal::partWords(seal::documentOf(run), knownIn(known)).words)
+            words[{what, source.id}] = {source.text};
+    }
+
+    /// A run of this group in which nothing comes between.
+    [[nodiscard]] Result<run::Run> calm(const Group& group, const run::Run* parent) const
+    {
+        Tale tale;
+        tale.run = group.press + (parent == nullptr ? "-words" : "-words-next");
+        tale.press = group.press;
+        tale.kind = group.kind;
+        tale.edition = group.edition;
+        for (const Index job : jobsOf(group.press))
+            if (madeJobs()[job].id == group.of) tale.job = job;
+        tale.roll = {"R0999", "A00A", 1};
+        tale.begin = m_from;
+        tale.shiftEndMs = m_from.utcMs + kDayMs;
+        tale.trouble.bad.emplace();
+        return play(tale, m_shop, parent);
+    }
+
+    /// Made when the first run of the group is told, by whichever thread comes there first.
+    [[nodiscard]] Result<std::shared_ptr<const Words>> wordsOf(const Group& group) const
+    {
+        const std::lock_guard lock(m_mutex);
+        auto& words = m_words[group];
+        if (words) return words;
         std::optional<run::Run> parent;
-        for (const char* kind : {"full", "next_roll", "re_web", "restart"}) {
-            Tale tale;
-            tale.run = press + "-words";
-            tale.press = press;
-            tale.kind = kind;
-            tale.edition = edition;
-            tale.job = job;
-            tale.roll = {"R0999", "A00A", 1};
-            tale.begin = at(story.firstDay(), beginOfShift(0));
-            tale.shiftEndMs = tale.begin.utcMs + kDayMs;
-            auto run = play(tale, m_shop, parent ? &*parent : nullptr);
-            if (!run) return run.error();
-            Words& own = m_words[groupOf(tale)];
-            for (const auto& [what, source] : seal::partWords(seal::documentOf(*run), knownIn(all)).words) {
-                own[{what, source.id}] = {source.text};
-                auto& texts = all[{what, source.id}];
-                if (std::find(texts.begin(), texts.end(), source.text) == texts.end()) texts.push_back(source.text);
-            }
-            if (!parent) parent = *std::move(run);
+        if (group.kind != "full") {
+            auto before = calm({group.press, group.edition, group.of, "full"}, nullptr);
+            if (!before) return before.error();
+            parent = *std::move(before);
         }
-        return Done{};
+        const auto run = calm(group, parent ? &*parent : nullptr);
+        if (!run) return run.error();
+        auto made = std::make_shared<Words>();
+        addWords(*run, m_first.at(group.press), *made);
+        words = std::move(made);
+        return words;
     }
 
     const Shop& m_shop;
-    std::map<Group, Words> m_words;
+    Instant m_from;
+    std::map<std::string, Words> m_first;
+    mutable std::mutex m_mutex;
+    mutable std::map<Group, std::shared_ptr<const Words>> m_words;
 };
 
 }  // namespace

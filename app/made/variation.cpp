@@ -144,15 +144,19 @@ void Pattern::setSteps(Json& body, const Told& told) const
     Json::Array steps = m_steps;
     for (Json& step : steps) {
         if (step.has("event") || !step.has("entered")) continue;
-        const Json& read = told.readings.at(step["step"].text());
-        for (const char* key : {"entered", "value", "uncertainty", "verdict"}) step.set(key, read[key]);
+        const auto read = told.readings.find(step["step"].text());
+        for (const char* key : {"entered", "value", "uncertainty", "verdict"})
+            if (read != told.readings.end()) step.set(key, read->second[key]);
         for (std::size_t i = 0; i < m_events.size(); ++i)
             if (m_events[i]["at"] == step["at"]) step.set("at", told.times[i]);
         step.set("by", person(step["by"].text(), told));
     }
     body.set("steps", Json(std::move(steps)));
     Json deviations = Json::array();
-    for (const Json& one : m_body["deviations"].items()) deviations.add(told.deviations.at(one["step"].text()));
+    for (const Json& one : m_body["deviations"].items()) {
+        const auto accepted = told.deviations.find(one["step"].text());
+        if (accepted != told.deviations.end()) deviations.add(accepted->second);
+    }
     body.set("deviations", std::move(deviations));
 }
 

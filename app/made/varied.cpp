@@ -11,8 +11,8 @@ namespace taut::app::made {
 namespace {
 
 constexpr std::uint64_t kShapeStream = 5'000'000'000'000;
-/// So long a short run takes about.
-constexpr std::int64_t kShortMs = 4 * kMinuteMs;
+/// Who begins so shortly before the end of the shift does not end it.
+constexpr std::int64_t kShortMs = 8 * kMinuteMs;
 
 Shape shapeOf(const Tale& tale, std::uint64_t seed)
 {

@@ -21,6 +21,7 @@ made::Wish brief(std::size_t runs, double strength)
     made::Wish wish;
     wish.brief = true;
     wish.runs = runs;
+    wish.years = 1;
     wish.drift = wish.lot = wish.shift = strength;
     return wish;
 }
@@ -64,14 +65,24 @@ std::vector<Json> History::runs() const
 
 const History& usual()
 {
-    static const History kUsual(brief(1800));
+    static const History kUsual(brief(900));
     return kUsual;
 }
 
 const History& nothingToFind()
 {
-    static const History kNothing(brief(1800, 0));
+    static const History kNothing(brief(900, 0));
     return kNothing;
+}
+
+const History& whole()
+{
+    static const History kWhole([] {
+        made::Wish wish;
+        wish.runs = 16;
+        return wish;
+    }());
+    return kWhole;
 }
 
 std::vector<Fact> factsOf(const History& history)

@@ -26,11 +26,13 @@ struct History {
 };
 
 [[nodiscard]] std::filesystem::path resources();
-/// So many short runs in two years, with the three findings or without any.
+/// So many short runs in a year, with the three findings or without any.
 [[nodiscard]] made::Wish brief(std::size_t runs, double strength = 1);
 /// Made once, for several tests.
 [[nodiscard]] const History& usual();
 [[nodiscard]] const History& nothingToFind();
+/// Runs of the whole procedure.
+[[nodiscard]] const History& whole();
 
 /// What a supervisor would want to know of a short run.
 struct Fact {
