@@ -62,7 +62,7 @@ private:
             {
                 std::unique_lock lock(m_mutex);
                 m_changed.wait(lock, [this] { return m_noMore || m_begun < m_taken + kAhead; });
-                if (m_noMore || m_begun == m_story.slots()) return;
+                if (m_noMore || m_begun == m_story.shiftsWorked()) return;
                 slot = m_begun++;
                 // Runs are numbered in their order, whoever tells them.
                 families = m_story.familiesIn(slot, m_numbers);
@@ -235,7 +235,7 @@ Result<Made> tellAll(const Story& story, const Shop& shop, logbook::Writer& writ
     if (!fill) return fill.error();
     Chronicle chronicle(story, shop, **fill);
     Crew crew(story, **maker);
-    for (std::size_t slot = 0; slot < story.slots(); ++slot) {
+    for (std::size_t slot = 0; slot < story.shiftsWorked(); ++slot) {
         if (stop != nullptr && *stop)
             return refuse("history.stopped", "history",
                           "The making of the history was stopped; nothing of it was kept.");

@@ -112,7 +112,7 @@ public:
     [[nodiscard]] const Wish& wish() const noexcept { return m_wish; }
     [[nodiscard]] Day firstDay() const noexcept { return m_first; }
     /// How many shifts of a press have runs, and those of one of them: none or more families.
-    [[nodiscard]] std::size_t slots() const noexcept { return m_slots.size(); }
+    [[nodiscard]] std::size_t shiftsWorked() const noexcept { return m_slots.size(); }
     [[nodiscard]] std::vector<Family> familiesIn(std::size_t slot, RunNumbers& numbers) const;
     [[nodiscard]] Day dayOf(std::size_t slot) const { return m_slots[slot].day; }
     [[nodiscard]] Instant beginOf(std::size_t slot) const
