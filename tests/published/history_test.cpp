@@ -30,7 +30,7 @@ TEST_CASE("the individuals chart of the handbook is what a series of runs shows"
     page.check("–", "centre", limits.centre, 50.81, "", within(0.00005));
     page.check("–", "upper control limit", limits.line(3), 55.8041, "", within(0.00005));
     page.check("–", "lower control limit", limits.line(-3), 45.8159, "", within(0.00005));
-    page.check("–", "signals", static_cast<double>(drift->chart.signals.size()), 0, "", kExact);
+    page.check("–", "signals", static_cast<double>(drift->chart.patterns.size()), 0, "", kExact);
     // Ten readings are too few to speak of capability (common practice, no source).
     REQUIRE(drift->capability);
     CHECK(drift->capability->capability.error().code == "stats.too_few");
