@@ -147,6 +147,10 @@ Result<records::RunQuery> queryOf(const Options& options)
     records::RunQuery query;
     query.press = options.value("--press");
     query.job = options.value("--job");
+    query.substrate = options.value("--substrate");
+    query.person = options.value("--person");
+    query.withDeviations = options.has("--deviations");
+    query.text = options.value("--text");
     query.state = options.value("--state");
     if (!query.state.empty() && query.state != "open" && query.state != "completed" && query.state != "abandoned")
         return refuse("option.no_value", "--state", {"No run is in a state called %1.", {query.state}},
@@ -176,6 +180,10 @@ Verb runsVerb()
              {{"--logbook", "FILE", "the logbook; else the usual one of this user"},
               {"--press", "ID", "only this press"},
               {"--job", "ID", "only this job"},
+              {"--substrate", "ID", "only on this substrate"},
+              {"--person", "ID", "only those that this person had in hand last"},
+              {"--deviations", "", "only those in which a supervisor accepted something outside"},
+              {"--text", "WORDS", "only those with words that begin so: ids, title, customer, name, remarks"},
               {"--state", "S", "only open, completed or abandoned"},
               {"--since", "DATE", "begun on this day or later, 2026-11-25"},
               {"--until", "DATE", "begun on this day or earlier"},

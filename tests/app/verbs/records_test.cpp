@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <fstream>
 #include <sstream>
 
 #include "core/base/crypto.h"
 #include "core/base/file.h"
+#include "core/logbook/logbook.h"
 #include "core/units/plain.h"
 #include "tests/app/verbs/verbs_support.h"
 
@@ -130,7 +132,7 @@ TEST_CASE("runs says what has become of each run since it was sealed")
     is(run, "sent_back", "sent back");
 }
 
-TEST_CASE("runs narrows by press, state and day")
+TEST_CASE("runs narrows by press, substrate, person, deviations, words, state and day")
 {
     const auto count = [](std::vector<std::string> more) {
         std::vector<std::string> args{"runs", "--logbook", shop().file, "--json"};
@@ -145,6 +147,30 @@ TEST_CASE("runs narrows by press, state and day")
     CHECK(count({"--since", "2025-11-28"}) == 0);
     CHECK(count({"--until", "2025-11-23"}) == 0);
     CHECK(runInside({"runs", "--logbook", shop().file, "--state", "lost"}).exit == 2);
+    // By what stands in the rows themselves.
+    const auto reader = logbook::openReader(shop().file);
+    REQUIRE(reader);
+    const std::vector<records::RunRow> rows = (*reader)->runs({}, "")->rows;
+    const std::vector<people::PersonRecord> people = (*reader)->people().value();
+    const auto having = [&](const auto& what) {
+        return static_cast<std::size_t>(std::count_if(rows.begin(), rows.end(), what));
+    };
+    for (const records::RunRow& one : rows) {
+        CHECK(count({"--substrate", one.substrate}) ==
+              having([&](const records::RunRow& row) { return row.substrate == one.substrate; }));
+        const auto person = std::find_if(people.begin(), people.end(),
+                                         [&](const auto& known) { return known.name == one.operatorName; });
+        REQUIRE(person != people.end());
+        CHECK(count({"--person", person->id.value}) ==
+              having([&](const records::RunRow& row) { return row.operatorName == one.operatorName; }));
+        CHECK(count({"--text", one.run}) == 1);
+        CHECK(count({"--text", one.run, "--press", "nowhere"}) == 0);
+    }
+    CHECK(count({"--substrate", "none"}) == 0);
+    CHECK(count({"--person", "p-99"}) == 0);
+    CHECK(count({"--deviations"}) == having([](const records::RunRow& row) { return row.deviations > 0; }));
+    CHECK(count({"--text", "nor 2025"}) == 2);
+    CHECK(count({"--text", "orth"}) == 0);
     CHECK(runInside({"runs", "--logbook", shop().file, "--limit", "many"}).exit == 2);
 }
 
