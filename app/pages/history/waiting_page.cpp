@@ -239,8 +239,11 @@ void WaitingPage::openRun(const std::string& run)
     m_acts->showRun(QString::fromStdString(run));
     if (!report) return m_paper->showNothing(words(report.error(), UnitSystem::Metric));
     m_paper->show(*std::move(report), QString::fromStdString(run));
+    const bool first = !m_opened.has(run);
     if (const auto opened = m_opened.open(*reader, run); !opened)
-        m_paper->say(words(opened.error(), UnitSystem::Metric));
+        return m_paper->say(words(opened.error(), UnitSystem::Metric));
+    // Its row says so; later, since this may come from the list itself.
+    if (first) QMetaObject::invokeMethod(this, &WaitingPage::refill, Qt::QueuedConnection);
 }
 
 std::vector<std::string> WaitingPage::acceptable() const

@@ -20,6 +20,7 @@
 #include "app/pages/history/week_page.h"
 #include "app/widgets/control_view.h"
 #include "app/widgets/row_list.h"
+#include "app/widgets/secret_line.h"
 #include "tests/app/said.h"
 #include "tests/app/shop.h"
 
@@ -155,7 +156,14 @@ TEST_CASE("runs are accepted together when each was opened, and only by somebody
     const auto before = d.session.reader()->wantingReview();
     REQUIRE(before);
     accept->click();
-    CHECK(page->findChild<QWidget*>(QStringLiteral("acceptOpened"))->isVisible());
+    auto* secret = visible<SecretLine>(*page);
+    REQUIRE(secret);
+    secret->setText(passphraseOf(d.session, "p-1"));
+    auto* sign = called<QAbstractButton>(*page, "Sign the reviews");
+    REQUIRE(sign);
+    sign->click();
+    until([&] { return !d.session.busy() && *d.session.reader()->wantingReview() < *before; }, "the reviews are signed");
+    CHECK(*before - *d.session.reader()->wantingReview() >= 2);
 }
 
 TEST_CASE("the list of runs narrows down, is counted, and two of its runs stand beside each other")
