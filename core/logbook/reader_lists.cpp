@@ -37,6 +37,10 @@ const char* wayOf(const records::RunQuery& query)
 {
     if (!query.job.empty()) return " INDEXED BY run_rows_by_job";
     if (!query.person.empty()) return " INDEXED BY run_rows_by_person";
+    // Of all runs few are sent back, corrected or void.
+    if (!query.present.empty() && query.present != records::kWantsReview && query.present != "reviewed" &&
+        query.present != "sealed")
+        return " INDEXED BY run_rows_by_present";
     if (!query.substrate.empty()) return " INDEXED BY run_rows_by_substrate";
     if (!query.press.empty()) return " INDEXED BY run_rows_by_press";
     if (query.withDeviations) return " INDEXED BY run_rows_by_deviations";
