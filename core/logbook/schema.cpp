@@ -276,7 +276,7 @@ CREATE TABLE word_rows (
     remarks TEXT NOT NULL
 ) STRICT;
 CREATE VIRTUAL TABLE word_search USING fts5(run, job, title, customer, substrate, rolls, operator, remarks,
-    content='word_rows', content_rowid='row', columnsize=0, prefix='1 2 3 4',
+    content='word_rows', content_rowid='row', columnsize=0, prefix='1 2 3 4 5 6',
     tokenize='unicode61 remove_diacritics 2');
 CREATE VIEW stage_times AS SELECT s.seq AS seq, r.run_id AS run_id, s.place AS place, s.stage AS stage,
     s.worked AS worked_ms, s.watched AS watched_ms, s.away AS away_ms, s.external AS external_ms
