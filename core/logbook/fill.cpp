@@ -8,6 +8,7 @@
 #include <optional>
 #include <thread>
 
+#include "core/logbook/index.h"
 #include "core/logbook/writer_impl.h"
 
 namespace taut::logbook {
@@ -69,6 +70,7 @@ struct Fill::Impl {
     /// Takes batches until there are no more; after a failure it throws the rest away.
     void work()
     {
+        Index index(*writer.db);
         while (true) {
             std::vector<Ready> now;
             bool lost = false;
@@ -83,7 +85,7 @@ struct Fill::Impl {
             changed.notify_all();
             if (lost) continue;
             const auto put = guarded(writer.file, [&]() -> Result<Done> {
-                for (const Ready& one : now) putSeal(*writer.db, one.seal, &one.document, one.signatures);
+                for (const Ready& one : now) index.put(one.seal, &one.document, one.signatures);
                 return Done{};
             });
             if (put) continue;
