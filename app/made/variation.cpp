@@ -2,6 +2,7 @@
 #include "app/made/variation.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 
@@ -22,6 +23,22 @@ std::string replaced(std::string text, const std::string& from, const std::strin
     for (std::size_t i = text.find(from); i != std::string::npos; i = text.find(from, i + to.size()))
         text.replace(i, from.size(), to);
     return text;
+}
+
+/// A step that names the event of its reading. What an event says in whole numbers its step says too: the one was read
+/// back as it was stored, the other is as it was reckoned, and a document leaves out only what is the same.
+Json named(const Json& step, const Json& read)
+{
+    constexpr std::array kFigures{"value", "low", "high", "uncertainty"};
+    Json again = Json::object();
+    for (const auto& [key, value] : step.members())
+        if (key != "event" && std::find(kFigures.begin(), kFigures.end(), key) == kFigures.end()) again.set(key, value);
+    for (const char* key : kFigures) {
+        const double figure = read[key].number();
+        if (read[key].isNumber() && shortest(figure).find_first_of(".e") == std::string::npos) again.set(key, figure);
+    }
+    again.set("event", step["event"]);
+    return again;
 }
 
 void setRoll(Json& inputs, const std::string& id, const std::string& text, const std::string& hash)
@@ -143,8 +160,9 @@ void Pattern::setSteps(Json& body, const Told& told) const
 {
     Json::Array steps = m_steps;
     for (Json& step : steps) {
-        if (step.has("event") || !step.has("entered")) continue;
         const auto read = told.readings.find(step["step"].text());
+        if (step.has("event") && read != told.readings.end()) step = named(step, read->second);
+        if (step.has("event") || !step.has("entered")) continue;
         for (const char* key : {"entered", "value", "uncertainty", "verdict"})
             if (read != told.readings.end()) step.set(key, read->second[key]);
         for (std::size_t i = 0; i < m_events.size(); ++i)
