@@ -162,7 +162,8 @@ TEST_CASE("runs are accepted together when each was opened, and only by somebody
     auto* sign = called<QAbstractButton>(*page, "Sign the reviews");
     REQUIRE(sign);
     sign->click();
-    until([&] { return !d.session.busy() && *d.session.reader()->wantingReview() < *before; }, "the reviews are signed");
+    until([&] { return !d.session.busy() && *d.session.reader()->wantingReview() < *before; },
+          "the reviews are signed");
     CHECK(*before - *d.session.reader()->wantingReview() >= 2);
 }
 
