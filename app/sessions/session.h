@@ -116,8 +116,8 @@ public:
     void giveBadge(const QString& secret, const QString& pin);
     /// What follows a sealed run, signed by whoever is signed in. Emit recordChanged.
     void review(const QString& runId, const seal::Review& review, const QString& secret);
-    /// Accepts several with one remark; of runs that were not opened as they stand none is accepted (history/waiting.h).
-    /// Emits recordChanged of the last one accepted, and refused where one of them stopped it.
+    /// Accepts several with one remark; of runs that were not opened as they stand none is accepted
+    /// (history/waiting.h). Emits recordChanged of the last one accepted, and refused where one of them stopped it.
     void acceptAll(const std::vector<std::string>& runs, const std::string& note, const history::Opened& opened,
                    const QString& secret);
     void correct(const QString& runId, const seal::Correction& correction, const QString& secret);

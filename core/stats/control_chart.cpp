@@ -84,7 +84,7 @@ Result<ControlChart> chartOf(std::vector<double> values, const ChartRules& by)
             std::vector<Signal> found =
                 signalsIn(points, phase.limits->centre, phase.limits->sigma, by.rules, phase.begin);
             chart.patterns.insert(chart.patterns.end(), std::make_move_iterator(found.begin()),
-                                 std::make_move_iterator(found.end()));
+                                  std::make_move_iterator(found.end()));
         }
         chart.phases.push_back(phase);
     }

@@ -165,6 +165,7 @@ TEST_CASE("a far-off origin changes no finding")
     REQUIRE(here);
     REQUIRE(there);
     REQUIRE(here->patterns.size() == there->patterns.size());
-    for (std::size_t i = 0; i < here->patterns.size(); ++i) CHECK(here->patterns[i].points == there->patterns[i].points);
+    for (std::size_t i = 0; i < here->patterns.size(); ++i)
+        CHECK(here->patterns[i].points == there->patterns[i].points);
     CHECK(there->phases[0].limits->sigma == Approx(here->phases[0].limits->sigma).epsilon(1e-6));
 }
