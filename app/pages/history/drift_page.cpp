@@ -121,7 +121,7 @@ DriftPage::DriftPage(Session* session, QWidget* parent)
     m_chartAgain->setObjectName(QStringLiteral("backToChart"));
     m_paper->addButton(m_chartAgain);
     m_right = new QStackedWidget(this);
-    m_right->addWidget(chartBox);
+    m_right->addWidget(new ScrollRoom(chartBox, m_right));
     m_right->addWidget(m_paper);
 
     auto* all = new QHBoxLayout(this);

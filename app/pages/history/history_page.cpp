@@ -109,6 +109,8 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     left->addWidget(m_filter);
     auto* top = new FlowRow;
     top->setSpacing(6);
+    m_which->setMinimumHeight(sizes().control);
+    top->addWidget(m_which);
     top->addWidget(m_choose);
     top->addWidget(m_count);
     left->addLayout(top);

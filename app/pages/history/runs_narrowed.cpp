@@ -51,7 +51,6 @@ void HistoryPage::buildNarrowing()
         layout->addWidget(label);
         layout->addWidget(list);
     };
-    add(tr("Which runs"), m_which);
     layout->addWidget(m_narrow);
     add(tr("Whose run"), m_person);
     layout->addWidget(m_deviations);

@@ -11,6 +11,7 @@
 #include "app/pages/history/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
+#include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 #include "core/base/clock.h"
 #include "core/history/times_report.h"
@@ -33,14 +34,16 @@ TimePage::TimePage(Session* session, QWidget* parent) : QWidget(parent), m_sessi
     label->setBuddy(m_group);
     m_paper = new ReportPane(tr("The sheet of times and losses"), this);
 
-    auto* left = new QVBoxLayout;
+    auto* box = new QWidget(this);
+    auto* left = new QVBoxLayout(box);
+    left->setContentsMargins(0, 0, 0, 0);
     left->addWidget(m_narrow);
     left->addWidget(label);
     left->addWidget(m_group);
     left->addStretch(1);
     auto* all = new QHBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->addLayout(left, 1);
+    all->addWidget(new ScrollRoom(box, this), 1);
     all->addSpacing(sizes().gap);
     all->addWidget(m_paper, 3);
 
