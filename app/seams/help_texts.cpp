@@ -13,8 +13,8 @@ namespace taut::app {
 
 namespace {
 
-constexpr const char* kPages[] = {"start",   "run",   "history", "setup",       "definitions", "find_setting",
-                                  "this_pc", "signs", "keys",    "first_start", "pc_down"};
+constexpr const char* kPages[] = {"start",        "run",     "history", "desk", "setup",       "definitions",
+                                  "find_setting", "this_pc", "signs",   "keys", "first_start", "pc_down"};
 
 QString titleOf(const QString& markdown)
 {

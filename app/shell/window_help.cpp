@@ -42,7 +42,7 @@ QString MainWindow::helpOfPage() const
 {
     const QWidget* page = m_pages->currentWidget();
     if (page == m_run) return QStringLiteral("run");
-    if (page == m_history) return QStringLiteral("history");
+    if (page == m_history) return m_history->helpPage();
     if (page == m_shop) return m_shop->helpPage();
     if (page == m_choose) return m_session->people().empty() ? QStringLiteral("first_start") : QStringLiteral("setup");
     if (page != m_noLogbook) return QStringLiteral("start");

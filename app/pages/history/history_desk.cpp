@@ -54,6 +54,11 @@ void HistoryDesk::add(const QString& name, const char* object, QWidget* page)
     m_stack->addWidget(page);
 }
 
+QString HistoryDesk::helpPage() const
+{
+    return m_stack->currentWidget() == m_runs ? QStringLiteral("history") : QStringLiteral("desk");
+}
+
 HistoryPage* HistoryDesk::runs()
 {
     m_tabs->button(m_stack->indexOf(m_runs))->setChecked(true);

@@ -22,6 +22,9 @@ public:
     /// What waits for somebody; what it wants of the shop is for whoever owns the window.
     [[nodiscard]] WaitingPage* waiting() const { return m_waiting; }
 
+    /// The help of the page in front.
+    [[nodiscard]] QString helpPage() const;
+
 private:
     void add(const QString& name, const char* object, QWidget* page);
     QButtonGroup* m_tabs;

@@ -77,8 +77,8 @@ TEST_CASE("every page of the help has a headline, is short, and each of its link
     const std::vector<HelpText> pages = texts();
     std::set<QString> ids, linked;
     for (const HelpText& page : pages) ids.insert(page.id);
-    for (const char* id : {"start", "run", "history", "setup", "definitions", "find_setting", "this_pc", "signs",
-                           "keys", "first_start", "pc_down"})
+    for (const char* id : {"start", "run", "history", "desk", "setup", "definitions", "find_setting", "this_pc",
+                           "signs", "keys", "first_start", "pc_down"})
         CHECK(ids.count(QString::fromLatin1(id)) == 1);
     for (const HelpText& page : pages) {
         INFO(page.id.toStdString());
