@@ -48,6 +48,15 @@ Text Names::stage(const std::string& press, const std::string& id)
     return report::data(id);
 }
 
+Text Names::remedy(const std::string& press, const std::string& stepId, int number)
+{
+    for (const run::Run& run : runsOf(press))
+        if (const procedure::Step* step = run.plan().find(run::StepId{stepId}))
+            if (number > 0 && static_cast<std::size_t>(number) <= step->tries.size())
+                return step->tries[static_cast<std::size_t>(number) - 1];
+    return {};
+}
+
 UnitSystem Names::units(const std::string& press)
 {
     const std::vector<run::Run>& runs = runsOf(press);

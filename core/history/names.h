@@ -18,6 +18,8 @@ public:
     [[nodiscard]] Text target(const std::string& press, const std::string& id);
     [[nodiscard]] Text step(const std::string& press, const std::string& id);
     [[nodiscard]] Text stage(const std::string& press, const std::string& id);
+    /// Which of the step's own remedies, counted from 1; empty where no run says it.
+    [[nodiscard]] Text remedy(const std::string& press, const std::string& stepId, int number);
     [[nodiscard]] UnitSystem units(const std::string& press);
 
 private:

@@ -94,6 +94,13 @@ void cutTo(Times& times, std::uint64_t seq)
 
 bool isBySteps(Loss loss) { return loss != Loss::Repeated && loss != Loss::Interruptions && loss != Loss::Remedies; }
 
+/// A remedy is one of its step's: its number alone says nothing.
+std::string keyOf(const records::Incident& incident, Loss loss)
+{
+    if (loss == Loss::Remedies) return incident.step + '\n' + incident.detail;
+    return isBySteps(loss) ? incident.step : incident.detail;
+}
+
 }  // namespace
 
 Shift shiftOf(int hour) noexcept
@@ -291,7 +298,7 @@ std::vector<stats::ParetoRow> lossesOf(const Times& times, Loss loss, std::size_
 {
     std::map<std::string, double> sums;
     for (const records::Incident& incident : times.incidents)
-        if (incident.what == wordOf(loss)) sums[isBySteps(loss) ? incident.step : incident.detail] += 1;
+        if (incident.what == wordOf(loss)) sums[keyOf(incident, loss)] += 1;
     std::vector<stats::Cause> causes;
     for (const auto& [name, amount] : sums) causes.push_back({name, amount, name == "other"});
     auto rows = stats::paretoOf(std::move(causes), most);

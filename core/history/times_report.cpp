@@ -2,6 +2,7 @@
 #include "core/history/times_report.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 
 #include "core/report/parts.h"
@@ -133,8 +134,17 @@ Text lossName(Loss loss)
 Text causeSaid(Loss loss, const std::string& name, const std::string& press, Names& names)
 {
     if (name == "other") return Text("other");
-    // A remedy is kept with its number, which is one of its list.
-    if (loss == Loss::Remedies) return data(name.substr(std::min(name.find_first_not_of("0123456789 "), name.size())));
+    if (loss == Loss::Remedies) {
+        // The step, the number of the remedy, and words where it was none of the step's own.
+        const std::size_t line = name.find('\n');
+        const std::string step = name.substr(0, line), detail = name.substr(line + 1);
+        int number = 0;  // below nought: nobody knew
+        const auto [end, error] = std::from_chars(detail.data(), detail.data() + detail.size(), number);
+        if (const Text own = names.remedy(press, step, number); error == std::errc{} && !own.empty()) return own;
+        const std::string said(end, detail.data() + detail.size());
+        const std::size_t word = said.find_first_not_of(' ');
+        return word == std::string::npos ? Text("not known") : data(said.substr(word));
+    }
     if (loss != Loss::Repeated && loss != Loss::Interruptions) return names.step(press, name);
     return loss == Loss::Repeated ? run::causeSaid(name) : run::interruptionSaid(name);
 }

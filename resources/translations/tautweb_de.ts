@@ -15314,10 +15314,6 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>%1 Abweichungen</translation>
     </message>
     <message>
-        <source>%1 runs wait for a review. Each is opened before it is accepted.</source>
-        <translation>%1 Durchgänge warten auf Prüfung. Jeder wird geöffnet, bevor er angenommen wird.</translation>
-    </message>
-    <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
     </message>
@@ -15392,6 +15388,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>To be reviewed</source>
         <translation>Zu prüfen</translation>
+    </message>
+    <message>
+        <source>To be reviewed: %1. Each is opened before it is accepted.</source>
+        <translation>Zu prüfen: %1. Jeder wird geöffnet, bevor er angenommen wird.</translation>
     </message>
     <message>
         <source>To be reviewed: something outside was accepted</source>

@@ -15314,10 +15314,6 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>%1 desviaciones</translation>
     </message>
     <message>
-        <source>%1 runs wait for a review. Each is opened before it is accepted.</source>
-        <translation>%1 preparaciones esperan revisión. Cada una se abre antes de aceptarla.</translation>
-    </message>
-    <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
     </message>
@@ -15392,6 +15388,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>To be reviewed</source>
         <translation>Por revisar</translation>
+    </message>
+    <message>
+        <source>To be reviewed: %1. Each is opened before it is accepted.</source>
+        <translation>Por revisar: %1. Cada una se abre antes de aceptarla.</translation>
     </message>
     <message>
         <source>To be reviewed: something outside was accepted</source>

@@ -263,7 +263,7 @@ void WaitingPage::settle()
     m_accept->setText(many > 1 ? tr("Accept the %1 opened").arg(many) : tr("Accept the one opened"));
     m_accept->setVisible(many > 0);
     m_said->setText(m_waiting.toReview > 0
-                        ? tr("%1 runs wait for a review. Each is opened before it is accepted.").arg(m_waiting.toReview)
+                        ? tr("To be reviewed: %1. Each is opened before it is accepted.").arg(m_waiting.toReview)
                         : QString());
 }
 

@@ -239,6 +239,16 @@ TEST_CASE("causes are told for what is done again, and a remedy by its words")
     CHECK(plain(again->rows[1].name) == "other");
     CHECK(plain(again->rows[1].said) == "1, together 100 %");
     CHECK(plain(lossBars(times, Loss::Remedies, "north", names)->rows[0].name) == "Loosen the brake");
+    // The second remedy of one step is not the second of another, and one that nobody knew is said so.
+    add(reader, row, "helped", "set.nip", "2 Close the nip");
+    add(reader, row, "helped", "set.nip", "-1");
+    const auto helped = lossBars(mustTimes(reader), Loss::Remedies, "north", names);
+    REQUIRE(helped);
+    REQUIRE(helped->rows.size() == 3);
+    CHECK(std::any_of(helped->rows.begin(), helped->rows.end(),
+                      [](const auto& one) { return plain(one.name) == "not known"; }));
+    CHECK(std::all_of(helped->rows.begin(), helped->rows.end(),
+                      [](const auto& one) { return !plain(one.name).empty(); }));
     CHECK_FALSE(lossBars(times, Loss::Deviations, "north", names));
 }
 
