@@ -56,8 +56,8 @@ QString keyOf(const records::SeriesName& name)
 DriftPage::DriftPage(Session* session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
-      m_listAsker(session),
-      m_seriesAsker(session)
+      m_listAsker(session, this),
+      m_seriesAsker(session, this)
 {
     m_narrow = new Narrowing(Narrowing::Press::Any, this);
     m_rules = new PickList(this);

@@ -18,7 +18,7 @@
 
 namespace taut::app {
 
-TimePage::TimePage(Session* session, QWidget* parent) : QWidget(parent), m_session(session), m_asker(session)
+TimePage::TimePage(Session* session, QWidget* parent) : QWidget(parent), m_session(session), m_asker(session, this)
 {
     m_narrow = new Narrowing(Narrowing::Press::Any, this);
     m_group = new PickList(this);

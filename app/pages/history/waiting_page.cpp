@@ -27,7 +27,10 @@ const QString kRun = QStringLiteral("run:"), kPress = QStringLiteral("press:"), 
 
 }  // namespace
 
-WaitingPage::WaitingPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session), m_asker(session)
+WaitingPage::WaitingPage(Session* session, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_asker(session, this)
 {
     m_list = new RowList(this);
     m_list->setObjectName(QStringLiteral("waiting"));

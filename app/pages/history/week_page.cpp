@@ -31,7 +31,7 @@ QString dayHereText(std::int64_t utcMs)
 
 }  // namespace
 
-WeekPage::WeekPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session), m_asker(session)
+WeekPage::WeekPage(Session* session, QWidget* parent) : QWidget(parent), m_session(session), m_asker(session, this)
 {
     m_press = new PickList(this);
     m_press->setObjectName(QStringLiteral("weekOf"));

@@ -3,9 +3,11 @@
 // keyboard alone, and for assistive technology.
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <functional>
 #include <map>
 #include <set>
+#include <vector>
 
 #include <QAbstractButton>
 #include <QAccessible>
@@ -25,6 +27,7 @@
 #include "app/pages/setup/definition_editor.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/start/start_page.h"
+#include "app/sessions/asker.h"
 #include "app/shell/main_window.h"
 #include "app/text/language.h"
 #include "app/widgets/controls.h"
@@ -68,7 +71,22 @@ struct Pages {
         for (const auto* page : {static_cast<const QWidget*>(visible<StartPage>(window)),
                                  static_cast<const QWidget*>(visible<HistoryPage>(window))})
             if (page) settled(*page);
-        QTest::qWait(60);
+        const auto askers = window.findChildren<Asker*>();
+        until([&] { return std::none_of(askers.begin(), askers.end(), [](const Asker* a) { return a->busy(); }); },
+              "what was asked is answered");
+        // One lay-out asks for the next, and a busy machine takes its time over each.
+        std::vector<QRect> before;
+        int still = 0;
+        until(
+            [&] {
+                std::vector<QRect> places;
+                for (const QWidget* w : window.findChildren<QWidget*>())
+                    if (w->isVisible()) places.push_back(w->geometry());
+                still = places == before ? still + 1 : 0;
+                before = std::move(places);
+                return still >= 4;
+            },
+            "everything is in its place");
     }
     /// Every page, as each is met in a day; `look` gets its name.
     void each(const std::function<void(const char*)>& look)
