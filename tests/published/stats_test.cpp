@@ -206,6 +206,31 @@ TEST_CASE("the constants of ranges of two are those of the normal distribution")
     page.check("–", "D4 of two, 1 + 3 d3 / d2", kRangeLimit, 1 + 3 * d3 / d2, "", within(0.0005));
 }
 
+TEST_CASE("a chart of two hundred readings has the centre, limits and performance that a library finds")
+{
+    std::vector<double> values;
+    for (int i = 0; i < 200; ++i)
+        values.push_back(1.4 + 0.05 * std::sin(12.9898 * i) + 0.02 * std::cos(78.233 * i * i));
+    const auto chart = chartOf(values);
+    REQUIRE(chart);
+    const Limits& limits = chart->phases.at(0).limits.value();
+    const Page page = referee("statistics", "GSL", "gsl_stats of the readings and of their moving ranges");
+    page.check("–", "centre of 200 readings", limits.centre, outside::gsl("chart_mean"), "", share(1e-12));
+    page.check("–", "mean moving range", limits.meanRange, outside::gsl("chart_range"), "", share(1e-12));
+    // The handbook's printed d2 has four figures and the quadrature's all of them.
+    page.check("–", "upper control limit", limits.line(3), outside::gsl("chart_upper"), "", share(5e-5));
+    page.check("–", "lower control limit", limits.line(-3), outside::gsl("chart_lower"), "", share(5e-5));
+    page.check("–", "limit of ranges", limits.rangeLimit(), outside::gsl("chart_d4") * outside::gsl("chart_range"), "",
+               share(5e-4));
+    const auto all = capabilityOf(*chart, chart->phases[0], {1.15, 1.75});
+    REQUIRE(all);
+    REQUIRE(all->performance);
+    page.check("–", "s", all->performance->of.sigma, outside::gsl("chart_s"), "", share(1e-12));
+    page.check("–", "Pp from 1.15 to 1.75", all->performance->both->value, outside::gsl("chart_pp"), "", share(1e-12));
+    page.check("–", "Ppk from 1.15 to 1.75", all->performance->least->value, outside::gsl("chart_ppk"), "",
+               share(1e-12));
+}
+
 TEST_CASE("run rules give false alarms as often as is published")
 {
     const Page alone = printed("statistics", "e-Handbook", "6.3.2, points to a false alarm");

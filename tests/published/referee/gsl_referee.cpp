@@ -9,7 +9,9 @@
 #include <gsl/gsl_randist.h>
 #include <gsl/gsl_roots.h>
 #include <gsl/gsl_sf_gamma.h>
+#include <gsl/gsl_statistics_double.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdio>
@@ -295,6 +297,38 @@ void quantiles()
     }
 }
 
+/// Two hundred readings that anybody can make again, and what the library's own statistics say of them: the moving
+/// ranges are differences of neighbours, their mean over d2 found by quadrature is sigma.
+void chart()
+{
+    std::vector<double> values(200);
+    std::vector<double> ranges(199);
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const auto n = static_cast<double>(i);
+        values[i] = 1.4 + 0.05 * std::sin(12.9898 * n) + 0.02 * std::cos(78.233 * n * n);
+        if (i > 0) ranges[i - 1] = std::abs(values[i] - values[i - 1]);
+    }
+    gsl_integration_workspace* space = gsl_integration_workspace_alloc(1000);
+    gsl_function f{[](double x, void*) { return 2 * x * gsl_ran_gaussian_pdf(x, M_SQRT2); }, nullptr};
+    double d2 = 0;
+    double error = 0;
+    gsl_integration_qagiu(&f, 0, 0, 1e-12, 1000, space, &d2, &error);
+    gsl_integration_workspace_free(space);
+    const double mean = gsl_stats_mean(values.data(), 1, values.size());
+    const double range = gsl_stats_mean(ranges.data(), 1, ranges.size());
+    say("chart_mean", mean);
+    say("chart_range", range);
+    say("chart_d2", d2);
+    say("chart_upper", mean + 3 * range / d2);
+    say("chart_lower", mean - 3 * range / d2);
+    // Ranges of two have the spread sqrt(2 - d2^2) sigma.
+    say("chart_d4", 1 + 3 * std::sqrt(2 - d2 * d2) / d2);
+    const double s = gsl_stats_sd(values.data(), 1, values.size());
+    say("chart_s", s);
+    say("chart_pp", 0.6 / (6 * s));
+    say("chart_ppk", std::min(1.75 - mean, mean - 1.15) / (3 * s));
+}
+
 }  // namespace
 
 int main()
@@ -311,5 +345,6 @@ int main()
     film();
     lateral();
     quantiles();
+    chart();
     return 0;
 }
