@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/history/report_pane.h"
 
+#include <utility>
+
+#include <QEvent>
 #include <QFileDialog>
 #include <QGraphicsScene>
 #include <QGraphicsView>
@@ -41,6 +44,7 @@ ReportPane::ReportPane(const QString& name, QWidget* parent) : QWidget(parent)
         paper->viewport()->setFocusPolicy(Qt::NoFocus);  // its pages are turned by the buttons
         // The sheet lies on the window's own ground.
         paper->scene()->setBackgroundBrush(Qt::NoBrush);
+        paper->installEventFilter(this);
     }
 
     auto* layout = new QVBoxLayout(this);
@@ -85,6 +89,7 @@ void ReportPane::show(report::Report report, const QString& file)
 {
     m_report = std::move(report);
     m_file = file;
+    if (m_held) m_held = 1;
     say({});
     m_preview->setVisible(true);
     print::choosePaper(*m_printer, print::paperHere(*m_report));
@@ -124,6 +129,22 @@ void ReportPane::settle()
     m_on->setEnabled(at < pages);
     m_page->setText(pages > 0 ? tr("%1 of %2").arg(at).arg(pages) : QString());
     m_preview->setVisible(m_report.has_value());
+}
+
+/// Paper that is fitted to another width would be seen at another page.
+bool ReportPane::eventFilter(QObject* watched, QEvent* event)
+{
+    if ((event->type() == QEvent::Resize || event->type() == QEvent::Show) && !m_held) {
+        m_held = m_preview->currentPage();
+        QMetaObject::invokeMethod(
+            this,
+            [this] {
+                m_preview->setCurrentPage(*std::exchange(m_held, {}));
+                settle();
+            },
+            Qt::QueuedConnection);
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void ReportPane::savePdf()

@@ -36,6 +36,9 @@ public:
     /// A further button in the row above the paper, before saving and printing.
     void addButton(QPushButton* button);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void turn(int pages);
     void settle();
@@ -43,6 +46,7 @@ private:
     void printOnPaper();
     [[nodiscard]] print::Pages pages() const;
     std::optional<report::Report> m_report;
+    std::optional<int> m_held;  ///< the page that is kept in sight while the paper takes another size
     QString m_file;
     FlowRow* m_row;
     QPushButton *m_back, *m_on, *m_first, *m_save, *m_print;

@@ -16,8 +16,10 @@
 #include <QTimer>
 
 #include "app/pages/history/history_page.h"
+#include "app/shell/main_window.h"
 #include "app/widgets/attachment_panel.h"
 #include "app/widgets/row_list.h"
+#include "app/widgets/theme.h"
 #include "tests/app/pages/signed_run.h"
 #include "tests/app/said.h"
 #include "tests/app/shop.h"
@@ -236,4 +238,35 @@ TEST_CASE("the pictures of a sealed run are looked at beside its sheet, and noth
     p.settle();
     CHECK(visible<AttachmentPanel>(p.page) == nullptr);
     CHECK(visible<QPrintPreviewWidget>(p.page));
+}
+
+TEST_CASE("a sheet that was made out of sight is seen from its first page, and stays at its page in another size")
+{
+    QTemporaryDir folder;
+    const Session::Options options = signedRun(folder);
+    applyTheme({});
+    MainWindow window(options);
+    window.setWindowState(Qt::WindowNoState);
+    window.resize(1366, 740);
+    window.show();
+    window.activateWindow();
+    until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "the logbook is open");
+    window.grab();  // gives what is hidden its size, as some platforms do by themselves
+    QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
+    auto* page = visible<HistoryPage>(window);
+    REQUIRE(page);
+    settled(*page);
+    QTest::qWait(200);
+    auto* sheet = visible<QPrintPreviewWidget>(window);
+    REQUIRE(sheet);
+    REQUIRE(sheet->pageCount() > 4);
+    CHECK(sheet->currentPage() == 1);
+    for (int i = 0; i < 2; ++i) called<QAbstractButton>(window, "Page on")->click();
+    REQUIRE(sheet->currentPage() == 3);
+    for (const int width : {1920, 1100, 1366}) {
+        window.resize(width, 740);
+        QTest::qWait(50);
+        CHECK(sheet->currentPage() == 3);
+        CHECK(test::said(window).contains(QStringLiteral("3 of")));
+    }
 }
