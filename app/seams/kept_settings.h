@@ -15,6 +15,13 @@ namespace taut::app {
     return QSettings(QStringLiteral("tautweb"), QStringLiteral("tautweb"));
 }
 
+/// Under which key this PC keeps something for one person.
+[[nodiscard]] inline QString personalKey(const std::string& person, const char* what)
+{
+    return QStringLiteral("people/%1/%2")
+        .arg(QString::fromLatin1(QUrl::toPercentEncoding(QString::fromStdString(person))), QLatin1String(what));
+}
+
 /// What this PC keeps of a logbook in a folder of somebody's choice.
 enum class Kept : std::uint8_t { Mirror, Copies };
 

@@ -30,9 +30,7 @@ UnitsWish wishFrom(const QString& word, UnitsWish otherwise)
 /// Where what this person chose is kept, "" while nobody is signed in.
 QString keyOf(const Session& session, const char* what)
 {
-    if (!session.actor()) return {};
-    const QString id = QString::fromStdString(session.actor()->id().value);
-    return QStringLiteral("people/%1/%2").arg(QString::fromLatin1(QUrl::toPercentEncoding(id)), QLatin1String(what));
+    return session.actor() ? personalKey(session.actor()->id().value, what) : QString();
 }
 
 }  // namespace

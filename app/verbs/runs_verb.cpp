@@ -18,14 +18,19 @@ namespace taut::app::verbs {
 
 namespace {
 
-/// "2026-11-25", at midnight where this machine is; the day after for an end that includes its day.
-Result<std::int64_t> dayOf(const std::string& option, const std::string& said, bool end)
+/// The names of "--columns", in the order in which they were said.
+Result<records::Columns> columnsOf(const Options& options)
 {
-    const auto midnight = readUtc(said + "T00:00:00.000Z");
-    if (said.size() != 10 || !midnight)
-        return refuse("option.no_value", option, {"%1 is not a date.", {said}}, "Write it as 2026-11-25.");
-    const std::int64_t local = *midnight - SystemClock().now().offsetMinutes * 60000LL;
-    return end ? local + 24 * 3600000LL : local;
+    records::Columns columns;
+    const std::string said = options.value("--columns");
+    for (std::size_t from = 0; from < said.size();) {
+        const std::size_t to = std::min(said.find(',', from), said.size());
+        std::string name = said.substr(from, to - from);
+        if (std::find(columns.begin(), columns.end(), name) == columns.end()) columns.push_back(std::move(name));
+        from = to + 1;
+    }
+    if (const auto fit = records::checkColumns(columns); !fit) return fit.error();
+    return columns;
 }
 
 /// A word of a file as people write it: "with deviations".
@@ -54,11 +59,13 @@ std::string shownTime(std::int64_t utcMs)
 Exit list(const records::Reader& reader, const records::RunQuery& query, const Options& options, const Console& console)
 {
     const bool json = options.json();
+    const auto columns = columnsOf(options);
+    if (!columns) return refused(console, json, columns.error());
     const auto page = reader.runs(query, options.value("--after"));
     if (!page) return refused(console, json, page.error());
     if (json) {
         Json all = Json::array();
-        for (const records::RunRow& row : page->rows) all.add(records::runJson(row));
+        for (const records::RunRow& row : page->rows) all.add(records::runJson(row, *columns));
         print(console,
               answer().set("runs", std::move(all)).set("next", page->next.empty() ? Json() : Json(page->next)));
         return Exit::Done;
@@ -67,12 +74,23 @@ Exit list(const records::Reader& reader, const records::RunQuery& query, const O
         console.out << "No run fits.\n";
         return Exit::Done;
     }
-    std::vector<std::vector<std::string>> rows{
-        {"run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state", "present", "verdict"}};
-    for (const records::RunRow& row : page->rows)
-        rows.push_back({row.run, row.press, row.job, row.substrate, row.roll, row.operatorName, shownTime(row.begunMs),
-                        shownTime(row.endedMs), row.state, presentSaid(row.present, row.reviewedBy),
-                        spoken(row.verdict)});
+    std::vector<std::vector<std::string>> rows;
+    if (!columns->empty()) {
+        rows.push_back(*columns);
+        for (const records::RunRow& row : page->rows) {
+            std::vector<std::string> cells;
+            for (const auto& [name, value] : records::runJson(row, *columns).members())
+                cells.push_back(value.isNull() ? "-" : value.isString() ? value.text() : value.dump());
+            rows.push_back(std::move(cells));
+        }
+    } else {
+        rows = {
+            {"run", "press", "job", "substrate", "roll", "operator", "begun", "ended", "state", "present", "verdict"}};
+        for (const records::RunRow& row : page->rows)
+            rows.push_back({row.run, row.press, row.job, row.substrate, row.roll, row.operatorName,
+                            shownTime(row.begunMs), shownTime(row.endedMs), row.state,
+                            presentSaid(row.present, row.reviewedBy), spoken(row.verdict)});
+    }
     console.out << table(rows);
     if (!page->next.empty()) console.out << "There are more: tautweb runs --after " << page->next << '\n';
     return Exit::Done;
@@ -158,9 +176,10 @@ Result<records::RunQuery> queryOf(const Options& options)
     for (const auto& [option, member] :
          {std::pair{"--since", &records::RunQuery::sinceMs}, std::pair{"--until", &records::RunQuery::untilMs}}) {
         if (!options.has(option)) continue;
-        const auto day = dayOf(option, options.value(option), std::string_view(option) == "--until");
-        if (!day) return day.error();
-        query.*member = *day;
+        const auto day = records::dayBegins(options.value(option), SystemClock().now().offsetMinutes);
+        if (!day) return refuse("option.no_value", option, day.error().text, day.error().remedy);
+        // The end includes its day.
+        query.*member = *day + (std::string_view(option) == "--until" ? 24 * 3600000LL : 0);
     }
     if (options.has("--limit")) {
         const std::string said = options.value("--limit");
@@ -188,6 +207,7 @@ Verb runsVerb()
               {"--since", "DATE", "begun on this day or later, 2026-11-25"},
               {"--until", "DATE", "begun on this day or earlier"},
               {"--report", "DIR", "writes a week of each press on one page, as PDF: that of --since, else this week"},
+              {"--columns", "A,B", "only these columns, by the names that --json has, in this order"},
               {"--limit", "N", "at most so many (50)"},
               {"--after", "NEXT", "go on where the last list ended"}},
              0,

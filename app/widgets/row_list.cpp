@@ -131,7 +131,15 @@ RowList::RowList(QWidget* parent) : QListWidget(parent)
 
 void RowList::add(const Row& row)
 {
-    auto* item = new QListWidgetItem(this);
+    addItem(new QListWidgetItem);
+    say(count() - 1, row);
+}
+
+QString RowList::idAt(int at) const { return item(at)->data(kId).toString(); }
+
+void RowList::say(int at, const Row& row)
+{
+    QListWidgetItem* item = this->item(at);
     item->setData(kId, row.id);
     item->setData(kText, row.text);
     item->setData(kValue, row.value);

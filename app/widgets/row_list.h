@@ -22,6 +22,9 @@ public:
     explicit RowList(QWidget* parent = nullptr);
     /// Below the last.
     void add(const Row& row);
+    /// What the row at this place says from now on.
+    void say(int at, const Row& row);
+    [[nodiscard]] QString idAt(int at) const;
     /// The id of the row that is chosen; "" when none is.
     [[nodiscard]] QString chosen() const;
     /// False when no such row is there.

@@ -780,6 +780,10 @@
         <translation>%1 ist keine Dauer: Nichts geschieht augenblicklich.</translation>
     </message>
     <message>
+        <source>%1 is not a date.</source>
+        <translation>%1 ist kein Datum.</translation>
+    </message>
+    <message>
         <source>%1 is not a logbook: it is a database of another program.</source>
         <translation>%1 ist kein Protokollbuch: Es ist die Datenbank eines anderen Programms.</translation>
     </message>
@@ -1462,6 +1466,10 @@
     <message>
         <source>A linear taper of 100 % leaves no tension at all on the finished roll.</source>
         <translation>Ein linearer Zugabfall von 100 % lässt an der fertigen Rolle gar keinen Zug.</translation>
+    </message>
+    <message>
+        <source>A list of runs has no column %1.</source>
+        <translation>Eine Liste von Durchgängen hat keine Spalte %1.</translation>
     </message>
     <message>
         <source>A logbook keeps no definitions of the kind %1.</source>
@@ -2402,6 +2410,10 @@
     <message>
         <source>Choose a zone with a torque per setting.</source>
         <translation>Eine Zone mit Drehmoment je Einstellung wählen.</translation>
+    </message>
+    <message>
+        <source>Choose among: %1.</source>
+        <translation>Es gibt: %1.</translation>
     </message>
     <message>
         <source>Choose an id that nobody has had.</source>
@@ -6344,6 +6356,10 @@
         <translation>Die größte Rolle, die dort Platz findet.</translation>
     </message>
     <message>
+        <source>The last day is before the first.</source>
+        <translation>Der letzte Tag liegt vor dem ersten.</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Die Schichten ergeben zusammen %1, mehr als das Ganze, %2.</translation>
     </message>
@@ -8696,6 +8712,10 @@
         <translation>Schreiben, um wie viel die Ablesung falsch sein darf, ohne Vorzeichen.</translation>
     </message>
     <message>
+        <source>Write it as 2026-11-25.</source>
+        <translation>So schreiben: 2026-11-25.</translation>
+    </message>
+    <message>
         <source>Write it as text in quotes.</source>
         <translation>Als Text in Anführungszeichen schreiben.</translation>
     </message>
@@ -8742,6 +8762,10 @@
     <message>
         <source>Write the day of the last change as year, month and day: 2026-11-25.</source>
         <translation>Den Tag der letzten Änderung als Jahr, Monat und Tag schreiben: 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>Write the earlier day first.</source>
+        <translation>Den früheren Tag zuerst schreiben.</translation>
     </message>
     <message>
         <source>Write the number alone, without a unit.</source>
@@ -12932,8 +12956,8 @@
         <translation>Alle Durchgänge</translation>
     </message>
     <message>
-        <source>Everybody</source>
-        <translation>Alle</translation>
+        <source>Every run again</source>
+        <translation>Wieder alle Durchgänge</translation>
     </message>
     <message>
         <source>Find</source>
@@ -12952,8 +12976,12 @@
         <translation>Zum Vergleich merken</translation>
     </message>
     <message>
-        <source>Narrow down</source>
-        <translation>Eingrenzen</translation>
+        <source>Kept on this PC: %1 stands above the list.</source>
+        <translation>Auf diesem PC aufbewahrt: %1 steht über der Liste.</translation>
+    </message>
+    <message>
+        <source>Kept searches</source>
+        <translation>Gemerkte Suchen</translation>
     </message>
     <message>
         <source>No run has been begun in this logbook yet.</source>
@@ -12970,10 +12998,6 @@
     <message>
         <source>Older runs</source>
         <translation>Ältere Durchgänge</translation>
-    </message>
-    <message>
-        <source>Only runs in which something outside was accepted</source>
-        <translation>Nur Durchgänge, in denen ein Wert außerhalb angenommen wurde</translation>
     </message>
     <message>
         <source>Or scan the code of a printed sheet</source>
@@ -12996,16 +13020,16 @@
         <translation>Liste der Durchgänge speichern</translation>
     </message>
     <message>
-        <source>Save this list</source>
-        <translation>Liste speichern</translation>
-    </message>
-    <message>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
     </message>
     <message>
         <source>Sent back</source>
         <translation>Zurückgegeben</translation>
+    </message>
+    <message>
+        <source>Set up the list</source>
+        <translation>Liste einrichten</translation>
     </message>
     <message>
         <source>Tables (*.csv);;Data (*.json)</source>
@@ -13018,6 +13042,10 @@
     <message>
         <source>The logbook is not open in this window.</source>
         <translation>Das Protokollbuch ist in diesem Fenster nicht offen.</translation>
+    </message>
+    <message>
+        <source>The search %1 is forgotten.</source>
+        <translation>Die Suche %1 ist vergessen.</translation>
     </message>
     <message>
         <source>The sheet is of this logbook: seal %1 is the one that it names.</source>
@@ -13040,10 +13068,6 @@
         <translation>Zu prüfen: %1</translation>
     </message>
     <message>
-        <source>VOID</source>
-        <translation>UNGÜLTIG</translation>
-    </message>
-    <message>
         <source>Void</source>
         <translation>Ungültig</translation>
     </message>
@@ -13052,24 +13076,12 @@
         <translation>Welche Durchgänge</translation>
     </message>
     <message>
-        <source>Whose run</source>
-        <translation>Wessen Durchgang</translation>
-    </message>
-    <message>
         <source>abandoned</source>
         <translation>abgebrochen</translation>
     </message>
     <message>
-        <source>accepted by %1</source>
-        <translation>angenommen von %1</translation>
-    </message>
-    <message>
         <source>comparison</source>
         <translation>Vergleich</translation>
-    </message>
-    <message>
-        <source>corrected, to be reviewed</source>
-        <translation>berichtigt, zu prüfen</translation>
     </message>
     <message>
         <source>more than %1 runs</source>
@@ -13082,10 +13094,6 @@
     <message>
         <source>runs</source>
         <translation>Durchgänge</translation>
-    </message>
-    <message>
-        <source>sent back</source>
-        <translation>zurückgegeben</translation>
     </message>
     <message>
         <source>signed</source>
@@ -13210,6 +13218,53 @@
     <message>
         <source>Reading %1, %2: %3.</source>
         <translation>Ablesung %1, %2: %3.</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ListSetup</name>
+    <message>
+        <source>Every run that fits, with what each line says</source>
+        <translation>Jeder Durchgang, der passt, mit dem, was jede Zeile sagt</translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Forget it</source>
+        <translation>Vergessen</translation>
+    </message>
+    <message>
+        <source>Keep this search</source>
+        <translation>Diese Suche merken</translation>
+    </message>
+    <message>
+        <source>Keep under this name</source>
+        <translation>Unter diesem Namen merken</translation>
+    </message>
+    <message>
+        <source>Name of the search</source>
+        <translation>Name der Suche</translation>
+    </message>
+    <message>
+        <source>Only runs in which something outside was accepted</source>
+        <translation>Nur Durchgänge, in denen ein Wert außerhalb angenommen wurde</translation>
+    </message>
+    <message>
+        <source>Save this list</source>
+        <translation>Liste speichern</translation>
+    </message>
+    <message>
+        <source>What each line says</source>
+        <translation>Was jede Zeile sagt</translation>
+    </message>
+    <message>
+        <source>Which runs</source>
+        <translation>Welche Durchgänge</translation>
+    </message>
+    <message>
+        <source>Whose run</source>
+        <translation>Wessen Durchgang</translation>
     </message>
 </context>
 <context>
@@ -13591,6 +13646,10 @@
 <context>
     <name>taut::app::Narrowing</name>
     <message>
+        <source>Between two days</source>
+        <translation>Zwischen zwei Tagen</translation>
+    </message>
+    <message>
         <source>Every job</source>
         <translation>Alle Aufträge</translation>
     </message>
@@ -13603,6 +13662,10 @@
         <translation>Alle Bedruckstoffe</translation>
     </message>
     <message>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
         <source>From the beginning</source>
         <translation>Von Anfang an</translation>
     </message>
@@ -13613,6 +13676,10 @@
     <message>
         <source>Job</source>
         <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Letzter Tag</translation>
     </message>
     <message>
         <source>One month</source>
@@ -14357,6 +14424,89 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>What the ruler says</source>
         <translation>Was das Lineal zeigt</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::RunLine</name>
+    <message>
+        <source>%1 of web used up</source>
+        <translation>%1 Bahn verbraucht</translation>
+    </message>
+    <message>
+        <source>%1 readings outside at first</source>
+        <translation>%1 Ablesungen zuerst außerhalb</translation>
+    </message>
+    <message>
+        <source>1 reading outside at first</source>
+        <translation>1 Ablesung zuerst außerhalb</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>How long it took</source>
+        <translation>Wie lange es dauerte</translation>
+    </message>
+    <message>
+        <source>Kind of run</source>
+        <translation>Art des Durchgangs</translation>
+    </message>
+    <message>
+        <source>Number of the run</source>
+        <translation>Nummer des Durchgangs</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Readings outside</source>
+        <translation>Ablesungen außerhalb</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Bedruckstoff</translation>
+    </message>
+    <message>
+        <source>Title of the job</source>
+        <translation>Titel des Auftrags</translation>
+    </message>
+    <message>
+        <source>VOID</source>
+        <translation>UNGÜLTIG</translation>
+    </message>
+    <message>
+        <source>Web used up</source>
+        <translation>Verbrauchte Bahn</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Was daraus wurde</translation>
+    </message>
+    <message>
+        <source>When it began</source>
+        <translation>Wann er begann</translation>
+    </message>
+    <message>
+        <source>Whose run</source>
+        <translation>Wessen Durchgang</translation>
+    </message>
+    <message>
+        <source>accepted by %1</source>
+        <translation>angenommen von %1</translation>
+    </message>
+    <message>
+        <source>corrected, to be reviewed</source>
+        <translation>berichtigt, zu prüfen</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>took %1 min</source>
+        <translation>dauerte %1 min</translation>
     </message>
 </context>
 <context>

@@ -780,6 +780,10 @@
         <translation>%1 no es un tiempo: nada ocurre al instante.</translation>
     </message>
     <message>
+        <source>%1 is not a date.</source>
+        <translation>%1 no es una fecha.</translation>
+    </message>
+    <message>
         <source>%1 is not a logbook: it is a database of another program.</source>
         <translation>%1 no es un libro de registro: es una base de datos de otro programa.</translation>
     </message>
@@ -1462,6 +1466,10 @@
     <message>
         <source>A linear taper of 100 % leaves no tension at all on the finished roll.</source>
         <translation>Una disminución lineal (taper) del 100 % no deja tensión alguna en la bobina terminada.</translation>
+    </message>
+    <message>
+        <source>A list of runs has no column %1.</source>
+        <translation>Una lista de preparaciones no tiene ninguna columna %1.</translation>
     </message>
     <message>
         <source>A logbook keeps no definitions of the kind %1.</source>
@@ -2402,6 +2410,10 @@
     <message>
         <source>Choose a zone with a torque per setting.</source>
         <translation>Elija una zona con par por ajuste.</translation>
+    </message>
+    <message>
+        <source>Choose among: %1.</source>
+        <translation>Elija entre: %1.</translation>
     </message>
     <message>
         <source>Choose an id that nobody has had.</source>
@@ -6344,6 +6356,10 @@
         <translation>La bobina mayor que cabe allí.</translation>
     </message>
     <message>
+        <source>The last day is before the first.</source>
+        <translation>El último día es anterior al primero.</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Las capas suman %1, más que el total, %2.</translation>
     </message>
@@ -8696,6 +8712,10 @@
         <translation>Escriba cuánto puede errar la lectura, sin signo.</translation>
     </message>
     <message>
+        <source>Write it as 2026-11-25.</source>
+        <translation>Escríbala así: 2026-11-25.</translation>
+    </message>
+    <message>
         <source>Write it as text in quotes.</source>
         <translation>Escríbalo como texto entre comillas.</translation>
     </message>
@@ -8742,6 +8762,10 @@
     <message>
         <source>Write the day of the last change as year, month and day: 2026-11-25.</source>
         <translation>Escriba el día del último cambio como año, mes y día: 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>Write the earlier day first.</source>
+        <translation>Escriba primero el día anterior.</translation>
     </message>
     <message>
         <source>Write the number alone, without a unit.</source>
@@ -12932,8 +12956,8 @@
         <translation>Todas las preparaciones</translation>
     </message>
     <message>
-        <source>Everybody</source>
-        <translation>Todos</translation>
+        <source>Every run again</source>
+        <translation>Otra vez todas</translation>
     </message>
     <message>
         <source>Find</source>
@@ -12952,8 +12976,12 @@
         <translation>Apartar para comparar</translation>
     </message>
     <message>
-        <source>Narrow down</source>
-        <translation>Acotar la lista</translation>
+        <source>Kept on this PC: %1 stands above the list.</source>
+        <translation>Guardada en este PC: %1 queda encima de la lista.</translation>
+    </message>
+    <message>
+        <source>Kept searches</source>
+        <translation>Búsquedas guardadas</translation>
     </message>
     <message>
         <source>No run has been begun in this logbook yet.</source>
@@ -12970,10 +12998,6 @@
     <message>
         <source>Older runs</source>
         <translation>Preparaciones anteriores</translation>
-    </message>
-    <message>
-        <source>Only runs in which something outside was accepted</source>
-        <translation>Solo preparaciones con algo aceptado fuera de margen</translation>
     </message>
     <message>
         <source>Or scan the code of a printed sheet</source>
@@ -12996,16 +13020,16 @@
         <translation>Guardar la lista de preparaciones</translation>
     </message>
     <message>
-        <source>Save this list</source>
-        <translation>Guardar esta lista</translation>
-    </message>
-    <message>
         <source>Saved: %1</source>
         <translation>Guardada: %1</translation>
     </message>
     <message>
         <source>Sent back</source>
         <translation>Devuelta</translation>
+    </message>
+    <message>
+        <source>Set up the list</source>
+        <translation>Ajustar la lista</translation>
     </message>
     <message>
         <source>Tables (*.csv);;Data (*.json)</source>
@@ -13018,6 +13042,10 @@
     <message>
         <source>The logbook is not open in this window.</source>
         <translation>El libro de registro no está abierto en esta ventana.</translation>
+    </message>
+    <message>
+        <source>The search %1 is forgotten.</source>
+        <translation>La búsqueda %1 está borrada.</translation>
     </message>
     <message>
         <source>The sheet is of this logbook: seal %1 is the one that it names.</source>
@@ -13040,10 +13068,6 @@
         <translation>Por revisar: %1</translation>
     </message>
     <message>
-        <source>VOID</source>
-        <translation>ANULADA</translation>
-    </message>
-    <message>
         <source>Void</source>
         <translation>Anulada</translation>
     </message>
@@ -13052,24 +13076,12 @@
         <translation>Qué preparaciones</translation>
     </message>
     <message>
-        <source>Whose run</source>
-        <translation>De quién</translation>
-    </message>
-    <message>
         <source>abandoned</source>
         <translation>abandonada</translation>
     </message>
     <message>
-        <source>accepted by %1</source>
-        <translation>aceptada por %1</translation>
-    </message>
-    <message>
         <source>comparison</source>
         <translation>comparación</translation>
-    </message>
-    <message>
-        <source>corrected, to be reviewed</source>
-        <translation>corregida, por revisar</translation>
     </message>
     <message>
         <source>more than %1 runs</source>
@@ -13082,10 +13094,6 @@
     <message>
         <source>runs</source>
         <translation>preparaciones</translation>
-    </message>
-    <message>
-        <source>sent back</source>
-        <translation>devuelta</translation>
     </message>
     <message>
         <source>signed</source>
@@ -13210,6 +13218,53 @@
     <message>
         <source>Reading %1, %2: %3.</source>
         <translation>Lectura %1, %2: %3.</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ListSetup</name>
+    <message>
+        <source>Every run that fits, with what each line says</source>
+        <translation>Cada preparación que cumple, con lo que dice cada línea</translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation>Todos</translation>
+    </message>
+    <message>
+        <source>Forget it</source>
+        <translation>Borrarla</translation>
+    </message>
+    <message>
+        <source>Keep this search</source>
+        <translation>Guardar esta búsqueda</translation>
+    </message>
+    <message>
+        <source>Keep under this name</source>
+        <translation>Guardar con este nombre</translation>
+    </message>
+    <message>
+        <source>Name of the search</source>
+        <translation>Nombre de la búsqueda</translation>
+    </message>
+    <message>
+        <source>Only runs in which something outside was accepted</source>
+        <translation>Solo preparaciones con algo aceptado fuera de margen</translation>
+    </message>
+    <message>
+        <source>Save this list</source>
+        <translation>Guardar esta lista</translation>
+    </message>
+    <message>
+        <source>What each line says</source>
+        <translation>Qué dice cada línea</translation>
+    </message>
+    <message>
+        <source>Which runs</source>
+        <translation>Qué preparaciones</translation>
+    </message>
+    <message>
+        <source>Whose run</source>
+        <translation>De quién</translation>
     </message>
 </context>
 <context>
@@ -13591,6 +13646,10 @@
 <context>
     <name>taut::app::Narrowing</name>
     <message>
+        <source>Between two days</source>
+        <translation>Entre dos días</translation>
+    </message>
+    <message>
         <source>Every job</source>
         <translation>Todos los trabajos</translation>
     </message>
@@ -13603,6 +13662,10 @@
         <translation>Todos los sustratos</translation>
     </message>
     <message>
+        <source>First day</source>
+        <translation>Primer día</translation>
+    </message>
+    <message>
         <source>From the beginning</source>
         <translation>Desde el principio</translation>
     </message>
@@ -13613,6 +13676,10 @@
     <message>
         <source>Job</source>
         <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Último día</translation>
     </message>
     <message>
         <source>One month</source>
@@ -14357,6 +14424,89 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>What the ruler says</source>
         <translation>Lo que dice la regla</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::RunLine</name>
+    <message>
+        <source>%1 of web used up</source>
+        <translation>%1 de banda gastados</translation>
+    </message>
+    <message>
+        <source>%1 readings outside at first</source>
+        <translation>%1 lecturas fuera al principio</translation>
+    </message>
+    <message>
+        <source>1 reading outside at first</source>
+        <translation>1 lectura fuera al principio</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Cliente</translation>
+    </message>
+    <message>
+        <source>How long it took</source>
+        <translation>Cuánto duró</translation>
+    </message>
+    <message>
+        <source>Kind of run</source>
+        <translation>Clase de preparación</translation>
+    </message>
+    <message>
+        <source>Number of the run</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Máquina</translation>
+    </message>
+    <message>
+        <source>Readings outside</source>
+        <translation>Lecturas fuera</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Sustrato</translation>
+    </message>
+    <message>
+        <source>Title of the job</source>
+        <translation>Título del trabajo</translation>
+    </message>
+    <message>
+        <source>VOID</source>
+        <translation>ANULADA</translation>
+    </message>
+    <message>
+        <source>Web used up</source>
+        <translation>Banda gastada</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Qué fue de ella</translation>
+    </message>
+    <message>
+        <source>When it began</source>
+        <translation>Cuándo empezó</translation>
+    </message>
+    <message>
+        <source>Whose run</source>
+        <translation>De quién</translation>
+    </message>
+    <message>
+        <source>accepted by %1</source>
+        <translation>aceptada por %1</translation>
+    </message>
+    <message>
+        <source>corrected, to be reviewed</source>
+        <translation>corregida, por revisar</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>devuelta</translation>
+    </message>
+    <message>
+        <source>took %1 min</source>
+        <translation>duró %1 min</translation>
     </message>
 </context>
 <context>

@@ -6,14 +6,14 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
-#include "app/pages/history/narrowing.h"
+#include "app/pages/history/list_setup.h"
 #include "app/pages/history/record_acts.h"
 #include "app/pages/history/report_pane.h"
+#include "app/pages/history/run_line.h"
 #include "app/text/words.h"
 #include "app/widgets/attachment_panel.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"
-#include "app/widgets/row_list.h"
 #include "app/widgets/scan_catcher.h"
 #include "app/widgets/theme.h"
 #include "core/base/clock.h"
@@ -37,19 +37,6 @@ MarkShape stateMark(const records::RunRow& row)
     if (row.present == seal::presentWord(seal::Present::Void)) return MarkShape::DashBox;
     if (row.state == "abandoned") return MarkShape::DashBox;
     return row.deviations == 0 ? MarkShape::Tick : MarkShape::Knot;
-}
-
-/// What has become of a sealed run since; "" while nobody has looked at it.
-QString presentWords(const records::RunRow& row)
-{
-    switch (seal::presentFrom(row.present).value_or(seal::Present::Sealed)) {
-    case seal::Present::Sealed: return {};
-    case seal::Present::Reviewed: return HistoryPage::tr("accepted by %1").arg(dataText(row.reviewedBy));
-    case seal::Present::SentBack: return HistoryPage::tr("sent back");
-    case seal::Present::Corrected: return HistoryPage::tr("corrected, to be reviewed");
-    case seal::Present::Void: return HistoryPage::tr("VOID");
-    }
-    return {};
 }
 
 QString stateWords(const records::RunRow& row)
@@ -104,7 +91,7 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_attachments = new AttachmentPanel(this);
     m_right->addWidget(m_attachments);
 
-    buildNarrowing();
+    buildSetup();
     auto* left = new QVBoxLayout;
     left->addWidget(m_filter);
     auto* top = new FlowRow;
@@ -114,9 +101,10 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     top->addWidget(m_choose);
     top->addWidget(m_count);
     left->addLayout(top);
+    left->addWidget(m_searches);
     left->addWidget(m_list, 1);
     left->addWidget(m_more);
-    left->addWidget(m_narrowRoom, 1);
+    left->addWidget(m_setupRoom, 1);
     paper->addWidget(m_paper, 1);
     paper->addWidget(m_acts);
     auto* halves = new QHBoxLayout(this);
@@ -134,10 +122,6 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     connect(m_filter, &QLineEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(m_filter, &QLineEdit::returnPressed, this, &HistoryPage::refill);
     connect(m_which, &QComboBox::currentIndexChanged, &m_soon, qOverload<>(&QTimer::start));
-    connect(m_person, &QComboBox::currentIndexChanged, &m_soon, qOverload<>(&QTimer::start));
-    connect(m_deviations, &QCheckBox::toggled, &m_soon, qOverload<>(&QTimer::start));
-    connect(m_narrow, &Narrowing::changed, &m_soon, qOverload<>(&QTimer::start));
-    connect(m_saveList, &QPushButton::clicked, this, &HistoryPage::saveList);
     connect(m_list, &QListWidget::currentItemChanged, this, &HistoryPage::openCurrent);
     connect(m_acts, &RecordActs::asking, this, [this](bool asks) { m_right->setCurrentIndex(asks ? 1 : 0); });
     connect(m_more, &QPushButton::clicked, this, &HistoryPage::more);
@@ -173,16 +157,8 @@ void HistoryPage::resizeEvent(QResizeEvent* event)
 void HistoryPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
-    if (m_session->reader() != nullptr) {
-        const QSignalBlocker quiet(m_person);
-        m_narrow->fill(*m_session->reader());
-        const QVariant before = m_person->currentData();
-        m_person->clear();
-        m_person->addItem(tr("Everybody"), QString());
-        for (const people::PersonRecord& person : m_session->people())
-            m_person->addItem(dataText(person.name), QString::fromStdString(person.id.value));
-        m_person->setCurrentIndex(qMax(0, m_person->findData(before)));
-    }
+    m_setup->fill();
+    fillSearches();
     refill();
 }
 
@@ -222,6 +198,7 @@ void HistoryPage::refill()
         if (!m_list->choose(before)) m_list->choose(m_list->first());
     }
     tellCount();
+    settleSearches();
     // A draft may have gone on meanwhile.
     const auto& shown = m_paper->report();
     if (m_list->chosen() != before || !shown || !shown->draft.empty()) openCurrent();
@@ -256,13 +233,20 @@ void HistoryPage::more()
     m_more->setVisible(!m_next.empty());
 }
 
-void HistoryPage::addRow(const records::RunRow& row)
+RowList::Row HistoryPage::lineOfRun(const records::RunRow& row) const
 {
-    const QString title = tr("%1 \u00B7 Roll %2").arg(dataText(row.job), dataText(row.roll));
-    QStringList more{momentHereText(row.begunMs), dataText(row.operatorName), dataText(row.run)};
-    if (const QString present = presentWords(row); !present.isEmpty()) more.prepend(present);
-    m_list->add({QString::fromStdString(row.run), title, stateWords(row), more.join(QStringLiteral(" \u00B7 ")),
-                 stateMark(row)});
+    return {QString::fromStdString(row.run), tr("%1 \u00B7 Roll %2").arg(dataText(row.job), dataText(row.roll)),
+            stateWords(row), lineOf(row, m_setup->line()), stateMark(row)};
+}
+
+void HistoryPage::addRow(const records::RunRow& row) { m_list->add(lineOfRun(row)); }
+
+/// The lines that are there, said anew: how far one had gone back stays.
+void HistoryPage::sayLines()
+{
+    for (int i = 0; i < m_list->count(); ++i)
+        if (const auto row = m_rows.find(m_list->idAt(i).toStdString()); row != m_rows.end())
+            m_list->say(i, lineOfRun(row->second));
 }
 
 void HistoryPage::openCurrent()

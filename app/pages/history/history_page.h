@@ -13,18 +13,18 @@
 #include <QTimer>
 #include <QWidget>
 
+#include "app/pages/history/kept_searches.h"
 #include "app/sessions/session.h"
+#include "app/widgets/row_list.h"
 #include "core/report/report.h"
 
 namespace taut::app {
 
 class AttachmentPanel;
-class Narrowing;
+class ListSetup;
 class PickList;
-class StatementBox;
 class RecordActs;
 class ReportPane;
-class RowList;
 
 /// The runs of this logbook, newest first, and the chosen one as its sheet: what is seen here is what is printed.
 class HistoryPage : public QWidget {
@@ -50,10 +50,17 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void buildNarrowing();
+    void buildSetup();
     void more();
     /// What is asked for, by all that narrows it.
+    [[nodiscard]] Search search() const;
     [[nodiscard]] records::RunQuery query() const;
+    void keepSearchAs(const QString& name);
+    void fillSearches();
+    void settleSearches();
+    void chooseSearch(const QString& name);
+    [[nodiscard]] RowList::Row lineOfRun(const records::RunRow& row) const;
+    void sayLines();
     void tellCount();
     void saveList();
     void addRow(const records::RunRow& row);
@@ -69,17 +76,16 @@ private:
     [[nodiscard]] std::optional<records::RunRow> chosenRow() const;
     Session* m_session;
     QLineEdit* m_filter;
-    PickList *m_which, *m_person;
-    StatementBox* m_deviations;
-    Narrowing* m_narrow;
-    QWidget* m_narrowRoom;
+    PickList *m_which, *m_searches;
+    ListSetup* m_setup;
+    QWidget* m_setupRoom;
     QLabel* m_count;
     RowList* m_list;
     QStackedWidget* m_right;
     RecordActs* m_acts;
     AttachmentPanel* m_attachments;
     ReportPane* m_paper;
-    QPushButton *m_choose, *m_saveList, *m_more, *m_files, *m_best, *m_keep, *m_compare;
+    QPushButton *m_choose, *m_more, *m_files, *m_best, *m_keep, *m_compare;
     std::map<std::string, records::RunRow> m_rows;  ///< of the list, by run
     std::vector<std::string> m_kept;                ///< to be compared, in the order in which they were kept
     std::string m_next;

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-
 #include <QWidget>
 
+#include "app/pages/history/period.h"
 #include "core/records/records.h"
 
-class QVBoxLayout;
+class QLabel;
+class QLineEdit;
 
 namespace taut::app {
 
@@ -24,6 +24,14 @@ public:
     /// What can be chosen, out of a store; what was chosen stays where it is still there.
     void fill(const records::Reader& reader);
     [[nodiscard]] records::CourseQuery query() const;
+    /// What is chosen, as it can be kept and set again; an id that the store does not have is set all the same, so that
+    /// what was asked is what is answered.
+    struct Choice {
+        QString press, job, substrate;
+        Period period;
+    };
+    [[nodiscard]] Choice choice() const;
+    void choose(const Choice& choice);
     /// Chooses this press, where it is in the list.
     void choosePress(const std::string& press);
 
@@ -31,7 +39,12 @@ signals:
     void changed();
 
 private:
+    [[nodiscard]] QLineEdit* day(const QString& name, const char* object);
+    void settleDays();
     PickList *m_press, *m_job, *m_substrate, *m_time;
+    QWidget* m_between;
+    QLineEdit *m_from, *m_to;
+    QLabel* m_wrong;
     Press m_kind;
     bool m_filling = false;
 };

@@ -187,8 +187,17 @@ private:
         pressNamed("best");
         now("history, nothing to compare with");
         pressNamed("narrow");
-        now("history, narrowed");
+        now("history, set up");
+        auto* since = visible<QComboBox>(window, "since");
+        REQUIRE(since);
+        since->setCurrentIndex(since->count() - 1);
+        visible<QLineEdit>(window, "fromDay")->setText(QStringLiteral("2026-02-30"));
+        visible<QLineEdit>(window, "searchName")->setText(QStringLiteral("Night shift of the north press, accepted"));
+        pressNamed("keepSearch");
+        now("history, no day and a kept search");
+        since->setCurrentIndex(0);
         pressNamed("narrow");
+        now("history, a kept search");
         pressNamed("deskWaiting");
         now("history, what waits");
         pressNamed("deskDrift");

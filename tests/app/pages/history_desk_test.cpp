@@ -2,8 +2,6 @@
 // The supervisor's desk over a made history: what drifts, where the time goes, a week, what waits.
 #include <catch2/catch.hpp>
 
-#include <filesystem>
-
 #include <QAbstractButton>
 #include <QApplication>
 #include <QLabel>
@@ -11,9 +9,7 @@
 #include <QPushButton>
 #include <QTest>
 
-#include "app/made/history.h"
 #include "app/pages/history/drift_page.h"
-#include "app/pages/history/history_desk.h"
 #include "app/pages/history/report_pane.h"
 #include "app/pages/history/time_page.h"
 #include "app/pages/history/waiting_page.h"
@@ -21,64 +17,14 @@
 #include "app/widgets/control_view.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/secret_line.h"
+#include "tests/app/pages/made_desk.h"
 #include "tests/app/said.h"
-#include "tests/app/shop.h"
 
 using namespace taut;
 using namespace taut::app;
 using namespace taut::app::shop;
 
 namespace {
-
-/// One history for all: made once, copied for each.
-const std::filesystem::path& made()
-{
-    static QTemporaryDir folder;
-    static const std::filesystem::path kFile = [] {
-        const std::filesystem::path file = std::filesystem::path(folder.path().toStdString()) / "made.logbook";
-        app::made::Wish wish;
-        wish.brief = true;
-        wish.runs = 400;
-        const auto done = app::made::makeHistory(wish, std::filesystem::path(TAUTWEB_SOURCE_DIR) / "resources", file);
-        REQUIRE(done);
-        return file;
-    }();
-    return kFile;
-}
-
-struct Desk {
-    QTemporaryDir folder;
-    Session session;
-    HistoryDesk desk;
-
-    Desk() : session(prepared(folder)), desk(&session)
-    {
-        open(session);
-        desk.resize(1342, 640);
-        desk.show();
-        settled(desk);
-    }
-    static Session::Options prepared(const QTemporaryDir& folder)
-    {
-        qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());
-        applyTheme({});
-        Session::Options options = optionsIn(folder);
-        options.logbook = std::filesystem::path(folder.path().toStdString()) / "made.logbook";
-        options.loadDemo = false;
-        std::filesystem::copy_file(made(), options.logbook);
-        return options;
-    }
-    template <class Page>
-    Page* show(const char* tab)
-    {
-        auto* button = desk.findChild<QPushButton*>(QString::fromLatin1(tab));
-        REQUIRE(button);
-        button->click();
-        auto* page = desk.findChild<Page*>();
-        REQUIRE(page);
-        return page;
-    }
-};
 
 bool hasReport(const QWidget* page)
 {

@@ -113,3 +113,41 @@ TEST_CASE(
     REQUIRE(some);
     CHECK(std::count(some->begin(), some->end(), '\n') == 4);
 }
+
+TEST_CASE("a list is written with the columns that were asked for, in that order, and an unknown one is named")
+{
+    SealedShop shop;
+    const records::Reader& reader = shop.writer->reader();
+    const auto csv = records::runsCsv(reader, {}, {"state", "run"});
+    REQUIRE(csv);
+    CHECK(*csv == "state,run\r\ncompleted," + shop.run + "\r\n");
+    const auto json = records::runsJson(reader, {}, {"roll", "waste_m"});
+    REQUIRE(json);
+    const auto read = Json::parse(*json);
+    REQUIRE(read);
+    const Json& only = (*read)["runs"].items().front();
+    REQUIRE(only.members().size() == 2);
+    CHECK(only.members().front().first == "roll");
+    CHECK(only["waste_m"].isNull());
+
+    const auto wrong = records::runsCsv(reader, {}, {"run", "colour"});
+    REQUIRE_FALSE(wrong);
+    CHECK(wrong.error().code == "runs.column");
+    CHECK(wrong.error().subject == "colour");
+    CHECK(static_cast<bool>(records::checkColumns({})));
+    // Whatever there is, by its name, is what the list has of itself.
+    records::Columns all;
+    for (const std::string_view name : records::runColumns()) all.emplace_back(name);
+    CHECK(records::runsCsv(reader, {}, all).value() == records::runsCsv(reader, {}).value());
+}
+
+TEST_CASE("a day begins when it does where the clock stands")
+{
+    CHECK(*records::dayBegins("2026-11-25", 0) == *readUtc("2026-11-25T00:00:00.000Z"));
+    CHECK(*records::dayBegins("2026-11-25", 60) == *readUtc("2026-11-24T23:00:00.000Z"));
+    for (const char* none : {"2026-02-30", "25.11.2026", "2026-11-2", "", "2026-11-25 "}) {
+        const auto day = records::dayBegins(none, 0);
+        REQUIRE_FALSE(day);
+        CHECK(day.error().code == "day.unknown");
+    }
+}
