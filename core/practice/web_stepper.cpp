@@ -1,0 +1,398 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One step of the web: what holds, what pulls, what passes.
+#include <cassert>
+
+#include "core/practice/web_parts.h"
+
+namespace taut::practice {
+
+namespace {
+
+/// What a slipping roller's tensions are beyond the capstan ratio goes in so many steps, quicker than anything swings.
+constexpr double kSlipSteps = 3;
+/// A strain that is as good as none: a roller that has slipped is at its ratio but for rounding.
+constexpr double kNearly = 1e-12;
+
+/// A body that a friction device holds to a speed, as settled for one step.
+struct Hold {
+    double toward = 0;  ///< the speed to which friction pulls it
+    double most = 0;    ///< what friction can do
+    bool stuck = false;
+    int way = 0;  ///< sign of friction while it slides
+
+    void settle(double speed, double pull)
+    {
+        stuck = speed == toward && std::abs(pull) <= most;
+        const double off = speed != toward ? speed - toward : pull;
+        way = off > 0 ? -1 : off < 0 ? 1 : 0;
+    }
+    [[nodiscard]] double friction() const { return way * most; }
+    /// Sliding that has come to its end within the step.
+    [[nodiscard]] double ended(double before, double after) const
+    {
+        return (before - toward) * (after - toward) < 0 ? toward : after;
+    }
+};
+
+/// What changes: the state's numbers in a row.
+struct Row {
+    double unwound = 0, rewound = 0, unwindTurn = 0, rewindTurn = 0, unwindSpeed = 0, rewindSpeed = 0;
+    double given = 0, taken = 0;
+    std::vector<double> held, speed, slid;
+};
+
+class Stepper {
+public:
+    Stepper(const WebLine& line, const Drives& drives)
+        : m_line(line),
+          m_drives(drives),
+          m_spans(line.spans.size()),
+          m_rollers(line.rollers.size()),
+          m_strain(m_spans),
+          m_pull(m_spans),
+          m_elastic(m_spans),
+          m_flow(m_spans + 1),
+          m_rise(m_spans),
+          m_force(m_rollers),
+          m_slip(m_rollers),
+          m_left(m_rollers),
+          m_right(m_rollers),
+          m_middle(m_rollers),
+          m_want(m_rollers),
+          m_way(m_rollers),
+          m_drag(m_rollers)
+    {
+        assert(m_spans == m_rollers + 1);
+        for (Row* row : {&m_k1, &m_k2, &m_k3, &m_k4, &m_now}) {
+            row->held.resize(m_spans);
+            row->speed.resize(m_rollers);
+            row->slid.resize(m_rollers);
+        }
+    }
+
+    void step(WebState& state, double by)
+    {
+        m_slipTime = kSlipSteps * by;
+        m_torn = state.torn;
+        take(state);
+        grip();
+        settle();
+        slopes(m_k1);
+        const Row begin = m_now;
+        move(begin, m_k1, by / 2);
+        slopes(m_k2);
+        move(begin, m_k2, by / 2);
+        slopes(m_k3);
+        move(begin, m_k3, by);
+        slopes(m_k4);
+        finish(begin, by);
+        give(state, begin);
+        state.time += by;
+    }
+
+    /// Drives that come in at a speed of their own.
+    void engage(WebState& state) const
+    {
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            if (!driven(i)) continue;
+            const LineRoller& roller = m_line.rollers[i];
+            const double mass = roller.inertia.si() / (roller.radius.si() * roller.radius.si());
+            const double to = m_drives.driven[i]->si();
+            state.given += mass * (to * to - state.speed[i] * state.speed[i]) / 2;
+            state.speed[i] = to;
+        }
+        if (m_drives.unwindHeld) stand(state, state.unwindSpeed, m_line.unwind, state.unwound);
+        if (m_drives.rewindHeld) stand(state, state.rewindSpeed, m_line.rewind, state.rewound);
+    }
+
+private:
+    [[nodiscard]] bool driven(std::size_t i) const
+    {
+        return !m_drives.driven.empty() && m_drives.driven[i].has_value();
+    }
+    [[nodiscard]] bool nipped(std::size_t i) const { return !m_drives.nipped.empty() && m_drives.nipped[i]; }
+    void stand(WebState& state, double& speed, const WoundRoll& roll, double wound) const
+    {
+        const double j = inertia(roll, m_line, wound, radius(roll, m_line, wound));
+        state.taken += j * speed * speed / 2;
+        speed = 0;
+    }
+
+    void take(const WebState& state)
+    {
+        m_now.unwound = state.unwound;
+        m_now.rewound = state.rewound;
+        m_now.unwindTurn = state.unwindTurn;
+        m_now.rewindTurn = state.rewindTurn;
+        m_now.unwindSpeed = state.unwindSpeed;
+        m_now.rewindSpeed = state.rewindSpeed;
+        m_now.given = state.given;
+        m_now.taken = state.taken;
+        m_now.held = state.held;
+        m_now.speed = state.speed;
+        m_now.slid = state.slid;
+    }
+    void give(WebState& state, const Row& begin)
+    {
+        state.unwound = m_now.unwound;
+        state.rewound = m_now.rewound;
+        state.unwindTurn = m_now.unwindTurn;
+        state.rewindTurn = m_now.rewindTurn;
+        state.unwindSpeed = m_unwind.ended(begin.unwindSpeed, m_now.unwindSpeed);
+        state.rewindSpeed = m_rewind.ended(begin.rewindSpeed, m_now.rewindSpeed);
+        state.given = m_now.given;
+        state.taken = m_now.taken;
+        state.held = m_now.held;
+        state.slid = m_now.slid;
+        for (std::size_t i = 0; i < m_rollers; ++i) state.speed[i] = m_drag[i].ended(begin.speed[i], m_now.speed[i]);
+    }
+
+    /// Tension ratios that rollers hold, for the whole step.
+    void grip()
+    {
+        m_ratio.resize(m_rollers);
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            const double more = std::max(m_line.stiffness.si() * strainOf(m_line.spans[i].si(), m_now.held[i]),
+                                         m_line.stiffness.si() * strainOf(m_line.spans[i + 1].si(), m_now.held[i + 1]));
+            m_ratio[i] =
+                gripOf(m_line, m_line.rollers[i], Speed::si(std::abs(m_now.speed[i])), Force::si(std::max(more, 1e-9)));
+        }
+    }
+
+    /// Which devices hold in this step, by what pulls at its beginning.
+    void settle()
+    {
+        std::fill(m_way.begin(), m_way.end(), 0);
+        pulls();
+        loosen();
+        pulls();
+        const double outer = radius(m_line.unwind, m_line, m_now.unwound);
+        m_unwind = {0, m_drives.brake.si() + m_line.unwind.drag.si()};
+        m_unwind.settle(m_now.unwindSpeed, m_pull.front() * outer * offCentre(m_line.unwind, m_now.unwindTurn));
+        m_unwind.stuck = m_unwind.stuck || m_drives.unwindHeld;
+        // Of clutch and bearings the stronger has its way.
+        const double net = m_drives.clutch.si() - m_line.rewind.drag.si();
+        m_rewind = {net > 0 ? m_drives.clutchInput.si() : 0, std::abs(net)};
+        m_rewind.settle(m_now.rewindSpeed, -m_pull.back() * radius(m_line.rewind, m_line, m_now.rewound));
+        m_rewind.stuck = m_rewind.stuck || m_drives.rewindHeld;
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            m_drag[i] = {0, m_line.rollers[i].drag.si()};
+            m_drag[i].settle(m_now.speed[i], m_force[i]);
+            m_drag[i].stuck = m_drag[i].stuck || driven(i);
+        }
+    }
+
+    [[nodiscard]] double leaving(double speed, std::size_t from, std::size_t to) const
+    {
+        return speed / (1 + m_strain[speed >= 0 ? from : to]);
+    }
+
+    /// Strain, tension, and what passes where, at m_now.
+    void pulls()
+    {
+        const double stiffness = m_line.stiffness.si();
+        for (std::size_t s = 0; s < m_spans; ++s) {
+            const double length = m_line.spans[s].si(), held = m_now.held[s];
+            m_strain[s] = m_torn == s ? 0 : strainOf(length, held);
+            m_elastic[s] = stiffness * m_strain[s];
+            m_rise[s] = m_strain[s] > 0 ? stiffness * length / (held * held) : 0;
+        }
+        m_unwindSurface = m_now.unwindSpeed * radius(m_line.unwind, m_line, m_now.unwound) *
+                          offCentre(m_line.unwind, m_now.unwindTurn);
+        m_rewindSurface = m_now.rewindSpeed * radius(m_line.rewind, m_line, m_now.rewound);
+        const double first = m_unwindSurface >= 0 ? m_line.unwind.strain : m_strain.front();
+        const double last = m_rewindSurface >= 0 ? m_strain.back() : m_line.rewind.strain;
+        m_flow.front() = m_now.unwound > 0 || m_unwindSurface < 0 ? m_unwindSurface / (1 + first) : 0;
+        m_flow.back() = m_now.rewound > 0 || m_rewindSurface >= 0 ? m_rewindSurface / (1 + last) : 0;
+        for (std::size_t i = 0; i < m_rollers; ++i) m_flow[i + 1] = leaving(m_now.speed[i], i, i + 1);
+        slide();
+        for (std::size_t s = 0; s < m_spans; ++s) {
+            const double more = passing(s + 1) - passing(s);
+            m_pull[s] = m_strain[s] > 0 ? std::max(0.0, m_elastic[s] + m_rise[s] * m_line.loss.si() * more) : 0;
+        }
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            const double before = m_pull[i], after = m_pull[i + 1], over = m_ratio[i] - 1;
+            m_force[i] = after - before;
+            if (!nipped(i)) m_force[i] = std::clamp(m_force[i], -after * over, before * over);
+        }
+    }
+    /// All that goes through a place: the unwind, each roller, the rewind.
+    [[nodiscard]] double passing(std::size_t place) const
+    {
+        return m_flow[place] + (place == 0 || place > m_rollers ? 0 : m_slip[place - 1]);
+    }
+
+    /// How far tensions across a roller are beyond what it holds, and which way the web wants to slide.
+    struct Excess {
+        int way = 0;  ///< 1 forward: the span behind pulls more
+        double by = 0;
+    };
+    [[nodiscard]] Excess excess(std::size_t i) const
+    {
+        const double before = m_elastic[i], after = m_elastic[i + 1];
+        return after >= before ? Excess{1, after - before * m_ratio[i]} : Excess{-1, before - after * m_ratio[i]};
+    }
+    /// Which rollers let the web slide in this step: those that are beyond their ratio, unless the web would then slide
+    /// against its pull.
+    void loosen()
+    {
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            const Excess over = excess(i);
+            const bool pulled = m_rise[i] + m_rise[i + 1] > 0;
+            m_way[i] = nipped(i) || !pulled || over.by < -kNearly * m_line.stiffness.si() ? 0 : over.way;
+        }
+        for (bool settled = false; !settled;) {
+            settled = true;
+            slide();
+            for (std::size_t i = 0; i < m_rollers; ++i)
+                if (m_ratio[i] > 1 && m_slip[i] * m_way[i] < 0) {
+                    m_way[i] = 0;
+                    settled = false;
+                }
+        }
+    }
+    /// How fast web slides over each roller: so that tensions across a slipping one stay at its ratio. One equation a
+    /// roller, that has its neighbours in it.
+    void slide()
+    {
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            m_slip[i] = 0;
+            m_left[i] = m_right[i] = m_want[i] = 0;
+            m_middle[i] = 1;
+            if (m_way[i] == 0) continue;
+            const double up = m_rise[i] * (m_way[i] > 0 ? m_ratio[i] : 1);
+            const double down = m_rise[i + 1] * (m_way[i] > 0 ? 1 : m_ratio[i]);
+            if (up + down == 0) continue;
+            m_left[i] = -up;
+            m_right[i] = -down;
+            m_middle[i] = up + down;
+            m_want[i] = m_way[i] * std::max(0.0, excess(i).by) / m_slipTime + up * (m_flow[i] - m_flow[i + 1]) -
+                        down * (m_flow[i + 1] - m_flow[i + 2]);
+        }
+        // Thomas's way through three diagonals.
+        for (std::size_t i = 1; i < m_rollers; ++i) {
+            const double share = m_left[i] / m_middle[i - 1];
+            m_middle[i] -= share * m_right[i - 1];
+            m_want[i] -= share * m_want[i - 1];
+        }
+        for (std::size_t i = m_rollers; i-- > 0;)
+            m_slip[i] = (m_want[i] - (i + 1 < m_rollers ? m_right[i] * m_slip[i + 1] : 0)) / m_middle[i];
+    }
+
+    void slopes(Row& d)
+    {
+        pulls();
+        const double stiffness = m_line.stiffness.si();
+        const auto stored = [&](double strain) { return stiffness * strain * (1 + strain / 2); };
+        const auto mixed = [&](double one, double other, double flow) {
+            return stiffness * (one - other) * (one - other) / 2 * std::abs(flow);
+        };
+        d.given = 0;
+        d.taken = 0;
+        for (std::size_t s = 0; s < m_spans; ++s) {
+            d.held[s] = passing(s) - passing(s + 1);
+            const double in = s == 0 ? m_unwindSurface : m_now.speed[s - 1];
+            const double out = s + 1 == m_spans ? m_rewindSurface : m_now.speed[s];
+            d.taken += (m_pull[s] - m_elastic[s]) * (out - in);
+        }
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            const LineRoller& roller = m_line.rollers[i];
+            const double mass = roller.inertia.si() / (roller.radius.si() * roller.radius.si());
+            const double speed = m_now.speed[i];
+            d.taken += mixed(m_strain[i], m_strain[i + 1], m_flow[i + 1]);
+            d.taken += (m_pull[i + 1] - m_pull[i] - m_force[i]) * speed;
+            const double slip = m_slip[i];
+            d.slid[i] = slip;
+            d.taken += (stored(m_strain[i + 1]) - stored(m_strain[i])) * slip;
+            d.speed[i] = 0;
+            if (driven(i)) {
+                d.given -= m_force[i] * speed;
+            } else if (!m_drag[i].stuck) {
+                d.speed[i] = (m_force[i] + m_drag[i].friction()) / mass;
+                d.taken -= m_drag[i].friction() * speed;
+            }
+        }
+        rolls(d);
+    }
+
+    void rolls(Row& d)
+    {
+        const double outer = radius(m_line.unwind, m_line, m_now.unwound);
+        const double arm = outer * offCentre(m_line.unwind, m_now.unwindTurn);
+        const double wound = radius(m_line.rewind, m_line, m_now.rewound);
+        const double j0 = inertia(m_line.unwind, m_line, m_now.unwound, outer);
+        const double j1 = inertia(m_line.rewind, m_line, m_now.rewound, wound);
+        const double stiffness = m_line.stiffness.si();
+        const double heavy = m_line.grammage.si() * m_line.width.si();
+        d.unwound = -m_flow.front();
+        d.rewound = m_flow.back();
+        d.unwindTurn = m_now.unwindSpeed;
+        d.rewindTurn = m_now.rewindSpeed;
+        d.unwindSpeed = m_unwind.stuck ? 0 : (m_pull.front() * arm + m_unwind.friction()) / j0;
+        d.rewindSpeed = m_rewind.stuck ? 0 : (m_rewind.friction() - m_pull.back() * wound) / j1;
+        d.taken -= m_unwind.stuck ? 0 : m_unwind.friction() * m_now.unwindSpeed;
+        // What the clutch brings to the roll: while it is stuck, as much as the web takes.
+        d.given += (m_rewind.stuck ? m_pull.back() * wound : m_rewind.friction()) * m_now.rewindSpeed;
+        // Web comes off with the strain it was wound with, and goes on with the strain of its span.
+        const double first = m_line.unwind.strain, last = m_strain.back();
+        const double away = m_flow.front(), onto = m_flow.back();
+        d.given += stiffness * first * first / 2 * std::max(0.0, away);
+        d.taken += stiffness * m_strain.front() * m_strain.front() / 2 * std::max(0.0, -away);
+        d.taken += stiffness * last * last / 2 * std::max(0.0, onto);
+        d.given += stiffness * m_line.rewind.strain * m_line.rewind.strain / 2 * std::max(0.0, -onto);
+        if (away > 0) d.taken += stiffness * (m_strain.front() - first) * (m_strain.front() - first) / 2 * away;
+        if (onto < 0) {
+            const double off = last - m_line.rewind.strain;
+            d.taken += stiffness * off * off / 2 * -onto;
+        }
+        // Its motion goes with it: what lies between the rolls counts as without weight.
+        d.taken += heavy * away * outer * outer * m_now.unwindSpeed * m_now.unwindSpeed / 2;
+        d.given += heavy * onto * wound * wound * m_now.rewindSpeed * m_now.rewindSpeed / 2;
+    }
+
+    void move(const Row& from, const Row& slope, double by)
+    {
+        const auto along = [&](double Row::*part) { m_now.*part = from.*part + by * slope.*part; };
+        for (double Row::*part : kParts) along(part);
+        for (std::size_t s = 0; s < m_spans; ++s) m_now.held[s] = from.held[s] + by * slope.held[s];
+        for (std::size_t i = 0; i < m_rollers; ++i) m_now.speed[i] = from.speed[i] + by * slope.speed[i];
+    }
+    void finish(const Row& from, double by)
+    {
+        const auto mean = [](double a, double b, double c, double d) { return (a + 2 * b + 2 * c + d) / 6; };
+        for (double Row::*part : kParts)
+            m_now.*part = from.*part + by * mean(m_k1.*part, m_k2.*part, m_k3.*part, m_k4.*part);
+        for (std::size_t s = 0; s < m_spans; ++s)
+            m_now.held[s] = from.held[s] + by * mean(m_k1.held[s], m_k2.held[s], m_k3.held[s], m_k4.held[s]);
+        for (std::size_t i = 0; i < m_rollers; ++i) {
+            m_now.speed[i] = from.speed[i] + by * mean(m_k1.speed[i], m_k2.speed[i], m_k3.speed[i], m_k4.speed[i]);
+            m_now.slid[i] = from.slid[i] + by * mean(m_k1.slid[i], m_k2.slid[i], m_k3.slid[i], m_k4.slid[i]);
+        }
+    }
+
+    static constexpr double Row::*kParts[] = {&Row::unwound,     &Row::rewound,     &Row::unwindTurn, &Row::rewindTurn,
+                                              &Row::unwindSpeed, &Row::rewindSpeed, &Row::given,      &Row::taken};
+    const WebLine& m_line;
+    const Drives& m_drives;
+    std::size_t m_spans, m_rollers;
+    std::optional<std::size_t> m_torn;
+    double m_slipTime = 1;
+    double m_unwindSurface = 0, m_rewindSurface = 0;
+    std::vector<double> m_strain, m_pull, m_elastic, m_flow, m_rise;  ///< m_rise: tension gained by web taken out
+    std::vector<double> m_force, m_ratio, m_slip, m_left, m_right, m_middle, m_want;
+    std::vector<int> m_way;
+    Hold m_unwind, m_rewind;
+    std::vector<Hold> m_drag;
+    Row m_k1, m_k2, m_k3, m_k4, m_now;
+};
+
+}  // namespace
+
+void goOn(const WebLine& line, WebState& state, const Drives& drives, double step, std::int64_t times)
+{
+    Stepper stepper(line, drives);
+    stepper.engage(state);
+    for (std::int64_t i = 0; i < times; ++i) stepper.step(state, step);
+}
+
+}  // namespace taut::practice
