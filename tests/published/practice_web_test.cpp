@@ -2,7 +2,9 @@
 // The web of the practice press against closed forms and against a general solver of differential equations.
 #include <cmath>
 
+#include "core/physics/lateral.h"
 #include "core/physics/span.h"
+#include "core/practice/lateral.h"
 #include "core/practice/web.h"
 #include "tests/published/evidence.h"
 #include "tests/published/outside.h"
@@ -123,4 +125,82 @@ TEST_CASE("the practice press: web over free rollers swings as a general solver 
         page.check("–", std::string("first free roller, after ") + time + " s", state.speed[1],
                    outside::gsl(std::string("line_speed_") + time), "m/s", share(1e-6));
     }
+}
+
+namespace {
+
+/// Taut web at 1 m/s through so many spans of this length, 330 mm wide, behind an unwind span as short.
+struct Sideways {
+    WebLine line;
+    WebState web;
+    LateralState state;
+    Sideways(std::size_t spans, double length, double newtons)
+        : line(chain(spans - 1, Length::si(length), Force::si(74250)))
+    {
+        // The spans of the chain are one more than its rollers: the last one ends at the rewind.
+        web = atRest(line, Length::si(1000), Length::si(10), Force::si(newtons));
+        for (double& speed : web.speed) speed = 1;
+        state = lyingAt(line, Length{});
+    }
+};
+
+}  // namespace
+
+TEST_CASE("the practice press: web that is shifted comes through a span as the beam's step response has it")
+{
+    // Half a metre of a web 330 mm wide: the beam of the second order.
+    for (const double newtons : {1e-6, 60.0, 900.0}) {
+        Sideways web(1, 0.5, newtons);
+        const double stiffness = 0.5 / 0.33 * std::sqrt(12 * newtons / 74250);
+        for (int i = 1; i <= 4; ++i) {
+            advance(web.line, web.web, web.state, Length::si(0.001), {}, Time::si(0.25));
+            form("practice", "S64", "G4, step response")
+                .check("G4", "KL " + figure(stiffness, 3) + ", after " + figure(0.25 * i) + " s",
+                       web.state.at[0] / 0.001,
+                       physics::lateralStep(stiffness, Length::si(0.5), Speed::si(1), Time::si(0.25 * i)), "",
+                       share(2e-4));
+        }
+    }
+}
+
+TEST_CASE("the practice press: web that is shifted comes through short spans as so many lags")
+{
+    // Spans shorter than the web is wide.
+    const Page page = referee("practice", "GSL", "gsl_sf_gamma_inc_P");
+    for (const int spans : {1, 2, 3, 4}) {
+        Sideways web(static_cast<std::size_t>(spans), 0.25, 60);
+        advance(web.line, web.web, web.state, Length::si(0.001), {}, Time::si(0.25 * spans));
+        page.check("G2", std::to_string(spans) + " spans, v t / L = " + std::to_string(spans),
+                   web.state.at[static_cast<std::size_t>(spans) - 1] / 0.001,
+                   outside::gsl("gamma_" + std::to_string(spans) + "_" + std::to_string(spans)), "", share(2e-5));
+    }
+}
+
+TEST_CASE("the practice press: a roller out of line shifts the web as the beam at rest has it")
+{
+    for (const double length : {0.5, 1.0, 2.0}) {
+        Sideways web(1, length, 60);
+        std::vector<Stand> stands(1);
+        stands[0].turnedIn = 0.002;
+        advance(web.line, web.web, web.state, Length{}, stands, Time::si(30));
+        form("practice", "S63", "G3, static shift")
+            .check("G3", figure(length) + " m of span, 2 mrad", 1000 * web.state.at[0],
+                   1000 * physics::misalignmentShift(Force::si(60), Pressure::si(4.5e9), Length::si(0.33),
+                                                     Length::si(50e-6), Length::si(length), 0.002)
+                              .si(),
+                   "mm", share(1e-6));
+    }
+}
+
+TEST_CASE("the practice press: a frame that pivots shifts the web by its span times the sine")
+{
+    // G7: both rollers turn for the span between them; the second is carried sideways.
+    Sideways web(3, 0.34, 60);
+    std::vector<Stand> stands(3);
+    const double angle = 0.01;
+    stands[0].turnedOut = stands[1].turnedIn = angle;
+    stands[1].shift = Length::si(0.34 * angle);
+    advance(web.line, web.web, web.state, Length{}, stands, Time::si(30));
+    definition("practice", "L sin a")
+        .check("G7", "340 mm, 10 mrad", 1000 * web.state.at[2], 340 * std::sin(angle), "mm", share(2e-3));
 }
