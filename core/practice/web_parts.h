@@ -34,6 +34,27 @@ namespace taut::practice {
     return 1 + roll.eccentric * std::sin(turn);
 }
 
+/// A body that a friction device holds to a speed, as settled for one step.
+struct Hold {
+    double toward = 0;  ///< the speed to which friction pulls it
+    double most = 0;    ///< what friction can do
+    bool stuck = false;
+    int way = 0;  ///< sign of friction while it slides
+
+    void settle(double speed, double pull)
+    {
+        stuck = speed == toward && std::abs(pull) <= most;
+        const double off = speed != toward ? speed - toward : pull;
+        way = off > 0 ? -1 : off < 0 ? 1 : 0;
+    }
+    [[nodiscard]] double friction() const { return way * most; }
+    /// Sliding that has come to its end within the step.
+    [[nodiscard]] double ended(double before, double after) const
+    {
+        return (before - toward) * (after - toward) < 0 ? toward : after;
+    }
+};
+
 /// So many steps of this length; the drives are engaged first.
 void goOn(const WebLine& line, WebState& state, const Drives& drives, double step, std::int64_t times);
 

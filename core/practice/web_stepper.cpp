@@ -10,29 +10,12 @@ namespace {
 
 /// What a slipping roller's tensions are beyond the capstan ratio goes in so many steps, quicker than anything swings.
 constexpr double kSlipSteps = 3;
+/// How long what a roller grips is gone by, in seconds.
+constexpr double kGripFor = 0.005;
 /// A strain that is as good as none: a roller that has slipped is at its ratio but for rounding.
 constexpr double kNearly = 1e-12;
-
-/// A body that a friction device holds to a speed, as settled for one step.
-struct Hold {
-    double toward = 0;  ///< the speed to which friction pulls it
-    double most = 0;    ///< what friction can do
-    bool stuck = false;
-    int way = 0;  ///< sign of friction while it slides
-
-    void settle(double speed, double pull)
-    {
-        stuck = speed == toward && std::abs(pull) <= most;
-        const double off = speed != toward ? speed - toward : pull;
-        way = off > 0 ? -1 : off < 0 ? 1 : 0;
-    }
-    [[nodiscard]] double friction() const { return way * most; }
-    /// Sliding that has come to its end within the step.
-    [[nodiscard]] double ended(double before, double after) const
-    {
-        return (before - toward) * (after - toward) < 0 ? toward : after;
-    }
-};
+/// A piece that slips at both ends and hangs beyond them has no place of its own: it leans to standing.
+constexpr double kLeaning = 1 + 1e-7;
 
 /// What changes: the state's numbers in a row.
 struct Row {
@@ -75,7 +58,10 @@ public:
         m_slipTime = kSlipSteps * by;
         m_torn = state.torn;
         take(state);
-        grip();
+        if (state.time >= m_gripUntil) {
+            grip();
+            m_gripUntil = state.time + kGripFor;
+        }
         settle();
         slopes(m_k1);
         const Row begin = m_now;
@@ -147,7 +133,7 @@ private:
         for (std::size_t i = 0; i < m_rollers; ++i) state.speed[i] = m_drag[i].ended(begin.speed[i], m_now.speed[i]);
     }
 
-    /// Tension ratios that rollers hold, for the whole step.
+    /// Tension ratios that rollers hold: speed and tension, by which air comes between, change slowly.
     void grip()
     {
         m_ratio.resize(m_rollers);
@@ -162,10 +148,11 @@ private:
     /// Which devices hold in this step, by what pulls at its beginning.
     void settle()
     {
-        std::fill(m_way.begin(), m_way.end(), 0);
+        m_sliding = false;
+        std::fill(m_slip.begin(), m_slip.end(), 0.0);
         pulls();
         loosen();
-        pulls();
+        if (m_sliding) pulls();
         const double outer = radius(m_line.unwind, m_line, m_now.unwound);
         m_unwind = {0, m_drives.brake.si() + m_line.unwind.drag.si()};
         m_unwind.settle(m_now.unwindSpeed, m_pull.front() * outer * offCentre(m_line.unwind, m_now.unwindTurn));
@@ -205,7 +192,7 @@ private:
         m_flow.front() = m_now.unwound > 0 || m_unwindSurface < 0 ? m_unwindSurface / (1 + first) : 0;
         m_flow.back() = m_now.rewound > 0 || m_rewindSurface >= 0 ? m_rewindSurface / (1 + last) : 0;
         for (std::size_t i = 0; i < m_rollers; ++i) m_flow[i + 1] = leaving(m_now.speed[i], i, i + 1);
-        slide();
+        if (m_sliding) slide();
         for (std::size_t s = 0; s < m_spans; ++s) {
             const double more = passing(s + 1) - passing(s);
             m_pull[s] = m_strain[s] > 0 ? std::max(0.0, m_elastic[s] + m_rise[s] * m_line.loss.si() * more) : 0;
@@ -240,8 +227,9 @@ private:
             const Excess over = excess(i);
             const bool pulled = m_rise[i] + m_rise[i + 1] > 0;
             m_way[i] = nipped(i) || !pulled || over.by < -kNearly * m_line.stiffness.si() ? 0 : over.way;
+            m_sliding = m_sliding || m_way[i] != 0;
         }
-        for (bool settled = false; !settled;) {
+        for (bool settled = !m_sliding; !settled;) {
             settled = true;
             slide();
             for (std::size_t i = 0; i < m_rollers; ++i)
@@ -265,8 +253,11 @@ private:
             if (up + down == 0) continue;
             m_left[i] = -up;
             m_right[i] = -down;
-            m_middle[i] = up + down;
-            m_want[i] = m_way[i] * std::max(0.0, excess(i).by) / m_slipTime + up * (m_flow[i] - m_flow[i + 1]) -
+            m_middle[i] = (up + down) * kLeaning;
+            // Tensions before and behind, weighed as the slip has them: equal when they stand at the ratio.
+            const double behind = m_elastic[i + 1] * (m_way[i] > 0 ? 1 : m_ratio[i]);
+            const double before = m_elastic[i] * (m_way[i] > 0 ? m_ratio[i] : 1);
+            m_want[i] = (behind - before) / m_slipTime + up * (m_flow[i] - m_flow[i + 1]) -
                         down * (m_flow[i + 1] - m_flow[i + 2]);
         }
         // Thomas's way through three diagonals.
@@ -376,7 +367,8 @@ private:
     const Drives& m_drives;
     std::size_t m_spans, m_rollers;
     std::optional<std::size_t> m_torn;
-    double m_slipTime = 1;
+    double m_slipTime = 1, m_gripUntil = -1;
+    bool m_sliding = false;  ///< anywhere in this step
     double m_unwindSurface = 0, m_rewindSurface = 0;
     std::vector<double> m_strain, m_pull, m_elastic, m_flow, m_rise;  ///< m_rise: tension gained by web taken out
     std::vector<double> m_force, m_ratio, m_slip, m_left, m_right, m_middle, m_want;

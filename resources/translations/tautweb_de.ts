@@ -808,6 +808,10 @@
         <translation>%1 ist kein Anker: Der besteht aus der Zahl der Siegel, einem Doppelpunkt und mindestens den ersten %2 der %3 Zeichen des Kettenwerts (Ziffern und a bis f).</translation>
     </message>
     <message>
+        <source>%1 is not said: the practice press takes %2.</source>
+        <translation>%1 ist nicht angegeben: Die Übungsmaschine nimmt %2.</translation>
+    </message>
+    <message>
         <source>%1 is of an older layout, and it is not in order (%2, %3), so it was left as it is.</source>
         <translation>%1 hat einen älteren Aufbau und ist nicht in Ordnung (%2, %3); es blieb darum, wie es ist.</translation>
     </message>
@@ -6644,6 +6648,10 @@
         <translation>Der Strom ist an</translation>
     </message>
     <message>
+        <source>The practice press needs %1.</source>
+        <translation>Die Übungsmaschine braucht %1.</translation>
+    </message>
+    <message>
         <source>The press %1 is not withdrawn from use.</source>
         <translation>Die Maschine %1 ist nicht gesperrt.</translation>
     </message>
@@ -8720,12 +8728,20 @@
         <translation>Als Text in Anführungszeichen schreiben.</translation>
     </message>
     <message>
+        <source>Write it in its file, and practice goes by it.</source>
+        <translation>In seine Datei schreiben; dann richtet sich die Übung danach.</translation>
+    </message>
+    <message>
         <source>Write it in one of these units.</source>
         <translation>In einer dieser Einheiten schreiben.</translation>
     </message>
     <message>
         <source>Write it in one of: %1.</source>
         <translation>In einer davon schreiben: %1.</translation>
+    </message>
+    <message>
+        <source>Write it in the file that it belongs to.</source>
+        <translation>In die Datei schreiben, zu der es gehört.</translation>
     </message>
     <message>
         <source>Write it like 13.25, 13,25 or 13 1/4.</source>

@@ -808,6 +808,10 @@
         <translation>%1 no es un ancla: es el número de sellos, dos puntos y al menos los primeros %2 de los %3 caracteres del enlace (cifras y de la a a la f).</translation>
     </message>
     <message>
+        <source>%1 is not said: the practice press takes %2.</source>
+        <translation>%1 no consta: la máquina de prácticas toma %2.</translation>
+    </message>
+    <message>
         <source>%1 is of an older layout, and it is not in order (%2, %3), so it was left as it is.</source>
         <translation>%1 es de una estructura anterior y no está en orden (%2, %3), así que se dejó como está.</translation>
     </message>
@@ -6644,6 +6648,10 @@
         <translation>La corriente está conectada</translation>
     </message>
     <message>
+        <source>The practice press needs %1.</source>
+        <translation>La máquina de prácticas necesita %1.</translation>
+    </message>
+    <message>
         <source>The press %1 is not withdrawn from use.</source>
         <translation>La máquina %1 no está retirada del servicio.</translation>
     </message>
@@ -8720,12 +8728,20 @@
         <translation>Escríbalo como texto entre comillas.</translation>
     </message>
     <message>
+        <source>Write it in its file, and practice goes by it.</source>
+        <translation>Escríbalo en su archivo, y la práctica se guía por ello.</translation>
+    </message>
+    <message>
         <source>Write it in one of these units.</source>
         <translation>Escríbalo en una de estas unidades.</translation>
     </message>
     <message>
         <source>Write it in one of: %1.</source>
         <translation>Escríbalo en una de estas: %1.</translation>
+    </message>
+    <message>
+        <source>Write it in the file that it belongs to.</source>
+        <translation>Escríbalo en el archivo al que pertenece.</translation>
     </message>
     <message>
         <source>Write it like 13.25, 13,25 or 13 1/4.</source>
