@@ -65,7 +65,7 @@ void advance(const WebLine& line, WebState& state, const Drives& drives, Time by
 
 Force tensionIn(const WebLine& line, const WebState& state, std::size_t span)
 {
-    return state.torn == span ? Force{} : line.stiffness * strainOf(line.spans[span].si(), state.held[span]);
+    return isParted(state, span) ? Force{} : line.stiffness * strainOf(line.spans[span].si(), state.held[span]);
 }
 
 Length slackIn(const WebLine& line, const WebState& state, std::size_t span)
@@ -94,7 +94,7 @@ Energy energyOf(const WebLine& line, const WebState& state)
 {
     Energy energy;
     for (std::size_t s = 0; s < line.spans.size(); ++s) {
-        const double strain = state.torn == s ? 0 : strainOf(line.spans[s].si(), state.held[s]);
+        const double strain = isParted(state, s) ? 0 : strainOf(line.spans[s].si(), state.held[s]);
         energy.strained += line.stiffness.si() * strain * strain / 2 * state.held[s];
     }
     for (std::size_t i = 0; i < line.rollers.size(); ++i) {

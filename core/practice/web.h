@@ -71,7 +71,7 @@ struct WebState {
     std::vector<double> slid;                 ///< web that slid over each roller, forward positive
     double given = 0;                         ///< work that drives and clutch put in so far
     double taken = 0;                         ///< work that brake, bearings, slip and damping took out so far
-    std::optional<std::size_t> torn;          ///< the span that is parted: it pulls no more
+    std::vector<bool> parted;                 ///< spans that pull no more, torn or never joined; {} = none
     friend bool operator==(const WebState&, const WebState&) = default;
 };
 
@@ -82,6 +82,11 @@ struct WebState {
 /// Goes on by this much time, in equal steps of at most stepFor. The drives stay as they are.
 void advance(const WebLine& line, WebState& state, const Drives& drives, Time by);
 
+/// A span that is torn, cut or not yet joined.
+[[nodiscard]] inline bool isParted(const WebState& state, std::size_t span)
+{
+    return !state.parted.empty() && state.parted[span];
+}
 /// Tension in a span; 0 where it is slack or parted.
 [[nodiscard]] Force tensionIn(const WebLine& line, const WebState& state, std::size_t span);
 /// Web that hangs in a span beyond its length; 0 where it is taut.

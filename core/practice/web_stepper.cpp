@@ -56,7 +56,7 @@ public:
     void step(WebState& state, double by)
     {
         m_slipTime = kSlipSteps * by;
-        m_torn = state.torn;
+        m_parted = state.parted;
         take(state);
         if (state.time >= m_gripUntil) {
             grip();
@@ -180,7 +180,7 @@ private:
         const double stiffness = m_line.stiffness.si();
         for (std::size_t s = 0; s < m_spans; ++s) {
             const double length = m_line.spans[s].si(), held = m_now.held[s];
-            m_strain[s] = m_torn == s ? 0 : strainOf(length, held);
+            m_strain[s] = !m_parted.empty() && m_parted[s] ? 0 : strainOf(length, held);
             m_elastic[s] = stiffness * m_strain[s];
             m_rise[s] = m_strain[s] > 0 ? stiffness * length / (held * held) : 0;
         }
@@ -366,7 +366,7 @@ private:
     const WebLine& m_line;
     const Drives& m_drives;
     std::size_t m_spans, m_rollers;
-    std::optional<std::size_t> m_torn;
+    std::vector<bool> m_parted;
     double m_slipTime = 1, m_gripUntil = -1;
     bool m_sliding = false;  ///< anywhere in this step
     double m_unwindSurface = 0, m_rewindSurface = 0;

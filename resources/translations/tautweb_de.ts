@@ -836,6 +836,10 @@
         <translation>%1 sollen von der Rolle übrig sein, nicht mehr als ihre Hülse, außen %2.</translation>
     </message>
     <message>
+        <source>%1 is set to a value, and none was said.</source>
+        <translation>%1 wird auf einen Wert gestellt, und es wurde keiner genannt.</translation>
+    </message>
+    <message>
         <source>%1 is stated; the diameters give %2.</source>
         <translation>%1 ist angegeben; die Durchmesser ergeben %2.</translation>
     </message>
@@ -1500,6 +1504,10 @@
         <translation>Eine neue Phase beginnt, wo sich das Profil der Maschine geändert hat. Seit wann sich eine Ablesung verschoben hat, wird mit kumulierten Summen (6.3.2.3) gefunden und dort genannt, wo Zufall allein es selten täte. Ein Muster kann zufällig entstehen, etwa einmal in hundert Ablesungen.</translation>
     </message>
     <message>
+        <source>A nick in the outer wraps was left on the roll.</source>
+        <translation>Auf der Rolle blieb eine Kerbe in den äußeren Lagen.</translation>
+    </message>
+    <message>
         <source>A person has no id.</source>
         <translation>Eine Person hat keine Kennung.</translation>
     </message>
@@ -1534,6 +1542,14 @@
     <message>
         <source>A roll cannot measure %1 across: between %2 and %3 can be believed.</source>
         <translation>Eine Rolle kann nicht %1 Durchmesser haben: Glaubhaft ist zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>A roll hangs on the shaft already.</source>
+        <translation>Auf der Welle hängt schon eine Rolle.</translation>
+    </message>
+    <message>
+        <source>A roll hangs so that its web leaves over or under.</source>
+        <translation>Eine Rolle hängt so, dass ihre Bahn oben oder unten abläuft.</translation>
     </message>
     <message>
         <source>A roll is lifted and nothing holds it on the shaft yet.</source>
@@ -1622,6 +1638,14 @@
     <message>
         <source>A tag was read, and nobody has said yet that it is right.</source>
         <translation>Ein Rollenzettel wurde gelesen, und noch niemand hat gesagt, dass er stimmt.</translation>
+    </message>
+    <message>
+        <source>A tail caught in the dryer of station %1.</source>
+        <translation>Ein Überstand blieb im Trockner von Druckwerk %1 hängen.</translation>
+    </message>
+    <message>
+        <source>A tail that stood over was caught and held the web.</source>
+        <translation>Ein Überstand blieb hängen und hielt die Bahn fest.</translation>
     </message>
     <message>
         <source>A target set or a plan does not follow from its words.</source>
@@ -2532,6 +2556,10 @@
         <translation>Frei von beiden Anschlägen, leicht beweglich, etwa in der Mitte ruhend.</translation>
     </message>
     <message>
+        <source>Close it, with nobody inside.</source>
+        <translation>Schließen, wenn niemand darin ist.</translation>
+    </message>
+    <message>
         <source>Close other programs that have the logbook open, then do the last thing again.</source>
         <translation>Andere Programme schließen, die das Protokollbuch offen haben, dann das Letzte noch einmal tun.</translation>
     </message>
@@ -2744,6 +2772,10 @@
         <translation>Dieser Aufzeichnung nicht trauen. Das Protokollbuch aus einer Sicherung wiederherstellen oder den Durchgang noch einmal exportieren.</translation>
     </message>
     <message>
+        <source>Do that first.</source>
+        <translation>Das zuerst tun.</translation>
+    </message>
+    <message>
         <source>Does it fit its window?</source>
         <translation>Passt es in sein Fenster?</translation>
     </message>
@@ -2934,6 +2966,10 @@
     <message>
         <source>Fill it in, or go back.</source>
         <translation>Ausfüllen oder zurückgehen.</translation>
+    </message>
+    <message>
+        <source>Find out why it was, release it, and reset.</source>
+        <translation>Herausfinden, warum, dann lösen und zurücksetzen.</translation>
     </message>
     <message>
         <source>Finish it or abandon it first: what is open here goes on only in the file that is set aside.</source>
@@ -3254,6 +3290,10 @@
     <message>
         <source>Hands go into the press here, and no stop is held.</source>
         <translation>Hier greifen Hände in die Maschine, und kein Halt wird gehalten.</translation>
+    </message>
+    <message>
+        <source>Hands were in the way of the web while it moved.</source>
+        <translation>Hände waren im Weg der Bahn, während sie lief.</translation>
     </message>
     <message>
         <source>Hang it as the feed direction says, and look at the face before joining.</source>
@@ -3612,6 +3652,10 @@
         <translation>Sie passt nicht auf diesen Spanndorn: eine Rolle auf einer anderen Hülse nehmen.</translation>
     </message>
     <message>
+        <source>It does not reset: a stop is latched.</source>
+        <translation>Es setzt nicht zurück: Ein Halt ist eingerastet.</translation>
+    </message>
+    <message>
         <source>It follows at the next seal.</source>
         <translation>Es folgt beim nächsten Siegel.</translation>
     </message>
@@ -3654,6 +3698,10 @@
     <message>
         <source>It is tried again at the next seal; else choose another folder.</source>
         <translation>Beim nächsten Siegel wird es neu versucht; sonst einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>It smokes at the dryer of station %1.</source>
+        <translation>Am Trockner von Druckwerk %1 raucht es.</translation>
     </message>
     <message>
         <source>It takes at least %1.</source>
@@ -4072,6 +4120,10 @@
         <translation>In der Liste der Durchgänge nachsehen; ein Durchgang hat erst ein Siegel, wenn er beendet ist und abgezeichnet wurde.</translation>
     </message>
     <message>
+        <source>Look round the press, then reset.</source>
+        <translation>Um die Maschine herum sehen, dann zurücksetzen.</translation>
+    </message>
+    <message>
         <source>Look that it is meant. The maker's range, entered with the material, would be better.</source>
         <translation>Prüfen, ob es so gemeint ist. Der Bereich des Herstellers, beim Material eingegeben, wäre besser.</translation>
     </message>
@@ -4324,6 +4376,10 @@
         <translation>Mindestens eines in seinem Schlüssel in nennen: full, next_roll, re_web oder restart.</translation>
     </message>
     <message>
+        <source>Name one of its file.</source>
+        <translation>Einen aus ihrer Datei nennen.</translation>
+    </message>
+    <message>
         <source>Name one that it knows, or take that substrate in first.</source>
         <translation>Einen nennen, den es kennt, oder diesen Bedruckstoff zuerst einlesen.</translation>
     </message>
@@ -4404,8 +4460,16 @@
         <translation>Keine Ablesung hat sich auf Dauer verschoben.</translation>
     </message>
     <message>
+        <source>No roll hangs on the shaft.</source>
+        <translation>Auf der Welle hängt keine Rolle.</translation>
+    </message>
+    <message>
         <source>No roll is chosen yet.</source>
         <translation>Noch keine Rolle ist gewählt.</translation>
+    </message>
+    <message>
+        <source>No roll lies on the lift.</source>
+        <translation>Auf dem Lift liegt keine Rolle.</translation>
     </message>
     <message>
         <source>No run is open here.</source>
@@ -4430,6 +4494,10 @@
     <message>
         <source>No stop is held.</source>
         <translation>Kein Halt wird gehalten.</translation>
+    </message>
+    <message>
+        <source>No stop was held while somebody worked at the web.</source>
+        <translation>Es wurde kein Halt gehalten, während jemand an der Bahn arbeitete.</translation>
     </message>
     <message>
         <source>No straight web joins roller %1 to roller %2.</source>
@@ -4568,6 +4636,10 @@
         <translation>Es muss nichts wieder freigegeben werden.</translation>
     </message>
     <message>
+        <source>Nothing holds the two webs.</source>
+        <translation>Nichts hält die beiden Bahnen.</translation>
+    </message>
+    <message>
         <source>Nothing in this file is called "%1".</source>
         <translation>In dieser Datei heißt nichts „%1“.</translation>
     </message>
@@ -4582,6 +4654,14 @@
     <message>
         <source>Nothing of this roll can be run: of its %1 the outer wraps and the reserve of the automatic stop take all.</source>
         <translation>Nichts von dieser Rolle kann laufen: Von ihren %1 nehmen die Außenlagen und die Reserve des automatischen Halts alles.</translation>
+    </message>
+    <message>
+        <source>Nothing sets the tension there.</source>
+        <translation>Dort stellt nichts die Spannung ein.</translation>
+    </message>
+    <message>
+        <source>Nothing stirs: the press has no power.</source>
+        <translation>Nichts rührt sich: Die Maschine hat keinen Strom.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
@@ -5240,12 +5320,20 @@
         <translation>Einmal sagen, was der Schritt sein soll.</translation>
     </message>
     <message>
+        <source>Say over or under.</source>
+        <translation>Oben oder unten sagen.</translation>
+    </message>
+    <message>
         <source>Say the whole name of whoever holds it.</source>
         <translation>Den ganzen Namen dessen sagen, der ihn hält.</translation>
     </message>
     <message>
         <source>Say three letters of the name at least; of a visitor, enough to tell them apart.</source>
         <translation>Mindestens drei Buchstaben des Namens sagen; bei Besuchern genug, um sie zu unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Say to what it is set.</source>
+        <translation>Sagen, worauf gestellt wird.</translation>
     </message>
     <message>
         <source>Say web_break, wrong_roll or other.</source>
@@ -5544,6 +5632,10 @@
         <translation>Etwas, das zuerst kommt, ist noch offen: %1</translation>
     </message>
     <message>
+        <source>Something was left lying on the dryer.</source>
+        <translation>Auf dem Trockner blieb etwas liegen.</translation>
+    </message>
+    <message>
         <source>Spanish</source>
         <translation>Spanisch</translation>
     </message>
@@ -5674,6 +5766,10 @@
     <message>
         <source>Supervisor: I have voided this record</source>
         <translation>Aufsicht: Ich habe diese Aufzeichnung für ungültig erklärt</translation>
+    </message>
+    <message>
+        <source>Switch it on.</source>
+        <translation>Einschalten.</translation>
     </message>
     <message>
         <source>T = 0 where M / R &lt; J a / R^2</source>
@@ -6120,6 +6216,10 @@
         <translation>Die Not-Halt-Geräte sind geprüft</translation>
     </message>
     <message>
+        <source>The ends are not cut together.</source>
+        <translation>Die Enden sind nicht zusammen geschnitten.</translation>
+    </message>
+    <message>
         <source>The exported file says %1, which no file of its format does.</source>
         <translation>Die exportierte Datei sagt %1, was keine Datei ihres Formats tut.</translation>
     </message>
@@ -6212,12 +6312,20 @@
         <translation>Die Teilung des Zahnrads ist auf mehr als eine Weise angegeben.</translation>
     </message>
     <message>
+        <source>The guards' switches were not tested one by one.</source>
+        <translation>Die Schalter der Schutzeinrichtungen wurden nicht einzeln geprüft.</translation>
+    </message>
+    <message>
         <source>The guide is at mid-stroke</source>
         <translation>Der Bahnlaufregler steht in Mittelstellung</translation>
     </message>
     <message>
         <source>The guide is not at mid-stroke yet.</source>
         <translation>Der Bahnlaufregler steht noch nicht in Mittelstellung.</translation>
+    </message>
+    <message>
+        <source>The hanging web got round %1 and tore.</source>
+        <translation>Die lose Bahn wickelte sich um %1 und riss.</translation>
     </message>
     <message>
         <source>The heat that brake or clutch bears without end, from its maker.</source>
@@ -6316,6 +6424,10 @@
         <translation>Der Zug des Auftrags, %1, reicht über das hinaus, was der Materialhersteller erlaubt: Er ist auf %2 begrenzt.</translation>
     </message>
     <message>
+        <source>The joint bears less than the web.</source>
+        <translation>Die Klebestelle trägt weniger als die Bahn.</translation>
+    </message>
+    <message>
         <source>The key %1 is missing here.</source>
         <translation>Der Schlüssel %1 fehlt hier.</translation>
     </message>
@@ -6352,6 +6464,10 @@
         <translation>Die Lampen sind geparkt</translation>
     </message>
     <message>
+        <source>The lamps were not parked.</source>
+        <translation>Die Lampen waren nicht geparkt.</translation>
+    </message>
+    <message>
         <source>The largest core, by its inside, that it holds.</source>
         <translation>Die größte Hülse, innen gemessen, die er hält.</translation>
     </message>
@@ -6382,6 +6498,10 @@
     <message>
         <source>The length seems to be that of the roll when it was full. Say that it was opened: then the diameters count.</source>
         <translation>Die Länge scheint die der vollen Rolle zu sein. Sagen, dass sie angebrochen wurde: Dann zählen die Durchmesser.</translation>
+    </message>
+    <message>
+        <source>The lift does not raise the roll: %1 is less than it weighs.</source>
+        <translation>Der Lift hebt die Rolle nicht: %1 ist weniger, als sie wiegt.</translation>
     </message>
     <message>
         <source>The lift is down</source>
@@ -6568,6 +6688,10 @@
         <translation>Die schmalste Bahn, die sie fährt.</translation>
     </message>
     <message>
+        <source>The new web does not lie on the table.</source>
+        <translation>Die neue Bahn liegt nicht auf dem Tisch.</translation>
+    </message>
+    <message>
         <source>The newest of these readings has no window.</source>
         <translation>Die neueste dieser Ablesungen hat kein Fenster.</translation>
     </message>
@@ -6656,6 +6780,22 @@
         <translation>Die Maschine %1 ist nicht gesperrt.</translation>
     </message>
     <message>
+        <source>The press does not start: %1 is latched.</source>
+        <translation>Die Maschine läuft nicht an: %1 ist eingerastet.</translation>
+    </message>
+    <message>
+        <source>The press does not start: %1 is open.</source>
+        <translation>Die Maschine läuft nicht an: %1 ist offen.</translation>
+    </message>
+    <message>
+        <source>The press does not start: a stop is held.</source>
+        <translation>Die Maschine läuft nicht an: Ein Halt wird gehalten.</translation>
+    </message>
+    <message>
+        <source>The press does not start: it was not reset.</source>
+        <translation>Die Maschine läuft nicht an: Sie wurde nicht zurückgesetzt.</translation>
+    </message>
+    <message>
         <source>The press is withdrawn from use.</source>
         <translation>Die Maschine ist gesperrt.</translation>
     </message>
@@ -6668,8 +6808,16 @@
         <translation>Die Maschine bewegt sich in diesem Schritt, der nicht nach %1 fragt.</translation>
     </message>
     <message>
+        <source>The press moves though a guard is open: its switch sticks.</source>
+        <translation>Die Maschine läuft, obwohl eine Schutzeinrichtung offen ist: Ihr Schalter klemmt.</translation>
+    </message>
+    <message>
         <source>The press must not move: a stop is held by %1.</source>
         <translation>Die Maschine darf sich nicht bewegen: Ein Halt wird gehalten von %1.</translation>
+    </message>
+    <message>
+        <source>The pressure of the lift was not that of this roll.</source>
+        <translation>Der Druck des Lifts war nicht der dieser Rolle.</translation>
     </message>
     <message>
         <source>The procedure has %1 remedies here, the translation %2.</source>
@@ -6720,12 +6868,20 @@
         <translation>Die Hülse der Aufwicklung ist noch nicht verriegelt.</translation>
     </message>
     <message>
+        <source>The rewind's shaft does not hold a core.</source>
+        <translation>Die Welle der Aufwicklung hält keine Hülse.</translation>
+    </message>
+    <message>
         <source>The role %1 does not allow a run to be begun.</source>
         <translation>Die Funktion %1 erlaubt nicht, einen Durchgang zu beginnen.</translation>
     </message>
     <message>
         <source>The role %1 does not allow this.</source>
         <translation>Die Funktion %1 erlaubt dies nicht.</translation>
+    </message>
+    <message>
+        <source>The roll hangs the wrong way round.</source>
+        <translation>Die Rolle hängt verkehrt herum.</translation>
     </message>
     <message>
         <source>The roll is %1 across; the unwind takes %2 at most.</source>
@@ -6780,6 +6936,10 @@
         <translation>Die Rolle ist noch nicht auf der Welle.</translation>
     </message>
     <message>
+        <source>The roll is not up at the shaft.</source>
+        <translation>Die Rolle ist nicht oben an der Welle.</translation>
+    </message>
+    <message>
         <source>The roll is on the shaft</source>
         <translation>Die Rolle ist auf der Welle</translation>
     </message>
@@ -6794,6 +6954,10 @@
     <message>
         <source>The roll is wound the other way than usual on this press: feed it %1.</source>
         <translation>Die Rolle ist anders herum gewickelt, als an dieser Maschine üblich: Zuführung %1.</translation>
+    </message>
+    <message>
+        <source>The roll jumps up: %1 is far more than it weighs.</source>
+        <translation>Die Rolle springt hoch: %1 ist viel mehr, als sie wiegt.</translation>
     </message>
     <message>
         <source>The roll or its core is crushed.</source>
@@ -7084,6 +7248,14 @@
         <translation>Das Klebeband muss nur das Ende halten; die Bahn halten die Windungen.</translation>
     </message>
     <message>
+        <source>The tension of %1 was not set as this roll wants it.</source>
+        <translation>Die Spannung von %1 wurde nicht so eingestellt, wie diese Rolle sie braucht.</translation>
+    </message>
+    <message>
+        <source>The tension of %1 was not set at all.</source>
+        <translation>Die Spannung von %1 wurde gar nicht eingestellt.</translation>
+    </message>
+    <message>
         <source>The text of %1 ends otherwise than the procedure's.</source>
         <translation>Der Text von %1 endet anders als der des Ablaufs.</translation>
     </message>
@@ -7156,8 +7328,16 @@
         <translation>Die Bahn biegt sich in der freien Bahnlänge vor dem Bahnlaufregler; eine längere reicht weiter. Weniger als sein Stellweg heißt, dass der Winkel zuerst endet.</translation>
     </message>
     <message>
+        <source>The web broke behind %1.</source>
+        <translation>Die Bahn riss hinter %1.</translation>
+    </message>
+    <message>
         <source>The web from %1 to %2 would run through roller %3.</source>
         <translation>Die Bahn von %1 nach %2 würde durch Walze %3 laufen.</translation>
+    </message>
+    <message>
+        <source>The web hangs behind %1.</source>
+        <translation>Die Bahn hängt hinter %1 durch.</translation>
     </message>
     <message>
         <source>The web has been moved</source>
@@ -7178,6 +7358,10 @@
     <message>
         <source>The web is joined</source>
         <translation>Die Bahn ist verbunden</translation>
+    </message>
+    <message>
+        <source>The web is led away already.</source>
+        <translation>Die Bahn ist schon weggeführt.</translation>
     </message>
     <message>
         <source>The web is not joined yet.</source>
@@ -7248,6 +7432,10 @@
         <translation>Das Wort %1 kann zweimal gewählt werden.</translation>
     </message>
     <message>
+        <source>The wrong face of the web comes to the plates of station %1.</source>
+        <translation>Die falsche Seite der Bahn kommt an die Platten von Druckwerk %1.</translation>
+    </message>
+    <message>
         <source>There are %1 remedies; nobody reads more than %2.</source>
         <translation>Es gibt %1 Abhilfen; niemand liest mehr als %2.</translation>
     </message>
@@ -7260,12 +7448,20 @@
         <translation>Hier heißen zwei Dinge %1.</translation>
     </message>
     <message>
+        <source>There is no %1 on this press.</source>
+        <translation>An dieser Maschine gibt es kein %1.</translation>
+    </message>
+    <message>
         <source>There is no [[person]] in this file.</source>
         <translation>In dieser Datei gibt es kein [[person]].</translation>
     </message>
     <message>
         <source>There is no adapter for this core at the press. Get one, or take a roll on another core.</source>
         <translation>An der Maschine ist kein Adapter für diese Hülse. Einen besorgen oder eine Rolle auf anderer Hülse nehmen.</translation>
+    </message>
+    <message>
+        <source>There is no air.</source>
+        <translation>Es ist keine Luft da.</translation>
     </message>
     <message>
         <source>There is no condition called %1.</source>
@@ -7276,6 +7472,10 @@
         <translation>Es gibt kein Bedienteil mit der Funktion %1.</translation>
     </message>
     <message>
+        <source>There is no emergency stop %1 on this press.</source>
+        <translation>An dieser Maschine gibt es keinen Not-Halt %1.</translation>
+    </message>
+    <message>
         <source>There is no entry called %1 that this answer could fill.</source>
         <translation>Es gibt keinen Eintrag namens %1, den diese Antwort füllen könnte.</translation>
     </message>
@@ -7284,12 +7484,24 @@
         <translation>Es gibt kein Merkmal namens %1.</translation>
     </message>
     <message>
+        <source>There is no fault %1 to practise with.</source>
+        <translation>Es gibt keinen Fehler %1 zum Üben.</translation>
+    </message>
+    <message>
         <source>There is no file %1.</source>
         <translation>Es gibt keine Datei %1.</translation>
     </message>
     <message>
+        <source>There is no guard %1 on this press.</source>
+        <translation>An dieser Maschine gibt es keine Schutzeinrichtung %1.</translation>
+    </message>
+    <message>
         <source>There is no input called %1 that a step could use.</source>
         <translation>Es gibt keine Eingabe namens %1, die ein Schritt verwenden könnte.</translation>
+    </message>
+    <message>
+        <source>There is no joint yet.</source>
+        <translation>Es gibt noch keine Klebestelle.</translation>
     </message>
     <message>
         <source>There is no kind of run called %1.</source>
@@ -7530,6 +7742,10 @@
     <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Diese Stelle ist kein UTF-8-Text.</translation>
+    </message>
+    <message>
+        <source>This press has no lift.</source>
+        <translation>Diese Maschine hat keinen Lift.</translation>
     </message>
     <message>
         <source>This press has no zone %1.</source>
@@ -7932,6 +8148,14 @@
         <translation>Zum Schreiben das Programm an diesem PC aktualisieren. Bis dahin lassen sich seine versiegelten Durchgänge lesen: tautweb runs, sheet und export. Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>Use a control that its file names, or one of the works of hands.</source>
+        <translation>Ein Bedienteil nehmen, das ihre Datei nennt, oder eine Arbeit von Hand.</translation>
+    </message>
+    <message>
+        <source>Use a hoist.</source>
+        <translation>Ein Hebezeug nehmen.</translation>
+    </message>
+    <message>
         <source>Use a role of the list; what this shop calls the control belongs in the press profile.</source>
         <translation>Eine Funktion aus der Liste nehmen; wie dieser Betrieb das Bedienteil nennt, gehört ins Maschinenprofil.</translation>
     </message>
@@ -8138,6 +8362,10 @@
     <message>
         <source>Web on the roll, by its mass</source>
         <translation>Bahn auf der Rolle, nach ihrer Masse</translation>
+    </message>
+    <message>
+        <source>Web or tape stood over at a joint.</source>
+        <translation>An einer Klebestelle stand Bahn oder Band über.</translation>
     </message>
     <message>
         <source>Web that leaves the drawn plane behind it, over turn bars.</source>
@@ -8470,6 +8698,10 @@
     <message>
         <source>Who says so, or when it was measured.</source>
         <translation>Wer das sagt, oder wann es gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Whoever holds it gives it up, in person.</source>
+        <translation>Wer ihn hält, gibt ihn selbst frei.</translation>
     </message>
     <message>
         <source>Whoever may read that folder can read the record.</source>

@@ -836,6 +836,10 @@
         <translation>Se declara que queda %1 de la bobina, no más que su núcleo, %2 por fuera.</translation>
     </message>
     <message>
+        <source>%1 is set to a value, and none was said.</source>
+        <translation>%1 se ajusta a un valor, y no se dijo ninguno.</translation>
+    </message>
+    <message>
         <source>%1 is stated; the diameters give %2.</source>
         <translation>Se indica %1; los diámetros dan %2.</translation>
     </message>
@@ -1500,6 +1504,10 @@
         <translation>Una fase nueva empieza donde cambió el perfil de la máquina. Desde cuándo se ha desplazado una lectura se halla con sumas acumuladas (6.3.2.3), y se indica donde el azar por sí solo rara vez lo causaría. Un patrón puede darse por azar, más o menos una vez cada cien lecturas.</translation>
     </message>
     <message>
+        <source>A nick in the outer wraps was left on the roll.</source>
+        <translation>En la bobina quedó una mella en las vueltas exteriores.</translation>
+    </message>
+    <message>
         <source>A person has no id.</source>
         <translation>Una persona no tiene id.</translation>
     </message>
@@ -1534,6 +1542,14 @@
     <message>
         <source>A roll cannot measure %1 across: between %2 and %3 can be believed.</source>
         <translation>Una bobina no puede medir %1 de diámetro: se admite entre %2 y %3.</translation>
+    </message>
+    <message>
+        <source>A roll hangs on the shaft already.</source>
+        <translation>Ya cuelga una bobina en el eje.</translation>
+    </message>
+    <message>
+        <source>A roll hangs so that its web leaves over or under.</source>
+        <translation>Una bobina cuelga de modo que su banda sale por arriba o por abajo.</translation>
     </message>
     <message>
         <source>A roll is lifted and nothing holds it on the shaft yet.</source>
@@ -1622,6 +1638,14 @@
     <message>
         <source>A tag was read, and nobody has said yet that it is right.</source>
         <translation>Se leyó una etiqueta, y nadie ha dicho aún que es correcta.</translation>
+    </message>
+    <message>
+        <source>A tail caught in the dryer of station %1.</source>
+        <translation>Un cabo se enganchó en el secador de la estación %1.</translation>
+    </message>
+    <message>
+        <source>A tail that stood over was caught and held the web.</source>
+        <translation>Un cabo que sobresalía se enganchó y retuvo la banda.</translation>
     </message>
     <message>
         <source>A target set or a plan does not follow from its words.</source>
@@ -2532,6 +2556,10 @@
         <translation>Separado de ambos topes, con movimiento libre, en reposo más o menos en el centro.</translation>
     </message>
     <message>
+        <source>Close it, with nobody inside.</source>
+        <translation>Ciérrelo, sin nadie dentro.</translation>
+    </message>
+    <message>
         <source>Close other programs that have the logbook open, then do the last thing again.</source>
         <translation>Cierre otros programas que tengan abierto el libro de registro, y repita lo último.</translation>
     </message>
@@ -2744,6 +2772,10 @@
         <translation>No confíe en este registro. Restaure el libro de registro desde una copia de seguridad, o exporte de nuevo la preparación.</translation>
     </message>
     <message>
+        <source>Do that first.</source>
+        <translation>Haga eso primero.</translation>
+    </message>
+    <message>
         <source>Does it fit its window?</source>
         <translation>¿Cabe en su margen?</translation>
     </message>
@@ -2934,6 +2966,10 @@
     <message>
         <source>Fill it in, or go back.</source>
         <translation>Complételo, o vuelva atrás.</translation>
+    </message>
+    <message>
+        <source>Find out why it was, release it, and reset.</source>
+        <translation>Averigüe por qué lo estaba, suéltelo y rearme.</translation>
     </message>
     <message>
         <source>Finish it or abandon it first: what is open here goes on only in the file that is set aside.</source>
@@ -3254,6 +3290,10 @@
     <message>
         <source>Hands go into the press here, and no stop is held.</source>
         <translation>Aquí se meten las manos en la máquina, y no hay ningún paro mantenido.</translation>
+    </message>
+    <message>
+        <source>Hands were in the way of the web while it moved.</source>
+        <translation>Había manos en el camino de la banda mientras se movía.</translation>
     </message>
     <message>
         <source>Hang it as the feed direction says, and look at the face before joining.</source>
@@ -3612,6 +3652,10 @@
         <translation>No entra en este eje: tome una bobina con otro núcleo.</translation>
     </message>
     <message>
+        <source>It does not reset: a stop is latched.</source>
+        <translation>No se rearma: hay una parada enclavada.</translation>
+    </message>
+    <message>
         <source>It follows at the next seal.</source>
         <translation>Sigue con el próximo sello.</translation>
     </message>
@@ -3654,6 +3698,10 @@
     <message>
         <source>It is tried again at the next seal; else choose another folder.</source>
         <translation>Se intenta de nuevo con el próximo sello; si no, elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>It smokes at the dryer of station %1.</source>
+        <translation>Sale humo en el secador de la estación %1.</translation>
     </message>
     <message>
         <source>It takes at least %1.</source>
@@ -4072,6 +4120,10 @@
         <translation>Búsquela en la lista de preparaciones; una preparación solo tiene sello cuando ha terminado y se ha firmado.</translation>
     </message>
     <message>
+        <source>Look round the press, then reset.</source>
+        <translation>Mire alrededor de la máquina y rearme.</translation>
+    </message>
+    <message>
         <source>Look that it is meant. The maker's range, entered with the material, would be better.</source>
         <translation>Compruebe que es a propósito. El rango del fabricante, introducido con el material, sería mejor.</translation>
     </message>
@@ -4324,6 +4376,10 @@
         <translation>Nombre al menos una en su campo in: full, next_roll, re_web o restart.</translation>
     </message>
     <message>
+        <source>Name one of its file.</source>
+        <translation>Nombre una de su archivo.</translation>
+    </message>
+    <message>
         <source>Name one that it knows, or take that substrate in first.</source>
         <translation>Indique uno que conozca, o incorpore antes ese sustrato.</translation>
     </message>
@@ -4404,8 +4460,16 @@
         <translation>Ninguna lectura se ha desplazado de forma duradera.</translation>
     </message>
     <message>
+        <source>No roll hangs on the shaft.</source>
+        <translation>No cuelga ninguna bobina en el eje.</translation>
+    </message>
+    <message>
         <source>No roll is chosen yet.</source>
         <translation>Aún no se ha elegido ninguna bobina.</translation>
+    </message>
+    <message>
+        <source>No roll lies on the lift.</source>
+        <translation>No hay ninguna bobina en el elevador.</translation>
     </message>
     <message>
         <source>No run is open here.</source>
@@ -4430,6 +4494,10 @@
     <message>
         <source>No stop is held.</source>
         <translation>No hay ningún paro mantenido.</translation>
+    </message>
+    <message>
+        <source>No stop was held while somebody worked at the web.</source>
+        <translation>No se retuvo ninguna parada mientras alguien trabajaba en la banda.</translation>
     </message>
     <message>
         <source>No straight web joins roller %1 to roller %2.</source>
@@ -4568,6 +4636,10 @@
         <translation>No hay nada que devolver.</translation>
     </message>
     <message>
+        <source>Nothing holds the two webs.</source>
+        <translation>Nada sujeta las dos bandas.</translation>
+    </message>
+    <message>
         <source>Nothing in this file is called "%1".</source>
         <translation>Nada en este archivo se llama «%1».</translation>
     </message>
@@ -4582,6 +4654,14 @@
     <message>
         <source>Nothing of this roll can be run: of its %1 the outer wraps and the reserve of the automatic stop take all.</source>
         <translation>Nada de esta bobina se puede correr: de sus %1, las vueltas exteriores y la reserva del paro automático se llevan todo.</translation>
+    </message>
+    <message>
+        <source>Nothing sets the tension there.</source>
+        <translation>Nada ajusta ahí la tensión.</translation>
+    </message>
+    <message>
+        <source>Nothing stirs: the press has no power.</source>
+        <translation>Nada se mueve: la máquina no tiene corriente.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
@@ -5240,12 +5320,20 @@
         <translation>Diga una sola vez qué debe ser el paso.</translation>
     </message>
     <message>
+        <source>Say over or under.</source>
+        <translation>Diga por arriba o por abajo.</translation>
+    </message>
+    <message>
         <source>Say the whole name of whoever holds it.</source>
         <translation>Diga el nombre completo de quien lo mantiene.</translation>
     </message>
     <message>
         <source>Say three letters of the name at least; of a visitor, enough to tell them apart.</source>
         <translation>Diga al menos tres letras del nombre; de un visitante, lo suficiente para distinguirlos.</translation>
+    </message>
+    <message>
+        <source>Say to what it is set.</source>
+        <translation>Diga a qué se ajusta.</translation>
     </message>
     <message>
         <source>Say web_break, wrong_roll or other.</source>
@@ -5544,6 +5632,10 @@
         <translation>Sigue abierto algo que va antes: %1</translation>
     </message>
     <message>
+        <source>Something was left lying on the dryer.</source>
+        <translation>Se dejó algo encima del secador.</translation>
+    </message>
+    <message>
         <source>Spanish</source>
         <translation>español</translation>
     </message>
@@ -5674,6 +5766,10 @@
     <message>
         <source>Supervisor: I have voided this record</source>
         <translation>Supervisor: he anulado este registro</translation>
+    </message>
+    <message>
+        <source>Switch it on.</source>
+        <translation>Conéctela.</translation>
     </message>
     <message>
         <source>T = 0 where M / R &lt; J a / R^2</source>
@@ -6120,6 +6216,10 @@
         <translation>Los paros de emergencia están probados</translation>
     </message>
     <message>
+        <source>The ends are not cut together.</source>
+        <translation>Los extremos no están cortados juntos.</translation>
+    </message>
+    <message>
         <source>The exported file says %1, which no file of its format does.</source>
         <translation>El archivo exportado dice %1, cosa que no dice ningún archivo de su formato.</translation>
     </message>
@@ -6212,12 +6312,20 @@
         <translation>El paso del engranaje se da de más de una manera.</translation>
     </message>
     <message>
+        <source>The guards' switches were not tested one by one.</source>
+        <translation>No se probaron los interruptores de los resguardos uno por uno.</translation>
+    </message>
+    <message>
         <source>The guide is at mid-stroke</source>
         <translation>El guiador está en el centro de su recorrido</translation>
     </message>
     <message>
         <source>The guide is not at mid-stroke yet.</source>
         <translation>El guiador aún no está en el centro de su recorrido.</translation>
+    </message>
+    <message>
+        <source>The hanging web got round %1 and tore.</source>
+        <translation>La banda floja se enrolló en %1 y se rompió.</translation>
     </message>
     <message>
         <source>The heat that brake or clutch bears without end, from its maker.</source>
@@ -6316,6 +6424,10 @@
         <translation>La tensión del trabajo, %1, rebasa lo que admite el fabricante del material: se rebaja a %2.</translation>
     </message>
     <message>
+        <source>The joint bears less than the web.</source>
+        <translation>El empalme aguanta menos que la banda.</translation>
+    </message>
+    <message>
         <source>The key %1 is missing here.</source>
         <translation>Aquí falta el campo %1.</translation>
     </message>
@@ -6352,6 +6464,10 @@
         <translation>Las lámparas están en reposo</translation>
     </message>
     <message>
+        <source>The lamps were not parked.</source>
+        <translation>Las lámparas no estaban apartadas.</translation>
+    </message>
+    <message>
         <source>The largest core, by its inside, that it holds.</source>
         <translation>El núcleo mayor, por dentro, que sujeta.</translation>
     </message>
@@ -6382,6 +6498,10 @@
     <message>
         <source>The length seems to be that of the roll when it was full. Say that it was opened: then the diameters count.</source>
         <translation>La longitud parece ser la de la bobina cuando estaba llena. Diga que se abrió: entonces cuentan los diámetros.</translation>
+    </message>
+    <message>
+        <source>The lift does not raise the roll: %1 is less than it weighs.</source>
+        <translation>El elevador no levanta la bobina: %1 es menos de lo que pesa.</translation>
     </message>
     <message>
         <source>The lift is down</source>
@@ -6568,6 +6688,10 @@
         <translation>La banda más estrecha que admite.</translation>
     </message>
     <message>
+        <source>The new web does not lie on the table.</source>
+        <translation>La banda nueva no está sobre la mesa.</translation>
+    </message>
+    <message>
         <source>The newest of these readings has no window.</source>
         <translation>La última de estas lecturas no tiene margen.</translation>
     </message>
@@ -6656,6 +6780,22 @@
         <translation>La máquina %1 no está retirada del servicio.</translation>
     </message>
     <message>
+        <source>The press does not start: %1 is latched.</source>
+        <translation>La máquina no arranca: %1 está enclavada.</translation>
+    </message>
+    <message>
+        <source>The press does not start: %1 is open.</source>
+        <translation>La máquina no arranca: %1 está abierta.</translation>
+    </message>
+    <message>
+        <source>The press does not start: a stop is held.</source>
+        <translation>La máquina no arranca: alguien retiene una parada.</translation>
+    </message>
+    <message>
+        <source>The press does not start: it was not reset.</source>
+        <translation>La máquina no arranca: no se rearmó.</translation>
+    </message>
+    <message>
         <source>The press is withdrawn from use.</source>
         <translation>La máquina está retirada del servicio.</translation>
     </message>
@@ -6668,8 +6808,16 @@
         <translation>La máquina se mueve en este paso, que no exige %1.</translation>
     </message>
     <message>
+        <source>The press moves though a guard is open: its switch sticks.</source>
+        <translation>La máquina se mueve con un resguardo abierto: su interruptor está atascado.</translation>
+    </message>
+    <message>
         <source>The press must not move: a stop is held by %1.</source>
         <translation>La máquina no debe moverse: mantiene un paro %1.</translation>
+    </message>
+    <message>
+        <source>The pressure of the lift was not that of this roll.</source>
+        <translation>La presión del elevador no era la de esta bobina.</translation>
     </message>
     <message>
         <source>The procedure has %1 remedies here, the translation %2.</source>
@@ -6720,12 +6868,20 @@
         <translation>El núcleo del rebobinador aún no está bloqueado.</translation>
     </message>
     <message>
+        <source>The rewind's shaft does not hold a core.</source>
+        <translation>El eje del rebobinador no sujeta ningún núcleo.</translation>
+    </message>
+    <message>
         <source>The role %1 does not allow a run to be begun.</source>
         <translation>El rol %1 no permite empezar una preparación.</translation>
     </message>
     <message>
         <source>The role %1 does not allow this.</source>
         <translation>El rol %1 no permite esto.</translation>
+    </message>
+    <message>
+        <source>The roll hangs the wrong way round.</source>
+        <translation>La bobina cuelga al revés.</translation>
     </message>
     <message>
         <source>The roll is %1 across; the unwind takes %2 at most.</source>
@@ -6780,6 +6936,10 @@
         <translation>La bobina aún no está en el eje.</translation>
     </message>
     <message>
+        <source>The roll is not up at the shaft.</source>
+        <translation>La bobina no está arriba, junto al eje.</translation>
+    </message>
+    <message>
         <source>The roll is on the shaft</source>
         <translation>La bobina está en el eje</translation>
     </message>
@@ -6794,6 +6954,10 @@
     <message>
         <source>The roll is wound the other way than usual on this press: feed it %1.</source>
         <translation>La bobina está enrollada al revés de lo habitual en esta máquina: aliméntela %1.</translation>
+    </message>
+    <message>
+        <source>The roll jumps up: %1 is far more than it weighs.</source>
+        <translation>La bobina salta: %1 es mucho más de lo que pesa.</translation>
     </message>
     <message>
         <source>The roll or its core is crushed.</source>
@@ -7084,6 +7248,14 @@
         <translation>La cinta solo tiene que sujetar la cola; las vueltas sujetan la banda.</translation>
     </message>
     <message>
+        <source>The tension of %1 was not set as this roll wants it.</source>
+        <translation>La tensión de %1 no se ajustó como la pide esta bobina.</translation>
+    </message>
+    <message>
+        <source>The tension of %1 was not set at all.</source>
+        <translation>La tensión de %1 no se ajustó en absoluto.</translation>
+    </message>
+    <message>
         <source>The text of %1 ends otherwise than the procedure's.</source>
         <translation>El texto de %1 termina de otro modo que el del procedimiento.</translation>
     </message>
@@ -7156,8 +7328,16 @@
         <translation>La banda se flexiona en el tramo antes del guiador; un tramo más largo llega más lejos. Menos que su recorrido indica que el ángulo termina antes.</translation>
     </message>
     <message>
+        <source>The web broke behind %1.</source>
+        <translation>La banda se rompió detrás de %1.</translation>
+    </message>
+    <message>
         <source>The web from %1 to %2 would run through roller %3.</source>
         <translation>La banda de %1 a %2 pasaría a través del rodillo %3.</translation>
+    </message>
+    <message>
+        <source>The web hangs behind %1.</source>
+        <translation>La banda cuelga detrás de %1.</translation>
     </message>
     <message>
         <source>The web has been moved</source>
@@ -7178,6 +7358,10 @@
     <message>
         <source>The web is joined</source>
         <translation>La banda está unida</translation>
+    </message>
+    <message>
+        <source>The web is led away already.</source>
+        <translation>La banda ya está pasada.</translation>
     </message>
     <message>
         <source>The web is not joined yet.</source>
@@ -7248,6 +7432,10 @@
         <translation>La palabra %1 se puede elegir dos veces.</translation>
     </message>
     <message>
+        <source>The wrong face of the web comes to the plates of station %1.</source>
+        <translation>La cara equivocada de la banda llega a las planchas de la estación %1.</translation>
+    </message>
+    <message>
         <source>There are %1 remedies; nobody reads more than %2.</source>
         <translation>Hay %1 remedios; nadie lee más de %2.</translation>
     </message>
@@ -7260,12 +7448,20 @@
         <translation>Aquí hay dos cosas llamadas %1.</translation>
     </message>
     <message>
+        <source>There is no %1 on this press.</source>
+        <translation>No hay %1 en esta máquina.</translation>
+    </message>
+    <message>
         <source>There is no [[person]] in this file.</source>
         <translation>No hay ningún [[person]] en este archivo.</translation>
     </message>
     <message>
         <source>There is no adapter for this core at the press. Get one, or take a roll on another core.</source>
         <translation>No hay adaptador para este núcleo en la máquina. Consiga uno, o tome una bobina con otro núcleo.</translation>
+    </message>
+    <message>
+        <source>There is no air.</source>
+        <translation>No hay aire.</translation>
     </message>
     <message>
         <source>There is no condition called %1.</source>
@@ -7276,6 +7472,10 @@
         <translation>No hay ningún mando con el rol %1.</translation>
     </message>
     <message>
+        <source>There is no emergency stop %1 on this press.</source>
+        <translation>No hay ninguna parada de emergencia %1 en esta máquina.</translation>
+    </message>
+    <message>
         <source>There is no entry called %1 that this answer could fill.</source>
         <translation>No hay ninguna entrada llamada %1 que esta respuesta pueda rellenar.</translation>
     </message>
@@ -7284,12 +7484,24 @@
         <translation>No hay ningún hecho llamado %1.</translation>
     </message>
     <message>
+        <source>There is no fault %1 to practise with.</source>
+        <translation>No hay ninguna avería %1 para practicar.</translation>
+    </message>
+    <message>
         <source>There is no file %1.</source>
         <translation>No hay ningún archivo %1.</translation>
     </message>
     <message>
+        <source>There is no guard %1 on this press.</source>
+        <translation>No hay ningún resguardo %1 en esta máquina.</translation>
+    </message>
+    <message>
         <source>There is no input called %1 that a step could use.</source>
         <translation>No hay ningún dato llamado %1 que un paso pueda usar.</translation>
+    </message>
+    <message>
+        <source>There is no joint yet.</source>
+        <translation>Aún no hay empalme.</translation>
     </message>
     <message>
         <source>There is no kind of run called %1.</source>
@@ -7530,6 +7742,10 @@
     <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Este lugar no es texto UTF-8.</translation>
+    </message>
+    <message>
+        <source>This press has no lift.</source>
+        <translation>Esta máquina no tiene elevador.</translation>
     </message>
     <message>
         <source>This press has no zone %1.</source>
@@ -7932,6 +8148,14 @@
         <translation>Actualice el programa en este PC para escribir en él. Hasta entonces se pueden leer sus preparaciones selladas: tautweb runs, sheet y export. No se cambió nada.</translation>
     </message>
     <message>
+        <source>Use a control that its file names, or one of the works of hands.</source>
+        <translation>Use un mando que su archivo nombre, o uno de los trabajos de manos.</translation>
+    </message>
+    <message>
+        <source>Use a hoist.</source>
+        <translation>Use un polipasto.</translation>
+    </message>
+    <message>
         <source>Use a role of the list; what this shop calls the control belongs in the press profile.</source>
         <translation>Use un rol de la lista; cómo llama este taller al mando va en el perfil de la máquina.</translation>
     </message>
@@ -8138,6 +8362,10 @@
     <message>
         <source>Web on the roll, by its mass</source>
         <translation>Banda en la bobina, por su masa</translation>
+    </message>
+    <message>
+        <source>Web or tape stood over at a joint.</source>
+        <translation>En un empalme sobresalía banda o cinta.</translation>
     </message>
     <message>
         <source>Web that leaves the drawn plane behind it, over turn bars.</source>
@@ -8470,6 +8698,10 @@
     <message>
         <source>Who says so, or when it was measured.</source>
         <translation>Quién lo dice, o cuándo se midió.</translation>
+    </message>
+    <message>
+        <source>Whoever holds it gives it up, in person.</source>
+        <translation>Quien la retiene la suelta, en persona.</translation>
     </message>
     <message>
         <source>Whoever may read that folder can read the record.</source>

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "core/inputs/press.h"
+#include "core/units/quantity.h"
+
+namespace taut::practice {
+
+/// What the press is told to do.
+enum class Motion : std::uint8_t { Standing, HeldToRun, Running };
+/// Where the new roll is.
+enum class RollAt : std::uint8_t { Floor, Lift, Shaft };
+/// How the web of the last job and the new one hang together.
+struct Joint {
+    bool led = false;  ///< the new web lies on the splice table
+    bool cut = false;  ///< both ends are cut together
+    bool taped = false;
+    bool trimmed = false;  ///< nothing of tape or web stands over
+    friend bool operator==(const Joint&, const Joint&) = default;
+};
+
+/// Everything at the practice press that is not web dynamics: what hands, switches and knobs have left it in.
+struct PressState {
+    bool mains = false, air = false, reset = false;  ///< reset: the emergency-stop circuit was, since it last fell
+    std::set<std::string> stops;                     ///< emergency stops that are latched
+    std::set<std::string> open;                      ///< guards that stand open
+    bool held = false;                               ///< somebody's maintained stop is on
+    Motion motion = Motion::Standing;
+    Speed asked;                               ///< to which a running press goes
+    std::map<std::string, Quantity> settings;  ///< of each zone that was set
+    std::set<std::string> nips;                ///< closed
+    bool tableClamps = false;                  ///< both hold
+    RollAt roll = RollAt::Floor;
+    Pressure liftAir;
+    double lifted = 0;  ///< share of the lift's way
+    bool shaftAir = false, rewindAir = false;
+    std::optional<inputs::Feed> feed;  ///< how the roll was hung
+    Length offCentre;                  ///< of the roll on its shaft, to the drive side
+    bool stripped = false;             ///< its outer wraps are off
+    bool coreHeld = false;             ///< the web is taped to the rewind's core
+    Joint joint;
+    std::set<std::string> lampsOpen;  ///< dryers whose shutters stand open, by the station's number
+    std::set<std::string> rags;       ///< dryers on which something lies
+    friend bool operator==(const PressState&, const PressState&) = default;
+};
+
+}  // namespace taut::practice

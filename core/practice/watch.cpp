@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/practice/watch.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace taut::practice {
+
+namespace {
+
+/// Sound web is not the same everywhere: pieces of this length have a strength of their own, a few percent apart.
+constexpr double kPiece = 0.25, kScatter = 0.04;
+/// Hanging web is seen from here on, and gets round a roller from there on.
+constexpr double kHangs = 0.3, kWraps = 1.0;
+/// Paper takes fire at about 230 degrees (common knowledge, from memory); above the room.
+constexpr double kSmokes = 190;
+
+}  // namespace
+
+void Watch::look()
+{
+    tear();
+    hang();
+    carry();
+    scorch();
+}
+
+std::string Watch::between(std::size_t span) const
+{
+    const auto& places = m_world.m_line.places;
+    return span == 0 ? "unwind" : places[span - 1].id;
+}
+
+/// The zone's setting is what pulls, or what does not.
+Cause Watch::settingOf(std::size_t span) const
+{
+    for (const LineZone& zone : m_world.m_line.zones)
+        if (span >= zone.first && span <= zone.last) {
+            const bool set = m_world.m_press.settings.count(zone.id) != 0;
+            const auto& said = m_world.m_setup.inputs.press->zone(zone.id)->name;
+            return {"tension." + zone.id + ".setting",
+                    {},
+                    set ? Text("The tension of %1 was not set as this roll wants it.", {said})
+                        : Text("The tension of %1 was not set at all.", {said})};
+        }
+    return {"thread.main.length", {}, "Nothing sets the tension there."};
+}
+
+/// How much of its strength the weakest piece of a sound span has.
+double Watch::soundShare(std::size_t span) const
+{
+    double from = m_world.paidOut();
+    for (std::size_t s = 0; s < span; ++s) from -= m_world.m_web.held[s];
+    const double to = from - m_world.m_web.held[span];
+    double least = 1;
+    for (auto piece = static_cast<std::int64_t>(std::floor(to / kPiece)); static_cast<double>(piece) * kPiece < from;
+         ++piece) {
+        Chance chance(m_world.m_setup.seed, static_cast<std::uint64_t>(piece) + 1000);
+        least = std::min(least, 1 - kScatter * std::abs(chance.normal()));
+    }
+    return least;
+}
+
+void Watch::tearAt(std::size_t span, const World::Mark* weak)
+{
+    World& w = m_world;
+    std::vector<Cause> causes;
+    const bool caught = !w.m_caught.empty();
+    if (weak != nullptr && weak->what == World::Mark::What::Nick)
+        causes.push_back({"strip.diameter", {}, "A nick in the outer wraps was left on the roll."});
+    else if (weak != nullptr)
+        causes.push_back({"splice.gap", {}, "The joint bears less than the web."});
+    if (caught)
+        causes.push_back({"splice.margin", {}, "A tail that stood over was caught and held the web."});
+    else if (weak == nullptr || weak->what != World::Mark::What::Nick)
+        causes.push_back(settingOf(span));
+    w.m_web.parted[span] = true;
+    w.m_caught.clear();
+    w.happens("web.broke", between(span), {"The web broke behind %1.", {between(span)}}, std::move(causes));
+}
+
+void Watch::tear()
+{
+    World& w = m_world;
+    const double breaks = w.m_line.breaks.si();
+    for (std::size_t s = 0; s < w.m_web.held.size(); ++s) {
+        const double pull = tensionIn(w.m_line.web, w.m_web, s).si();
+        if (pull <= 0) continue;
+        const World::Mark* weak = nullptr;
+        for (const World::Mark& mark : w.m_marks) {
+            if (mark.share >= 1 || (weak != nullptr && mark.share >= weak->share)) continue;
+            const auto spot = w.spotOf(w.paidOut() - mark.in);
+            if (spot && spot->span == s) weak = &mark;
+        }
+        if (weak != nullptr && pull > breaks * weak->share) return tearAt(s, weak);
+        if (pull > breaks * (1 - 4 * kScatter) && pull > breaks * soundShare(s)) return tearAt(s, nullptr);
+    }
+}
+
+void Watch::hang()
+{
+    World& w = m_world;
+    if (w.m_speed == Speed{}) return;
+    for (const LineZone& zone : w.m_line.zones)
+        for (std::size_t s = zone.first; s <= zone.last; ++s) {
+            if (isParted(w.m_web, s)) continue;
+            const double slack = slackIn(w.m_line.web, w.m_web, s).si();
+            if (slack < kHangs) continue;
+            w.happens("web.slack", zone.id, {"The web hangs behind %1.", {between(s)}}, {settingOf(s)});
+            if (slack < kWraps || s == 0) continue;
+            w.m_web.parted[s] = true;
+            w.happens("web.wrapped", between(s), {"The hanging web got round %1 and tore.", {between(s)}},
+                      {settingOf(s)});
+        }
+}
+
+/// What goes with the web comes to a print station: a tail catches in its dryer, the joint brings the new roll's face.
+void Watch::carry()
+{
+    World& w = m_world;
+    for (World::Mark& mark : w.m_marks) {
+        const auto spot = w.spotOf(w.paidOut() - mark.in);
+        if (!spot || spot->span <= mark.span) continue;
+        for (std::size_t roller = mark.span; roller < spot->span; ++roller) {
+            const auto& station = w.m_line.places[roller].station;
+            if (!station) continue;
+            const auto found =
+                std::find_if(w.m_setup.inputs.press->stations.begin(), w.m_setup.inputs.press->stations.end(),
+                             [&](const inputs::Station& one) { return one.number == *station; });
+            const bool dries =
+                found != w.m_setup.inputs.press->stations.end() && !found->dryer.empty() && found->dryer != "none";
+            const std::string number = std::to_string(*station);
+            if (mark.what == World::Mark::What::Tail && dries) {
+                w.m_caught.push_back(roller);
+                w.happens("tail.caught", number, {"A tail caught in the dryer of station %1.", {number}},
+                          {{"splice.margin", {}, "Web or tape stood over at a joint."}});
+            }
+            if (mark.what != World::Mark::What::Joint) continue;
+            const auto right = inputs::feedFor(*w.m_setup.inputs.press, *w.m_setup.inputs.roll);
+            if (right && w.m_press.feed && *w.m_press.feed != *right)
+                w.happens("print.wrong_face", number,
+                          {"The wrong face of the web comes to the plates of station %1.", {number}},
+                          {{"roll.feed", {}, "The roll hangs the wrong way round."}});
+        }
+        mark.span = spot->span;
+    }
+}
+
+void Watch::scorch()
+{
+    World& w = m_world;
+    for (std::size_t i = 0; i < w.m_heat.size(); ++i) {
+        if (w.m_heat[i] < kSmokes) continue;
+        const std::string number = std::to_string(*w.m_line.places[i].station);
+        std::vector<Cause> causes{{{}, "lamps_parked", "The lamps were not parked."}};
+        if (w.m_press.rags.count(number) != 0)
+            causes.push_back({{}, "guards_closed", "Something was left lying on the dryer."});
+        w.happens("lamp.smoke", number, {"It smokes at the dryer of station %1.", {number}}, std::move(causes));
+    }
+}
+
+}  // namespace taut::practice

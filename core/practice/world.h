@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/chance.h"
+#include "core/base/text.h"
+#include "core/practice/line.h"
+#include "core/practice/press_state.h"
+
+namespace taut::practice {
+
+/// Something that is not as files and labels say, or that somebody left so. `what` is one of faultNames().
+struct Fault {
+    std::string what;
+    std::string item = {};  ///< which guard, zone or station, where there are several
+    double amount = 0;      ///< what it takes: a share of the torque that is left, a share of the diameter
+    friend bool operator==(const Fault&, const Fault&) = default;
+};
+[[nodiscard]] const std::vector<std::string>& faultNames();
+
+/// What a world is made of. The inputs are what people read; faults make the truth differ from them.
+struct Setup {
+    inputs::Inputs inputs;
+    std::uint64_t seed = 0;
+    std::vector<Fault> faults;
+};
+
+/// One thing done: a control, under the role that it has in a press file's [labels], or a work of hands (deedNames()).
+struct Deed {
+    std::string what;
+    std::string item = {};            ///< which one, where there are several: a guard, a station, a zone's id
+    std::optional<Quantity> to = {};  ///< to what a knob or a pressure is set
+    bool on = true;                   ///< switched on, closed, latched, begun; false the other way
+    friend bool operator==(const Deed&, const Deed&) = default;
+};
+[[nodiscard]] const std::vector<std::string>& deedNames();
+
+/// A state that led to what happened, and what of a procedure guards against it: a target to be set or a condition to
+/// be given.
+struct Cause {
+    std::string target, condition;  ///< one of them; the other ""
+    Text text;
+};
+/// What came of the state of things.
+struct Consequence {
+    double at = 0;      ///< s
+    std::string code;   ///< stable: web.broke, web.slack, tail.caught ...
+    std::string where;  ///< roller, zone or station; "" = nowhere in particular
+    Text text;
+    std::vector<Cause> causes;
+};
+
+/// A press to practise on, as its state makes it answer: from the same setup and the same deeds at the same times the
+/// same things happen, to the last bit.
+class World {
+public:
+    /// As the last shift left it: without energy, its web from the splice table to the rewind, the new roll on the
+    /// floor. Refuses what lineOf refuses, and practice.fault for a fault that there is not.
+    [[nodiscard]] static Result<World> build(const Setup& setup);
+
+    /// Does it, or says why press or hands cannot: practice.deed (there is no such thing here), press.dead,
+    /// press.stopped, press.guard_open, press.held, practice.first (something comes before).
+    [[nodiscard]] Result<Done> perform(const Deed& deed);
+    /// Time goes on, in ticks of 10 ms.
+    void advance(Time by);
+
+    [[nodiscard]] double time() const { return m_web.time; }
+    [[nodiscard]] const PressState& press() const { return m_press; }
+    [[nodiscard]] const Line& line() const { return m_line; }
+    [[nodiscard]] const WebState& web() const { return m_web; }
+    [[nodiscard]] Speed speed() const { return m_speed; }
+    [[nodiscard]] const std::vector<Consequence>& consequences() const { return m_consequences; }
+    /// Where the joint is: the span, and how far along it; nullopt before there is one and once it is wound up.
+    struct Spot {
+        std::size_t span = 0;
+        Length along;
+    };
+    [[nodiscard]] std::optional<Spot> joint() const;
+    /// How far the lift must be charged to balance this roll.
+    [[nodiscard]] Pressure liftBalance() const;
+
+private:
+    World() = default;
+    friend class Hands;
+    friend class Watch;
+    [[nodiscard]] Drives drives() const;
+    void tick();
+    void runUp();
+    void lift();
+    void warm();
+    [[nodiscard]] Result<Done> mayMove() const;
+    void happens(std::string code, std::string where, Text text, std::vector<Cause> causes);
+    [[nodiscard]] bool has(const std::string& fault, const std::string& item = {}) const;
+    [[nodiscard]] double amountOf(const std::string& fault, const std::string& item, double otherwise) const;
+    [[nodiscard]] std::optional<Spot> spotOf(double behindUnwind) const;
+    [[nodiscard]] Torque torqueOf(const inputs::Zone& zone) const;
+    [[nodiscard]] double paidOut() const { return m_onRoll - m_web.unwound; }
+    [[nodiscard]] bool unwinding() const { return m_press.joint.led; }
+
+    /// Something in the web that goes with it, by how much web at rest lay outside it on the roll when it was hung;
+    /// what is of the old web lies before the roll's beginning.
+    struct Mark {
+        enum class What : std::uint8_t { Joint, Nick, Tail } what{};
+        double in = 0;
+        double share = 1;      ///< of the web's strength that is left there
+        std::size_t span = 0;  ///< in which it was last seen
+    };
+    Setup m_setup;
+    Line m_line;
+    PressState m_press;
+    WebState m_web;
+    Speed m_speed;
+    bool m_emergency = false;  ///< it is stopping as fast as it can
+    double m_onRoll = 0;       ///< web at rest on the new roll when it was hung
+    std::vector<Mark> m_marks;
+    std::size_t m_table = 0;            ///< the span over the splice table
+    std::vector<std::size_t> m_caught;  ///< rollers at which a tail holds the web
+    std::vector<double> m_heat;         ///< of what lies at each station's dryer, degrees above the room
+    std::vector<std::string> m_told;    ///< what has happened and goes on: said once
+    bool m_lifting = false;
+    std::vector<Consequence> m_consequences;
+};
+
+}  // namespace taut::practice
