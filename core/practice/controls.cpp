@@ -23,6 +23,9 @@ const std::vector<Hands::Row>& Hands::rows()
         {"lift_down", &Hands::liftDown},
         {"mandrel_air", &Hands::shaftAir},
         {"lamp_park", &Hands::lamp},
+        {"guide_automatic", &Hands::guideOn},
+        {"guide_middle", &Hands::guideMiddle},
+        {"guide_sensor", &Hands::guideSensor, true},
         {"clamp_web", &Hands::clamp, true},
         {"roll_to_lift", &Hands::rollToLift},
         {"hang_roll", &Hands::hang, true},
@@ -203,6 +206,38 @@ Result<Done> Hands::rag(const Deed& d)
         m_w.m_press.rags.insert(d.item);
     else
         m_w.m_press.rags.erase(d.item);
+    return Done{};
+}
+/// The guide that is meant; where there is one alone it need not be named.
+Result<GuideState*> Hands::guideOf(const Deed& d)
+{
+    for (std::size_t g = 0; g < m_w.m_guides.size(); ++g)
+        if (d.item == m_w.m_guides[g].id || (d.item.empty() && m_w.m_guides.size() == 1)) return &m_w.m_guideStates[g];
+    return refuse("practice.deed", d.item, {"There is no web guide %1 on this press.", {d.item}},
+                  "Name one of its file.");
+}
+Result<Done> Hands::guideOn(const Deed& d)
+{
+    const auto guide = guideOf(d);
+    if (!guide) return guide.error();
+    (*guide)->automatic = d.on;
+    return Done{};
+}
+Result<Done> Hands::guideMiddle(const Deed& d)
+{
+    const auto guide = guideOf(d);
+    if (!guide) return guide.error();
+    (*guide)->automatic = false;
+    (*guide)->moved = (*guide)->rate = 0;
+    return Done{};
+}
+/// Its sensor is set to `to` from where the web is to run, and learns what it sees there.
+Result<Done> Hands::guideSensor(const Deed& d)
+{
+    const auto guide = guideOf(d);
+    if (!guide) return guide.error();
+    if (d.to) (*guide)->sensor = Length::si(d.to->si());
+    (*guide)->calibrated = d.on;
     return Done{};
 }
 Result<Done> Hands::zone(const inputs::Zone& zone, const Deed& d)

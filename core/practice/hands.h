@@ -46,6 +46,10 @@ private:
     Result<Done> trim(const Deed& d);
     Result<Done> core(const Deed& d);
     Result<Done> rag(const Deed& d);
+    Result<Done> guideOn(const Deed& d);
+    Result<Done> guideMiddle(const Deed& d);
+    Result<Done> guideSensor(const Deed& d);
+    [[nodiscard]] Result<GuideState*> guideOf(const Deed& d);
     Result<Done> zone(const inputs::Zone& zone, const Deed& d);
     Result<Done> move(Motion motion, Speed speed);
     [[nodiscard]] double upstream(std::size_t spans) const;

@@ -14,6 +14,9 @@ constexpr double kPiece = 0.25, kScatter = 0.04;
 constexpr double kHangs = 0.3, kWraps = 1.0;
 /// Paper takes fire at about 230 degrees (common knowledge, from memory); above the room.
 constexpr double kSmokes = 190;
+/// How long a web has to lie wrong until somebody sees it, s; how often a guide turns that swings.
+constexpr double kWellOffFor = 5, kBlindFor = 40;
+constexpr int kSwings = 8;
 
 }  // namespace
 
@@ -23,6 +26,7 @@ void Watch::look()
     hang();
     carry();
     scorch();
+    wander();
 }
 
 std::string Watch::between(std::size_t span) const
@@ -156,6 +160,31 @@ void Watch::scorch()
         if (w.m_press.rags.count(number) != 0)
             causes.push_back({{}, "guards_closed", "Something was left lying on the dryer."});
         w.happens("lamp.smoke", number, {"It smokes at the dryer of station %1.", {number}}, std::move(causes));
+    }
+}
+
+/// A guide that has come to its end, that swings, or that sees nothing.
+void Watch::wander()
+{
+    World& w = m_world;
+    for (std::size_t g = 0; g < w.m_guides.size(); ++g) {
+        const Guide& guide = w.m_guides[g];
+        const GuideState& state = w.m_guideStates[g];
+        const Cause blind{{}, "sensors_calibrated", "The guide's sensor was not calibrated on this web."};
+        if (state.off > kWellOffFor && std::abs(state.moved) >= guide.most) {
+            std::vector<Cause> causes;
+            if (std::abs(w.m_press.offCentre.si()) > guide.most / 2)
+                causes.push_back({"align.centre", {}, "The roll hangs off the middle of the press."});
+            if (!state.calibrated) causes.push_back(blind);
+            w.happens("guide.at_end", guide.id, {"Guide %1 stands at its end, and the web goes on.", {guide.id}},
+                      std::move(causes));
+        } else if (state.automatic && state.turns >= kSwings) {
+            w.happens("guide.hunts", guide.id, {"Guide %1 swings to and fro.", {guide.id}},
+                      state.calibrated ? std::vector<Cause>{} : std::vector{blind});
+        } else if (state.off > kBlindFor) {
+            w.happens("guide.asleep", guide.id, {"The web lies wrong, and guide %1 does nothing.", {guide.id}},
+                      state.calibrated ? std::vector<Cause>{} : std::vector{blind});
+        }
     }
 }
 

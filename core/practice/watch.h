@@ -17,6 +17,7 @@ private:
     void hang();
     void carry();
     void scorch();
+    void wander();
     void tearAt(std::size_t span, const World::Mark* weak);
     [[nodiscard]] double soundShare(std::size_t span) const;
     [[nodiscard]] std::string between(std::size_t span) const;

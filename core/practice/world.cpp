@@ -78,6 +78,9 @@ Result<World> World::build(const Setup& setup)
     world.m_web.parted.assign(spans, false);
     for (std::size_t s = 0; s <= world.m_table; ++s) world.m_web.parted[s] = true;
     world.m_web.parted.back() = true;  // its end hangs where the last roll was taken off
+    world.m_lateral = lyingAt(world.m_line.web, Length{});
+    world.m_guides = guidesOf(press, world.m_line);
+    world.m_guideStates.resize(world.m_guides.size());
     world.m_heat.assign(world.m_line.places.size(), 0);
     if (press.wakesStopped && !press.emergencyStops.empty())
         world.m_press.stops.insert(press.emergencyStops.front().id);
@@ -118,7 +121,22 @@ void World::tick()
     lift();
     warm();
     practice::advance(m_line.web, m_web, drives(), Time::si(kTick));
+    guide();
     Watch(*this).look();
+}
+
+Length World::leaves() const { return m_press.offCentre + steered(m_guides, m_guideStates, m_line).unwind; }
+
+/// The web goes sideways as rollers and roll stand, and its guides look and move.
+void World::guide()
+{
+    const Steered now = steered(m_guides, m_guideStates, m_line);
+    practice::advance(m_line.web, m_web, m_lateral, m_press.offCentre + now.unwind, now.stands, Time::si(kTick));
+    for (std::size_t g = 0; g < m_guides.size(); ++g) {
+        const Guide& one = m_guides[g];
+        const Length place = placeIn(m_line.web, m_lateral, one.span, one.after, m_press.offCentre + now.unwind);
+        steer(one, m_guideStates[g], place, m_speed, m_setup.seed, Time::si(kTick));
+    }
 }
 
 /// The press goes to the speed that it was told, as fast as it can.

@@ -8,6 +8,8 @@
 
 #include "core/base/chance.h"
 #include "core/base/text.h"
+#include "core/practice/guiding.h"
+#include "core/practice/lateral.h"
 #include "core/practice/line.h"
 #include "core/practice/press_state.h"
 
@@ -72,6 +74,11 @@ public:
     [[nodiscard]] const PressState& press() const { return m_press; }
     [[nodiscard]] const Line& line() const { return m_line; }
     [[nodiscard]] const WebState& web() const { return m_web; }
+    [[nodiscard]] const LateralState& lateral() const { return m_lateral; }
+    [[nodiscard]] const std::vector<Guide>& guides() const { return m_guides; }
+    [[nodiscard]] const std::vector<GuideState>& guideStates() const { return m_guideStates; }
+    /// Where the web leaves the unwind, to the drive side of where it is to run.
+    [[nodiscard]] Length leaves() const;
     [[nodiscard]] Speed speed() const { return m_speed; }
     [[nodiscard]] const std::vector<Consequence>& consequences() const { return m_consequences; }
     /// Where the joint is: the span, and how far along it; nullopt before there is one and once it is wound up.
@@ -92,6 +99,7 @@ private:
     void runUp();
     void lift();
     void warm();
+    void guide();
     [[nodiscard]] Result<Done> mayMove() const;
     void happens(std::string code, std::string where, Text text, std::vector<Cause> causes);
     [[nodiscard]] bool has(const std::string& fault, const std::string& item = {}) const;
@@ -113,6 +121,9 @@ private:
     Line m_line;
     PressState m_press;
     WebState m_web;
+    LateralState m_lateral;
+    std::vector<Guide> m_guides;
+    std::vector<GuideState> m_guideStates;
     Speed m_speed;
     bool m_emergency = false;  ///< it is stopping as fast as it can
     double m_onRoll = 0;       ///< web at rest on the new roll when it was hung

@@ -3264,6 +3264,14 @@
         <translation>Leitlinie für ältere Maschinen: Ihr Handbuch und Ihre Risikobeurteilung gehen vor. Beide messen; Verschleiß lässt sie wachsen.</translation>
     </message>
     <message>
+        <source>Guide %1 stands at its end, and the web goes on.</source>
+        <translation>Die Bahnführung %1 steht am Ende, und die Bahn läuft weiter weg.</translation>
+    </message>
+    <message>
+        <source>Guide %1 swings to and fro.</source>
+        <translation>Die Bahnführung %1 pendelt hin und her.</translation>
+    </message>
+    <message>
         <source>Guide at rest, from its middle</source>
         <translation>Bahnlaufregler in Ruhe, ab seiner Mitte</translation>
     </message>
@@ -6324,6 +6332,10 @@
         <translation>Der Bahnlaufregler steht noch nicht in Mittelstellung.</translation>
     </message>
     <message>
+        <source>The guide's sensor was not calibrated on this web.</source>
+        <translation>Der Sensor der Bahnführung wurde nicht auf diese Bahn abgeglichen.</translation>
+    </message>
+    <message>
         <source>The hanging web got round %1 and tore.</source>
         <translation>Die lose Bahn wickelte sich um %1 und riss.</translation>
     </message>
@@ -6880,6 +6892,10 @@
         <translation>Die Funktion %1 erlaubt dies nicht.</translation>
     </message>
     <message>
+        <source>The roll hangs off the middle of the press.</source>
+        <translation>Die Rolle hängt neben der Mitte der Maschine.</translation>
+    </message>
+    <message>
         <source>The roll hangs the wrong way round.</source>
         <translation>Die Rolle hängt verkehrt herum.</translation>
     </message>
@@ -7384,6 +7400,10 @@
         <translation>Die Bahn selbst gibt nach, gleich mit welchem Klebeband: mit weniger Zug fahren und diesen Bereich beim Auftrag eingeben.</translation>
     </message>
     <message>
+        <source>The web lies wrong, and guide %1 does nothing.</source>
+        <translation>Die Bahn liegt falsch, und die Bahnführung %1 tut nichts.</translation>
+    </message>
+    <message>
         <source>The web path cannot be drawn without %1.</source>
         <translation>Der Bahnweg kann ohne %1 nicht gezeichnet werden.</translation>
     </message>
@@ -7566,6 +7586,10 @@
     <message>
         <source>There is no value.</source>
         <translation>Es gibt keinen Wert.</translation>
+    </message>
+    <message>
+        <source>There is no web guide %1 on this press.</source>
+        <translation>An dieser Maschine gibt es keine Bahnführung %1.</translation>
     </message>
     <message>
         <source>There is nothing yet to take a share of.</source>

@@ -3264,6 +3264,14 @@
         <translation>Guía para máquinas antiguas: prevalecen su manual y su evaluación de riesgos. Mida ambos; el desgaste los hace crecer.</translation>
     </message>
     <message>
+        <source>Guide %1 stands at its end, and the web goes on.</source>
+        <translation>El guiabandas %1 está en su extremo, y la banda sigue yéndose.</translation>
+    </message>
+    <message>
+        <source>Guide %1 swings to and fro.</source>
+        <translation>El guiabandas %1 oscila de un lado a otro.</translation>
+    </message>
+    <message>
         <source>Guide at rest, from its middle</source>
         <translation>Guiador en reposo, desde su centro</translation>
     </message>
@@ -6324,6 +6332,10 @@
         <translation>El guiador aún no está en el centro de su recorrido.</translation>
     </message>
     <message>
+        <source>The guide's sensor was not calibrated on this web.</source>
+        <translation>El sensor del guiabandas no se calibró con esta banda.</translation>
+    </message>
+    <message>
         <source>The hanging web got round %1 and tore.</source>
         <translation>La banda floja se enrolló en %1 y se rompió.</translation>
     </message>
@@ -6880,6 +6892,10 @@
         <translation>El rol %1 no permite esto.</translation>
     </message>
     <message>
+        <source>The roll hangs off the middle of the press.</source>
+        <translation>La bobina cuelga fuera del centro de la máquina.</translation>
+    </message>
+    <message>
         <source>The roll hangs the wrong way round.</source>
         <translation>La bobina cuelga al revés.</translation>
     </message>
@@ -7384,6 +7400,10 @@
         <translation>Cede la propia banda, con cualquier cinta: corra con menos tensión, e introduzca ese rango con el trabajo.</translation>
     </message>
     <message>
+        <source>The web lies wrong, and guide %1 does nothing.</source>
+        <translation>La banda va mal puesta, y el guiabandas %1 no hace nada.</translation>
+    </message>
+    <message>
         <source>The web path cannot be drawn without %1.</source>
         <translation>No se puede dibujar el camino de la banda sin %1.</translation>
     </message>
@@ -7566,6 +7586,10 @@
     <message>
         <source>There is no value.</source>
         <translation>No hay ningún valor.</translation>
+    </message>
+    <message>
+        <source>There is no web guide %1 on this press.</source>
+        <translation>No hay ningún guiabandas %1 en esta máquina.</translation>
     </message>
     <message>
         <source>There is nothing yet to take a share of.</source>

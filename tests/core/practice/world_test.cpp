@@ -24,6 +24,7 @@ struct Shift {
     std::set<std::string> left;  ///< deeds that are left out, "what" or "what item"
     double brake = 1.39, wind = 0.45, draw = 0.0005;
     std::string feed = "over";
+    double offCentre = 0;
     double lift = 1.12;  ///< times the balance
 
     explicit Shift(std::vector<Fault> faults = {}, std::uint64_t seed = 7) : world(make(std::move(faults), seed)) {}
@@ -57,7 +58,7 @@ struct Shift {
         does({"lift_pressure", {}, Quantity(lift * world.liftBalance().si(), Kind::Pressure, "bar")});
         does({"lift_up"});
         passes(30);
-        does({"hang_roll", feed});
+        does({"hang_roll", feed, Quantity(offCentre, Kind::Length, "mm")});
         does({"mandrel_air", "unwind"});
         does({"lift_down"});
         does({"strip_wraps"});
@@ -321,6 +322,61 @@ TEST_CASE("hands at a web that moves stop the press, and a held stop would have 
     const auto refused = held.world.perform({"run"});
     REQUIRE_FALSE(refused);
     CHECK(refused.error().code == "press.held");
+}
+
+TEST_CASE("a guide brings a roll that hangs a little off back to where the web is to run")
+{
+    Shift s;
+    s.offCentre = 0.003;
+    s.ready();
+    s.does({"guide_middle"});
+    s.does({"guide_sensor"});
+    s.does({"guide_automatic"});
+    s.runs(120);
+    INFO(s.all());
+    CHECK(s.world.consequences().empty());
+    const auto& guide = s.world.guides().front();
+    const auto& state = s.world.guideStates().front();
+    CHECK(state.moved == Approx(-0.003).margin(0.0003));
+    CHECK(std::abs(placeIn(s.world.line().web, s.world.lateral(), guide.span, guide.after, s.world.leaves()).si()) <
+          0.0003);
+    // Without the guide the web prints where the roll hangs.
+    Shift off;
+    off.offCentre = 0.003;
+    off.ready();
+    off.runs(120);
+    CHECK(off.world.lateral().at.back() == Approx(0.003).margin(0.0001));
+}
+
+TEST_CASE("a roll far off the middle eats the stroke until the guide stands at its end")
+{
+    for (const double off : {0.02, 0.005}) {
+        Shift s;
+        s.offCentre = off;
+        s.ready();
+        s.does({"guide_sensor"});
+        s.does({"guide_automatic"});
+        s.runs(120);
+        INFO(s.all());
+        CHECK(s.blames("guide.at_end", "align.centre") == (off > 0.0125));
+    }
+}
+
+TEST_CASE("a sensor that nobody calibrated lets the guide hunt or sleep, as it happens to stand")
+{
+    std::set<std::string> came;
+    for (std::uint64_t seed = 1; seed <= 6; ++seed) {
+        Shift s({}, seed);
+        s.offCentre = 0.004;
+        s.ready();
+        s.does({"guide_automatic"});
+        s.runs(240);
+        INFO(s.all());
+        for (const char* code : {"guide.hunts", "guide.asleep"})
+            if (s.blames(code, "sensors_calibrated")) came.insert(code);
+        CHECK((s.what("guide.hunts") != nullptr || s.what("guide.asleep") != nullptr));
+    }
+    CHECK(came.size() == 2);
 }
 
 TEST_CASE("the same deeds at the same times give the same world, and another seed another web")
