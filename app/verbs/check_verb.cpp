@@ -7,6 +7,7 @@
 #include "core/base/file.h"
 #include "core/base/toml.h"
 #include "core/inputs/inputs.h"
+#include "core/practice/scenario.h"
 #include "core/procedure/procedure.h"
 #include "core/procedure/translation.h"
 #include "core/targets/limits.h"
@@ -90,15 +91,25 @@ Result<Checked> checked(const std::string& file)
         checkTranslation(*translation, *text, file, all.findings);
     else if (all.is == "answers")
         noteAll(readAnswers, *text, file, all.findings);
+    else if (all.is == "scenario")
+        noteAll(practice::readScenario, *text, file, all.findings);
+    else if (all.is == "actions")
+        all.findings.push_back({"check.with_press",
+                                Severity::Note,
+                                file,
+                                "What is done at a press is read with that press: tautweb practice does.",
+                                {}});
     else if (all.is == "people")
         noteAll(readPeople, *text, file, all.findings);
     else if (const auto root = readToml(*text, file); !root)
         all.findings.push_back(root.error());
     else
-        all.findings.push_back(refuse("check.not_ours", file,
-                                      "This is none of the files that tautweb reads: it has no [press], [job], "
-                                      "[[substrate]], [roll], [procedure], [translation], [[answer]] or [[person]].",
-                                      "Check that this is the file you meant."));
+        all.findings.push_back(
+            refuse("check.not_ours", file,
+                   "This is none of the files that tautweb reads: it has no [press], [job], "
+                   "[[substrate]], [roll], [procedure], [translation], [[answer]], [scenario], [[action]] or "
+                   "[[person]].",
+                   "Check that this is the file you meant."));
     return all;
 }
 

@@ -130,29 +130,35 @@ std::vector<OptionSpec> inputOptions()
 
 Result<InputFiles> inputFiles(const Options& options)
 {
+    return inputFiles(InputNames{options.value("--press"), options.value("--job"), options.value("--roll"),
+                                 options.value("--substrate"), options.value("--logbook")});
+}
+
+Result<InputFiles> inputFiles(const InputNames& names)
+{
     Known known;
-    known.logbook = options.value("--logbook");
+    known.logbook = names.logbook;
     const auto resources = resourcesFolder();
     if (resources) known.resources = *resources;
     InputFiles files;
     struct Wanted {
         const char* option;
         const char* what;
+        const std::string& said;
         InputFile InputFiles::*member;
     };
-    for (const Wanted& wanted :
-         {Wanted{"--press", "press", &InputFiles::press}, Wanted{"--job", "job", &InputFiles::job},
-          Wanted{"--roll", "roll", &InputFiles::roll}}) {
-        const std::string said = options.value(wanted.option);
-        if (said.empty())
+    for (const Wanted& wanted : {Wanted{"--press", "press", names.press, &InputFiles::press},
+                                 Wanted{"--job", "job", names.job, &InputFiles::job},
+                                 Wanted{"--roll", "roll", names.roll, &InputFiles::roll}}) {
+        if (wanted.said.empty())
             return refuse("input.missing_option", wanted.option, {"The %1 is not said.", {named(wanted.what)}},
                           {"Add %1 with a file or an id.", {std::string(wanted.option)}});
-        auto file = find(known, wanted.what, said);
+        auto file = find(known, wanted.what, wanted.said);
         if (!file) return file.error();
         files.*wanted.member = std::move(*file);
     }
-    auto substrate = options.has("--substrate") ? find(known, "substrate", options.value("--substrate"))
-                                                : substrateOfJob(known, files.job);
+    auto substrate =
+        names.substrate.empty() ? substrateOfJob(known, files.job) : find(known, "substrate", names.substrate);
     if (!substrate) return substrate.error();
     files.substrate = std::move(*substrate);
     return files;

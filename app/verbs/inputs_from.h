@@ -20,6 +20,11 @@ namespace taut::app::verbs {
 struct InputFiles {
     InputFile press, job, substrate, roll;
 };
+/// What was said of each: a file, FILE#id, or an id known to the resources or the logbook; "" = nothing.
+struct InputNames {
+    std::string press, job, roll, substrate, logbook;
+};
+[[nodiscard]] Result<InputFiles> inputFiles(const InputNames& names);
 /// Codes: input.missing_option, input.unknown (names the nearest), input.not_in_file, file.*, logbook.*.
 [[nodiscard]] Result<InputFiles> inputFiles(const Options& options);
 

@@ -51,8 +51,9 @@ Exit run(const Verb& verb, std::span<const std::string> args, const Console& con
 
 std::span<const Verb> allVerbs()
 {
-    static const std::vector<Verb> kVerbs{demoVerb(), targetsVerb(), formulaVerb(), checkVerb(),  sheetVerb(),
-                                          runsVerb(), verifyVerb(),  exportVerb(),  backupVerb(), restoreVerb()};
+    static const std::vector<Verb> kVerbs{demoVerb(),   targetsVerb(), formulaVerb(), checkVerb(),
+                                          sheetVerb(),  runsVerb(),    verifyVerb(),  exportVerb(),
+                                          backupVerb(), restoreVerb(), practiceVerb()};
     return kVerbs;
 }
 

@@ -49,5 +49,6 @@ struct Verb {
 [[nodiscard]] Verb backupVerb();
 [[nodiscard]] Verb restoreVerb();
 [[nodiscard]] Verb exportVerb();
+[[nodiscard]] Verb practiceVerb();
 
 }  // namespace taut::app::verbs

@@ -14,12 +14,14 @@ struct FileKind {
     std::string_view key, name;
     bool list;
 };
-constexpr std::array<FileKind, 6> kKinds{{{"press", "press", false},
+constexpr std::array<FileKind, 8> kKinds{{{"press", "press", false},
                                           {"job", "job", false},
                                           {"substrate", "substrates", true},
                                           {"roll", "roll", false},
                                           {"procedure", "procedure", false},
-                                          {"answer", "answers", true}}};
+                                          {"answer", "answers", true},
+                                          {"scenario", "scenario", false},
+                                          {"action", "actions", true}}};
 
 std::string_view kindOf(const Toml& root)
 {

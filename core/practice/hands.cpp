@@ -2,6 +2,8 @@
 // The work of hands at the practice press: roll, web, joint.
 #include "core/practice/hands.h"
 
+#include <algorithm>
+
 #include "core/physics/roll.h"
 
 namespace taut::practice {
@@ -45,7 +47,6 @@ Result<Done> Hands::hang(const Deed& d)
     const WebLine& web = m_w.m_line.web;
     m_w.m_web.unwound = webOn(web, m_w.m_setup.inputs.roll->outerDiameter->measure() / 2, web.unwind.core).si();
     m_w.m_onRoll = m_w.m_web.unwound;
-    m_w.m_web.held[0] = web.spans[0].si();
     if (m_w.has("wraps.nicked") || m_w.m_setup.inputs.roll->condition == "nicked") {
         // Where it was knocked, and how deep, nobody sees from outside.
         Chance chance(m_w.m_setup.seed, 1);
@@ -64,11 +65,16 @@ Result<Done> Hands::strip(const Deed&)
     if (m_w.m_press.joint.led) return first("strip_wraps", "The web is led away already.");
     const WebLine& web = m_w.m_line.web;
     const double off = physics::strippedLength(unwindRadius(web, m_w.m_web) * 2, web.caliper, kWrapsStripped).si();
+    // What comes off never was on the line: the roll begins where it ends.
     m_w.m_web.unwound -= off;
+    m_w.m_onRoll -= off;
     m_w.m_press.stripped = true;
-    const double gone = m_w.paidOut();
-    std::erase_if(m_w.m_marks,
-                  [&](const World::Mark& mark) { return mark.what == World::Mark::What::Nick && mark.in < gone; });
+    const auto gone = [&](World::Mark& mark) {
+        if (mark.what != World::Mark::What::Nick) return false;
+        mark.in -= off;
+        return mark.in < 0;
+    };
+    m_w.m_marks.erase(std::remove_if(m_w.m_marks.begin(), m_w.m_marks.end(), gone), m_w.m_marks.end());
     return Done{};
 }
 

@@ -23,6 +23,7 @@ constexpr int kSwings = 8;
 void Watch::look()
 {
     tear();
+    runOut();
     hang();
     carry();
     scorch();
@@ -70,14 +71,12 @@ void Watch::tearAt(std::size_t span, const World::Mark* weak)
     World& w = m_world;
     std::vector<Cause> causes;
     const bool caught = !w.m_caught.empty();
+    if (caught) causes.push_back({"splice.margin", {}, "A tail that stood over was caught and held the web."});
     if (weak != nullptr && weak->what == World::Mark::What::Nick)
         causes.push_back({"strip.diameter", {}, "A nick in the outer wraps was left on the roll."});
     else if (weak != nullptr)
         causes.push_back({"splice.gap", {}, "The joint bears less than the web."});
-    if (caught)
-        causes.push_back({"splice.margin", {}, "A tail that stood over was caught and held the web."});
-    else if (weak == nullptr || weak->what != World::Mark::What::Nick)
-        causes.push_back(settingOf(span));
+    if (!caught && (weak == nullptr || weak->what != World::Mark::What::Nick)) causes.push_back(settingOf(span));
     w.m_web.parted[span] = true;
     w.m_caught.clear();
     w.happens("web.broke", between(span), {"The web broke behind %1.", {between(span)}}, std::move(causes));
@@ -98,6 +97,24 @@ void Watch::tear()
         }
         if (weak != nullptr && pull > breaks * weak->share) return tearAt(s, weak);
         if (pull > breaks * (1 - 4 * kScatter) && pull > breaks * soundShare(s)) return tearAt(s, nullptr);
+    }
+}
+
+/// The end of torn web, or of a roll, goes through a roller and leaves the next span as loose.
+void Watch::runOut()
+{
+    World& w = m_world;
+    auto& web = w.m_web;
+    if (w.m_press.joint.led && web.unwound <= 0 && !isParted(web, 0)) {
+        web.parted[0] = true;
+        w.happens("roll.ran_out", "unwind", "The roll has run out, and its web left the core.",
+                  {{"stop.diameter", {}, "Nothing stopped the press before the end of the roll."}});
+    }
+    for (std::size_t s = 0; s + 1 < web.held.size(); ++s) {
+        if (!isParted(web, s) || isParted(web, s + 1) || web.held[s] > 2 * kNoWeb.si()) continue;
+        web.parted[s + 1] = true;
+        w.happens("web.ran_out", {}, "The end of the web has run into the press: it has to be led through anew.",
+                  {{{}, "web_joined", "The press was moved while nothing hung on its web."}});
     }
 }
 

@@ -15,6 +15,7 @@ public:
 private:
     void tear();
     void hang();
+    void runOut();
     void carry();
     void scorch();
     void wander();

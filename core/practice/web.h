@@ -75,6 +75,8 @@ struct WebState {
     friend bool operator==(const WebState&, const WebState&) = default;
 };
 
+/// What a span holds that holds none.
+inline constexpr Length kNoWeb = Length::si(1e-3);
 /// At rest: this much web on the unwind and on the rewind, every span taut with this tension.
 [[nodiscard]] WebState atRest(const WebLine& line, Length onUnwind, Length onRewind, Force tension);
 /// The step that the line wants in this state: a sixth of the shortest time in which anything on it swings by a radian.

@@ -10,6 +10,8 @@ namespace {
 
 /// What a slipping roller's tensions are beyond the capstan ratio goes in so many steps, quicker than anything swings.
 constexpr double kSlipSteps = 3;
+/// A loose end fades out over so much web, m.
+constexpr double kFades = 0.01;
 /// How long what a roller grips is gone by, in seconds.
 constexpr double kGripFor = 0.005;
 /// A strain that is as good as none: a roller that has slipped is at its ratio but for rounding.
@@ -171,7 +173,15 @@ private:
 
     [[nodiscard]] double leaving(double speed, std::size_t from, std::size_t to) const
     {
-        return speed / (1 + m_strain[speed >= 0 ? from : to]);
+        const std::size_t out = speed >= 0 ? from : to;
+        return speed * left(out) / (1 + m_strain[out]);
+    }
+    /// The end of torn web goes through a roller: what share of a full flow is still there to go. It fades, so that
+    /// nothing goes that is not there.
+    [[nodiscard]] double left(std::size_t span) const
+    {
+        if (m_parted.empty() || !m_parted[span]) return 1;
+        return std::clamp((m_now.held[span] - kNoWeb.si()) / kFades, 0.0, 1.0);
     }
 
     /// Strain, tension, and what passes where, at m_now.
@@ -225,7 +235,7 @@ private:
     {
         for (std::size_t i = 0; i < m_rollers; ++i) {
             const Excess over = excess(i);
-            const bool pulled = m_rise[i] + m_rise[i + 1] > 0;
+            const bool pulled = m_rise[i] + m_rise[i + 1] > 0 && left(over.way > 0 ? i : i + 1) > 0;
             m_way[i] = nipped(i) || !pulled || over.by < -kNearly * m_line.stiffness.si() ? 0 : over.way;
             m_sliding = m_sliding || m_way[i] != 0;
         }

@@ -14,7 +14,7 @@ namespace taut::practice {
 
 namespace {
 
-constexpr double kTick = 0.01;
+constexpr double kSeconds = World::kTick.si();  ///< of a tick
 /// What the mains pipe gives (common practice, no source).
 constexpr double kAirSupply = 6.2e5;
 /// Up to speed, down again, and in an emergency, where the press does not say (common practice, no source).
@@ -59,6 +59,13 @@ const std::vector<std::string>& faultNames()
     return kNames;
 }
 
+double usualAmount(std::string_view fault)
+{
+    if (fault == "air.low") return 0.4;
+    if (fault == "brake.worn") return 0.6;
+    return fault == "roll.mislabelled" ? 1.15 : 0;
+}
+
 Result<World> World::build(const Setup& setup)
 {
     auto truth = truthOf(setup);
@@ -77,6 +84,8 @@ Result<World> World::build(const Setup& setup)
         if (world.m_line.places[i].id == press.spliceTable.after) world.m_table = i + 1;
     world.m_web.parted.assign(spans, false);
     for (std::size_t s = 0; s <= world.m_table; ++s) world.m_web.parted[s] = true;
+    // The old web ends on the table; before it there is none.
+    for (std::size_t s = 0; s < world.m_table; ++s) world.m_web.held[s] = kNoWeb.si();
     world.m_web.parted.back() = true;  // its end hangs where the last roll was taken off
     world.m_lateral = lyingAt(world.m_line.web, Length{});
     world.m_guides = guidesOf(press, world.m_line);
@@ -112,7 +121,7 @@ double World::amountOf(const std::string& fault, const std::string& item, double
 
 void World::advance(Time by)
 {
-    for (auto ticks = static_cast<std::int64_t>(std::llround(by.si() / kTick)); ticks > 0; --ticks) tick();
+    for (auto ticks = static_cast<std::int64_t>(std::llround(by.si() / kSeconds)); ticks > 0; --ticks) tick();
 }
 
 void World::tick()
@@ -120,8 +129,10 @@ void World::tick()
     runUp();
     lift();
     warm();
-    practice::advance(m_line.web, m_web, drives(), Time::si(kTick));
+    practice::advance(m_line.web, m_web, drives(), Time::si(kSeconds));
     guide();
+    // Counted, so that a thousand ticks are ten seconds and not a little less.
+    m_web.time = static_cast<double>(++m_ticks) * kSeconds;
     Watch(*this).look();
 }
 
@@ -131,11 +142,11 @@ Length World::leaves() const { return m_press.offCentre + steered(m_guides, m_gu
 void World::guide()
 {
     const Steered now = steered(m_guides, m_guideStates, m_line);
-    practice::advance(m_line.web, m_web, m_lateral, m_press.offCentre + now.unwind, now.stands, Time::si(kTick));
+    practice::advance(m_line.web, m_web, m_lateral, m_press.offCentre + now.unwind, now.stands, Time::si(kSeconds));
     for (std::size_t g = 0; g < m_guides.size(); ++g) {
         const Guide& one = m_guides[g];
         const Length place = placeIn(m_line.web, m_lateral, one.span, one.after, m_press.offCentre + now.unwind);
-        steer(one, m_guideStates[g], place, m_speed, m_setup.seed, Time::si(kTick));
+        steer(one, m_guideStates[g], place, m_speed, m_setup.seed, Time::si(kSeconds));
     }
 }
 
@@ -151,7 +162,8 @@ void World::runUp()
     const double rise = ratePer(press.rampUp, press.largest, kUsualRise);
     const double fall = m_emergency ? ratePer(press.emergencyStopTime, press.largest, kUsualEmergency)
                                     : ratePer(press.stopTime, press.largest, kUsualFall);
-    m_speed = Speed::si(wanted > now ? std::min(wanted, now + rise * kTick) : std::max(wanted, now - fall * kTick));
+    m_speed =
+        Speed::si(wanted > now ? std::min(wanted, now + rise * kSeconds) : std::max(wanted, now - fall * kSeconds));
     if (m_speed == Speed{}) m_emergency = false;
 }
 
@@ -291,20 +303,20 @@ void World::lift()
                 {"The roll jumps up: %1 is far more than it weighs.",
                  {Quantity(m_press.liftAir, Kind::Pressure, "bar").magnitude()}},
                 {cause});
-    m_press.lifted = std::min(1.0, m_press.lifted + kTick * (kCreep + kRise * (over - 1)));
+    m_press.lifted = std::min(1.0, m_press.lifted + kSeconds * (kCreep + kRise * (over - 1)));
 }
 
 /// What lies under an open dryer: web that stands, or what somebody left there.
 void World::warm()
 {
-    constexpr double kHot = 380, kSeconds = 12;
+    constexpr double kHot = 380, kSlow = 12;
     if (!m_press.mains) return;
     for (std::size_t i = 0; i < m_line.places.size(); ++i) {
         if (!m_line.places[i].station) continue;
         const std::string station = std::to_string(*m_line.places[i].station);
         const bool lies = m_press.rags.count(station) != 0 || (m_speed == Speed{} && !isParted(m_web, i + 1));
         const bool lit = m_press.lampsOpen.count(station) != 0;
-        m_heat[i] += ((lit && lies ? kHot : 0) - m_heat[i]) * kTick / kSeconds;
+        m_heat[i] += ((lit && lies ? kHot : 0) - m_heat[i]) * kSeconds / kSlow;
     }
 }
 

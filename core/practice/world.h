@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/base/chance.h"
@@ -23,6 +24,8 @@ struct Fault {
     friend bool operator==(const Fault&, const Fault&) = default;
 };
 [[nodiscard]] const std::vector<std::string>& faultNames();
+/// What a fault takes where a scenario does not say.
+[[nodiscard]] double usualAmount(std::string_view fault);
 
 /// What a world is made of. The inputs are what people read; faults make the truth differ from them.
 struct Setup {
@@ -67,8 +70,9 @@ public:
     /// Does it, or says why press or hands cannot: practice.deed (there is no such thing here), press.dead,
     /// press.stopped, press.guard_open, press.held, practice.first (something comes before).
     [[nodiscard]] Result<Done> perform(const Deed& deed);
-    /// Time goes on, in ticks of 10 ms.
+    /// Time goes on, in whole ticks.
     void advance(Time by);
+    static constexpr Time kTick = Time::si(0.01);
 
     [[nodiscard]] double time() const { return m_web.time; }
     [[nodiscard]] const PressState& press() const { return m_press; }
@@ -133,6 +137,7 @@ private:
     std::vector<double> m_heat;         ///< of what lies at each station's dryer, degrees above the room
     std::vector<std::string> m_told;    ///< what has happened and goes on: said once
     bool m_lifting = false;
+    std::int64_t m_ticks = 0;
     std::vector<Consequence> m_consequences;
 };
 

@@ -3265,11 +3265,11 @@
     </message>
     <message>
         <source>Guide %1 stands at its end, and the web goes on.</source>
-        <translation>Die Bahnführung %1 steht am Ende, und die Bahn läuft weiter weg.</translation>
+        <translation>Der Bahnlaufregler %1 steht am Ende, und die Bahn läuft weiter weg.</translation>
     </message>
     <message>
         <source>Guide %1 swings to and fro.</source>
-        <translation>Die Bahnführung %1 pendelt hin und her.</translation>
+        <translation>Der Bahnlaufregler %1 pendelt hin und her.</translation>
     </message>
     <message>
         <source>Guide at rest, from its middle</source>
@@ -4670,6 +4670,10 @@
     <message>
         <source>Nothing stirs: the press has no power.</source>
         <translation>Nichts rührt sich: Die Maschine hat keinen Strom.</translation>
+    </message>
+    <message>
+        <source>Nothing stopped the press before the end of the roll.</source>
+        <translation>Nichts hielt die Maschine vor dem Ende der Rolle an.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
@@ -6224,6 +6228,10 @@
         <translation>Die Not-Halt-Geräte sind geprüft</translation>
     </message>
     <message>
+        <source>The end of the web has run into the press: it has to be led through anew.</source>
+        <translation>Das Ende der Bahn ist in die Maschine gelaufen: Sie muss neu eingezogen werden.</translation>
+    </message>
+    <message>
         <source>The ends are not cut together.</source>
         <translation>Die Enden sind nicht zusammen geschnitten.</translation>
     </message>
@@ -6333,7 +6341,7 @@
     </message>
     <message>
         <source>The guide's sensor was not calibrated on this web.</source>
-        <translation>Der Sensor der Bahnführung wurde nicht auf diese Bahn abgeglichen.</translation>
+        <translation>Der Sensor des Bahnlaufreglers wurde nicht auf diese Bahn abgeglichen.</translation>
     </message>
     <message>
         <source>The hanging web got round %1 and tore.</source>
@@ -6828,6 +6836,10 @@
         <translation>Die Maschine darf sich nicht bewegen: Ein Halt wird gehalten von %1.</translation>
     </message>
     <message>
+        <source>The press was moved while nothing hung on its web.</source>
+        <translation>Die Maschine wurde bewegt, während nichts an ihrer Bahn hing.</translation>
+    </message>
+    <message>
         <source>The pressure of the lift was not that of this roll.</source>
         <translation>Der Druck des Lifts war nicht der dieser Rolle.</translation>
     </message>
@@ -6898,6 +6910,10 @@
     <message>
         <source>The roll hangs the wrong way round.</source>
         <translation>Die Rolle hängt verkehrt herum.</translation>
+    </message>
+    <message>
+        <source>The roll has run out, and its web left the core.</source>
+        <translation>Die Rolle ist abgelaufen, und ihre Bahn hat die Hülse verlassen.</translation>
     </message>
     <message>
         <source>The roll is %1 across; the unwind takes %2 at most.</source>
@@ -7401,7 +7417,7 @@
     </message>
     <message>
         <source>The web lies wrong, and guide %1 does nothing.</source>
-        <translation>Die Bahn liegt falsch, und die Bahnführung %1 tut nichts.</translation>
+        <translation>Die Bahn liegt falsch, und der Bahnlaufregler %1 tut nichts.</translation>
     </message>
     <message>
         <source>The web path cannot be drawn without %1.</source>
@@ -7589,7 +7605,7 @@
     </message>
     <message>
         <source>There is no web guide %1 on this press.</source>
-        <translation>An dieser Maschine gibt es keine Bahnführung %1.</translation>
+        <translation>An dieser Maschine gibt es keinen Bahnlaufregler %1.</translation>
     </message>
     <message>
         <source>There is nothing yet to take a share of.</source>

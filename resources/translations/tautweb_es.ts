@@ -3265,11 +3265,11 @@
     </message>
     <message>
         <source>Guide %1 stands at its end, and the web goes on.</source>
-        <translation>El guiabandas %1 está en su extremo, y la banda sigue yéndose.</translation>
+        <translation>El guiador %1 está en su extremo, y la banda sigue yéndose.</translation>
     </message>
     <message>
         <source>Guide %1 swings to and fro.</source>
-        <translation>El guiabandas %1 oscila de un lado a otro.</translation>
+        <translation>El guiador %1 oscila de un lado a otro.</translation>
     </message>
     <message>
         <source>Guide at rest, from its middle</source>
@@ -4670,6 +4670,10 @@
     <message>
         <source>Nothing stirs: the press has no power.</source>
         <translation>Nada se mueve: la máquina no tiene corriente.</translation>
+    </message>
+    <message>
+        <source>Nothing stopped the press before the end of the roll.</source>
+        <translation>Nada paró la máquina antes del final de la bobina.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
@@ -6224,6 +6228,10 @@
         <translation>Los paros de emergencia están probados</translation>
     </message>
     <message>
+        <source>The end of the web has run into the press: it has to be led through anew.</source>
+        <translation>El extremo de la banda entró en la máquina: hay que pasarla de nuevo.</translation>
+    </message>
+    <message>
         <source>The ends are not cut together.</source>
         <translation>Los extremos no están cortados juntos.</translation>
     </message>
@@ -6333,7 +6341,7 @@
     </message>
     <message>
         <source>The guide's sensor was not calibrated on this web.</source>
-        <translation>El sensor del guiabandas no se calibró con esta banda.</translation>
+        <translation>El sensor del guiador no se calibró con esta banda.</translation>
     </message>
     <message>
         <source>The hanging web got round %1 and tore.</source>
@@ -6828,6 +6836,10 @@
         <translation>La máquina no debe moverse: mantiene un paro %1.</translation>
     </message>
     <message>
+        <source>The press was moved while nothing hung on its web.</source>
+        <translation>Se movió la máquina sin nada unido a su banda.</translation>
+    </message>
+    <message>
         <source>The pressure of the lift was not that of this roll.</source>
         <translation>La presión del elevador no era la de esta bobina.</translation>
     </message>
@@ -6898,6 +6910,10 @@
     <message>
         <source>The roll hangs the wrong way round.</source>
         <translation>La bobina cuelga al revés.</translation>
+    </message>
+    <message>
+        <source>The roll has run out, and its web left the core.</source>
+        <translation>La bobina se acabó, y su banda dejó el núcleo.</translation>
     </message>
     <message>
         <source>The roll is %1 across; the unwind takes %2 at most.</source>
@@ -7401,7 +7417,7 @@
     </message>
     <message>
         <source>The web lies wrong, and guide %1 does nothing.</source>
-        <translation>La banda va mal puesta, y el guiabandas %1 no hace nada.</translation>
+        <translation>La banda va mal puesta, y el guiador %1 no hace nada.</translation>
     </message>
     <message>
         <source>The web path cannot be drawn without %1.</source>
@@ -7589,7 +7605,7 @@
     </message>
     <message>
         <source>There is no web guide %1 on this press.</source>
-        <translation>No hay ningún guiabandas %1 en esta máquina.</translation>
+        <translation>No hay ningún guiador %1 en esta máquina.</translation>
     </message>
     <message>
         <source>There is nothing yet to take a share of.</source>

@@ -203,9 +203,12 @@ TEST_CASE("a tail of the last shift's joint catches though nothing was forgotten
 {
     Shift s({{"tail.left"}});
     s.ready();
-    s.runs(90);
     INFO(s.all());
+    // It lies where it was left until the web moves.
+    CHECK(s.world.consequences().empty());
+    s.runs(90);
     CHECK(s.what("tail.caught") != nullptr);
+    CHECK(s.what("web.broke") != nullptr);
 }
 
 TEST_CASE("a nick in outer wraps that were left on breaks under tension, where and whether follows from the seed")

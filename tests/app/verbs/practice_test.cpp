@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <fstream>
+
+#include "core/base/crypto.h"
+#include "core/base/file.h"
+#include "tests/app/verbs/verbs_support.h"
+
+using namespace taut;
+using namespace taut::app::test;
+
+namespace {
+
+Ran practised(const std::string& scenario, const std::string& actions, std::vector<std::string> more = {})
+{
+    std::vector<std::string> args{"practice", "--scenario", (resources() / "demo/scenarios" / scenario).string(),
+                                  "--actions", (resources() / "demo/actions" / actions).string()};
+    args.insert(args.end(), more.begin(), more.end());
+    return runInside(args);
+}
+
+bool happened(const Json& json, const std::string& code)
+{
+    const auto& all = json["consequences"].items();
+    return std::any_of(all.begin(), all.end(), [&](const Json& one) { return one["code"].text() == code; });
+}
+
+void write(const std::string& file, const std::string& text) { std::ofstream(file) << text; }
+
+}  // namespace
+
+TEST_CASE("practice by the book ends well, in a hurry it ends in a mess that says what would have prevented it")
+{
+    const Ran good = practised("quiet_morning.toml", "by_the_book.toml", {"--json"});
+    CHECK(good.exit == 0);
+    const Json well = good.json();
+    CHECK(well["scenario"].text() == "quiet_morning");
+    CHECK(well["seed"].integer() == 7);
+    CHECK(well["consequences"].items().empty());
+    CHECK(well["refusals"].items().empty());
+    CHECK(well["simulated"].number() > 200);
+
+    const Ran bad = practised("quiet_morning.toml", "in_a_hurry.toml", {"--json"});
+    CHECK(bad.exit == 1);
+    const Json mess = bad.json();
+    for (const char* code : {"lift.stays", "web.slack", "web.wrapped", "tail.caught", "web.broke"}) {
+        CAPTURE(code);
+        CHECK(happened(mess, code));
+    }
+    REQUIRE(mess["refusals"].items().size() == 1);
+    CHECK(mess["refusals"].items()[0]["code"].text() == "press.guard_open");
+    CHECK(mess["refusals"].items()[0]["subject"].text() == "outfeed_guard");
+    for (const Json& one : mess["consequences"].items()) {
+        CHECK_FALSE(one["cause"].items().empty());
+        CHECK_FALSE(one["prevented_by"].text().empty());
+        if (one["code"].text() == "web.slack") CHECK(one["prevented_by"].text() == "tension.settings.setting/rewind");
+        if (one["code"].text() == "tail.caught") CHECK(one["prevented_by"].text() == "splice.table.trim");
+    }
+    // The same in words.
+    const Ran said = practised("quiet_morning.toml", "in_a_hurry.toml");
+    CHECK(said.out.find("because: The tension of Rewind was not set at all.") != std::string::npos);
+}
+
+TEST_CASE("practice gives the same trace for the same seed and actions, to the last figure")
+{
+    Folder folder;
+    const Json once =
+        practised("knocked_roll.toml", "in_a_hurry.toml", {"--json", "--trace", folder / "once.csv"}).json();
+    const Json twice = practised("knocked_roll.toml", "in_a_hurry.toml", {"--json"}).json();
+    CHECK(once["trace_sha256"].text() == twice["trace_sha256"].text());
+    const auto trace = readFile(folder / "once.csv");
+    REQUIRE(trace);
+    CHECK(hex(sha256(*trace)) == once["trace_sha256"].text());
+    CHECK(trace->starts_with("t,speed,unwind_radius,rewind_radius,tension.unwind,tension.table_entry,"));
+    CHECK(std::count(trace->begin(), trace->end(), '\n') > 1000);
+    CHECK(happened(once, "web.broke"));
+}
+
+TEST_CASE("practice says what is wrong with a scenario or with what is to be done, and where")
+{
+    Folder folder;
+    write(folder / "s.toml",
+          "format = 1\n[scenario]\nid = \"s\"\npress = \"north\"\njob = \"J-2101\"\nroll = \"R0041\"\n"
+          "[[fault]]\nwhat = \"gremlins\"\n");
+    const Ran fault = runInside({"practice", "--scenario", folder / "s.toml", "--actions",
+                                 (resources() / "demo/actions/by_the_book.toml").string()});
+    CHECK(fault.exit == 2);
+    CHECK(fault.err.find("s.toml:8") != std::string::npos);
+    write(folder / "a.toml", "format = 1\n[[action]]\ndo = \"lift_presure\"\nto = \"1 bar\"\n"
+                             "[[action]]\ndo = \"lift_pressure\"\nto = \"1 m\"\n");
+    const Ran deed = runInside({"practice", "--scenario", (resources() / "demo/scenarios/quiet_morning.toml").string(),
+                                "--actions", folder / "a.toml"});
+    CHECK(deed.exit == 2);
+    CHECK(deed.err.find("a.toml:3") != std::string::npos);
+    CHECK(deed.err.find("lift_pressure") != std::string::npos);
+    CHECK(deed.err.find("a.toml:7") != std::string::npos);
+    const Ran none = runInside({"practice", "--actions", folder / "a.toml"});
+    CHECK(none.exit == 2);
+    CHECK(none.err.find("--scenario") != std::string::npos);
+    CHECK(runInside({"check", (resources() / "demo/scenarios/knocked_roll.toml").string()}).exit == 0);
+}

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Whatever anybody does, in whatever order: the world stays one that physics allows. TAUTWEB_SEQUENCES says how many
+// sequences are tried (10,000 take some minutes).
+#include <catch2/catch.hpp>
+
+#include <cmath>
+#include <cstdlib>
+
+#include "core/practice/world.h"
+#include "tests/core/targets/demo_inputs.h"
+
+using namespace taut;
+using namespace taut::practice;
+
+namespace {
+
+/// A deed of any sort with anything in it.
+Deed anyDeed(Chance& chance, const World& world, const inputs::Press& press)
+{
+    Deed deed;
+    const std::size_t zones = press.zones.size(), names = deedNames().size();
+    const std::size_t which = chance.below(names + zones + 2);
+    if (which < names)
+        deed.what = deedNames()[which];
+    else if (which < names + zones)
+        deed.what = press.zones[which - names].id + "_setting";
+    else
+        deed.what = which == names + zones ? "infeed_nip" : "outfeed_nip";
+    const auto item = [&]() -> std::string {
+        switch (chance.below(6)) {
+        case 0: return chance.oneOf(press.guards).id;
+        case 1: return chance.oneOf(press.emergencyStops).id;
+        case 2: return chance.is(0.5) ? "over" : "under";
+        case 3: return chance.is(0.5) ? "1" : "2";
+        case 4: return press.rewinds.front().id;
+        default: return {};
+        }
+    };
+    deed.item = item();
+    // Most things are done the right way round, or nothing would ever move.
+    if (deed.what == "guard") deed.item = chance.oneOf(press.guards).id;
+    if (deed.what == "emergency_stop") deed.item = chance.oneOf(press.emergencyStops).id;
+    if (deed.what == "hang_roll") deed.item = chance.is(0.7) ? "over" : "under";
+    deed.on = deed.what == "emergency_stop" ? chance.is(0.2) : chance.is(0.8);
+    if (deed.what == "hold_stop") deed.on = chance.is(0.3);
+    if (deed.what == "lift_pressure")
+        deed.to = Quantity(world.liftBalance().si() * chance.between(0.5, 3), Kind::Pressure, "bar");
+    else if (deed.what == "run")
+        deed.to = Quantity(chance.between(-1, 5), Kind::Speed, "m/min");
+    else if (deed.what == "hang_roll" || deed.what == "guide_sensor")
+        deed.to = Quantity(chance.between(-0.05, 0.05), Kind::Length, "mm");
+    else if (deed.what == "print_setting")
+        deed.to = Quantity(chance.between(-0.02, 0.05), Kind::Share, "%");
+    else if (deed.what.ends_with("_setting"))
+        deed.to = Quantity(chance.between(-1e5, 8e5), Kind::Pressure, "bar");
+    return deed;
+}
+
+/// Nothing is there that cannot be.
+void checkSound(const World& world)
+{
+    const WebLine& line = world.line().web;
+    const WebState& web = world.web();
+    CHECK(std::isfinite(web.unwound));
+    CHECK(web.unwound > -1e-6);
+    CHECK(web.rewound > -1e-6);
+    CHECK(std::isfinite(web.unwindSpeed));
+    CHECK(std::isfinite(web.rewindSpeed));
+    for (std::size_t s = 0; s < line.spans.size(); ++s) {
+        const double pull = tensionIn(line, web, s).si();
+        CAPTURE(s, pull, web.held[s]);
+        CHECK(std::isfinite(pull));
+        CHECK(web.held[s] > 0);
+        // It tears at its strength; a tick later it is torn.
+        CHECK(pull < 3 * world.line().breaks.si());
+        CHECK(std::isfinite(world.lateral().at[s]));
+        CHECK(std::abs(world.lateral().at[s]) < 1);
+    }
+    for (const double speed : web.speed) CHECK(std::abs(speed) < 100);
+}
+
+int sequences()
+{
+    const char* said = std::getenv("TAUTWEB_SEQUENCES");
+    return said == nullptr ? 25 : std::atoi(said);
+}
+
+}  // namespace
+
+TEST_CASE("whatever is done at the practice press, in whatever order, nothing comes of it that physics does not allow")
+{
+    const auto in = demo::inputs("north", "quince-jelly", "R0041");
+    int moved = 0;
+    for (int i = 0; i < sequences(); ++i) {
+        Chance chance(20261127, static_cast<std::uint64_t>(i));
+        CAPTURE(i);
+        std::vector<Fault> faults;
+        for (const std::string& name : faultNames())
+            if (chance.is(0.2)) faults.push_back({name, {}, usualAmount(name)});
+        auto world = World::build({in, static_cast<std::uint64_t>(i), faults});
+        REQUIRE(world);
+        if (chance.is(0.8)) {
+            // Far enough that what follows matters.
+            for (const char* what : {"main_disconnect", "air_supply"}) CHECK(world->perform({what}));
+            for (const auto& stop : in.press->emergencyStops)
+                CHECK(world->perform({"emergency_stop", stop.id, {}, false}));
+            for (const auto& guard : in.press->guards) CHECK(world->perform({"guard", guard.id}));
+            CHECK(world->perform({"emergency_reset"}));
+        }
+        for (int k = 0; k < 40; ++k) {
+            static_cast<void>(world->perform(anyDeed(chance, *world, *in.press)));
+            world->advance(Time::si(chance.is(0.2) ? chance.between(0, 4) : 0.1));
+            checkSound(*world);
+        }
+        moved += world->web().rewound > 0 || world->speed() > Speed{} ? 1 : 0;
+    }
+    // Most sequences leave the press dead; that some ran says that this looks at something.
+    CHECK(moved > 0);
+}
