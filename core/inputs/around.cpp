@@ -68,6 +68,29 @@ std::string pathOfKey(const Toml& root, std::string_view key)
     return std::string(root.find(std::string(table)) != nullptr ? inFile : key);
 }
 
+/// A check that does not say how often and by which step can never be told as done.
+void addChecks(const Toml& root, const Press& press, std::string_view file, Findings& out)
+{
+    for (const Check& check : press.checks) {
+        if (check.every && !check.step.empty()) continue;
+        const Toml* list = root.find("check");
+        for (std::size_t i = 0; i < list->array()->size(); ++i) {
+            const Toml& row = (*list->array())[i];
+            const Toml* id = row.find("id");
+            if (id == nullptr || id->text() == nullptr || *id->text() != check.id) continue;
+            // A key that is there and wrong is the reader's to tell.
+            for (const auto& [key, says] :
+                 {std::pair("every", check.every.has_value()), std::pair("step", !check.step.empty())})
+                if (!says && row.find(key) == nullptr)
+                    out.push_back({"input.check_needs",
+                                   Severity::Warn,
+                                   subjectAt(root, file, "check[" + std::to_string(i) + "]." + key),
+                                   {"The check %1 can never be told as done: it does not say %2.", {check.name, key}},
+                                   {"Enter %1.", {key}}});
+        }
+    }
+}
+
 /// What of a press does not fit together; what is merely worth knowing is told where a run begins.
 void addPress(const Toml& root, std::string_view toml, std::string_view file, Findings& out)
 {
@@ -76,6 +99,7 @@ void addPress(const Toml& root, std::string_view toml, std::string_view file, Fi
     if (!press) return;
     Inputs alone;
     alone.press = std::make_shared<const Press>(*press);
+    addChecks(root, *press, file, out);
     for (Finding& finding : crossCheck(alone)) {
         if (finding.severity == Severity::Note) continue;
         finding.subject = subjectAt(root, file, pathOfKey(root, finding.subject));

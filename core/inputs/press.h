@@ -139,6 +139,13 @@ struct Place {
     std::string id, name, holdStop;
     std::vector<std::string> sees;
 };
+/// Something that is looked after at intervals, and the step of a procedure that shows that it was. When it was last
+/// done is for the record to say.
+struct Check {
+    std::string id, name;
+    Maybe<Kind::Time> every;
+    std::string step;  ///< "power_up.tests.stop_test": stage, place and step; of a repeated one all its items
+};
 /// Measured lengths in place of roller coordinates.
 struct Lengths {
     Maybe<Kind::Length> whole, tableToRewind, guideSpan, guideEntry, guideExit;
@@ -174,6 +181,7 @@ struct Press {
     std::string registerMark;  ///< how this press shows the middle of its register adjusters
     std::vector<Device> guards, emergencyStops;
     std::vector<Place> places;
+    std::vector<Check> checks;
     std::vector<std::pair<std::string, std::string>> labels;  ///< this shop's words for its controls, by role
     std::vector<std::pair<std::string, Range>> limits;        ///< policy windows of this shop, by target or reading id
     std::vector<std::pair<std::string, Quantity>> policy;     ///< rows of policy.h that this shop has set itself

@@ -206,6 +206,31 @@ void readPlaces(KeyReader& top, const Names& names, Press& press)
     }
 }
 
+/// Stage, place and step, each with a name: an item of a repeated step is none of its own.
+bool isStepPath(std::string_view step)
+{
+    const std::size_t first = step.find('.'), second = step.find('.', first + 1);
+    return first != std::string_view::npos && second != std::string_view::npos && first > 0 && second > first + 1 &&
+           second + 1 < step.size() && step.find_first_of("./ ", second + 1) == std::string_view::npos;
+}
+
+void readChecks(KeyReader& top, Press& press)
+{
+    for (KeyReader& keys : top.tables("check")) {
+        Check check{keys.id("id", false), keys.text("name"), keys.get<Kind::Time>("every", sane::kCheckEvery),
+                    keys.text("step")};
+        if (!check.step.empty() && !isStepPath(check.step)) {
+            keys.complain("step", refuse("input.step_path", {}, {"\"%1\" is not the way to a step.", {check.step}},
+                                         "Write stage, place and step of the procedure with dots between, as in "
+                                         "power_up.tests.stop_test."));
+            check.step.clear();
+        }
+        keys.done();
+        if (check.name.empty()) check.name = check.id;
+        if (!check.id.empty() && !isTaken(keys, check.id, press.checks)) press.checks.push_back(std::move(check));
+    }
+}
+
 /// The ids of a list of tables.
 std::vector<std::string> idsOf(const Toml* list)
 {
@@ -316,6 +341,7 @@ Result<Press> readPress(std::string_view toml, FileNotes& found)
         safety->done();
     }
     readPlaces(top, names, press);
+    readChecks(top, press);
     if (std::optional<KeyReader> limits = top.table("limits")) readLimits(std::move(*limits), press);
     if (std::optional<KeyReader> policy = top.table("policy")) readPolicy(std::move(*policy), press);
     if (std::optional<KeyReader> labels = top.table("labels")) readLabels(*labels, press);

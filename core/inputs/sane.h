@@ -36,6 +36,7 @@ inline constexpr Sane kForce{0.1, 50e3};
 inline constexpr Sane kPower{1, 100e3};
 inline constexpr Sane kSpeed{1e-4, 2000.0 / 60};
 inline constexpr Sane kStopTime{0.05, 600};
+inline constexpr Sane kCheckEvery{3600, 10 * 366 * 86400.0};  ///< from an hour to ten years
 inline constexpr Sane kAngle{1e-3, 6.2831853072};
 inline constexpr Sane kGuideAngle{1e-3, 0.8};
 inline constexpr Sane kInertia{1e-7, 1e4};

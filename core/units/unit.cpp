@@ -96,6 +96,7 @@ constexpr auto kUnits = std::to_array<Unit>({
     {"ms", Kind::Time, 1e-3, true, true, 0, 1},
     {"min", Kind::Time, kMinute, true, true, 1, 2},
     {"h", Kind::Time, 60 * kMinute, true, true, 1, 2},
+    {"d", Kind::Time, 24 * 60 * kMinute, true, true, 0, 2},
     {"1/s", Kind::Frequency, 1, true, true, 1, 3},
     {"rpm", Kind::Frequency, 1 / kMinute, true, true, 0, 1},
     {"kg m2", Kind::Inertia, 1, true, false, 2, 4},

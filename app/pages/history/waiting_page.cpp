@@ -23,7 +23,7 @@ namespace taut::app {
 namespace {
 
 const QString kRun = QStringLiteral("run:"), kPress = QStringLiteral("press:"), kPerson = QStringLiteral("person:"),
-              kConstant = QStringLiteral("constant:");
+              kConstant = QStringLiteral("constant:"), kCheck = QStringLiteral("check:");
 
 }  // namespace
 
@@ -112,7 +112,7 @@ void WaitingPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
     refill();
-    askConstants();
+    askRecord();
 }
 
 void WaitingPage::add(const QString& id, const QString& text, const QString& value, const QString& more, bool done)
@@ -137,6 +137,21 @@ void WaitingPage::addRuns(const QString& head, const std::vector<records::RunRow
             QStringList{momentHereText(row.begunMs), dataText(row.operatorName), dataText(row.run)}.join(
                 QStringLiteral(" \u00B7 ")),
             seen);
+    }
+}
+
+void WaitingPage::addChecks()
+{
+    const Instant now = SystemClock().now();
+    const auto overdue = history::overdueOf(m_checks, now.utcMs);
+    if (overdue.empty()) return;
+    add({}, tr("Overdue checks"), {}, {}, false);
+    for (const history::CheckStanding& one : overdue) {
+        const auto due = one.dueMs();
+        add(kCheck + QString::fromStdString(one.press + '/' + one.check.id),
+            tr("%1 \u00B7 %2").arg(dataText(one.pressName), dataText(one.check.name)),
+            due ? tr("since %1").arg(dataText(history::dayText(*due, now.offsetMinutes))) : tr("not seen done"),
+            due ? tr("last in the run %1").arg(dataText(one.run)) : QString(), false);
     }
 }
 
@@ -167,6 +182,7 @@ void WaitingPage::refill()
             add(kPress + QString::fromStdString(one.press), dataText(one.press),
                 tr("since %1").arg(momentHereText(one.atMs)),
                 tr("%1: %2").arg(dataText(one.byName), dataText(one.reason)), false);
+        addChecks();
         std::vector<const logbook::DoorState*> shut;
         for (const logbook::DoorState& door : m_session->doors())
             if (door.door.failures > 0) shut.push_back(&door);
@@ -192,7 +208,7 @@ void WaitingPage::refill()
     openCurrent();
 }
 
-void WaitingPage::askConstants()
+void WaitingPage::askRecord()
 {
     m_asker.ask([this](const records::Reader& reader, const Asker::GoOn& goOn) -> std::function<void()> {
         const auto presses = reader.definitions("press");
@@ -207,9 +223,11 @@ void WaitingPage::askConstants()
                 if (refit && refit->drifted) drifted.push_back({*std::move(refit), source, press->units});
             }
         }
-        return [this, drifted = std::move(drifted)] {
+        return [this, drifted = std::move(drifted), checks = history::checksOf(reader, goOn)] {
             m_constants = drifted;
+            if (checks) m_checks = *checks;
             refill();
+            if (!checks) m_paper->say(words(checks.error(), UnitSystem::Metric));
         };
     });
 }
@@ -222,6 +240,9 @@ void WaitingPage::openCurrent()
     m_acts->setVisible(id.startsWith(kRun));
     if (id.startsWith(kRun)) {
         openRun(id.mid(kRun.size()).toStdString());
+    } else if (id.startsWith(kCheck)) {
+        const Instant now = SystemClock().now();
+        m_paper->show(history::checksReport(m_checks, now.utcMs, now.offsetMinutes), tr("checks"));
     } else if (id.startsWith(kConstant)) {
         for (const Constant& one : m_constants)
             if (id == kConstant + QString::fromStdString(one.refit.press + '/' + one.refit.zone))

@@ -11,6 +11,7 @@
 #include <QWidget>
 
 #include "app/sessions/asker.h"
+#include "core/history/checks.h"
 #include "core/history/refit.h"
 #include "core/history/waiting.h"
 
@@ -21,8 +22,9 @@ class RecordActs;
 class ReportPane;
 class RowList;
 
-/// What waits for a supervisor: presses out of use, runs to be reviewed, runs sent back, constants that drift, people
-/// at a shut door. A run is opened as its sheet; those that were opened can be accepted together.
+/// What waits for a supervisor: presses out of use, checks that are overdue, runs to be reviewed, runs sent back,
+/// constants that drift, people at a shut door. A run is opened as its sheet; those that were opened can be accepted
+/// together.
 class WaitingPage : public QWidget {
     Q_OBJECT
 
@@ -42,8 +44,10 @@ protected:
 private:
     void add(const QString& id, const QString& text, const QString& value, const QString& more, bool done);
     void addRuns(const QString& head, const std::vector<records::RunRow>& runs);
+    void addChecks();
     void addConstants();
-    void askConstants();
+    /// What takes a look at many runs: checks and constants.
+    void askRecord();
     void openCurrent();
     void openRun(const std::string& run);
     void askAccept();
@@ -68,6 +72,7 @@ private:
     history::Waiting m_waiting;
     history::Opened m_opened;
     std::vector<Constant> m_constants;
+    std::vector<history::CheckStanding> m_checks;  ///< all of them, overdue or not
 };
 
 }  // namespace taut::app

@@ -29,9 +29,12 @@ public:
     std::map<std::string, std::vector<records::Edition>> editionRows;
     std::map<std::string, std::int64_t> begun;  ///< by run: when it began, where that is not when it was read
     std::map<std::string, run::Run> sealed, open;
-    std::size_t perPage = 7;  ///< no page is larger, whatever is asked for
-    std::string broken;       ///< the question that this store fails to answer
-    mutable int pages = 0;    ///< how many were given
+    std::map<std::string, std::vector<run::Source>> defined;    ///< by what they are
+    std::map<std::string, std::vector<seal::Sealing>> stories;  ///< what followed a run
+    mutable std::size_t documents = 0;                          ///< how many were given
+    std::size_t perPage = 7;                                    ///< no page is larger, whatever is asked for
+    std::string broken;                                         ///< the question that this store fails to answer
+    mutable int pages = 0;                                      ///< how many were given
 
     /// A run as a store has it once it was sealed: its document, and a row in the list.
     void addSealed(const run::Run& run, records::RunRow row)
@@ -98,12 +101,17 @@ public:
     {
         const auto found = sealed.find(std::string(runId));
         if (found == sealed.end()) return unknown(runId);
+        ++documents;
         seal::Seal one;
         one.id = found->first;
         one.document = seal::write(seal::documentOf(found->second));
         return one;
     }
-    [[nodiscard]] Result<std::vector<seal::Sealing>> sealsAbout(std::string_view) const override { return failed(); }
+    [[nodiscard]] Result<std::vector<seal::Sealing>> sealsAbout(std::string_view runId) const override
+    {
+        const auto found = stories.find(std::string(runId));
+        return found == stories.end() ? std::vector<seal::Sealing>() : found->second;
+    }
     [[nodiscard]] Result<std::int64_t> wantingReview() const override { return failed(); }
     [[nodiscard]] Result<run::Run> openRun(std::string_view runId) const override
     {
@@ -114,7 +122,12 @@ public:
     [[nodiscard]] Result<seal::Anchor> anchor() const override { return failed(); }
     [[nodiscard]] Result<std::vector<records::Withdrawal>> withdrawals() const override { return withdrawn; }
     [[nodiscard]] Result<std::vector<people::PersonRecord>> people() const override { return failed(); }
-    [[nodiscard]] Result<std::vector<run::Source>> definitions(std::string_view) const override { return failed(); }
+    [[nodiscard]] Result<std::vector<run::Source>> definitions(std::string_view what) const override
+    {
+        if (broken == "definitions") return failed();
+        const auto found = defined.find(std::string(what));
+        return found == defined.end() ? std::vector<run::Source>() : found->second;
+    }
     [[nodiscard]] Result<std::optional<run::Source>> definition(std::string_view, std::string_view sha) const override
     {
         for (const auto& [id, run] : sealed)

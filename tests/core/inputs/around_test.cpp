@@ -31,6 +31,23 @@ const Finding* with(const Findings& all, const std::string& code)
 
 }  // namespace
 
+TEST_CASE("a check that can never be told as done is told in its row", "[around]")
+{
+    const std::string good = textOf("presses/north.toml");
+    const std::string often = replaced(good, "every = \"90 d\"\n", "");
+    const Findings found = findingsAround("press", often, "north.toml", {});
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "input.check_needs");
+    CHECK(found[0].severity == Severity::Warn);
+    CHECK(foundAt(found[0]).path == "check[1].every");
+    const std::string by = replaced(good, "step = \"power_up.tests.stop_test\"\n", "");
+    const Findings other = findingsAround("press", by, "north.toml", {});
+    REQUIRE(other.size() == 1);
+    CHECK(foundAt(other[0]).path == "check[0].step");
+    // What is there and wrong the reader tells already.
+    CHECK(findingsAround("press", replaced(good, "every = \"90 d\"", "every = \"90 m\""), "north.toml", {}).empty());
+}
+
 TEST_CASE("a press that cannot be threaded is found in its own text, at the roller's row", "[around]")
 {
     const std::string good = textOf("presses/north.toml");

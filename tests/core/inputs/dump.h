@@ -268,6 +268,12 @@ private:
             put(at("place", i) + ".hold_stop", p.places[i].holdStop);
             put(at("place", i) + ".sees", p.places[i].sees);
         }
+        for (std::size_t i = 0; i < p.checks.size(); ++i) {
+            put(at("check", i) + ".id", p.checks[i].id);
+            put(at("check", i) + ".name", p.checks[i].name);
+            put(at("check", i) + ".every", p.checks[i].every);
+            put(at("check", i) + ".step", p.checks[i].step);
+        }
         for (const auto& [id, range] : p.limits) {
             put("limits." + id + ".low", range.low);
             put("limits." + id + ".high", range.high);

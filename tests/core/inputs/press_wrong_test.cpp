@@ -151,6 +151,33 @@ TEST_CASE("bounds of belief: a slip of the unit is caught, a press of another si
     }
 }
 
+TEST_CASE("a check names stage, place and step, and is due within ten years")
+{
+    const auto check = [](const std::string& keys) { return kHead + "[[check]]\nid = \"stops\"\n" + keys; };
+    CHECK(notesOf(check("every = \"30 d\"\nstep = \"power_up.tests.stop_test\"")).empty());
+    CHECK(notesOf(check("every = \"720 h\"")).empty());
+    for (const char* step : {"stop_test", "power_up.tests", "power_up..stop_test", ".tests.stop_test", "a.b.",
+                             "a.b.c.d", "tests.stop_test/unwind", "a.b.c d"}) {
+        CAPTURE(step);
+        const Findings notes = notesOf(check(std::string("step = \"") + step + '"'));
+        REQUIRE(notes.size() == 1);
+        CHECK(notes[0].code == "input.step_path");
+        CHECK(notes[0].subject == "p.toml:6:8 check[0].step");
+    }
+    for (const auto& [every, code] :
+         {std::pair("30", "quantity.no_unit"), std::pair("5 min", "input.absurd"), std::pair("4000 d", "input.absurd"),
+          std::pair("-1 d", "input.negative"), std::pair("3 months", "quantity.unknown_unit"),
+          std::pair("2 m", "quantity.wrong_kind")}) {
+        CAPTURE(every);
+        const Findings notes = notesOf(check(std::string("every = \"") + every + '"'));
+        REQUIRE(notes.size() == 1);
+        CHECK(notes[0].code == code);
+    }
+    const Findings twice = notesOf(check("[[check]]\nid = \"stops\""));
+    REQUIRE(twice.size() == 1);
+    CHECK(twice[0].code == "input.duplicate_id");
+}
+
 TEST_CASE("a zone is set in what its control and its actuator make of it")
 {
     struct Row {
