@@ -76,6 +76,7 @@ const char* wordOf(Loss loss)
     case Loss::Repeated: return "repeated";
     case Loss::Interruptions: return "interrupted";
     case Loss::Remedies: return "helped";
+    case Loss::LeftOpen: return kLeftOpen;
     }
     return "";
 }
@@ -155,6 +156,7 @@ Result<Times> timesOf(const records::Reader& reader, const records::CourseQuery&
                                       row.kind,
                                       row.begunMs,
                                       shiftOf(row.hour),
+                                      row.state == "completed",
                                       {}});
             }
             times.runs.back().stages.push_back({row.stage, row.workedMs, row.watchedMs, row.awayMs, row.externalMs});
@@ -205,6 +207,28 @@ Result<Times> timesOf(const records::Reader& reader, const records::CourseQuery&
     return times;
 }
 
+std::size_t givenUpOf(const Times& times)
+{
+    return static_cast<std::size_t>(
+        std::count_if(times.runs.begin(), times.runs.end(), [](const RunTime& run) { return !run.finished; }));
+}
+
+std::vector<WebQuartiles> webBy(const Times& times, Group group)
+{
+    std::map<std::string, std::vector<double>> metres;
+    std::map<std::string, std::size_t> runs;
+    for (const RunTime& run : times.runs) {
+        if (!run.finished) continue;
+        const std::string name = groupOf(run, group);
+        ++runs[name];
+        if (const auto read = times.webM.find(run.seq); read != times.webM.end()) metres[name].push_back(read->second);
+    }
+    std::vector<WebQuartiles> all;
+    for (auto& [name, read] : metres)
+        if (const auto quartiles = stats::quartilesOf(std::move(read))) all.push_back({name, *quartiles, runs[name]});
+    return all;
+}
+
 std::vector<StageQuartiles> quartilesBy(const Times& times, Group group)
 {
     struct Sums {
@@ -221,6 +245,7 @@ std::vector<StageQuartiles> quartilesBy(const Times& times, Group group)
     std::vector<std::string> stages{""};
     std::map<std::string, std::map<std::string, Sums>> sums;
     for (const RunTime& run : times.runs) {
+        if (!run.finished) continue;
         auto& of = sums[groupOf(run, group)];
         of[""].add(run.wholeMs(), run.externalMs(), run.awayMs());
         for (const RunTime::Stage& stage : run.stages) {
@@ -245,7 +270,8 @@ std::vector<StageQuartiles> quartilesBy(const Times& times, Group group)
 std::vector<InCommon> commonToSlowest(const Times& times)
 {
     std::map<std::string, std::vector<const RunTime*>> byKind;
-    for (const RunTime& run : times.runs) byKind[run.kind].push_back(&run);
+    for (const RunTime& run : times.runs)
+        if (run.finished) byKind[run.kind].push_back(&run);
     std::set<std::uint64_t> slow;
     std::set<std::string> kinds;  // of few runs none is slow: they are not the others either
     std::size_t compared = 0;
@@ -265,7 +291,7 @@ std::vector<InCommon> commonToSlowest(const Times& times)
     };
     std::map<std::string, Counted> counted;
     for (const RunTime& run : times.runs) {
-        if (!kinds.contains(run.kind)) continue;
+        if (!run.finished || !kinds.contains(run.kind)) continue;
         for (auto& [key, trait] : traitsOf(times, run)) {
             Counted& one = counted[key];
             one.trait = trait;
@@ -307,12 +333,14 @@ std::vector<stats::ParetoRow> lossesOf(const Times& times, Loss loss, std::size_
 
 std::optional<stats::Proportion> firstGoRate(const Times& times)
 {
-    std::size_t hits = 0;
+    std::size_t hits = 0, of = 0;
     for (const RunTime& run : times.runs) {
+        if (!run.finished) continue;
+        ++of;
         const auto found = times.byRun.find(run.seq);
         if (found == times.byRun.end() || found->second.firstGo()) ++hits;
     }
-    const auto rate = stats::proportionOf(hits, times.runs.size());
+    const auto rate = stats::proportionOf(hits, of);
     return rate ? std::optional(*rate) : std::nullopt;
 }
 

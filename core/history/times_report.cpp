@@ -34,12 +34,15 @@ report::Facts headOf(const Times& times)
     std::vector<double> seconds, away, metres;
     double external = 0, all = 0;
     for (const RunTime& run : times.runs) {
+        if (!run.finished) continue;
         seconds.push_back(static_cast<double>(run.wholeMs()) / 1000);
         away.push_back(static_cast<double>(run.awayMs()) / 1000);
         external += static_cast<double>(run.externalMs());
         all += static_cast<double>(run.wholeMs());
         if (const auto read = times.webM.find(run.seq); read != times.webM.end()) metres.push_back(read->second);
     }
+    if (const std::size_t many = givenUpOf(times); many > 0)
+        facts.pairs.emplace_back("Abandoned", cell(Text("%1", {whole(many)})));
     if (const auto quartiles = stats::quartilesOf(seconds))
         facts.pairs.emplace_back("Time of a run, median", cell(Text("%1", {minutes(quartiles->median)})));
     if (const auto quartiles = stats::quartilesOf(away))
@@ -47,7 +50,7 @@ report::Facts headOf(const Times& times)
     if (all > 0) facts.pairs.emplace_back("Done beside the running press", cell(Text("%1", {share(external / all)})));
     if (const auto rate = firstGoRate(times)) facts.pairs.emplace_back("At the first go", cell(rateSaid(*rate)));
     if (const auto quartiles = stats::quartilesOf(metres))
-        facts.pairs.emplace_back("Web used in setting up, median", cell(Quantity(quartiles->median, Kind::Length)));
+        facts.pairs.emplace_back("Web used in setting up, median", cell(webSaid(*quartiles, seconds.size())));
     return facts;
 }
 
@@ -94,6 +97,56 @@ report::Table splitTable(const std::vector<StageQuartiles>& all, const std::stri
     return table;
 }
 
+report::Table webTable(const std::vector<WebQuartiles>& all, Group group)
+{
+    report::Table table;
+    table.caption = "Web used in setting up";
+    table.columns = {{"", report::Align::Left, 5},
+                     {"Said by", report::Align::Right, 3},
+                     {"Lower quartile", report::Align::Right, 3},
+                     {"Median", report::Align::Right, 2},
+                     {"Upper quartile", report::Align::Right, 3}};
+    table.size = report::Size::Small;
+    const auto length = [](double metres) { return cell(Quantity(metres, Kind::Length)); };
+    for (const WebQuartiles& one : all)
+        table.rows.push_back({cell(groupSaid(group, one.group)),
+                              cell(Text("%1 of %2", {whole(one.metres.count), whole(one.of)})),
+                              length(one.metres.lower), length(one.metres.median), length(one.metres.upper)});
+    return table;
+}
+
+/// The jobs that are mostly setting up come first; a page holds so many.
+report::Table ratioTable(const std::vector<SetUpRatio>& ratios)
+{
+    constexpr std::size_t kMost = 12;
+    report::Table table;
+    table.caption = "Setting up against running: the median full set-up over the running time planned for the job";
+    table.columns = {{Text("Job"), report::Align::Left, 4},
+                     {"Full set-ups", report::Align::Right, 3},
+                     {"Setting up", report::Align::Right, 3},
+                     {"Running, planned", report::Align::Right, 3},
+                     {"Ratio", report::Align::Right, 2}};
+    table.size = report::Size::Small;
+    std::size_t untold = 0;
+    for (const SetUpRatio& one : ratios) {
+        if (!one.ratio()) {
+            ++untold;
+        } else if (table.rows.size() < kMost) {
+            table.rows.push_back({cell(data(one.job)), cell(Text("%1", {whole(one.setUp.count)})),
+                                  cell(Text("%1", {minutes(one.setUp.median)})),
+                                  cell(Text("%1", {minutes(*one.runningSeconds)})),
+                                  cell(Quantity(*one.ratio(), Kind::Share, "%"))});
+        }
+    }
+    if (ratios.size() - untold > kMost)
+        table.rows.push_back({cell(Text("and %1 more", {whole(ratios.size() - untold - kMost)}))});
+    if (untold > 0)
+        table.rows.push_back({cell(Text("%1 jobs do not say how long they run: quantity, pieces across and around, "
+                                        "gear and speed are needed.",
+                                        {whole(untold)}))});
+    return table;
+}
+
 Text traitSaid(const InCommon& trait)
 {
     if (!trait.incident) return groupSaid(trait.group, trait.value);
@@ -127,6 +180,7 @@ Text lossName(Loss loss)
     case Loss::Repeated: return "Stages done again, by cause";
     case Loss::Interruptions: return "Interruptions, by cause";
     case Loss::Remedies: return "What helped";
+    case Loss::LeftOpen: return "Left open in abandoned runs, by step";
     }
     return {};
 }
@@ -166,6 +220,12 @@ Text groupSaid(Group group, const std::string& value)
     return data(value);
 }
 
+Text webSaid(const stats::Quartiles& metres, std::size_t of)
+{
+    return {"%1, said by %2 of %3 runs",
+            {Quantity(metres.median, Kind::Length).magnitude(), whole(metres.count), whole(of)}};
+}
+
 Text chosenSaid(const records::CourseQuery& query, int offsetMinutes)
 {
     std::vector<Text> parts{query.press.empty() ? Text("all presses") : data(query.press)};
@@ -195,7 +255,7 @@ std::optional<report::Bars> lossBars(const Times& times, Loss loss, const std::s
 }
 
 report::Report timesReport(const Times& times, const records::CourseQuery& query, Group group, Names& names,
-                           int offsetMinutes)
+                           int offsetMinutes, const std::vector<SetUpRatio>& ratios)
 {
     report::Report report;
     report.title = "Time and losses";
@@ -214,6 +274,8 @@ report::Report timesReport(const Times& times, const records::CourseQuery& query
     const std::vector<StageQuartiles> quartiles = quartilesBy(times, group);
     report.sections.emplace_back(stageBars(times, group, quartiles, press, names));
     report.sections.emplace_back(splitTable(quartiles, press, group, names));
+    if (const auto web = webBy(times, group); !web.empty()) report.sections.emplace_back(webTable(web, group));
+    if (!ratios.empty()) report.sections.emplace_back(ratioTable(ratios));
     const std::vector<InCommon> traits = commonToSlowest(times);
     if (traits.empty())
         report.sections.emplace_back(report::Paragraph{
@@ -221,8 +283,13 @@ report::Report timesReport(const Times& times, const records::CourseQuery& query
     else
         report.sections.emplace_back(slowestTable(traits));
     for (const Loss loss : {Loss::Deviations, Loss::Outside, Loss::Remedies, Loss::Repeated, Loss::Interruptions,
-                            Loss::Corrections, Loss::NotApplicable})
+                            Loss::LeftOpen, Loss::Corrections, Loss::NotApplicable})
         if (auto bars = lossBars(times, loss, press, names)) report.sections.emplace_back(*std::move(bars));
+    if (times.lookedInto > 0 && times.lookedInto < givenUpOf(times))
+        report.sections.emplace_back(report::Paragraph{
+            {"Steps left open are told of the newest %1 abandoned runs.", {whole(times.lookedInto)}}, false});
+    report.sections.emplace_back(
+        report::Paragraph{"Times, web and the first go are told of runs that were finished.", false});
     report.sections.emplace_back(report::Paragraph{
         "Times lie between answers: they say how long a set-up took on this press, never how well somebody works, and "
         "are told by press, job, kind of run and shift, never by person. A run by people who learn is slower, and "

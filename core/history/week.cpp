@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 
 #include "core/history/drift.h"
 #include "core/history/times_report.h"
@@ -70,17 +71,21 @@ report::Facts headOf(const std::vector<records::RunRow>& runs, const Times& time
                    {Text("Abandoned"), cell(Text("%1", {many([](const auto& r) { return r.state == "abandoned"; })}))},
                    {"Still open", cell(Text("%1", {many([](const auto& r) { return r.state == "open"; })}))},
                    {"Not reviewed", cell(Text("%1", {many(wantsReview)}))}};
-    std::vector<double> seconds;
-    double metres = 0;
+    std::vector<double> seconds, metres;
     for (const RunTime& run : times.runs) {
+        if (!run.finished) continue;
         seconds.push_back(static_cast<double>(run.wholeMs()) / 1000);
-        if (const auto read = times.webM.find(run.seq); read != times.webM.end()) metres += read->second;
+        if (const auto read = times.webM.find(run.seq); read != times.webM.end()) metres.push_back(read->second);
     }
     if (const auto quartiles = stats::quartilesOf(seconds))
         facts.pairs.emplace_back("Time of a run, median", cell(Quantity(quartiles->median, Kind::Time, "min")));
     if (const auto rate = firstGoRate(times))
         facts.pairs.emplace_back("At the first go", cell(Text("%1 of %2", {whole(rate->hits), whole(rate->of)})));
-    if (!times.webM.empty()) facts.pairs.emplace_back("Web used in setting up", cell(Quantity(metres, Kind::Length)));
+    if (const auto quartiles = stats::quartilesOf(metres)) {
+        const double all = std::accumulate(metres.begin(), metres.end(), 0.0);
+        facts.pairs.emplace_back("Web used in setting up", cell(Quantity(all, Kind::Length)));
+        facts.pairs.emplace_back("Web of a set-up, median", cell(webSaid(*quartiles, seconds.size())));
+    }
     return facts;
 }
 

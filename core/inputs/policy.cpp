@@ -10,7 +10,7 @@ namespace taut::inputs {
 namespace {
 
 // Every default names where it comes from; "policy" is ours. Sorted by name.
-constexpr std::array<PolicyRow, 62> kRows{{
+constexpr std::array<PolicyRow, 63> kRows{{
     {"air_drop_most", Kind::Pressure, 30000.0, "bar", 0, 300000.0, "fall of the air supply while nips close, at most",
      "policy"},
     {"air_shaft_least", Kind::Pressure, 550000.0, "bar", 100000.0, 1200000.0,
@@ -84,6 +84,8 @@ constexpr std::array<PolicyRow, 62> kRows{{
     {"room_time", Kind::Time, 86400.0, "h", 0, 2592000.0, "a roll in the press room before use",
      "common practice, no source"},
     {"sensor_middle", Kind::Share, 0.05, "%", 0.005, 0.3, "sensor's reading from the middle of its window, either way",
+     "policy"},
+    {"set_up_web", Kind::Length, 100, "m", 0, 20000, "web that a set-up is taken to use where the job says nothing",
      "policy"},
     {"splice_factor", Kind::Count, 4, "", 1.5, 20, "splice over running tension, at least",
      "policy, the web's own factor of S26"},

@@ -54,9 +54,10 @@ struct OfRun {
     std::string run, press, job, substrate, roll, kind, pressSha;
     std::int64_t begunMs{};
     int hour{};
+    std::string state;
 };
 constexpr const char* kOfRun = "r.seq, r.run_id, r.press, r.job, r.substrate, r.roll, r.kind, r.press_sha, r.begun, "
-                               "r.hour";
+                               "r.hour, r.state";
 OfRun ofRunFrom(SQLite::Statement& row)
 {
     const auto text = [&row](int column) { return row.getColumn(column).getString(); };
@@ -69,7 +70,8 @@ OfRun ofRunFrom(SQLite::Statement& row)
             text(6),
             text(7),
             row.getColumn(8).getInt64(),
-            row.getColumn(9).getInt()};
+            row.getColumn(9).getInt(),
+            text(10)};
 }
 
 template <class T>
@@ -125,7 +127,7 @@ std::optional<double> realIn(const SQLite::Column& column)
     return column.isNull() ? std::nullopt : std::optional(column.getDouble());
 }
 
-constexpr int kOfRunColumns = 10;
+constexpr int kOfRunColumns = 11;
 constexpr const char* kOfReading = "m.step, m.target, m.unit, m.verdict, m.entered_text, m.si_value, m.low, m.high, "
                                    "m.at, m.aimed, m.uncertainty, m.first_verdict";
 
@@ -206,6 +208,7 @@ records::StageTime stageFrom(SQLite::Statement& row, const OfRun& run)
     stage.kind = run.kind;
     stage.begunMs = run.begunMs;
     stage.hour = run.hour;
+    stage.state = run.state;
     stage.stage = row.getColumn(0).getString();
     stage.workedMs = row.getColumn(1).getInt64();
     stage.watchedMs = row.getColumn(2).getInt64();

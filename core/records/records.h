@@ -82,6 +82,7 @@ struct StageTime {
     std::int64_t begunMs{};  ///< of the run
     int hour{};              ///< of the day where the press stands, when the run began: 0 to 23
     std::int64_t workedMs{}, watchedMs{}, awayMs{}, externalMs{};
+    std::string state = "completed";  ///< of the run: completed abandoned
 };
 /// Something in a run that was not as it should be, or not at once.
 struct Incident {

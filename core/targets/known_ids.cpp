@@ -75,6 +75,7 @@ constexpr auto kIds = std::to_array<KnownId>({
     {"roll.web_mass"},
     {"roll.width"},
     {"roll.wraps"},
+    {"setup.web", OwnLimits::Replace, Figure::Aim},
     {"splice.gap", OwnLimits::OnlyNarrow, Figure::Aim},
     {"splice.margin", OwnLimits::OnlyNarrow},
     {"splice.overhang", OwnLimits::OnlyNarrow, Figure::Fault},

@@ -65,6 +65,17 @@ void shaftAir(Book& book, const std::string& id, const Text& name, const inputs:
                    plate ? "press.mandrel.pressure" : "policy:air_shaft");
 }
 
+/// What a set-up is planned to use, to be held beside what it did: nothing limits that, or whoever used more would read
+/// less.
+void stateWebOfSetUp(Book& book)
+{
+    const inputs::Maybe<Kind::Length>& planned = book.job().makeReady;
+    book.value("setup.web", "Web used in setting up", "stated",
+               planned ? term(planned, "job.make_ready") : book.row("set_up_web"),
+               planned ? "the job's data" : "policy")
+        .advice("What it did use is read and recorded as it is. The job's make_ready plans it.");
+}
+
 }  // namespace
 
 void stateShopReadings(Book& book)
@@ -84,6 +95,7 @@ void stateShopReadings(Book& book)
         shaftAir(book, "mandrel." + rewind.id + ".air", Text("%1: air in its shaft", {spokenName(press, rewind)}),
                  rewind.mandrel, us);
 
+    stateWebOfSetUp(book);
     stateFault(book, "splice.gap", "Gap between the butted edges", "splice_gap",
                "Touching, never over one another: an overlap strikes every nip.");
     stateFault(book, "splice.step", "Sideways step at the joint", "splice_step",

@@ -14,6 +14,7 @@
 #include "app/widgets/room.h"
 #include "app/widgets/theme.h"
 #include "core/base/clock.h"
+#include "core/history/open_steps.h"
 #include "core/history/times_report.h"
 
 namespace taut::app {
@@ -68,10 +69,17 @@ void TimePage::refill()
     const int offset = SystemClock().now().offsetMinutes;
     m_asker.ask(
         [this, query, group, offset](const records::Reader& reader, const Asker::GoOn& goOn) -> std::function<void()> {
-            const auto times = history::timesOf(reader, query, goOn);
-            if (!times) return [this, why = times.error()] { m_paper->showNothing(words(why, UnitSystem::Metric)); };
+            const auto refused = [this](const Finding& why) {
+                return [this, why] { m_paper->showNothing(words(why, UnitSystem::Metric)); };
+            };
+            auto times = history::timesOf(reader, query, goOn);
+            if (!times) return refused(times.error());
+            if (const auto opened = history::addOpenSteps(reader, *times, goOn); !opened)
+                return refused(opened.error());
+            const auto ratios = history::setUpRatiosOf(reader, *times);
+            if (!ratios) return refused(ratios.error());
             history::Names names(reader);
-            auto report = history::timesReport(*times, query, group, names, offset);
+            auto report = history::timesReport(*times, query, group, names, offset, *ratios);
             return [this, report = std::move(report)] { m_paper->show(report, tr("times")); };
         });
 }

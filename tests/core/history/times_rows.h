@@ -13,13 +13,14 @@ struct Row {
     int hour = 8;
     std::int64_t workedMs = 30 * 60000, watchedMs = 0, awayMs = 0, externalMs = 0;
     std::int64_t begunMs = kJune;
+    std::string state = "completed";
     [[nodiscard]] std::string run() const { return "run-" + std::to_string(seq); }
 };
 /// A stage of a run; rows are added newest run first.
 inline void add(FakeReader& reader, const Row& row)
 {
     reader.stageRows.push_back({row.seq, row.run(), row.press, row.job, row.substrate, row.kind, row.stage, row.begunMs,
-                                row.hour, row.workedMs, row.watchedMs, row.awayMs, row.externalMs});
+                                row.hour, row.workedMs, row.watchedMs, row.awayMs, row.externalMs, row.state});
 }
 inline void add(FakeReader& reader, const Row& row, const std::string& what, const std::string& step,
                 const std::string& detail = {})

@@ -269,6 +269,77 @@ TEST_CASE("a run at the first go had nothing outside, accepted, corrected or don
     CHECK_FALSE(firstGoRate({}));
 }
 
+TEST_CASE("a run that was given up is neither at the first go nor a time of setting up")
+{
+    FakeReader reader;
+    for (std::uint64_t seq = 30; seq > 0; --seq) {
+        Row row;
+        row.seq = seq;
+        // Every third was given up after two minutes, with nothing outside.
+        if (seq % 3 == 0) {
+            row.state = "abandoned";
+            row.workedMs = 2 * 60000;
+        }
+        add(reader, row);
+        if (seq % 10 == 1) add(reader, row, "outside", "set.brake");
+    }
+    const Times times = mustTimes(reader);
+    CHECK(times.runs.size() == 30);
+    CHECK(givenUpOf(times) == 10);
+    const auto rate = firstGoRate(times);
+    REQUIRE(rate);
+    CHECK(rate->of == 20);
+    CHECK(rate->hits == 18);
+    for (const StageQuartiles& one : quartilesBy(times, Group::Press)) {
+        CHECK(one.seconds.count == 20);
+        CHECK(one.seconds.least == 1800);
+    }
+    CHECK(lossesOf(times, Loss::Outside).front().cause.amount == 3);
+}
+
+TEST_CASE("the web of set-ups is told by group, with how many runs say it")
+{
+    FakeReader reader;
+    for (std::uint64_t seq = 12; seq > 0; --seq) {
+        Row row;
+        row.seq = seq;
+        row.job = seq % 2 ? "J-1" : "J-2";
+        row.press = seq > 8 ? "south" : "north";
+        if (seq == 12) row.state = "abandoned";
+        add(reader, row);
+        // What was read before the question was asked: none of the first three.
+        if (seq > 3) reader.readingRows.push_back(metres(seq, seq % 2 ? 40 + static_cast<double>(seq) : 100));
+    }
+    const Times times = mustTimes(reader);
+    const auto byJob = webBy(times, Group::Job);
+    REQUIRE(byJob.size() == 2);
+    CHECK(byJob[0].group == "J-1");
+    CHECK(byJob[0].metres.count == 4);
+    CHECK(byJob[0].of == 6);
+    // 45, 47, 49 and 51 m: quartiles at places 1.25, 2.5 and 3.75 (NIST/SEMATECH e-Handbook 7.2.6.2).
+    CHECK(byJob[0].metres.lower == Approx(45.5));
+    CHECK(byJob[0].metres.median == Approx(48));
+    CHECK(byJob[0].metres.upper == Approx(50.5));
+    CHECK(byJob[1].metres.count == 4);
+    CHECK(byJob[1].of == 5);
+    CHECK(byJob[1].metres.median == Approx(100));
+    const auto byPress = webBy(times, Group::Press);
+    REQUIRE(byPress.size() == 2);
+    CHECK(byPress[1].group == "south");
+    CHECK(byPress[1].of == 3);
+
+    Names names(reader);
+    const report::Report page = timesReport(times, {}, Group::Job, names, 0);
+    const report::Table table = report::test::tableOf(page, "Web used in setting up");
+    REQUIRE(table.rows.size() == 2);
+    CHECK(report::test::wordsOf(table.rows[0][1]) == "4 of 6");
+    CHECK(report::test::wordsOf(table.rows[0][3]) == "48 m");
+    CHECK(report::test::everyWord(page).find("said by 8 of 11 runs") != std::string::npos);
+    // Where nobody was ever asked there is nothing to tell.
+    reader.readingRows.clear();
+    CHECK(webBy(mustTimes(reader), Group::Job).empty());
+}
+
 TEST_CASE("incidents and metres of older runs than were asked for count for none")
 {
     FakeReader reader;

@@ -117,6 +117,22 @@ TEST_CASE("a week of sixty runs shows as many as a page holds and says how many 
     CHECK(tableOf(mustWeek(busy(22)), "Runs").rows.size() == 22);
 }
 
+TEST_CASE("a week tells the web of its set-ups, and of how many runs")
+{
+    FakeReader reader = busy(6);
+    for (std::uint64_t seq = 6; seq > 3; --seq) {
+        records::Reading one = metres(seq, 20 * static_cast<double>(seq));
+        one.run = "run-" + std::to_string(seq);
+        reader.readingRows.push_back(one);
+    }
+    const report::Report report = mustWeek(reader);
+    CHECK(factOf(report, "Web used in setting up") == "300 m");
+    CHECK(factOf(report, "Web of a set-up, median") == "100 m, said by 3 of 6 runs");
+    reader.stageRows.front().state = "abandoned";  // the sixth: 120 m
+    CHECK(factOf(mustWeek(reader), "Web used in setting up") == "180 m");
+    CHECK(factOf(mustWeek(reader), "At the first go") == "5 of 5");
+}
+
 TEST_CASE("a week has its own runs only, and says how each stands")
 {
     FakeReader reader = busy(6);

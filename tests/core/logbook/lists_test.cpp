@@ -340,6 +340,26 @@ TEST_CASE("what can be asked as a series is counted as it comes, and what is voi
     }
 }
 
+TEST_CASE("the times of a run say whether it was finished or given up")
+{
+    SealedShop shop;
+    OpenRun open = shop.begin();
+    const people::Actor inka = shop.actor("p-2");
+    while (open.run().next() != run::StepId{kUnwindStep}) REQUIRE(answerNext(open, inka));
+    must(open, run::Abandon{"the order was cancelled"}, inka);
+    const std::string given = open.run().id();
+    REQUIRE(open.seal(*shop.signer("p-2")));
+    const auto page = shop.writer->reader().stageTimes({}, "");
+    REQUIRE(page);
+    REQUIRE_FALSE(page->rows.empty());
+    std::size_t rows = 0;
+    for (const records::StageTime& row : page->rows) {
+        CHECK(row.state == (row.run == given ? "abandoned" : "completed"));
+        if (row.run == given) ++rows;
+    }
+    CHECK(rows > 0);
+}
+
 TEST_CASE("a run's row says its kind, its job's title and customer, what was outside, also while it is open")
 {
     SealedShop shop;
