@@ -52,9 +52,18 @@ double beyond(std::optional<double> low, std::optional<double> high, Chance& cha
     return high ? *high * (1 + by) : *low * (1 - by);
 }
 
+/// Metres that a set-up uses: those planned, more or less, more where the roll runs badly or the web broke.
+double webUsed(const Quantity& planned, const Tale& tale, Chance& chance)
+{
+    constexpr double kUsualShare = 0.9, kScatter = 0.22, kBroke = 1.6;
+    const double usual = planned.si() * kUsualShare * (0.7 + 0.3 * tale.wander);
+    return usual * (tale.trouble.webBreak ? kBroke : 1) * std::exp(kScatter * chance.normal());
+}
+
 double within(const Quantity& aim, std::optional<double> low, std::optional<double> high, const Tale& tale,
               const std::string& target, Chance& chance)
 {
+    if (target == "setup.web" && !low && !high) return webUsed(aim, tale, chance);
     const double wander = isSplice(target) || isGuideRest(target) ? tale.wander : 1;
     const double noise = chance.normal();
     if (low && high) {
@@ -87,15 +96,30 @@ double within(const Quantity& aim, std::optional<double> low, std::optional<doub
 
 }  // namespace
 
+std::optional<double> tensionMade(const targets::Targets& targets, double setting, const Tale& tale)
+{
+    const targets::Target* set = targets.find("tension.unwind.setting");
+    const targets::Target* pull = targets.find("tension.unwind.total");
+    if (set == nullptr || pull == nullptr || set->quantity() == nullptr || pull->quantity() == nullptr)
+        return std::nullopt;
+    // Above where it begins the torque goes with the setting (B5).
+    for (const targets::Given& given : set->ready()->because.given)
+        if (const auto* zero = std::get_if<Quantity>(&given.value); zero != nullptr && given.symbol.str() == "p0")
+            return pull->quantity()->si() * (setting / tale.brake - zero->si()) / (set->quantity()->si() - zero->si());
+    return std::nullopt;
+}
+
 double outsideShare(const std::string& target, const Tale& tale)
 {
+    // A display shows what the setting makes, and that was read inside.
+    if (target == "tension.unwind.total") return 0;
     constexpr double kUsually = 0.012, kAtSplice = 0.035, kAMore = 0.25;
     if (!isSplice(target) && !isGuideRest(target)) return kUsually;
     return kAtSplice + kAMore * (tale.wander - 1);
 }
 
 std::optional<Reading> readingOf(const targets::Target& target, const Tale& tale, UnitSystem units, bool outside,
-                                 Chance& chance)
+                                 Chance& chance, std::optional<double> there)
 {
     const targets::Ready* ready = target.ready();
     const Quantity* value = target.quantity();
@@ -117,6 +141,13 @@ std::optional<Reading> readingOf(const targets::Target& target, const Tale& tale
     const int decimals = value->kind() == Kind::Count ? 0 : decimalsFor(scale, unit);
     double read = outside ? beyond(low, high, chance)
                           : within(aim != nullptr ? *aim : *value, low, high, tale, target.id, chance);
+    if (there && !outside) {
+        constexpr double kSeen = 0.01;
+        const double margin = low && high ? kMargin * (*high - *low) : 0;
+        read = *there * (1 + kSeen * chance.normal());
+        if (low) read = std::max(read, *low + margin);
+        if (high) read = std::min(read, *high - margin);
+    }
     if (outside && value->kind() == Kind::Count) read = low ? *low - 1 : *high + 1;
     // No gauge shows less than nothing where nothing is the least.
     if (read < 0 && (!low || *low >= 0)) read = 0;

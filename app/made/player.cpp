@@ -62,6 +62,15 @@ private:
 
     [[nodiscard]] const people::Actor& actor() const { return m_shop.operatorAt(m_who).actor(); }
 
+    /// The answer that was just taken, where it is the setting of the unwind's brake.
+    void keepSetting()
+    {
+        const auto* read = std::get_if<run::Answered>(&m_run.events().back().happening());
+        const Step* step = read == nullptr ? nullptr : m_run.plan().find(read->step);
+        if (step != nullptr && step->target == "tension.unwind.setting" && read->value)
+            m_brakeSetting = read->value->si();
+    }
+
     Outcome does(const run::Command& command, double seconds)
     {
         m_now.utcMs += static_cast<std::int64_t>(std::llround(seconds * 1000));
@@ -69,6 +78,7 @@ private:
         const auto event = run::decide(m_run, command, stamp, actor());
         if (!event) return event.error();
         m_run = m_run.after(*event);
+        keepSetting();
         return Done{};
     }
 
@@ -159,7 +169,10 @@ private:
     {
         const targets::Target* target = m_run.targets().find(step.target);
         if (target == nullptr) return std::nullopt;
-        return readingOf(*target, m_tale, m_run.began().units, outside, m_chance);
+        // What a display shows follows from the setting that the brake was given, not from what it should have been.
+        const bool shown = step.target == "tension.unwind.total" && m_brakeSetting;
+        const auto there = shown ? tensionMade(m_run.targets(), *m_brakeSetting, m_tale) : std::nullopt;
+        return readingOf(*target, m_tale, m_run.began().units, outside, m_chance, there);
     }
 
     Outcome answer(const Step& step)
@@ -247,12 +260,22 @@ private:
         return Done{};
     }
 
+    /// Where a display shows what a setting makes, nobody accepts a wrong one.
+    [[nodiscard]] bool isShown(const Step& step) const
+    {
+        const auto& steps = m_run.plan().steps;
+        return step.target == "tension.unwind.setting" &&
+               std::any_of(steps.begin(), steps.end(),
+                           [](const Step& other) { return other.target == "tension.unwind.total"; });
+    }
+
     /// A reading that came out outside: accepted by a supervisor at times, else read again until it is right, and what
     /// helped is said.
     Outcome putRight(const Step& step)
     {
         const Bad* bad = badAt(step);
-        if (step.waivable && (m_tale.trouble.bad ? bad != nullptr && bad->accepted : m_chance.is(0.3))) {
+        if (step.waivable && !isShown(step) &&
+            (m_tale.trouble.bad ? bad != nullptr && bad->accepted : m_chance.is(0.3))) {
             run::AcceptDeviation accepted{step.id, m_chance.oneOf(kDeviationReasons),
                                           m_shop.supervisor(m_chance.below(2))};
             if (does(accepted, taking(200))) return Done{};
@@ -302,7 +325,8 @@ private:
     std::size_t m_stepAt = 0, m_answered = 0;
     bool m_handedOver = false, m_broken = false, m_noted = false, m_interrupted = false, m_corrected = false;
     std::string m_lastReading;
-    std::set<std::string> m_bad;  ///< targets that were read outside as wished for
+    std::optional<double> m_brakeSetting;  ///< as it was read last
+    std::set<std::string> m_bad;           ///< targets that were read outside as wished for
 };
 
 /// Only the targets that a step of the plan names, and nothing that is said of the others.

@@ -158,12 +158,22 @@ Result<std::string> changed(std::string text, const std::vector<std::pair<inputs
 
 std::string inQuotes(std::string_view text) { return '"' + std::string(text) + '"'; }
 
-/// What a supervisor changes in a profile under way: what was measured again.
+/// What a supervisor changes in a profile under way: what was measured again, and a display of the unwind's tension
+/// that was fitted, by which its brake can be learned anew.
 Result<std::string> secondEdition(const std::string& press, const std::string& text)
 {
-    if (press == "north")
-        return changed(text,
-                       {{{std::string("speeds"), std::string("stop_time"), std::string("value")}, inQuotes("2.9 s")}});
+    if (press == "north") {
+        const auto cell = [](const char* key) {
+            return inputs::TomlPath{std::string("zone"), std::size_t{0}, std::string("load_cell"), std::string(key)};
+        };
+        return changed(
+            text,
+            {{{std::string("speeds"), std::string("stop_time"), std::string("value")}, inQuotes("2.9 s")},
+             {{std::string("web"), std::string("roller"), std::size_t{5}, std::string("kind")}, inQuotes("load_cell")},
+             {cell("roller"), inQuotes("turn up")},
+             {cell("range"), inQuotes("200 N")},
+             {cell("set_in"), inQuotes("N")}});
+    }
     return changed(text, {{{std::string("unwind"), std::string("lift"), std::string("efficiency")}, "0.78"}});
 }
 

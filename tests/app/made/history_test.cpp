@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <fstream>
 #include <set>
 
+#include "core/history/checks.h"
+#include "core/history/refit.h"
+#include "core/history/times.h"
+#include "core/inputs/inputs.h"
 #include "core/logbook/logbook.h"
 #include "core/records/sheet.h"
 #include "core/records/texts.h"
@@ -141,6 +146,69 @@ TEST_CASE("the unwind's brake drifts by as much as was wished for")
     CHECK(drifts.slope > 5 * drifts.error);
     CHECK(drifts.slope == Approx(made::kDriftAMonth).epsilon(0.35));
     CHECK(std::abs(stands.slope) < 3 * stands.error);
+}
+
+TEST_CASE("a history holds a worn brake to be learned anew, the web that set-ups used, and a check that nobody did")
+{
+    const auto refitIn = [](const History& history) {
+        const auto presses = history.reader->definitions("press");
+        REQUIRE(presses);
+        const auto north =
+            std::find_if(presses->begin(), presses->end(), [](const auto& one) { return one.id == "north"; });
+        REQUIRE(north != presses->end());
+        Findings notes;
+        const auto press = inputs::readPress(north->text, "north", notes);
+        REQUIRE(press);
+        CHECK(notes.empty());
+        // So few runs are made that more of them would mix what drifts meanwhile.
+        auto refit = history::refitOf(*history.reader, *press, "unwind", 16);
+        if (!refit) FAIL(sentence(refit.error()));
+        CHECK(refit->pulls.size() >= history::kFewestPulls);
+        return *std::move(refit);
+    };
+    made::Wish wish = full(80);
+    wish.drift = 2;  // a third by the end: few runs show it
+    const History worn(wish);
+    wish.drift = 0;
+    const History sound(wish);
+    // 12 N m/bar by the profile.
+    const auto perBar = [](const history::Refit& refit) { return refit.now.torquePerSetting.si() * 1e5; };
+    const history::Refit found = refitIn(worn), none = refitIn(sound);
+    CAPTURE(perBar(found), perBar(none));
+    CHECK(found.drifted);
+    CHECK(perBar(found) == Approx(12 / 1.3).epsilon(0.15));
+    CHECK_FALSE(none.drifted);
+    CHECK(perBar(none) == Approx(12).epsilon(0.06));
+
+    const records::Reader& reader = *worn.reader;
+    const auto times = history::timesOf(reader, {});
+    REQUIRE(times);
+    std::size_t said = 0;
+    for (const history::RunTime& run : times->runs) {
+        CHECK(times->webM.contains(run.seq) == (run.kind == "full" && run.finished));
+        said += times->webM.count(run.seq);
+    }
+    CHECK(said > 20);
+    for (const history::WebQuartiles& one : history::webBy(*times, history::Group::Press)) {
+        CHECK(one.metres.lower > 40);
+        CHECK(one.metres.upper < 200);
+        CHECK(one.metres.lower < one.metres.upper);
+    }
+    const auto checks = history::checksOf(reader);
+    REQUIRE(checks);
+    std::vector<history::CheckStanding> north;
+    std::int64_t last = 0;
+    for (const history::CheckStanding& one : *checks)
+        if (one.press == "north") {
+            CHECK(one.asked);
+            north.push_back(one);
+            last = std::max(last, one.doneMs);
+        }
+    CHECK(north.size() == 3);
+    // No roll of a history sits on a core that wants an adapter.
+    const auto overdue = history::overdueOf(north, last);
+    REQUIRE(overdue.size() == 1);
+    CHECK(overdue.front().check.id == "adapters");
 }
 
 TEST_CASE("the bad lot stands out from the other rolls of its material, or does not")
