@@ -476,6 +476,10 @@
         <translation>„%1“ ist kein Wert, wie eine Datei ihn schreibt.</translation>
     </message>
     <message>
+        <source>"%1" is not the way to a step.</source>
+        <translation>„%1“ ist nicht der Weg zu einem Schritt.</translation>
+    </message>
+    <message>
         <source>"%1" is still empty.</source>
         <translation>„%1“ ist noch leer.</translation>
     </message>
@@ -868,6 +872,10 @@
         <translation>%1 misst diese Rolle rundherum: Ihre Datei nennt %2 Durchmesser.</translation>
     </message>
     <message>
+        <source>%1 jobs do not say how long they run: quantity, pieces across and around, gear and speed are needed.</source>
+        <translation>%1 Aufträge sagen nicht, wie lange sie laufen: Es fehlen Menge, Nutzen quer und am Umfang, Zahnrad oder Geschwindigkeit.</translation>
+    </message>
+    <message>
         <source>%1 lanes go to %2 rewinds in turn: those listed first in the press profile wind one more.</source>
         <translation>%1 Streifen gehen reihum auf %2 Aufwicklungen: Die zuerst im Maschinenprofil aufgeführten wickeln einen mehr.</translation>
     </message>
@@ -918,6 +926,10 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 overdue on %3</source>
+        <translation>%1 von %2 überfällig am %3</translation>
     </message>
     <message>
         <source>%1 of %2 people can sign in at the restored logbook; the others have changed what they sign in with since that copy.</source>
@@ -1042,6 +1054,10 @@
     <message>
         <source>%1, of what was left</source>
         <translation>%1, vom Rest der Rolle</translation>
+    </message>
+    <message>
+        <source>%1, said by %2 of %3 runs</source>
+        <translation>%1, von %2 der %3 Durchgänge gesagt</translation>
     </message>
     <message>
         <source>%1, stripped %2</source>
@@ -1404,6 +1420,10 @@
         <translation>1 thou = 1 mil</translation>
     </message>
     <message>
+        <source>1 week = 7 d</source>
+        <translation>1 Woche = 7 d</translation>
+    </message>
+    <message>
         <source>A bare date or time is not read here.</source>
         <translation>Ein bloßes Datum oder eine bloße Uhrzeit wird hier nicht gelesen.</translation>
     </message>
@@ -1462,6 +1482,10 @@
     <message>
         <source>A free sheet's caliper is not the wound caliper; a roll of known length teaches it.</source>
         <translation>Die Dicke eines freien Bogens ist nicht die Dicke im Wickel; eine Rolle bekannter Länge lehrt sie.</translation>
+    </message>
+    <message>
+        <source>A gauge study takes two or three people, two to ten parts and two or three trials.</source>
+        <translation>Eine Messgerätstudie braucht zwei oder drei Personen, zwei bis zehn Teile und zwei oder drei Wiederholungen.</translation>
     </message>
     <message>
         <source>A held stop belongs to somebody, and no name was given.</source>
@@ -2240,6 +2264,10 @@
         <translation>Zeichen %1: Dies ist eine Webadresse, die keinen Artikel nennt.</translation>
     </message>
     <message>
+        <source>Check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
         <source>Check both ends; neither is used until then.</source>
         <translation>Beide Enden prüfen; bis dahin wird keines verwendet.</translation>
     </message>
@@ -2800,6 +2828,10 @@
         <translation>Sensor Antriebsseite ab Seitenwand</translation>
     </message>
     <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
         <source>Edge to edge, or one over the other.</source>
         <translation>Kante an Kante, oder eine über der anderen.</translation>
     </message>
@@ -2904,12 +2936,20 @@
         <translation>Ereignis %1 des Dokuments steht nicht in seiner Reihenfolge.</translation>
     </message>
     <message>
+        <source>Every</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
         <source>Every emergency stop is released</source>
         <translation>Jeder Not-Halt ist entriegelt</translation>
     </message>
     <message>
         <source>Every guard is closed</source>
         <translation>Jede Schutzeinrichtung ist geschlossen</translation>
+    </message>
+    <message>
+        <source>Every part was read the same by everybody, each time.</source>
+        <translation>Jedes Teil wurde von allen jedes Mal gleich abgelesen.</translation>
     </message>
     <message>
         <source>Every reading in the order in which it was taken</source>
@@ -3126,6 +3166,10 @@
     <message>
         <source>From what speed %1 was measured is not said: it is taken for that from the job's, %2.</source>
         <translation>Aus welcher Geschwindigkeit %1 gemessen wurde, ist nicht gesagt: Angenommen wird die des Auftrags, %2.</translation>
+    </message>
+    <message>
+        <source>Full set-ups</source>
+        <translation>Volle Einrichtungen</translation>
     </message>
     <message>
         <source>Gap between the butted edges</source>
@@ -3552,6 +3596,10 @@
         <translation>Wie viel Bahn darauf ist.</translation>
     </message>
     <message>
+        <source>How often it is due: "30 d".</source>
+        <translation>Wie oft sie fällig ist: „30 d“.</translation>
+    </message>
+    <message>
         <source>How surely this roll is enough for the job</source>
         <translation>Wie sicher diese Rolle für den Auftrag reicht</translation>
     </message>
@@ -3884,6 +3932,10 @@
         <translation>Letzter Tag</translation>
     </message>
     <message>
+        <source>Last done</source>
+        <translation>Zuletzt getan</translation>
+    </message>
+    <message>
         <source>Lead the web %1: %2.</source>
         <translation>Bahn %1 führen: %2.</translation>
     </message>
@@ -3926,6 +3978,10 @@
     <message>
         <source>Leave the step out, or say what it should be.</source>
         <translation>Den Schritt weglassen oder sagen, was er sein soll.</translation>
+    </message>
+    <message>
+        <source>Left open in abandoned runs, by step</source>
+        <translation>Offen in abgebrochenen Durchgängen, je Schritt</translation>
     </message>
     <message>
         <source>Less hurts no web; see that it stays in hand.</source>
@@ -4170,6 +4226,10 @@
     <message>
         <source>Low air lets brakes, nips and shafts go when you need them.</source>
         <translation>Zu wenig Luft lässt Bremsen, Klemmwalzen und Wellen los, wenn Sie sie brauchen.</translation>
+    </message>
+    <message>
+        <source>Lower quartile</source>
+        <translation>Unteres Quartil</translation>
     </message>
     <message>
         <source>Make it two steps: hands out and the stop given up, then the movement.</source>
@@ -4612,6 +4672,10 @@
         <translation>Keine Aufzeichnung, bis es eingetippt und versiegelt ist.</translation>
     </message>
     <message>
+        <source>Not everybody read every part as often.</source>
+        <translation>Nicht jeder hat jedes Teil gleich oft abgelesen.</translation>
+    </message>
+    <message>
         <source>Not reviewed</source>
         <translation>Nicht geprüft</translation>
     </message>
@@ -4924,6 +4988,10 @@
         <translation>Es sind bereits Personen eingetragen; die nächste wird also von einer Aufsicht eingetragen.</translation>
     </message>
     <message>
+        <source>Periodic checks</source>
+        <translation>Wiederkehrende Prüfungen</translation>
+    </message>
+    <message>
         <source>Pictures and files</source>
         <translation>Bilder und Dateien</translation>
     </message>
@@ -5044,6 +5112,10 @@
         <translation>Von unten anheben. Der Wert wächst mit der Rolle; siehe die Tabelle der Änderungen.</translation>
     </message>
     <message>
+        <source>Ratio</source>
+        <translation>Verhältnis</translation>
+    </message>
+    <message>
         <source>Reached step by step: slack, swings and wrinkles show on the way.</source>
         <translation>Schrittweise erreicht: Durchhang, Schwankungen und Falten zeigen sich unterwegs.</translation>
     </message>
@@ -5068,12 +5140,20 @@
         <translation>Lesen, verifizieren und aus dem Spiegel oder einer Kopie wiederherstellen, die in Ordnung ist.</translation>
     </message>
     <message>
+        <source>Read one more decimal, or the gauge is too coarse to be studied so.</source>
+        <translation>Eine Stelle mehr ablesen, sonst ist das Messgerät für eine solche Studie zu grob.</translation>
+    </message>
+    <message>
         <source>Read the instrument to finer steps.</source>
         <translation>Das Gerät in feineren Schritten ablesen.</translation>
     </message>
     <message>
         <source>Read the value first.</source>
         <translation>Zuerst den Wert ablesen.</translation>
+    </message>
+    <message>
+        <source>Read what is missing, or leave out the part or the trial for all.</source>
+        <translation>Ablesen, was fehlt, oder das Teil oder die Wiederholung für alle weglassen.</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -5260,6 +5340,10 @@
         <translation>Laufzeit bis zur Reserve</translation>
     </message>
     <message>
+        <source>Running, planned</source>
+        <translation>Lauf, geplant</translation>
+    </message>
+    <message>
         <source>Runs</source>
         <translation>Durchgänge</translation>
     </message>
@@ -5310,6 +5394,10 @@
     <message>
         <source>S81, public guidance for older presses</source>
         <translation>S81, öffentliche Leitlinie für ältere Maschinen</translation>
+    </message>
+    <message>
+        <source>Said by</source>
+        <translation>Gesagt von</translation>
     </message>
     <message>
         <source>Save what it holds as a file, and choose that.</source>
@@ -5544,6 +5632,14 @@
         <translation>Einstellung</translation>
     </message>
     <message>
+        <source>Setting up</source>
+        <translation>Einrichten</translation>
+    </message>
+    <message>
+        <source>Setting up against running: the median full set-up over the running time planned for the job</source>
+        <translation>Einrichten gegen Lauf: die mittlere volle Einrichtung (Median) zur geplanten Laufzeit des Auftrags</translation>
+    </message>
+    <message>
         <source>Settings of this job and roll</source>
         <translation>Einstellungen dieses Auftrags und dieser Rolle</translation>
     </message>
@@ -5740,6 +5836,10 @@
         <translation>Auf die Meldung, die diesen Abschnitt schließt, folgen Schritte.</translation>
     </message>
     <message>
+        <source>Steps left open are told of the newest %1 abandoned runs.</source>
+        <translation>Offene Schritte sind von den neuesten %1 abgebrochenen Durchgängen gesagt.</translation>
+    </message>
+    <message>
         <source>Still open</source>
         <translation>Noch offen</translation>
     </message>
@@ -5918,6 +6018,10 @@
     <message>
         <source>Take part of the clutch out of use.</source>
         <translation>Einen Teil der Kupplung außer Betrieb nehmen.</translation>
+    </message>
+    <message>
+        <source>Take parts that differ as those do that the gauge is used for.</source>
+        <translation>Teile nehmen, die sich unterscheiden wie jene, für die das Messgerät da ist.</translation>
     </message>
     <message>
         <source>Take the minus sign out, or measure from the other side.</source>
@@ -6110,6 +6214,10 @@
     <message>
         <source>The centreline is said to lie %1 from the frame face, but the other face is %2 away.</source>
         <translation>Die Mittellinie soll %1 von der Innenfläche der Seitenwand liegen, aber die andere Fläche ist %2 entfernt.</translation>
+    </message>
+    <message>
+        <source>The check %1 can never be told as done: it does not say %2.</source>
+        <translation>Die Prüfung %1 kann nie als getan gelten: Sie sagt %2 nicht.</translation>
     </message>
     <message>
         <source>The choice %1 has no words.</source>
@@ -6744,6 +6852,10 @@
         <translation>Die Anzahl der Klebestellen ist keine ganze Zahl.</translation>
     </message>
     <message>
+        <source>The parts are all alike, so nothing can be told apart.</source>
+        <translation>Die Teile sind alle gleich; so lässt sich nichts unterscheiden.</translation>
+    </message>
+    <message>
         <source>The passphrase has more than one line.</source>
         <translation>Die Passphrase hat mehr als eine Zeile.</translation>
     </message>
@@ -7242,6 +7354,10 @@
     <message>
         <source>The stations are off impression</source>
         <translation>Die Druckwerke sind abgestellt</translation>
+    </message>
+    <message>
+        <source>The step of a procedure that shows that it was done: its stage, place and name, with dots between.</source>
+        <translation>Der Schritt eines Ablaufs, der zeigt, dass sie getan ist: Abschnitt, Platz und Name, mit Punkten dazwischen.</translation>
     </message>
     <message>
         <source>The stored event's member "%1" is missing or not what it must be.</source>
@@ -7952,6 +8068,10 @@
         <translation>Mit abgeschalteten und gesicherten Antrieben einziehen, oder den Kriechgang der Maschine langsamer einstellen lassen.</translation>
     </message>
     <message>
+        <source>Three people reading ten parts three times tell most.</source>
+        <translation>Drei Personen, die zehn Teile dreimal ablesen, sagen am meisten.</translation>
+    </message>
+    <message>
         <source>Time</source>
         <translation>Dauer</translation>
     </message>
@@ -8006,6 +8126,10 @@
     <message>
         <source>Times of answers</source>
         <translation>Zeiten der Antworten</translation>
+    </message>
+    <message>
+        <source>Times, web and the first go are told of runs that were finished.</source>
+        <translation>Zeiten, Bahnverbrauch und „auf Anhieb“ gelten für Durchgänge, die zu Ende geführt wurden.</translation>
     </message>
     <message>
         <source>To be set again at these diameters at the latest: %1.</source>
@@ -8186,6 +8310,10 @@
     <message>
         <source>Update the program on this PC to write in it. Until then its sealed runs can be read: tautweb runs, sheet and export. Nothing was changed.</source>
         <translation>Zum Schreiben das Programm an diesem PC aktualisieren. Bis dahin lassen sich seine versiegelten Durchgänge lesen: tautweb runs, sheet und export. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Upper quartile</source>
+        <translation>Oberes Quartil</translation>
     </message>
     <message>
         <source>Use a control that its file names, or one of the works of hands.</source>
@@ -8388,6 +8516,10 @@
         <translation>An jeder Klebestelle verlorene Bahn.</translation>
     </message>
     <message>
+        <source>Web of a set-up, median</source>
+        <translation>Bahn je Einrichten, Median</translation>
+    </message>
+    <message>
         <source>Web of this roll that can be run</source>
         <translation>Bahn dieser Rolle, die laufen kann</translation>
     </message>
@@ -8512,6 +8644,10 @@
         <translation>Was die Hülse hält.</translation>
     </message>
     <message>
+        <source>What is looked after, and how often, stands in the profile of the press: a step of its procedure that was answered well in a signed run shows that it was done. What the press manual, this site's procedures or local law ask for besides is not told here. Who does the work has to be authorised for it.</source>
+        <translation>Was wie oft geprüft wird, steht im Profil der Maschine: Ein Schritt ihres Ablaufs, der in einem signierten Durchgang gut beantwortet wurde, zeigt, dass es getan ist. Was Maschinenhandbuch, Betriebsanweisungen oder örtliches Recht außerdem verlangen, steht hier nicht. Wer die Arbeit tut, muss dazu befugt sein.</translation>
+    </message>
+    <message>
         <source>What is lost at the splices, %1 a roll, is as much as a roll like this one has.</source>
         <translation>An den Klebestellen geht %1 je Rolle verloren, so viel, wie eine solche Rolle hat.</translation>
     </message>
@@ -8530,6 +8666,10 @@
     <message>
         <source>What it bears for each width before it breaks.</source>
         <translation>Was er je Breite trägt, bevor er reißt.</translation>
+    </message>
+    <message>
+        <source>What it did use is read and recorded as it is. The job's make_ready plans it.</source>
+        <translation>Was verbraucht wurde, wird abgelesen und so festgehalten. Geplant wird es mit make_ready im Auftrag.</translation>
     </message>
     <message>
         <source>What it does in an emergency stop.</source>
@@ -9042,6 +9182,10 @@
     <message>
         <source>Write one of: %1.</source>
         <translation>Eines davon schreiben: %1.</translation>
+    </message>
+    <message>
+        <source>Write stage, place and step of the procedure with dots between, as in power_up.tests.stop_test.</source>
+        <translation>Abschnitt, Platz und Schritt des Ablaufs mit Punkten dazwischen schreiben, wie in power_up.tests.stop_test.</translation>
     </message>
     <message>
         <source>Write station = 1 (or its number); the deck is left out until then.</source>
@@ -10032,6 +10176,10 @@
         <translation>in</translation>
     </message>
     <message>
+        <source>in time</source>
+        <translation>rechtzeitig</translation>
+    </message>
+    <message>
         <source>ink</source>
         <translation>Farbe</translation>
     </message>
@@ -10336,6 +10484,10 @@
         <translation>keine Grenzen: eine Zahl zum Wissen, nicht zum Einhalten</translation>
     </message>
     <message>
+        <source>no procedure here has its step</source>
+        <translation>kein Ablauf hier hat ihren Schritt</translation>
+    </message>
+    <message>
         <source>no.</source>
         <translation>Nr.</translation>
     </message>
@@ -10350,6 +10502,10 @@
     <message>
         <source>not ended</source>
         <translation>nicht beendet</translation>
+    </message>
+    <message>
+        <source>not in the newest runs</source>
+        <translation>nicht in den neuesten Durchgängen</translation>
     </message>
     <message>
         <source>not judged: what this draw is known to moves the tension through its whole window</source>
@@ -10478,6 +10634,10 @@
     <message>
         <source>over, under</source>
         <translation>over, under</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überfällig</translation>
     </message>
     <message>
         <source>package</source>
@@ -11264,6 +11424,10 @@
         <translation>Trennschalter, nach Betriebsanweisung abgeschlossen</translation>
     </message>
     <message>
+        <source>the job's data</source>
+        <translation>Daten des Auftrags</translation>
+    </message>
+    <message>
         <source>the job's lanes</source>
         <translation>Streifen des Auftrags</translation>
     </message>
@@ -11318,6 +11482,10 @@
     <message>
         <source>the press's print side</source>
         <translation>Druckseite der Maschine</translation>
+    </message>
+    <message>
+        <source>the profile does not say how often, or by which step</source>
+        <translation>das Profil sagt nicht, wie oft oder durch welchen Schritt</translation>
     </message>
     <message>
         <source>the program ended</source>
@@ -11606,6 +11774,10 @@
     <message>
         <source>web speed</source>
         <translation>Bahngeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>web that a set-up is taken to use where the job says nothing</source>
+        <translation>Bahn, die ein Einrichten braucht, wo der Auftrag nichts sagt</translation>
     </message>
     <message>
         <source>web that fills the path</source>
@@ -15796,6 +15968,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Nichts steht an.</translation>
     </message>
     <message>
+        <source>Overdue checks</source>
+        <translation>Überfällige Prüfungen</translation>
+    </message>
+    <message>
         <source>Presses out of use</source>
         <translation>Gesperrte Maschinen</translation>
     </message>
@@ -15854,6 +16030,18 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>by %1 signed runs</source>
         <translation>aus %1 abgezeichneten Durchgängen</translation>
+    </message>
+    <message>
+        <source>checks</source>
+        <translation>pruefungen</translation>
+    </message>
+    <message>
+        <source>last in the run %1</source>
+        <translation>zuletzt im Durchgang %1</translation>
+    </message>
+    <message>
+        <source>not seen done</source>
+        <translation>nicht als getan gesehen</translation>
     </message>
     <message>
         <source>opened</source>

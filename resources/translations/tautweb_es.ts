@@ -476,6 +476,10 @@
         <translation>«%1» no es un valor tal como lo escribe un archivo.</translation>
     </message>
     <message>
+        <source>"%1" is not the way to a step.</source>
+        <translation>«%1» no es el camino a un paso.</translation>
+    </message>
+    <message>
         <source>"%1" is still empty.</source>
         <translation>«%1» está todavía vacío.</translation>
     </message>
@@ -868,6 +872,10 @@
         <translation>%1 es lo que mide esta bobina alrededor: su archivo indica %2 de diámetro.</translation>
     </message>
     <message>
+        <source>%1 jobs do not say how long they run: quantity, pieces across and around, gear and speed are needed.</source>
+        <translation>%1 trabajos no dicen cuánto corren: hacen falta cantidad, piezas a lo ancho y en la vuelta, engranaje y velocidad.</translation>
+    </message>
+    <message>
         <source>%1 lanes go to %2 rewinds in turn: those listed first in the press profile wind one more.</source>
         <translation>%1 pistas se reparten por turno entre %2 rebobinadores: los que van primero en el perfil de la máquina enrollan una más.</translation>
     </message>
@@ -918,6 +926,10 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 overdue on %3</source>
+        <translation>%1 de %2 vencidos el %3</translation>
     </message>
     <message>
         <source>%1 of %2 people can sign in at the restored logbook; the others have changed what they sign in with since that copy.</source>
@@ -1042,6 +1054,10 @@
     <message>
         <source>%1, of what was left</source>
         <translation>%1, de lo que quedaba</translation>
+    </message>
+    <message>
+        <source>%1, said by %2 of %3 runs</source>
+        <translation>%1, dicho por %2 de %3 preparaciones</translation>
     </message>
     <message>
         <source>%1, stripped %2</source>
@@ -1404,6 +1420,10 @@
         <translation>1 thou = 1 mil</translation>
     </message>
     <message>
+        <source>1 week = 7 d</source>
+        <translation>1 semana = 7 d</translation>
+    </message>
+    <message>
         <source>A bare date or time is not read here.</source>
         <translation>Una fecha u hora sin comillas no se lee aquí.</translation>
     </message>
@@ -1462,6 +1482,10 @@
     <message>
         <source>A free sheet's caliper is not the wound caliper; a roll of known length teaches it.</source>
         <translation>El espesor de una hoja suelta no es el espesor enrollado; una bobina de longitud conocida lo enseña.</translation>
+    </message>
+    <message>
+        <source>A gauge study takes two or three people, two to ten parts and two or three trials.</source>
+        <translation>Un estudio de instrumento pide dos o tres personas, de dos a diez piezas y dos o tres repeticiones.</translation>
     </message>
     <message>
         <source>A held stop belongs to somebody, and no name was given.</source>
@@ -2240,6 +2264,10 @@
         <translation>Carácter %1: es una dirección web que no nombra ningún artículo.</translation>
     </message>
     <message>
+        <source>Check</source>
+        <translation>Control</translation>
+    </message>
+    <message>
         <source>Check both ends; neither is used until then.</source>
         <translation>Compruebe ambos extremos; hasta entonces no se usa ninguno.</translation>
     </message>
@@ -2800,6 +2828,10 @@
         <translation>Sensor del lado transmisión desde el bastidor</translation>
     </message>
     <message>
+        <source>Due</source>
+        <translation>Vence</translation>
+    </message>
+    <message>
         <source>Edge to edge, or one over the other.</source>
         <translation>De borde a borde, o uno sobre otro.</translation>
     </message>
@@ -2904,12 +2936,20 @@
         <translation>El suceso %1 del documento está fuera de su orden.</translation>
     </message>
     <message>
+        <source>Every</source>
+        <translation>Cada</translation>
+    </message>
+    <message>
         <source>Every emergency stop is released</source>
         <translation>Todos los paros de emergencia están desenclavados</translation>
     </message>
     <message>
         <source>Every guard is closed</source>
         <translation>Todos los resguardos están cerrados</translation>
+    </message>
+    <message>
+        <source>Every part was read the same by everybody, each time.</source>
+        <translation>Todos leyeron cada pieza igual todas las veces.</translation>
     </message>
     <message>
         <source>Every reading in the order in which it was taken</source>
@@ -3126,6 +3166,10 @@
     <message>
         <source>From what speed %1 was measured is not said: it is taken for that from the job's, %2.</source>
         <translation>No se indica a qué velocidad se midió %1: se toma desde la del trabajo, %2.</translation>
+    </message>
+    <message>
+        <source>Full set-ups</source>
+        <translation>Completas</translation>
     </message>
     <message>
         <source>Gap between the butted edges</source>
@@ -3552,6 +3596,10 @@
         <translation>Cuánta banda hay en ella.</translation>
     </message>
     <message>
+        <source>How often it is due: "30 d".</source>
+        <translation>Cada cuánto toca: «30 d».</translation>
+    </message>
+    <message>
         <source>How surely this roll is enough for the job</source>
         <translation>Con qué seguridad basta esta bobina para el trabajo</translation>
     </message>
@@ -3884,6 +3932,10 @@
         <translation>Último día</translation>
     </message>
     <message>
+        <source>Last done</source>
+        <translation>Último hecho</translation>
+    </message>
+    <message>
         <source>Lead the web %1: %2.</source>
         <translation>Lleve la banda %1: %2.</translation>
     </message>
@@ -3926,6 +3978,10 @@
     <message>
         <source>Leave the step out, or say what it should be.</source>
         <translation>Omita el paso, o diga qué debe ser.</translation>
+    </message>
+    <message>
+        <source>Left open in abandoned runs, by step</source>
+        <translation>Abiertos en preparaciones abandonadas, por paso</translation>
     </message>
     <message>
         <source>Less hurts no web; see that it stays in hand.</source>
@@ -4170,6 +4226,10 @@
     <message>
         <source>Low air lets brakes, nips and shafts go when you need them.</source>
         <translation>Con poco aire, frenos, nips y ejes se sueltan cuando los necesita.</translation>
+    </message>
+    <message>
+        <source>Lower quartile</source>
+        <translation>Cuartil inferior</translation>
     </message>
     <message>
         <source>Make it two steps: hands out and the stop given up, then the movement.</source>
@@ -4612,6 +4672,10 @@
         <translation>No es un registro hasta que se haya introducido y sellado.</translation>
     </message>
     <message>
+        <source>Not everybody read every part as often.</source>
+        <translation>No todos leyeron cada pieza las mismas veces.</translation>
+    </message>
+    <message>
         <source>Not reviewed</source>
         <translation>Sin revisar</translation>
     </message>
@@ -4924,6 +4988,10 @@
         <translation>Ya hay personas de alta, así que a la siguiente la da de alta un supervisor.</translation>
     </message>
     <message>
+        <source>Periodic checks</source>
+        <translation>Controles periódicos</translation>
+    </message>
+    <message>
         <source>Pictures and files</source>
         <translation>Imágenes y archivos</translation>
     </message>
@@ -5044,6 +5112,10 @@
         <translation>Súbalo desde abajo. Crece con la bobina; vea la tabla de ajustes.</translation>
     </message>
     <message>
+        <source>Ratio</source>
+        <translation>Razón</translation>
+    </message>
+    <message>
         <source>Reached step by step: slack, swings and wrinkles show on the way.</source>
         <translation>Alcanzada paso a paso: banda floja, oscilaciones y arrugas se ven por el camino.</translation>
     </message>
@@ -5068,12 +5140,20 @@
         <translation>Leerlo, verificarlo y restaurarlo desde su espejo o una copia en orden.</translation>
     </message>
     <message>
+        <source>Read one more decimal, or the gauge is too coarse to be studied so.</source>
+        <translation>Lea un decimal más, o el instrumento es demasiado basto para estudiarlo así.</translation>
+    </message>
+    <message>
         <source>Read the instrument to finer steps.</source>
         <translation>Leer el instrumento con pasos más finos.</translation>
     </message>
     <message>
         <source>Read the value first.</source>
         <translation>Lea primero el valor.</translation>
+    </message>
+    <message>
+        <source>Read what is missing, or leave out the part or the trial for all.</source>
+        <translation>Lea lo que falta, o deje fuera la pieza o la repetición para todos.</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -5260,6 +5340,10 @@
         <translation>Tiempo de marcha hasta la reserva</translation>
     </message>
     <message>
+        <source>Running, planned</source>
+        <translation>Marcha, prevista</translation>
+    </message>
+    <message>
         <source>Runs</source>
         <translation>Preparaciones</translation>
     </message>
@@ -5310,6 +5394,10 @@
     <message>
         <source>S81, public guidance for older presses</source>
         <translation>S81, guía pública para máquinas antiguas</translation>
+    </message>
+    <message>
+        <source>Said by</source>
+        <translation>Dicho por</translation>
     </message>
     <message>
         <source>Save what it holds as a file, and choose that.</source>
@@ -5544,6 +5632,14 @@
         <translation>Ajuste</translation>
     </message>
     <message>
+        <source>Setting up</source>
+        <translation>Puesta a punto</translation>
+    </message>
+    <message>
+        <source>Setting up against running: the median full set-up over the running time planned for the job</source>
+        <translation>Puesta a punto y marcha: la mediana de las completas entre el tiempo de marcha previsto del trabajo</translation>
+    </message>
+    <message>
         <source>Settings of this job and roll</source>
         <translation>Ajustes de este trabajo y esta bobina</translation>
     </message>
@@ -5740,6 +5836,10 @@
         <translation>Hay pasos detrás de la declaración que cierra esta etapa.</translation>
     </message>
     <message>
+        <source>Steps left open are told of the newest %1 abandoned runs.</source>
+        <translation>Los pasos abiertos son de las %1 preparaciones abandonadas más recientes.</translation>
+    </message>
+    <message>
         <source>Still open</source>
         <translation>Aún abiertas</translation>
     </message>
@@ -5918,6 +6018,10 @@
     <message>
         <source>Take part of the clutch out of use.</source>
         <translation>Desactive parte del embrague.</translation>
+    </message>
+    <message>
+        <source>Take parts that differ as those do that the gauge is used for.</source>
+        <translation>Tome piezas que difieran como aquellas para las que sirve el instrumento.</translation>
     </message>
     <message>
         <source>Take the minus sign out, or measure from the other side.</source>
@@ -6110,6 +6214,10 @@
     <message>
         <source>The centreline is said to lie %1 from the frame face, but the other face is %2 away.</source>
         <translation>Se declara que la línea central está a %1 de la cara del bastidor, pero la otra cara está a %2.</translation>
+    </message>
+    <message>
+        <source>The check %1 can never be told as done: it does not say %2.</source>
+        <translation>El control %1 nunca podrá darse por hecho: no dice %2.</translation>
     </message>
     <message>
         <source>The choice %1 has no words.</source>
@@ -6744,6 +6852,10 @@
         <translation>El número de empalmes no es un número entero.</translation>
     </message>
     <message>
+        <source>The parts are all alike, so nothing can be told apart.</source>
+        <translation>Las piezas son todas iguales: no hay nada que distinguir.</translation>
+    </message>
+    <message>
         <source>The passphrase has more than one line.</source>
         <translation>La frase de contraseña tiene más de una línea.</translation>
     </message>
@@ -7242,6 +7354,10 @@
     <message>
         <source>The stations are off impression</source>
         <translation>Las estaciones están fuera de impresión</translation>
+    </message>
+    <message>
+        <source>The step of a procedure that shows that it was done: its stage, place and name, with dots between.</source>
+        <translation>El paso de un procedimiento que muestra que se hizo: su etapa, lugar y nombre, con puntos entre ellos.</translation>
     </message>
     <message>
         <source>The stored event's member "%1" is missing or not what it must be.</source>
@@ -7952,6 +8068,10 @@
         <translation>Enhebre con los accionamientos aislados, o haga bajar la velocidad de marcha lenta de la máquina.</translation>
     </message>
     <message>
+        <source>Three people reading ten parts three times tell most.</source>
+        <translation>Tres personas que leen diez piezas tres veces dicen lo más.</translation>
+    </message>
+    <message>
         <source>Time</source>
         <translation>Tiempo</translation>
     </message>
@@ -8006,6 +8126,10 @@
     <message>
         <source>Times of answers</source>
         <translation>Tiempos de respuesta</translation>
+    </message>
+    <message>
+        <source>Times, web and the first go are told of runs that were finished.</source>
+        <translation>Los tiempos, la banda y «a la primera» son de preparaciones terminadas.</translation>
     </message>
     <message>
         <source>To be set again at these diameters at the latest: %1.</source>
@@ -8186,6 +8310,10 @@
     <message>
         <source>Update the program on this PC to write in it. Until then its sealed runs can be read: tautweb runs, sheet and export. Nothing was changed.</source>
         <translation>Actualice el programa en este PC para escribir en él. Hasta entonces se pueden leer sus preparaciones selladas: tautweb runs, sheet y export. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>Upper quartile</source>
+        <translation>Cuartil superior</translation>
     </message>
     <message>
         <source>Use a control that its file names, or one of the works of hands.</source>
@@ -8388,6 +8516,10 @@
         <translation>Banda perdida en cada empalme.</translation>
     </message>
     <message>
+        <source>Web of a set-up, median</source>
+        <translation>Banda por puesta a punto, mediana</translation>
+    </message>
+    <message>
         <source>Web of this roll that can be run</source>
         <translation>Banda de esta bobina que se puede correr</translation>
     </message>
@@ -8512,6 +8644,10 @@
         <translation>Qué sujeta el núcleo.</translation>
     </message>
     <message>
+        <source>What is looked after, and how often, stands in the profile of the press: a step of its procedure that was answered well in a signed run shows that it was done. What the press manual, this site's procedures or local law ask for besides is not told here. Who does the work has to be authorised for it.</source>
+        <translation>Qué se controla y cada cuánto está en el perfil de la máquina: un paso de su procedimiento bien respondido en una preparación firmada muestra que se hizo. Lo que además pidan el manual de la máquina, los procedimientos de la planta o la ley local no se dice aquí. Quien hace el trabajo debe estar autorizado.</translation>
+    </message>
+    <message>
         <source>What is lost at the splices, %1 a roll, is as much as a roll like this one has.</source>
         <translation>Lo que se pierde en los empalmes, %1 por bobina, es tanto como tiene una bobina como esta.</translation>
     </message>
@@ -8530,6 +8666,10 @@
     <message>
         <source>What it bears for each width before it breaks.</source>
         <translation>Lo que aguanta por ancho antes de romperse.</translation>
+    </message>
+    <message>
+        <source>What it did use is read and recorded as it is. The job's make_ready plans it.</source>
+        <translation>Lo que gastó se lee y se registra tal cual. Lo planifica make_ready en el trabajo.</translation>
     </message>
     <message>
         <source>What it does in an emergency stop.</source>
@@ -9042,6 +9182,10 @@
     <message>
         <source>Write one of: %1.</source>
         <translation>Escriba uno de estos: %1.</translation>
+    </message>
+    <message>
+        <source>Write stage, place and step of the procedure with dots between, as in power_up.tests.stop_test.</source>
+        <translation>Escriba etapa, lugar y paso del procedimiento con puntos entre ellos, como en power_up.tests.stop_test.</translation>
     </message>
     <message>
         <source>Write station = 1 (or its number); the deck is left out until then.</source>
@@ -10032,6 +10176,10 @@
         <translation>in</translation>
     </message>
     <message>
+        <source>in time</source>
+        <translation>a tiempo</translation>
+    </message>
+    <message>
         <source>ink</source>
         <translation>tinta</translation>
     </message>
@@ -10336,6 +10484,10 @@
         <translation>sin límites: una cifra que conocer, no que cumplir</translation>
     </message>
     <message>
+        <source>no procedure here has its step</source>
+        <translation>ningún procedimiento de aquí tiene su paso</translation>
+    </message>
+    <message>
         <source>no.</source>
         <translation>núm.</translation>
     </message>
@@ -10350,6 +10502,10 @@
     <message>
         <source>not ended</source>
         <translation>sin terminar</translation>
+    </message>
+    <message>
+        <source>not in the newest runs</source>
+        <translation>no en las preparaciones más recientes</translation>
     </message>
     <message>
         <source>not judged: what this draw is known to moves the tension through its whole window</source>
@@ -10478,6 +10634,10 @@
     <message>
         <source>over, under</source>
         <translation>por arriba, por abajo</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>vencido</translation>
     </message>
     <message>
         <source>package</source>
@@ -11264,6 +11424,10 @@
         <translation>el seccionador, bloqueado según el procedimiento de su planta</translation>
     </message>
     <message>
+        <source>the job's data</source>
+        <translation>los datos del trabajo</translation>
+    </message>
+    <message>
         <source>the job's lanes</source>
         <translation>las pistas del trabajo</translation>
     </message>
@@ -11318,6 +11482,10 @@
     <message>
         <source>the press's print side</source>
         <translation>el lado de impresión de la máquina</translation>
+    </message>
+    <message>
+        <source>the profile does not say how often, or by which step</source>
+        <translation>el perfil no dice cada cuánto, o con qué paso</translation>
     </message>
     <message>
         <source>the program ended</source>
@@ -11606,6 +11774,10 @@
     <message>
         <source>web speed</source>
         <translation>velocidad de la banda</translation>
+    </message>
+    <message>
+        <source>web that a set-up is taken to use where the job says nothing</source>
+        <translation>banda que se supone que gasta una puesta a punto si el trabajo no dice nada</translation>
     </message>
     <message>
         <source>web that fills the path</source>
@@ -15796,6 +15968,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Nada pendiente.</translation>
     </message>
     <message>
+        <source>Overdue checks</source>
+        <translation>Controles vencidos</translation>
+    </message>
+    <message>
         <source>Presses out of use</source>
         <translation>Máquinas fuera de servicio</translation>
     </message>
@@ -15854,6 +16030,18 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>by %1 signed runs</source>
         <translation>según %1 preparaciones firmadas</translation>
+    </message>
+    <message>
+        <source>checks</source>
+        <translation>controles</translation>
+    </message>
+    <message>
+        <source>last in the run %1</source>
+        <translation>la última vez en %1</translation>
+    </message>
+    <message>
+        <source>not seen done</source>
+        <translation>no se vio hecho</translation>
     </message>
     <message>
         <source>opened</source>
