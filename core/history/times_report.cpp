@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <set>
 
 #include "core/report/parts.h"
 #include "core/run/words.h"
@@ -185,7 +186,19 @@ Text lossName(Loss loss)
     return {};
 }
 
-Text causeSaid(Loss loss, const std::string& name, const std::string& press, Names& names)
+/// A step as the chosen press calls it, or another of these presses where that one has no such step.
+Text stepSaid(const Times& times, const std::string& press, const std::string& id, Names& names)
+{
+    std::set<std::string> asked{press};
+    Text said = names.step(press, id);
+    for (const RunTime& run : times.runs) {
+        if (said != data(id)) break;
+        if (asked.insert(run.press).second) said = names.step(run.press, id);
+    }
+    return said;
+}
+
+Text causeSaid(const Times& times, Loss loss, const std::string& name, const std::string& press, Names& names)
 {
     if (name == "other") return Text("other");
     if (loss == Loss::Remedies) {
@@ -199,7 +212,7 @@ Text causeSaid(Loss loss, const std::string& name, const std::string& press, Nam
         const std::size_t word = said.find_first_not_of(' ');
         return word == std::string::npos ? Text("not known") : data(said.substr(word));
     }
-    if (loss != Loss::Repeated && loss != Loss::Interruptions) return names.step(press, name);
+    if (loss != Loss::Repeated && loss != Loss::Interruptions) return stepSaid(times, press, name, names);
     return loss == Loss::Repeated ? run::causeSaid(name) : run::interruptionSaid(name);
 }
 
@@ -245,7 +258,7 @@ std::optional<report::Bars> lossBars(const Times& times, Loss loss, const std::s
     bars.caption = lossName(loss);
     for (const stats::ParetoRow& row : rows) {
         report::Bars::Row drawn;
-        drawn.name = causeSaid(loss, row.cause.name, press, names);
+        drawn.name = causeSaid(times, loss, row.cause.name, press, names);
         drawn.to = row.cause.amount;
         drawn.said = Text("%1, together %2",
                           {whole(static_cast<std::size_t>(std::lround(row.cause.amount))), share(row.cumulative)});

@@ -68,6 +68,35 @@ TEST_CASE("a reading that was outside stood open too, and what was never begun b
     CHECK(steps[2] == "safety.walk.clear");
 }
 
+TEST_CASE("a step is called as the press calls it that has it, whichever press comes first")
+{
+    NamedWalk given("a"), whole("b");
+    given.answerUpTo(kBrake);
+    given.must(run::Abandon{"wrong press"});
+    whole.answerUpTo();
+    whole.must(run::SignOff{""});
+    FakeReader reader = storeOf({*given.run});
+    records::RunRow row;
+    row.seq = 9;
+    row.state = "completed";
+    row.kind = "full";
+    reader.addSealed(*whole.run, row);
+    Row other;
+    other.seq = 2;
+    other.press = "south";
+    FakeReader both = reader;
+    both.stageRows.clear();
+    add(both, other);
+    both.stageRows.insert(both.stageRows.end(), reader.stageRows.begin(), reader.stageRows.end());
+    Times times = timesOf(both, {}).value();
+    REQUIRE(times.runs.front().press == "south");
+    REQUIRE(addOpenSteps(both, times));
+    Names names(both);
+    const auto bars = lossBars(times, Loss::LeftOpen, "south", names);
+    REQUIRE(bars);
+    CHECK(plain(bars->rows.front().name).find("BRAKE") != std::string::npos);
+}
+
 TEST_CASE("only runs that were given up are looked into, the newest of them, and no further than one is let")
 {
     std::vector<run::Run> runs;
