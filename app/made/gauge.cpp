@@ -37,64 +37,57 @@ int decimalsFor(double scale, const Unit& unit)
     return std::clamp(static_cast<int>(std::ceil(-std::log10(step))), 0, kMost);
 }
 
-Reading typed(double si, Kind kind, const Unit& unit, int decimals)
-{
-    Reading reading{si, roundedDecimal(si / unit.toSi, decimals, Rounding::Nearest)};
-    if (kind != Kind::Count) reading.entered += ' ' + std::string(unit.symbol);
-    return reading;
-}
-
-/// A reading on the wrong side of a limit, by 0.05 to 0.5 of what there is between the limits or below one alone.
-double beyond(std::optional<double> low, std::optional<double> high, Chance& chance)
-{
-    const double by = chance.between(0.08, 0.5);
-    if (low && high) return chance.is(0.5) ? *high + by * (*high - *low) : *low - by * (*high - *low);
-    return high ? *high * (1 + by) : *low * (1 - by);
-}
-
 /// Metres that a set-up uses: those planned, more or less, more where the roll runs badly or the web broke.
-double webUsed(const Quantity& planned, const Tale& tale, Chance& chance)
+double webUsed(double planned, const Tale& tale, Chance& chance)
 {
     constexpr double kUsualShare = 0.9, kScatter = 0.22, kBroke = 1.6;
-    const double usual = planned.si() * kUsualShare * (0.7 + 0.3 * tale.wander);
+    const double usual = planned * kUsualShare * (0.7 + 0.3 * tale.wander);
     return usual * (tale.trouble.webBreak ? kBroke : 1) * std::exp(kScatter * chance.normal());
 }
 
-double within(const Quantity& aim, std::optional<double> low, std::optional<double> high, const Tale& tale,
-              const std::string& target, Chance& chance)
+}  // namespace
+
+/// A reading on the wrong side of a limit, by 0.05 to 0.5 of what there is between the limits or below one alone.
+double Gauge::beyond(Chance& chance) const
 {
-    if (target == "setup.web" && !low && !high) return webUsed(aim, tale, chance);
-    const double wander = isSplice(target) || isGuideRest(target) ? tale.wander : 1;
+    const double by = chance.between(0.08, 0.5);
+    if (m_low && m_high) return chance.is(0.5) ? *m_high + by * (*m_high - *m_low) : *m_low - by * (*m_high - *m_low);
+    return m_high ? *m_high * (1 + by) : *m_low * (1 - by);
+}
+
+double Gauge::within(const Tale& tale, Chance& chance) const
+{
+    if (m_isWeb && !m_low && !m_high) return webUsed(m_aim, tale, chance);
+    const double wander = m_wanders ? tale.wander : 1;
     const double noise = chance.normal();
-    if (low && high) {
-        const double width = *high - *low;
-        double middle = aim.si();
+    if (m_low && m_high) {
+        const double width = *m_high - *m_low;
+        double middle = m_aim;
         // Aimed at may be an end of the window; nobody stands there.
-        double room = std::min(middle - *low, *high - middle);
+        double room = std::min(middle - *m_low, *m_high - middle);
         if (room <= 0) {
-            middle = (*low + *high) / 2;
+            middle = (*m_low + *m_high) / 2;
             room = width / 2;
         }
         // Close to an end the same hand keeps closer to the aim.
         double spread = std::min(kSpread * width, room * 0.4) * wander;
-        if (target == "tension.unwind.setting") {
-            middle = aim.si() * tale.brake + 0.004 * noise * aim.si();
-            spread = 0.02 * aim.si();
+        if (m_isBrake) {
+            middle = m_aim * tale.brake + 0.004 * noise * m_aim;
+            spread = 0.02 * m_aim;
         }
         const double margin = std::min(kMargin * width, room * 0.3);
-        return std::clamp(middle + spread * noise, *low + margin, *high - margin);
+        return std::clamp(middle + spread * noise, *m_low + margin, *m_high - margin);
     }
     // What may only be so much, and is aimed at: the lift's pressure rises to about its aim.
-    if (high && aim.si() > 0.5 * *high && aim.si() < *high && wander == 1)
-        return std::clamp(aim.si() * (1 + 0.03 * noise), 0.0, *high - 0.1 * (*high - aim.si()));
-    if (high) return std::clamp(*high * kUsual * (1 + 0.45 * noise) * (0.6 + 0.4 * wander), 0.0, *high * (1 - kMargin));
-    if (low)
-        return aim.kind() == Kind::Count ? std::ceil(*low) + static_cast<double>(chance.below(3))
-                                         : std::max(*low * (1 + kMargin), aim.si() * (1 + 0.02 * noise));
-    return aim.si() * (1 + 0.015 * noise);
+    if (m_high && m_aim > 0.5 * *m_high && m_aim < *m_high && wander == 1)
+        return std::clamp(m_aim * (1 + 0.03 * noise), 0.0, *m_high - 0.1 * (*m_high - m_aim));
+    if (m_high)
+        return std::clamp(*m_high * kUsual * (1 + 0.45 * noise) * (0.6 + 0.4 * wander), 0.0, *m_high * (1 - kMargin));
+    if (m_low)
+        return m_counted ? std::ceil(*m_low) + static_cast<double>(chance.below(3))
+                         : std::max(*m_low * (1 + kMargin), m_aim * (1 + 0.02 * noise));
+    return m_aim * (1 + 0.015 * noise);
 }
-
-}  // namespace
 
 std::optional<double> tensionMade(const targets::Targets& targets, double setting, const Tale& tale)
 {
@@ -118,40 +111,52 @@ double outsideShare(const std::string& target, const Tale& tale)
     return kAtSplice + kAMore * (tale.wander - 1);
 }
 
-std::optional<Reading> readingOf(const targets::Target& target, const Tale& tale, UnitSystem units, bool outside,
-                                 Chance& chance, std::optional<double> there)
+std::optional<Gauge> Gauge::at(const targets::Target& target, UnitSystem units)
 {
     const targets::Ready* ready = target.ready();
     const Quantity* value = target.quantity();
     if (ready == nullptr || value == nullptr) return std::nullopt;
     const auto si = [](const std::optional<Quantity>& q) { return q ? std::optional(q->si()) : std::nullopt; };
-    std::optional<double> low = si(ready->window.low);
-    const std::optional<double> high = si(ready->window.high);
+    Gauge gauge;
+    gauge.m_low = si(ready->window.low);
+    gauge.m_high = si(ready->window.high);
     // Nothing is less than no gap: such a window has one end.
-    if (low && high && *low == 0) low.reset();
-    if (outside && !low && !high) return std::nullopt;
+    if (gauge.m_low && gauge.m_high && *gauge.m_low == 0) gauge.m_low.reset();
     const targets::TargetValue aimed = targets::aimOf(*ready, units);
     const Quantity* aim = std::get_if<Quantity>(&aimed);
-    const Unit& unit = unitOf(aim != nullptr ? *aim : *value, units);
+    if (aim == nullptr) aim = value;
+    gauge.m_aim = aim->si();
+    gauge.m_unit = &unitOf(*aim, units);
+    gauge.m_counted = value->kind() == Kind::Count;
+    gauge.m_wanders = isSplice(target.id) || isGuideRest(target.id);
+    gauge.m_isBrake = target.id == "tension.unwind.setting";
+    gauge.m_isWeb = target.id == "setup.web";
     double scale = std::abs(value->si());
-    if (low && high)
-        scale = *high - *low;
-    else if (high)
-        scale = *high;
-    const int decimals = value->kind() == Kind::Count ? 0 : decimalsFor(scale, unit);
-    double read = outside ? beyond(low, high, chance)
-                          : within(aim != nullptr ? *aim : *value, low, high, tale, target.id, chance);
+    if (gauge.m_low && gauge.m_high)
+        scale = *gauge.m_high - *gauge.m_low;
+    else if (gauge.m_high)
+        scale = *gauge.m_high;
+    gauge.m_decimals = gauge.m_counted ? 0 : decimalsFor(scale, *gauge.m_unit);
+    return gauge;
+}
+
+std::optional<Reading> Gauge::read(const Tale& tale, bool outside, Chance& chance, std::optional<double> there) const
+{
+    if (outside && !m_low && !m_high) return std::nullopt;
+    double read = outside ? beyond(chance) : within(tale, chance);
     if (there && !outside) {
         constexpr double kSeen = 0.01;
-        const double margin = low && high ? kMargin * (*high - *low) : 0;
+        const double margin = m_low && m_high ? kMargin * (*m_high - *m_low) : 0;
         read = *there * (1 + kSeen * chance.normal());
-        if (low) read = std::max(read, *low + margin);
-        if (high) read = std::min(read, *high - margin);
+        if (m_low) read = std::max(read, *m_low + margin);
+        if (m_high) read = std::min(read, *m_high - margin);
     }
-    if (outside && value->kind() == Kind::Count) read = low ? *low - 1 : *high + 1;
+    if (outside && m_counted) read = m_low ? *m_low - 1 : *m_high + 1;
     // No gauge shows less than nothing where nothing is the least.
-    if (read < 0 && (!low || *low >= 0)) read = 0;
-    return typed(read, value->kind(), unit, decimals);
+    if (read < 0 && (!m_low || *m_low >= 0)) read = 0;
+    Reading reading{read, roundedDecimal(read / m_unit->toSi, m_decimals, Rounding::Nearest)};
+    if (!m_counted) reading.entered += ' ' + std::string(m_unit->symbol);
+    return reading;
 }
 
 }  // namespace taut::app::made

@@ -172,12 +172,14 @@ private:
         for (const auto& [what, source] : *run.words)
             if (const auto kept = m_fill.define(what, source, *run.by, run.at); !kept) return kept.error();
         Due next;
-        next.id = run.document.body["id"].text();
+        next.id = run.run;
         next.number = m_runs++;
         next.sealedBy = run.by;
         next.sealed = run.at;
         m_lastMs = run.at.utcMs;
-        const auto link = m_fill.add(std::move(run.document), *run.by, run.at);
+        const auto link = std::visit(
+            [&](auto&& document) { return m_fill.add(std::forward<decltype(document)>(document), *run.by, run.at); },
+            std::move(run.document));
         if (!link) return link.error();
         next.subject = hex(*link);
         follow(std::move(next), nullptr);

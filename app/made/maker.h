@@ -3,16 +3,20 @@
 
 #include <map>
 #include <memory>
+#include <string>
+#include <variant>
 #include <vector>
 
 #include "app/made/shop.h"
+#include "core/logbook/fill.h"
 #include "core/seal/words.h"
 
 namespace taut::app::made {
 
 /// A run that has ended, as it is sealed, and the definitions that have to stand before it.
 struct Sealable {
-    seal::Document document;
+    std::string run;  ///< its id
+    std::variant<seal::Document, logbook::LaidOut> document;
     std::shared_ptr<const std::vector<seal::Parted::Words>> words;
     Instant at;
     const people::Signer* by = nullptr;

@@ -68,7 +68,7 @@ private:
         Chance chance(m_shop.seed(), tale.stream + 1'000'000'000'000);
         constexpr double kLeast = 15'000, kMost = 90'000;
         const Instant at{last.utcMs + static_cast<std::int64_t>(chance.between(kLeast, kMost)), last.offsetMinutes};
-        return {std::move(parted.document),
+        return {run.id(), std::move(parted.document),
                 std::make_shared<const std::vector<seal::Parted::Words>>(std::move(parted.words)), at,
                 m_shop.named(run.operatorName())};
     }

@@ -172,7 +172,8 @@ private:
         // What a display shows follows from the setting that the brake was given, not from what it should have been.
         const bool shown = step.target == "tension.unwind.total" && m_brakeSetting;
         const auto there = shown ? tensionMade(m_run.targets(), *m_brakeSetting, m_tale) : std::nullopt;
-        return readingOf(*target, m_tale, m_run.began().units, outside, m_chance, there);
+        const auto gauge = Gauge::at(*target, m_run.began().units);
+        return gauge ? gauge->read(m_tale, outside, m_chance, there) : std::nullopt;
     }
 
     Outcome answer(const Step& step)

@@ -133,7 +133,7 @@ private:
                 if (one.what == what && one.source.id == id) texts.push_back(one.source.text);
             return texts;
         };
-        return Kept(std::make_shared<const Pattern>(*run, std::move(tale), known));
+        return Kept(std::make_shared<const Pattern>(*run, tale, known));
     }
 
     /// A full run of a job in which nothing came between: others go on from it, and its press's words serve all.

@@ -156,6 +156,7 @@ Findings indexDifferences(SQLite::Database& db)
             // What is wrong with the document itself has been said by the chain.
             if (document) index.answer(seal.seq, *document);
         }
+        index.settle();
         transaction.commit();
     }
     Findings findings;

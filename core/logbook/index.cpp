@@ -19,7 +19,7 @@ std::int64_t msOf(const Json& at)
 
 }  // namespace
 
-Index::Index(SQLite::Database& db) : m_prepared(db), m_courses(textsIn(db)) {}
+Index::Index(SQLite::Database& db, Standing standing) : m_prepared(db), m_standing(standing), m_courses(textsIn(db)) {}
 
 void Index::person(std::uint64_t seq, const Json& body)
 {
@@ -89,7 +89,8 @@ void Index::sequel(const seal::Document& document)
 void Index::answer(std::uint64_t seq, const seal::Document& document)
 {
     switch (document.kind) {
-    case seal::Kind::Run: return run(seq, document.body);
+    case seal::Kind::Run:
+        return run(seq, answersOf(document.body, m_courses.of(document.body), jobOf(document.body["inputs"]["job"])));
     case seal::Kind::Person: return person(seq, document.body);
     case seal::Kind::Definition: return definition(seq, document.body);
     case seal::Kind::Withdrawal: return withdrawal(seq, document.body);
@@ -100,7 +101,7 @@ void Index::answer(std::uint64_t seq, const seal::Document& document)
     }
 }
 
-void Index::put(const seal::Seal& seal, const seal::Document* document, std::span<const seal::SealSignature> signatures)
+void Index::put(const seal::Seal& seal, std::span<const seal::SealSignature> signatures)
 {
     {
         const auto put = m_prepared("INSERT INTO seal_rows (seq, kind, id, subject, sealed_at, person, document, "
@@ -120,18 +121,33 @@ void Index::put(const seal::Seal& seal, const seal::Document* document, std::spa
         bindBlob(*put, 6, signature.signature);
         put->exec();
     }
+}
+
+void Index::put(const seal::Seal& seal, const seal::Document* document, std::span<const seal::SealSignature> signatures)
+{
+    put(seal, signatures);
     if (document != nullptr) answer(seal.seq, *document);
+}
+
+void Index::put(const seal::Seal& seal, const RunAnswers& answers, std::span<const seal::SealSignature> signatures)
+{
+    put(seal, signatures);
+    run(seal.seq, answers);
 }
 
 void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document)
 {
-    Index(db).answer(seq, document);
+    Index index(db);
+    index.answer(seq, document);
+    index.settle();
 }
 
 void putSeal(SQLite::Database& db, const seal::Seal& seal, const seal::Document* document,
              std::span<const seal::SealSignature> signatures)
 {
-    Index(db).put(seal, document, signatures);
+    Index index(db);
+    index.put(seal, document, signatures);
+    index.settle();
 }
 
 std::vector<seal::SealSignature> signaturesOf(SQLite::Database& db, std::uint64_t seq)
@@ -169,7 +185,7 @@ seal::Seal appendSeal(SQLite::Database& db, seal::Document document, const Seale
     seal.link = seal::linkAfter(seal.previous, seal.document);
 
     std::vector<seal::SealSignature> signatures;
-    if (by.signer != nullptr) signatures.push_back(seal::signSeal(seal, finished, *by.signer));
+    if (by.signer != nullptr) signatures.push_back(seal::signSeal(seal, seal::meaningOf(finished), *by.signer));
     putSeal(db, seal, &finished, signatures);
     return seal;
 }

@@ -49,6 +49,7 @@ void answerAnew(SQLite::Database& db)
             const auto document = seal::read(seal.document);
             if (document) index.answer(seal.seq, *document);
         }
+        index.settle();
     }
     for (const std::string& id : unsealedRuns(db, {}))
         if (const auto run = foldStored(db, id)) putOpenRow(db, *run);

@@ -145,6 +145,7 @@ Result<seal::Anchor> follow(const Source& source, SQLite::Database& mirror, cons
                 if (const auto put = append(mirror, index, kept, have, source.db); !put) return put.error();
                 have = {kept.seal.seq, kept.seal.link};
             }
+            index.settle();
             transaction.commit();
             return Done{};
         });

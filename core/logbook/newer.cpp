@@ -80,6 +80,7 @@ void takeOver(SQLite::Database& newer, SQLite::Database& own)
             index.put(seal, document ? &*document : nullptr, signatures);
             if (document) copyAttachments(newer, own, *document);
         }
+    index.settle();
 }
 
 }  // namespace

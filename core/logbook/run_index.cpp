@@ -14,28 +14,13 @@ constexpr std::int64_t kDayMs = 86'400'000;
 constexpr std::size_t kMostJobs = 5'000;
 constexpr std::string_view kWaste = "setup.web";
 
-std::int64_t msOf(const Json& at)
+void bindReal(SQLite::Statement& put, int index, const std::optional<double>& value)
 {
-    const auto ms = readUtc(at.text());
-    return ms ? *ms : 0;
-}
-
-std::string nameIn(const Json& people, const std::string& id)
-{
-    for (const Json& person : people.items())
-        if (person["id"].text() == id) return person["name"].text();
-    return {};
-}
-
-void bindNumber(SQLite::Statement& put, int index, const Json& value)
-{
-    if (value.isNumber())
-        put.bind(index, value.number());
+    if (value)
+        put.bind(index, *value);
     else
         put.bind(index);
 }
-
-bool isReading(const Json& step) { return step["value"].isNumber() && !step["target"].text().empty(); }
 
 }  // namespace
 
@@ -57,14 +42,8 @@ JobWords Index::jobOf(const Json& job)
     return m_jobs[sha256] = jobWords(query->getColumn(0).getString());
 }
 
-void Index::runRow(std::uint64_t seq, const Json& body, const seal::Course& course, const JobWords& job,
-                   const Json::Array& steps)
+void Index::runRow(std::uint64_t seq, const RunAnswers& run)
 {
-    const Json& inputs = body["inputs"];
-    const std::string person = body["operator"].text();
-    const std::int64_t begun = msOf(body["begun"]);
-    const auto offset = readOffset(body["offset"].text());
-    const int minutes = offset ? *offset : 0;
     const auto put = m_prepared(
         "INSERT INTO run_rows (run_id, seq, press, day, job, substrate, roll, operator, operator_name, "
         "begun, ended, state, verdict, deviations, kind, press_edition, press_sha, title, customer, outside, "
@@ -77,45 +56,33 @@ void Index::runRow(std::uint64_t seq, const Json& body, const seal::Course& cour
         "kind = excluded.kind, press_edition = excluded.press_edition, press_sha = excluded.press_sha, "
         "title = excluded.title, customer = excluded.customer, outside = excluded.outside, "
         "incidents = excluded.incidents, hour = excluded.hour, waste_m = excluded.waste_m");
-    put.with(body["id"].text(), asInt(seq), inputs["press"]["id"].text(), dayOf(begun, minutes),
-             inputs["job"]["id"].text(), inputs["substrate"]["id"].text(), inputs["roll"]["id"].text(), person,
-             nameIn(body["people"], person), begun, msOf(body["ended"]), body["state"].text(), body["verdict"].text(),
-             static_cast<std::int64_t>(body["deviations"].items().size()), body["run_kind"].text(),
-             inputs["press"]["edition"].integer(), inputs["press"]["sha256"].text(), job.title, job.customer,
-             course.outside, static_cast<std::int64_t>(course.incidents.size()), hourOf(begun, minutes));
-    put->bind(23);
-    for (const Json& step : steps)
-        if (step["target"].text() == kWaste && step["value"].isNumber()) put->bind(23, step["value"].number());
+    put.with(run.run, asInt(seq), run.press, dayOf(run.begunMs, run.offsetMinutes), run.job, run.substrate, run.roll,
+             run.person, run.personName, run.begunMs, run.endedMs, run.state, run.verdict, run.deviations, run.kind,
+             run.pressEdition, run.pressSha, run.words.title, run.words.customer, run.course.outside,
+             static_cast<std::int64_t>(run.course.incidents.size()), hourOf(run.begunMs, run.offsetMinutes));
+    std::optional<double> waste;
+    for (const ReadingAnswer& reading : run.readings)
+        if (reading.target == kWaste) waste = reading.value;
+    bindReal(*put, 23, waste);
     put->exec();
 }
 
-void Index::reading(std::uint64_t seq, const std::string& press, const Json& step, const seal::Course& course)
+void Index::reading(std::uint64_t seq, const std::string& press, const ReadingAnswer& reading)
 {
-    const std::string id = step["step"].text(), target = step["target"].text(), unit = step["unit"].text();
-    {
-        const auto put = m_prepared("INSERT INTO reading_rows (seq, step, press, target, unit, verdict, entered_text, "
-                                    "at, person, si_value, low, high, uncertainty, first_verdict, aimed) "
-                                    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-        put.with(asInt(seq), id, press, target, unit, step["verdict"].text(), step["entered"].text(), msOf(step["at"]),
-                 step["by"].text());
-        bindNumber(*put, 10, step["value"]);
-        bindNumber(*put, 11, step["low"]);
-        bindNumber(*put, 12, step["high"]);
-        bindNumber(*put, 13, step["uncertainty"]);
-        const auto answer = course.answers.find(id);
-        const bool known = answer != course.answers.end();
-        put->bind(14, known ? answer->second.first : step["verdict"].text());
-        if (known && answer->second.aimed)
-            put->bind(15, *answer->second.aimed);
-        else
-            put->bind(15);
-        put->exec();
-    }
-    const auto more = m_prepared("INSERT INTO series_rows (press, target, unit, readings) VALUES (?, ?, ?, 1) "
-                                 "ON CONFLICT (press, target) DO UPDATE SET unit = excluded.unit, "
-                                 "readings = readings + 1");
-    more.with(press, target, unit);
-    more->exec();
+    const auto put = m_prepared("INSERT INTO reading_rows (seq, step, press, target, unit, verdict, entered_text, "
+                                "at, person, si_value, low, high, uncertainty, first_verdict, aimed) "
+                                "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    put.with(asInt(seq), reading.step, press, reading.target, reading.unit, reading.verdict, reading.entered,
+             reading.atMs, reading.person, reading.value);
+    bindReal(*put, 11, reading.low);
+    bindReal(*put, 12, reading.high);
+    bindReal(*put, 13, reading.uncertainty);
+    put->bind(14, reading.first);
+    bindReal(*put, 15, reading.aimed);
+    put->exec();
+    Series& series = m_series[{press, reading.target}];
+    series.unit = reading.unit;
+    ++series.readings;
 }
 
 void Index::course(std::uint64_t seq, const seal::Course& course)
@@ -135,33 +102,45 @@ void Index::course(std::uint64_t seq, const seal::Course& course)
     }
 }
 
-void Index::run(std::uint64_t seq, const Json& body)
+void Index::run(std::uint64_t seq, const RunAnswers& run)
 {
-    const seal::Course course = m_courses.of(body);
-    const JobWords job = jobOf(body["inputs"]["job"]);
-    const Json::Array steps = seal::stepsOf(body);
-    const std::string run = body["id"].text();
     std::int64_t openRow = 0;
-    {
+    if (m_standing == Standing::Maybe) {
         const auto open = m_prepared("SELECT number FROM run_rows WHERE run_id = ? AND seq IS NULL");
-        open.with(run);
+        open.with(run.run);
         if (open->executeStep()) openRow = open->getColumn(0).getInt64();
     }
     if (openRow > 0) dropWords(m_prepared, -openRow);
-    runRow(seq, body, course, job, steps);
-    const std::string press = body["inputs"]["press"]["id"].text();
-    for (const Json& step : steps)
-        if (isReading(step)) reading(seq, press, step, course);
-    this->course(seq, course);
-    putWords(m_prepared, asInt(seq), wordsOf(body, job, nameIn(body["people"], body["operator"].text())));
-    const auto day = m_prepared("INSERT INTO day_rows (day, first, last) VALUES (?1, ?2, ?2) ON CONFLICT (day) DO "
-                                "UPDATE SET first = min(first, excluded.first), last = max(last, excluded.last)");
-    day.with(msOf(body["begun"]) / kDayMs, asInt(seq));
-    day->exec();
+    runRow(seq, run);
+    for (const ReadingAnswer& one : run.readings) reading(seq, run.press, one);
+    course(seq, run.course);
+    (m_standing == Standing::Maybe ? putWords : putNewWords)(m_prepared, asInt(seq), run.words);
+    const auto [day, isFirst] = m_days.try_emplace(run.begunMs / kDayMs, Day{asInt(seq), asInt(seq)});
+    if (!isFirst) day->second.last = asInt(seq);
+}
+
+void Index::settle()
+{
+    for (const auto& [key, series] : m_series) {
+        const auto more = m_prepared("INSERT INTO series_rows (press, target, unit, readings) VALUES (?, ?, ?, ?) "
+                                     "ON CONFLICT (press, target) DO UPDATE SET unit = excluded.unit, "
+                                     "readings = readings + excluded.readings");
+        more.with(key.first, key.second, series.unit, series.readings);
+        more->exec();
+    }
+    for (const auto& [day, seals] : m_days) {
+        const auto put = m_prepared("INSERT INTO day_rows (day, first, last) VALUES (?, ?, ?) ON CONFLICT (day) DO "
+                                    "UPDATE SET first = min(first, excluded.first), last = max(last, excluded.last)");
+        put.with(day, seals.first, seals.last);
+        put->exec();
+    }
+    m_series.clear();
+    m_days.clear();
 }
 
 void Index::leaveSeries(std::int64_t seq)
 {
+    settle();
     {
         const auto fewer = m_prepared(
             "UPDATE series_rows SET readings = readings - m.n FROM (SELECT press, target, count(*) AS n FROM "

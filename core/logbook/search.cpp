@@ -4,8 +4,6 @@
 #include <algorithm>
 #include <vector>
 
-#include "core/inputs/inputs.h"
-
 namespace taut::logbook {
 
 namespace {
@@ -72,13 +70,6 @@ bool isOfWord(char c)
 
 }  // namespace
 
-JobWords jobWords(std::string_view toml)
-{
-    Findings notes;
-    const auto job = inputs::readJob(toml, "job", notes);
-    return job ? JobWords{job->title, job->customerReference} : JobWords{};
-}
-
 Words wordsOf(const Json& body, const JobWords& job, const std::string& personName)
 {
     const Json& inputs = body["inputs"];
@@ -114,12 +105,38 @@ void putWords(Prepared& prepared, std::int64_t row, const Words& words)
         if (*before == words) return;
         drop(prepared, row, *before);
     }
-    withWords(prepared("INSERT INTO word_rows (row, run, job, title, customer, substrate, rolls, operator, remarks) "
-                       "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)"),
-              row, words);
+    putNewWords(prepared, row, words);
     withWords(prepared("INSERT INTO word_search (rowid, run, job, title, customer, substrate, rolls, operator, "
                        "remarks) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)"),
               row, words);
+}
+
+void putNewWords(Prepared& prepared, std::int64_t row, const Words& words)
+{
+    withWords(prepared("INSERT INTO word_rows (row, run, job, title, customer, substrate, rolls, operator, remarks) "
+                       "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)"),
+              row, words);
+}
+
+void allWordsSearched(SQLite::Database& db)
+{
+    const auto set = [&db](const char* what, std::int64_t value) {
+        SQLite::Statement put(db, "INSERT INTO word_search (word_search, rank) VALUES (?, ?)");
+        put.bind(1, what);
+        put.bind(2, value);
+        put.exec();
+    };
+    // Few large pieces that are merged once, where small ones were merged again and again; then as the engine has it.
+    constexpr std::int64_t kPiece = 256 << 20, kMostPieces = 512;
+    constexpr std::int64_t kOwnPiece = 1 << 20, kOwnMerge = 4, kOwnMostPieces = 16;
+    set("automerge", 0);
+    set("crisismerge", kMostPieces);
+    set("hashsize", kPiece);
+    db.exec("INSERT INTO word_search (word_search) VALUES ('rebuild')");
+    db.exec("INSERT INTO word_search (word_search) VALUES ('optimize')");
+    set("automerge", kOwnMerge);
+    set("crisismerge", kOwnMostPieces);
+    set("hashsize", kOwnPiece);
 }
 
 void dropWords(Prepared& prepared, std::int64_t row)

@@ -5,31 +5,23 @@
 #include <string>
 #include <string_view>
 
-#include "core/base/json.h"
+#include "core/logbook/answers.h"
 #include "core/logbook/prepared.h"
 #include "core/run/run.h"
 
 // Inside this folder only: the words by which a run is found.
 namespace taut::logbook {
 
-/// What a job is called and whose it is, as its definition says.
-struct JobWords {
-    std::string title, customer;
-};
-/// Of a definition's text; empty where it cannot be read.
-[[nodiscard]] JobWords jobWords(std::string_view toml);
-
-/// Words of a run: `row` is the number of its seal, or minus the number of its row while it is open.
-struct Words {
-    std::string run, job, title, customer, substrate, rolls, person, remarks;
-    friend bool operator==(const Words&, const Words&) = default;
-};
 /// Of a sealed run's document.
 [[nodiscard]] Words wordsOf(const Json& body, const JobWords& job, const std::string& personName);
 /// Of a run as far as it has come.
 [[nodiscard]] Words wordsOf(const run::Run& run, const JobWords& job);
-/// Puts the words of a row, or in place of those that stand there. Nothing happens when they are the same.
+/// Puts the words of a row, or in place of those that stand there. Nothing happens when they are the same. `row` is the
+/// number of the run's seal, or minus the number of its row while it is open.
 void putWords(Prepared& prepared, std::int64_t row, const Words& words);
+/// The same of a row that is not there, without the search: allWordsSearched() does that of all rows in one go.
+void putNewWords(Prepared& prepared, std::int64_t row, const Words& words);
+void allWordsSearched(SQLite::Database& db);
 void dropWords(Prepared& prepared, std::int64_t row);
 
 /// What is typed, as the search takes it: every word is looked for as the beginning of a word, one with signs in it

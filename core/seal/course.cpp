@@ -2,6 +2,7 @@
 #include "core/seal/course.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/seal/difference.h"
 
@@ -102,13 +103,9 @@ public:
     {
         const std::string what = event["what"].text(), step = event["step"].text();
         const auto read = readUtc(event["at"].text());
-        const std::int64_t at = read ? *read : m_at;
-        const std::int64_t gap = m_begun && what != "clock_jumped" ? std::max<std::int64_t>(0, at - m_at) : 0;
-        m_begun = true;
-        m_at = at;
+        m_times.push_back(read ? *read : m_times.empty() ? 0 : m_times.back());
         const Item* planned = step.empty() ? nullptr : m_steps.find(step);
-        time(step, gap, what == "answered" && planned != nullptr ? planned->waitMs : 0,
-             planned != nullptr && planned->external);
+        time(step, what, planned);
         if (what == "interrupted" || what == "withdrawn") m_away = true;
         if (what == "resumed") m_away = false;
         const std::string target = planned != nullptr ? planned->target : std::string();
@@ -120,7 +117,8 @@ public:
     }
     [[nodiscard]] Course course() &&
     {
-        if (!m_course.stages.empty()) give(m_course.stages[m_stage]);
+        if (!m_course.stages.empty()) settle(m_stage);
+        m_course.stages = stagesAt(m_course, m_times);
         return std::move(m_course);
     }
 
@@ -130,36 +128,36 @@ private:
         const auto at = static_cast<std::size_t>(place.integer(-1));
         if (place.isWhole() && at < lists.size()) finder.use(&lists[at]);
     }
-    void give(StageCourse& stage)
+    /// What waited for the next stage is of this one.
+    void settle(std::size_t stage)
     {
-        stage.workedMs += m_worked;
-        stage.awayMs += m_awayMs;
-        m_worked = m_awayMs = 0;
+        for (const std::size_t gap : std::exchange(m_waiting, {})) m_course.gaps[gap].stage = stage;
     }
-    void time(const std::string& step, std::int64_t gap, std::int64_t wait, bool external)
+    void time(const std::string& step, const std::string& what, const Item* planned)
     {
+        CourseGap gap;
+        gap.away = m_away;
+        const bool counts = what != "clock_jumped";
         if (step.empty()) {
-            (m_away ? m_awayMs : m_worked) += gap;
-            return;
+            if (counts) m_waiting.push_back(m_course.gaps.size());
+        } else {
+            m_stage = stageOf(std::string_view(step).substr(0, step.find('.')));
+            settle(m_stage);
+            if (counts) gap.stage = m_stage;
+            if (planned != nullptr && !m_away) {
+                gap.waitMs = what == "answered" ? planned->waitMs : 0;
+                gap.external = planned->external;
+            }
         }
-        StageCourse& stage = stageOf(std::string_view(step).substr(0, step.find('.')));
-        give(stage);
-        if (m_away) {
-            stage.awayMs += gap;
-            return;
-        }
-        const std::int64_t watched = std::min(gap, wait);
-        stage.watchedMs += watched;
-        stage.workedMs += gap - watched;
-        if (external) stage.externalMs += gap;
+        m_course.gaps.push_back(gap);
     }
-    StageCourse& stageOf(std::string_view name)
+    std::size_t stageOf(std::string_view name)
     {
         std::vector<StageCourse>& all = m_course.stages;
         const auto found = std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.stage == name; });
-        m_stage = static_cast<std::size_t>(found - all.begin());
+        const auto at = static_cast<std::size_t>(found - all.begin());
         if (found == all.end()) all.push_back({std::string(name)});
-        return all[m_stage];
+        return at;
     }
     void answer(const std::string& step, const std::string& target, const Json& event)
     {
@@ -173,7 +171,8 @@ private:
     void incident(const std::string& what, const std::string& step, const std::string& target, const Json& event)
     {
         const auto add = [&](const char* word, const std::string& where, std::string detail) {
-            m_course.incidents.push_back({event["n"].integer(), word, where, target, std::move(detail), m_at});
+            m_course.incidents.push_back(
+                {event["n"].integer(), word, where, target, std::move(detail), m_times.back()});
         };
         if (isAnswer(what) && event["value"].isNumber() && event["verdict"].text() == "outside")
             add("outside", step, {});
@@ -188,13 +187,35 @@ private:
     const std::vector<List>&m_sets, &m_plans;
     Finder m_targets, m_steps;  ///< of the set and the plan that stand
     Course m_course;
-    std::size_t m_stage = 0;                  ///< in which the run was last
-    std::int64_t m_at = 0;                    ///< time of the last event
-    std::int64_t m_worked = 0, m_awayMs = 0;  ///< not yet of a stage
-    bool m_begun = false, m_away = false;
+    std::vector<std::int64_t> m_times;   ///< of the events
+    std::vector<std::size_t> m_waiting;  ///< gaps that are of the next stage
+    std::size_t m_stage = 0;             ///< in which the run was last
+    bool m_away = false;
 };
 
 }  // namespace
+
+std::vector<StageCourse> stagesAt(const Course& course, const std::vector<std::int64_t>& times)
+{
+    std::vector<StageCourse> stages;
+    stages.reserve(course.stages.size());
+    for (const StageCourse& one : course.stages) stages.push_back({one.stage});
+    for (std::size_t i = 1; i < times.size() && i < course.gaps.size(); ++i) {
+        const CourseGap& gap = course.gaps[i];
+        const std::int64_t ms = times[i] - times[i - 1];
+        if (!gap.stage || ms <= 0) continue;
+        StageCourse& stage = stages[*gap.stage];
+        if (gap.away) {
+            stage.awayMs += ms;
+            continue;
+        }
+        const std::int64_t watched = std::min(ms, gap.waitMs);
+        stage.watchedMs += watched;
+        stage.workedMs += ms - watched;
+        if (gap.external) stage.externalMs += ms;
+    }
+    return stages;
+}
 
 List CourseReader::words(const Json& named, std::string_view member)
 {

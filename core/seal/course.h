@@ -37,12 +37,22 @@ struct Answering {
     std::optional<double> aimed;
     std::string first;  ///< verdict when it was first entered in this run
 };
+/// Where the time before an event counts.
+struct CourseGap {
+    std::optional<std::size_t> stage;  ///< in Course::stages; nothing: nowhere
+    bool away = false, external = false;
+    std::int64_t waitMs{};  ///< of time that is not away, what counts as watched at most
+};
 struct Course {
     std::vector<StageCourse> stages;  ///< in the order in which the run came to them; none where no step was come to
+    std::vector<CourseGap> gaps;      ///< before each event
     std::vector<CourseIncident> incidents;                  ///< in the order of their events
     std::map<std::string, Answering, std::less<>> answers;  ///< by step
     std::int64_t outside{};                                 ///< readings that were outside when first entered
 };
+
+/// The stages of a course whose events come at other times.
+[[nodiscard]] std::vector<StageCourse> stagesAt(const Course& course, const std::vector<std::int64_t>& times);
 
 /// Reads courses one after the other. What many documents say in the same words it reads once.
 class CourseReader {

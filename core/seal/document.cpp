@@ -52,6 +52,14 @@ Document sealedBy(Document document, std::string_view personId, std::string_view
     return document;
 }
 
+std::string sealedBy(std::string written, std::string_view personId, std::string_view name, Instant at)
+{
+    const std::string added = write(sealedBy(Document{Kind::Run, Json::object()}, personId, name, at));
+    written.back() = ',';
+    written.append(added, 1);
+    return written;
+}
+
 Head headOf(const Document& document)
 {
     const Json& body = document.body;

@@ -58,6 +58,8 @@ struct Head {
     friend bool operator==(const Head&, const Head&) = default;
 };
 [[nodiscard]] Document sealedBy(Document document, std::string_view personId, std::string_view name, Instant at);
+/// The same of a document that is written already.
+[[nodiscard]] std::string sealedBy(std::string written, std::string_view personId, std::string_view name, Instant at);
 /// What a row of the chain says of its document, read from the document.
 [[nodiscard]] Head headOf(const Document& document);
 

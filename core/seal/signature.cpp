@@ -41,10 +41,12 @@ bool holdsByAny(const std::vector<PublicKey>& keys, std::string_view text, const
 
 }  // namespace
 
+const char* meaningOfRun(std::string_view state) { return state == "abandoned" ? "abandoned" : "performed"; }
+
 const char* meaningOf(const Document& document)
 {
     switch (document.kind) {
-    case Kind::Run: return document.body["state"].text() == "abandoned" ? "abandoned" : "performed";
+    case Kind::Run: return meaningOfRun(document.body["state"].text());
     case Kind::Review: return "reviewed";
     case Kind::Correction: return "corrected";
     case Kind::Void: return "voided";
@@ -56,10 +58,9 @@ const char* meaningOf(const Document& document)
     return "";
 }
 
-SealSignature signSeal(const Seal& seal, const Document& document, const people::Signer& signer)
+SealSignature signSeal(const Seal& seal, const char* meaning, const people::Signer& signer)
 {
-    return {signer.actor().id().value, signer.key(), meaningOf(document), seal.sealedAtMs,
-            signer.sign(kSealPurpose, seal.link)};
+    return {signer.actor().id().value, signer.key(), meaning, seal.sealedAtMs, signer.sign(kSealPurpose, seal.link)};
 }
 
 /// The key that has to have signed: what the chain stated before. A person who puts a key of their own, and the first

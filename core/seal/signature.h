@@ -30,7 +30,9 @@ inline constexpr std::string_view kSealPurpose = "tautweb-seal-1";
 /// "enrolled".
 /// "" = such a document is not signed.
 [[nodiscard]] const char* meaningOf(const Document& document);
-[[nodiscard]] SealSignature signSeal(const Seal& seal, const Document& document, const people::Signer& signer);
+/// Of a run that ended in this state.
+[[nodiscard]] const char* meaningOfRun(std::string_view state);
+[[nodiscard]] SealSignature signSeal(const Seal& seal, const char* meaning, const people::Signer& signer);
 
 /// Follows a chain and says whose signature a seal wants and whether it has it. Keys and roles are those that the chain
 /// itself stated before. Codes, subject "seal 17": signature.missing, .broken (not over this link by this key), .key

@@ -66,6 +66,73 @@ TEST_CASE("a filled logbook is in order and holds what was put, in one go")
     CHECK(verify(here.file(), {}, Depth::Deep)->findings.empty());
 }
 
+TEST_CASE("a run that is laid out comes into the same chain and the same tables as its document")
+{
+    Press elsewhere;
+    const run::Run run = ended(elsewhere);
+    const auto filled = [&](bool laid) {
+        Press here;
+        const auto inka = here.signer("p-2");
+        {
+            auto fill = Fill::begin(*here.writer);
+            REQUIRE(fill);
+            for (int i = 0; i < 5; ++i) {
+                const seal::Parted parted = partedWith(run, "north-" + std::to_string(i));
+                for (const auto& [what, source] : parted.words)
+                    REQUIRE((*fill)->define(what, source, *inka, {1'764'060'000'000, 60}));
+                const auto texts = [&](std::string_view what, const std::string& sha256) {
+                    for (const auto& [kind, source] : parted.words)
+                        if (kind == what && source.sha256 == sha256) return source.text;
+                    return what == "job" ? here.sources.job.text : std::string();
+                };
+                const Instant at{1'764'060'000'000 + i, 60};
+                if (laid)
+                    REQUIRE((*fill)->add(laidOut(parted.document, texts), *inka, at));
+                else
+                    REQUIRE((*fill)->add(parted.document, *inka, at));
+            }
+            REQUIRE((*fill)->finish());
+        }
+        const auto verified = verify(here.file(), {}, Depth::Deep);
+        REQUIRE(verified);
+        for (const Finding& finding : verified->findings) FAIL_CHECK(finding.code << ' ' << finding.subject);
+        // What the tables say, but for links, which go by keys.
+        const auto page = here.writer->reader().runs({}, {});
+        REQUIRE(page);
+        std::vector<std::string> said;
+        for (const records::RunRow& row : page->rows) {
+            said.push_back(row.run + row.roll + row.operatorName + row.title + row.verdict +
+                           std::to_string(row.begunMs));
+            said.push_back(here.writer->reader().sealOfRun(row.run)->document);
+        }
+        return said;
+    };
+    const auto asDocument = filled(false);
+    CHECK(asDocument.size() == 10);
+    CHECK(filled(true) == asDocument);
+}
+
+TEST_CASE("answers that a document does not give are found by verifying to the depth")
+{
+    Press elsewhere, here;
+    const run::Run run = ended(elsewhere);
+    {
+        const auto inka = here.signer("p-2");
+        auto fill = Fill::begin(*here.writer);
+        REQUIRE(fill);
+        const seal::Parted parted = partedWith(run, "north-1");
+        for (const auto& [what, source] : parted.words) REQUIRE((*fill)->define(what, source, *inka, here.clock.now()));
+        LaidOut laid = laidOut(parted.document, [&](std::string_view, const std::string&) { return std::string(); });
+        laid.answers.roll = "R0000";
+        REQUIRE((*fill)->add(std::move(laid), *inka, here.clock.now()));
+        REQUIRE((*fill)->finish());
+    }
+    const auto verified = verify(here.file(), {}, Depth::Deep);
+    REQUIRE(verified);
+    REQUIRE_FALSE(verified->findings.empty());
+    CHECK(verified->findings.front().code == "index.differs");
+}
+
 TEST_CASE("a filling that is not finished leaves nothing, and the writer goes on")
 {
     Press elsewhere, here;

@@ -99,6 +99,7 @@ struct Many : SealedShop {
     /// On disk, with a reader.
     [[nodiscard]] std::unique_ptr<records::Reader> reader()
     {
+        index->settle();
         index.reset();
         db->exec("COMMIT");
         db.reset();
