@@ -35,7 +35,8 @@ struct Document {
 /// - An event leaves out "offset" where it is the document's, "name" and "role" where they are those of "people",
 ///   "doubtful" where a judged answer is not, "stated" where nothing was; its "limits_from" is {"target": id} where the
 ///   window of that target, in the set that stood before the event, says so. One with a "target_set" leaves out
-///   "present_diameter", "procedure", "facts" and of "inputs" each that is as in the event with a target set before it.
+///   "present_diameter", "procedure", "facts" and of "inputs" each that is as in the event with a target set before it;
+///   the first leaves out of "inputs" each that is the document's.
 /// - A step names the "event" of its answer and leaves out what that says; one whose value was accepted outside its
 ///   window is whole. stepsOf has all of them whole.
 [[nodiscard]] Document documentOf(const run::Run& run);

@@ -155,7 +155,8 @@ Document documentOf(const run::Run& run)
 
     People people;
     for (const run::Event& event : run.events()) people.addFrom(event);
-    Told told = seal::told(run, people.list());
+    Json inputs = inputsOf(run.sources());
+    Told told = seal::told(run, people.list(), inputs);
     Json steps = Json::array();
     Json deviations = Json::array();
     for (const procedure::Step& step : run.plan().steps) {
@@ -174,7 +175,7 @@ Document documentOf(const run::Run& run)
     body.set("units", began.units == UnitSystem::Us ? "us" : "metric").set("begun", utcText(first.utcMs));
     if (ending.state != std::string_view("open")) body.set("ended", utcText(run.events().back().stamp().utcMs));
     body.set("offset", offsetText(first.offsetMinutes)).set("state", ending.state).set("verdict", ending.verdict);
-    body.set("inputs", inputsOf(run.sources()));
+    body.set("inputs", std::move(inputs));
     const run::Source& words = run.sources().translation;
     body.set("procedure", named(run.sources().procedure)
                               .set("language", language)

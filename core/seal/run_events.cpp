@@ -36,6 +36,25 @@ Json named(const Json& source)
     return json;
 }
 
+/// A document's inputs as an event states them.
+Json asStated(const Json& inputs)
+{
+    Json stated = Json::object();
+    for (const std::string_view input : kInputs) {
+        if (!inputs.has(input)) continue;
+        const Json& source = inputs[input];
+        if (input == "roll")
+            stated.set("roll", Json::object()
+                                   .set("id", source["id"])
+                                   .set("edition", 0)
+                                   .set("sha256", source["sha256"])
+                                   .set("text", source["text"]));
+        else
+            stated.set(std::string(input), named(source));
+    }
+    return stated;
+}
+
 const Json& itemBy(const Json& list, std::string_view key, const Json& value)
 {
     static const Json kNothing;
@@ -57,7 +76,10 @@ const Json& personIn(const Json& people, const Json& id) { return itemBy(people,
 /// Writes events one after the other, each without what the document or the event before it says already.
 class Teller {
 public:
-    Teller(const Json& people, std::string offset) : m_people(people), m_offset(std::move(offset)) {}
+    Teller(const Json& people, const Json& inputs, std::string offset) : m_people(people), m_offset(std::move(offset))
+    {
+        m_basis.set("inputs", asStated(inputs));
+    }
 
     Json event(const Json& event)
     {
@@ -155,7 +177,9 @@ public:
         : m_body(body),
           m_sets(sets),
           m_plans(plans)
-    {}
+    {
+        keep("inputs", asStated(body["inputs"]));
+    }
 
     /// Nothing when the event names a target set, a plan or a target that is not there.
     std::optional<Json> event(const Json& told)
@@ -241,9 +265,9 @@ private:
 
 }  // namespace
 
-Told told(const run::Run& run, const Json& people)
+Told told(const run::Run& run, const Json& people, const Json& inputs)
 {
-    Teller teller(people, offsetText(run.events().front().stamp().offsetMinutes));
+    Teller teller(people, inputs, offsetText(run.events().front().stamp().offsetMinutes));
     Json events = Json::array();
     for (const run::Event& event : run.events()) {
         const auto stored = Json::parse(event.json());

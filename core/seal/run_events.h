@@ -10,7 +10,8 @@ namespace taut::seal {
 struct Told {
     Json targetSets, plans, events;
 };
-/// `people` is the document's list: an event states a name or a role only where that list has another.
-[[nodiscard]] Told told(const run::Run& run, const Json& people);
+/// `people` is the document's list: an event states a name or a role only where that list has another; `inputs` are the
+/// document's, of which the first event states only what was other then.
+[[nodiscard]] Told told(const run::Run& run, const Json& people, const Json& inputs);
 
 }  // namespace taut::seal

@@ -105,6 +105,37 @@ TEST_CASE("a run's document written and read folds to the same run")
               pictureOf(Run::fold(std::span(walk.run->events().data(), n))));
 }
 
+TEST_CASE("the first event leaves out the inputs that are the document's, and documents that state them read the same")
+{
+    Walk walk;
+    const Json began = Json::parse(walk.run->events().front().json()).value();
+    seal::Document document = seal::documentOf(*walk.run);
+    CHECK_FALSE(document.body["events"].items().front().has("inputs"));
+    const auto told = seal::eventsOf(document);
+    REQUIRE(told);
+    CHECK(told->front().json() == asSealed(walk.run->events().front()));
+
+    // As all were written before: whole.
+    Json::Array events = document.body["events"].items();
+    Json inputs = began["inputs"];
+    for (const char* input : {"press", "job", "substrate"}) {
+        Json named = Json::object();
+        for (const char* key : {"id", "edition", "sha256"}) named.set(key, inputs[input][key]);
+        inputs.set(input, std::move(named));
+    }
+    events.front().set("inputs", std::move(inputs));
+    document.body.set("events", Json(std::move(events)));
+    const auto before = seal::eventsOf(document);
+    REQUIRE(before);
+    CHECK(before->front().json() == told->front().json());
+
+    // Where the roll was changed under way, the first event says which it was.
+    walk.everything();
+    const Json first = seal::documentOf(*walk.run).body["events"].items().front();
+    CHECK(first["inputs"].members().size() == 1);
+    CHECK(first["inputs"]["roll"] == began["inputs"]["roll"]);
+}
+
 TEST_CASE("a run's document has the keys that readers from outside rely on")
 {
     Walk walk;
