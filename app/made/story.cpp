@@ -160,6 +160,8 @@ void Story::setTrouble(Tale& tale, Chance& chance) const
     if (chance.is(0.05)) trouble.skipped = kSkipped;
     trouble.corrected = chance.is(0.06);
     trouble.remarks = chance.oneOf(kRemarks);
+    // Of so many short runs few leave anything to be said.
+    if (m_wish.brief && !chance.is(0.15)) trouble.remarks.clear();
 }
 
 /// Minutes after midnight; what time is left over lies between the runs as chance has it.

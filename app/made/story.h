@@ -22,7 +22,7 @@ struct Wish {
     int years = 2;
     Day until = 20'784;  ///< the day after the last one: 2026-11-27
     std::size_t runs = 1200;
-    bool brief = false;  ///< a short procedure of eight steps and only the targets that it uses
+    bool brief = false;  ///< a short procedure of six steps and only the targets that it uses
     double drift = 1;    ///< the north press's unwind brake gives less torque at a setting, month by month
     double lot = 1;      ///< for some weeks the rolls of one lot of label paper splice and run badly
     double shift = 1;    ///< threading and splicing take longer at night

@@ -32,7 +32,7 @@ Shape shapeOf(const Tale& tale, std::uint64_t seed)
         shape.corrected = quiet && !shape.noted && trouble.corrected;
     }
     Chance chance(seed, kShapeStream + tale.stream);
-    for (const char* target : {"guide.web.rest", "splice.gap", "tension.unwind.setting"}) {
+    for (const char* target : {"guide.web.rest", "tension.unwind.setting"}) {
         if (!chance.is(outsideShare(target, tale))) continue;
         const bool accepted = chance.is(0.3);
         shape.bad.push_back({target, accepted, !accepted && chance.is(0.85)});

@@ -103,14 +103,14 @@ std::vector<Fact> factsOf(const History& history)
         for (const Json& event : body["events"].items()) {
             const std::string what = event["what"].text(), step = event["step"].text();
             const std::int64_t at = *readUtc(event["at"].text());
-            if (what == "answered" && event["verdict"].text() == "outside" && step != "tension.settings.unwind")
+            if (what == "answered" && event["verdict"].text() == "outside" && step != "tension.set.unwind")
                 ++fact.outside;
             if (what == "answered" && step.starts_with("tension."))
                 fact.tensionSeconds += static_cast<double>(at - before) / 1000;
             before = at;
             between = between || what == "interrupted" || what == "repeated" || what == "handed_over" ||
                       what == "deviated" || event["verdict"].text() == "outside";
-            if (what == "answered" && step == "tension.settings.unwind" && event["verdict"].text() != "outside")
+            if (what == "answered" && step == "tension.set.unwind" && event["verdict"].text() != "outside")
                 fact.setting = event["value"].number() / ((event["low"].number() + event["high"].number()) / 2);
         }
         if (between) fact.tensionSeconds = 0;
