@@ -283,6 +283,9 @@ private:
         }
         constexpr int kTries = 5;
         for (int i = 0; i < kTries && m_run.stateOf(step.id) == run::StepState::Outside; ++i) {
+            // After an interruption what was read may be said again as it is; read anew, all must hold that it needs.
+            if (const auto lapsed = run::lapsedBefore(m_run, step.id))
+                if (auto done = answer(*m_run.plan().find(*lapsed)); !done) return done;
             const auto read = read_(step, false);
             if (!read) break;
             if (auto again = does(run::Answer{step.id, read->entered, {}}, taking(75)); !again) return again;

@@ -4,6 +4,7 @@
 #include <fstream>
 #include <set>
 
+#include "app/made/player.h"
 #include "core/history/checks.h"
 #include "core/history/refit.h"
 #include "core/history/times.h"
@@ -114,6 +115,32 @@ TEST_CASE("a short run that was told by a pattern says what its own events say")
     for (const char* what : {"corrected", "deviated", "interrupted", "resumed", "handed_over", "repeated", "noted",
                              "helped", "completed", "abandoned"})
         CHECK(happenings.contains(what));
+}
+
+TEST_CASE("a reading outside after an interruption is put right once what it needs holds again")
+{
+    // Said again after a break its tape was outside; to be read anew it needed the webs clamped, and they were not.
+    const made::Wish wish = full(200);
+    const auto story = made::Story::of(wish);
+    REQUIRE(story);
+    made::RunNumbers numbers;
+    std::optional<made::Tale> tale;
+    for (std::size_t slot = 0; slot < story->shiftsWorked(); ++slot)
+        for (const made::Family& family : story->familiesIn(slot, numbers))
+            for (const made::Tale& one : family)
+                if (one.run == "south-2026-04-14-01") tale = one;
+    REQUIRE(tale);
+    REQUIRE(tale->parent.empty());
+    const History place(brief(1));
+    const SteppedClock clock(tale->begin);
+    CountedIds ids;
+    const auto writer = logbook::Writer::open(place.folder / "shop.logbook", clock, ids, {false, "test", 0});
+    REQUIRE(writer);
+    const auto shop = made::Shop::fill(**writer, resources(), wish);
+    REQUIRE(shop);
+    const auto run = made::play(*tale, *shop, nullptr);
+    if (!run) FAIL(sentence(run.error()));
+    CHECK(run->phase() == run::Phase::Completed);
 }
 
 TEST_CASE("any made run opens as its sheet")
