@@ -75,14 +75,14 @@ OfRun ofRunFrom(SQLite::Statement& row)
 }
 
 template <class T>
-T headed(const OfRun& run)
+T headed(OfRun run)
 {
     T row;
     row.seq = run.seq;
-    row.run = run.run;
-    row.press = run.press;
-    row.job = run.job;
-    row.substrate = run.substrate;
+    row.run = std::move(run.run);
+    row.press = std::move(run.press);
+    row.job = std::move(run.job);
+    row.substrate = std::move(run.substrate);
     return row;
 }
 
@@ -131,12 +131,13 @@ constexpr int kOfRunColumns = 11;
 constexpr const char* kOfReading = "m.step, m.target, m.unit, m.verdict, m.entered_text, m.si_value, m.low, m.high, "
                                    "m.at, m.aimed, m.uncertainty, m.first_verdict";
 
-records::Reading readingFrom(SQLite::Statement& row, int from, const OfRun& run)
+records::Reading readingFrom(SQLite::Statement& row, int from, OfRun run)
 {
     const auto text = [&](int column) { return row.getColumn(from + column).getString(); };
-    auto reading = headed<records::Reading>(run);
-    reading.roll = run.roll;
-    reading.pressSha = run.pressSha;
+    std::string roll = std::move(run.roll), pressSha = std::move(run.pressSha);
+    auto reading = headed<records::Reading>(std::move(run));
+    reading.roll = std::move(roll);
+    reading.pressSha = std::move(pressSha);
     reading.step = text(0);
     reading.target = text(1);
     reading.unit = text(2);
@@ -169,6 +170,7 @@ records::Page<records::Reading> readingsOf(SQLite::Database& db, const records::
                                    " ORDER BY m.seq DESC, m.step DESC LIMIT " + std::to_string(limit + 1));
     where.bind(list);
     records::Page<records::Reading> page;
+    page.rows.reserve(limit);
     while (list.executeStep()) {
         if (page.rows.size() == limit) {
             page.next = std::to_string(page.rows.back().seq) + "/" + page.rows.back().step;

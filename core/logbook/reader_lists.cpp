@@ -81,16 +81,68 @@ Half openHalf(const records::RunQuery& query, const std::string& match, const st
     return half;
 }
 
+/// Whether any run is open: what is looked for need not be looked for among none.
+bool anyOpen(SQLite::Database& db)
+{
+    return numberOf(db, "SELECT count(*) FROM (SELECT 1 FROM run_rows INDEXED BY run_rows_by_open WHERE seq IS NULL "
+                        "LIMIT 1)") > 0;
+}
+
+constexpr std::string_view kRun = "run";
+
+/// Whether runs of this press have its name before theirs, the oldest as the newest: so each was named when it began.
+bool isNamedByPress(SQLite::Database& db, const std::string& press)
+{
+    if (press.empty()) return false;
+    for (const char* order : {"", " DESC"}) {
+        SQLite::Statement run(db,
+                              std::string("SELECT run_id FROM run_rows INDEXED BY run_rows_by_press WHERE press = ? "
+                                          "AND seq > 0 ORDER BY seq") +
+                                  order + " LIMIT 1");
+        run.bind(1, press);
+        if (run.executeStep() && !run.getColumn(0).getString().starts_with(press + '-')) return false;
+    }
+    return true;
+}
+
+/// What is looked for, narrowed as well by what else the search knows of a run: so runs that do not fit are passed over
+/// where the words lie, and none of them is looked up. What is exactly meant the list itself asks.
+std::string narrowedMatch(SQLite::Database& db, const records::RunQuery& query, const std::string& match)
+{
+    std::string whole = match;
+    const auto with = [&whole](std::string_view column, const std::string& words) {
+        // A phrase without a word in it would fit nothing.
+        const auto isOfWord = [](char c) {
+            return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+        };
+        if (std::none_of(words.begin(), words.end(), isOfWord)) return;
+        std::string phrase;
+        for (const char c : words) phrase.append(c == '"' ? 2 : 1, c);
+        whole =
+            '(' + whole + ") AND (" + std::string(column) + " : " + (column == kRun ? "^ \"" : "\"") + phrase + "\")";
+    };
+    if (isNamedByPress(db, query.press)) with(kRun, query.press);
+    with("job", query.job);
+    with("substrate", query.substrate);
+    if (!query.person.empty()) {
+        SQLite::Statement name(db, "SELECT name FROM person_rows WHERE person = ?");
+        name.bind(1, query.person);
+        if (name.executeStep()) with("operator", name.getColumn(0).getString());
+    }
+    return whole;
+}
+
 /// The sealed runs, newest seal first, after the one of this seal.
 Half sealedHalf(SQLite::Database& db, const records::RunQuery& query, const std::string& match,
                 const std::optional<std::int64_t>& after)
 {
     const bool searched = !match.empty();
     const std::string seq = searched ? "word_search.rowid" : "r.seq";
-    Half half{searched ? "word_search CROSS JOIN run_rows AS r ON r.seq = word_search.rowid"
-                       : std::string("run_rows AS r") + wayOf(query),
-              narrowed(query), " ORDER BY " + seq + " DESC"};
-    if (searched) half.where.with("word_search MATCH ?", {match});
+    // The sign before the column keeps the engine from going through all of the index for every word that is found.
+    const std::string runs = std::string("run_rows AS r") + wayOf(query);
+    Half half{searched ? "word_search CROSS JOIN " + runs + " ON r.seq = +word_search.rowid" : runs, narrowed(query),
+              " ORDER BY " + seq + " DESC"};
+    if (searched) half.where.with("word_search MATCH ?", {narrowedMatch(db, query, match)});
     half.where.with(seq + " > 0", {});
     if (after) half.where.with(seq + " < ?", {*after});
     betweenTimes(db, half.where, seq.c_str(), query.sinceMs, query.untilMs);
@@ -217,7 +269,8 @@ Result<records::Page<records::RunRow>> FileReader::runs(const records::RunQuery&
     return ask([&]() -> Result<records::Page<records::RunRow>> {
         records::Page<records::RunRow> page;
         bool all = true;
-        if (!sealedAfter) all = fill(*m_db, page, limit, openHalf(query, match, openAfter), "r.number", kOpen);
+        if (!sealedAfter && anyOpen(*m_db))
+            all = fill(*m_db, page, limit, openHalf(query, match, openAfter), "r.number", kOpen);
         if (all) all = fill(*m_db, page, limit, sealedHalf(*m_db, query, match, sealedAfter), "r.seq", kSealed);
         if (all) page.next.clear();
         return page;
@@ -228,7 +281,7 @@ Result<std::int64_t> FileReader::count(const records::RunQuery& query, std::int6
 {
     const std::string match = matchOf(query.text);
     return ask([&]() -> Result<std::int64_t> {
-        const std::int64_t open = countOf(*m_db, openHalf(query, match, {}), most);
+        const std::int64_t open = anyOpen(*m_db) ? countOf(*m_db, openHalf(query, match, {}), most) : 0;
         return open + countOf(*m_db, sealedHalf(*m_db, query, match, {}), most - open);
     });
 }
