@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/row_list.h"
 
+#include <utility>
+
 #include <QEvent>
+#include <QHash>
 #include <QPainter>
 #include <QStyledItemDelegate>
 
@@ -38,9 +41,14 @@ public:
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
     {
         const int width = static_cast<const QListWidget*>(parent())->viewport()->width();
-        const Places p = placesOf(index, width);
-        return {width, qMax(sizes().row, qCeil(p.bottom) + kAbove)};
+        if (std::exchange(m_width, width) != width) m_heights.clear();
+        // The view asks for every row each time one is added.
+        int& height = m_heights[index.internalPointer()];
+        if (height == 0) height = qMax(sizes().row, qCeil(placesOf(index, width).bottom) + kAbove);
+        return {width, height};
     }
+    /// Rows have gone, or look otherwise.
+    void forget() const { m_heights.clear(); }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
@@ -117,13 +125,19 @@ private:
         p.bottom = y;
         return p;
     }
+    mutable QHash<const void*, int> m_heights;  ///< of rows in this width; a row never changes
+    mutable int m_width = 0;
 };
+
+void forgetHeights(const QListWidget& list) { static_cast<const RowPainter*>(list.itemDelegate())->forget(); }
 
 }  // namespace
 
 RowList::RowList(QWidget* parent) : QListWidget(parent)
 {
     setItemDelegate(new RowPainter(this));
+    connect(model(), &QAbstractItemModel::modelReset, this, [this] { forgetHeights(*this); });
+    connect(model(), &QAbstractItemModel::rowsRemoved, this, [this] { forgetHeights(*this); });
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setResizeMode(QListView::Adjust);
@@ -198,6 +212,7 @@ void RowList::resizeEvent(QResizeEvent* event)
 void RowList::changeEvent(QEvent* event)
 {
     QListWidget::changeEvent(event);
+    forgetHeights(*this);
     if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) scheduleDelayedItemsLayout();
 }
 
