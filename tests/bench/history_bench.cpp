@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How fast a history is made, and how much of the disk it takes. Usage: history_bench FILE [RUNS [YEARS [brief]]]; the
-// file is left there, for whoever measures what is asked of it.
+// file is left there, for whoever measures what is asked of it. history_bench --verify FILE tells how long verifying
+// takes.
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
@@ -8,12 +9,36 @@
 #include <string>
 
 #include "app/made/history.h"
+#include "core/logbook/logbook.h"
 #include "core/units/plain.h"
 
 using namespace taut;
 
+namespace {
+
+double secondsSince(std::chrono::steady_clock::time_point start)
+{
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+int verified(const char* file)
+{
+    const auto start = std::chrono::steady_clock::now();
+    const auto found = logbook::verify(file, {});
+    if (!found || !found->findings.empty()) {
+        std::fprintf(stderr, "%s\n", sentence(found ? found->findings.front() : found.error()).c_str());
+        return 1;
+    }
+    std::printf("in order: %llu seals, verified in %.1f s\n", static_cast<unsigned long long>(found->end.count),
+                secondsSince(start));
+    return 0;
+}
+
+}  // namespace
+
 int main(int argc, char** argv)
 {
+    if (argc == 3 && std::string(argv[1]) == "--verify") return verified(argv[2]);
     if (argc < 2) {
         std::fprintf(stderr, "history_bench FILE [RUNS [YEARS [brief]]]\n");
         return 2;
@@ -24,7 +49,7 @@ int main(int argc, char** argv)
     wish.brief = argc > 4 && std::string(argv[4]) == "brief";
     const auto start = std::chrono::steady_clock::now();
     const auto made = app::made::makeHistory(wish, std::string(TAUTWEB_SOURCE_DIR) + "/resources", argv[1]);
-    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    const double seconds = secondsSince(start);
     if (!made) {
         std::fprintf(stderr, "%s\n", sentence(made.error()).c_str());
         return 1;
