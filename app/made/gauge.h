@@ -4,8 +4,8 @@
 #include <optional>
 #include <string>
 
-#include "app/made/chance.h"
 #include "app/made/story.h"
+#include "core/base/chance.h"
 #include "core/targets/target.h"
 #include "core/units/unit.h"
 

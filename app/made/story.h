@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "app/made/calendar.h"
-#include "app/made/chance.h"
+#include "core/base/chance.h"
 #include "core/base/result.h"
 
 namespace taut::app::made {

@@ -218,7 +218,7 @@ bool opened(const std::string& file)
 }
 
 /// What somebody at the press enters next.
-run::Answer answerOf(const run::Run& run, const procedure::Step& step, app::made::Chance& chance)
+run::Answer answerOf(const run::Run& run, const procedure::Step& step, Chance& chance)
 {
     if (step.kind == procedure::StepKind::Motion) {
         run::Answer answer{step.id, "done", {}};
@@ -255,7 +255,7 @@ std::vector<double> answers(const std::string& file, const std::function<bool(st
                                run::sourceOf("R0041", 0, roll),
                                newest("procedure", "short_start"),
                                {}};
-    app::made::Chance chance(1);
+    Chance chance(1);
     std::vector<double> times;
     while (goOn(times.size())) {
         logbook::OpenRun open = must(logbook::OpenRun::begin(*writer, {sources, {"full", true, {}}, {}}, inka.actor()));
