@@ -64,6 +64,9 @@ bool standsInTheHead(const Step& step, const std::optional<run::StepStanding>& s
     return verdict == Verdict::Inside || verdict == Verdict::Recorded;
 }
 
+/// What a set-up used is known when it is over: it belongs to the job, and is nothing that anybody sets.
+bool isUsed(const targets::Target& target) { return target.id == "setup.web"; }
+
 Cell ruled() { return {Ruled{}, Mark::None, false}; }
 
 /// What was typed for a reading, on one line: a number that is parted from its unit is another number.
@@ -129,8 +132,8 @@ Settings settingsOf(const Ground& ground, const run::Run* run)
         Cell value = valueCell(target, ground.units);
         value.strong = true;
         const targets::Window* window = windowOf(target, standing ? &*standing : nullptr);
-        Table& table =
-            target != nullptr && followsFromJob(*ground.targets, *target) ? settings.ofJob : settings.ofPress;
+        const bool isSet = target != nullptr && !isUsed(*target) && followsFromJob(*ground.targets, *target);
+        Table& table = isSet ? settings.ofJob : settings.ofPress;
         table.rows.push_back(
             {cell(nameOf(step, target)), std::move(value), window == nullptr ? Cell{} : windowCell(*window),
              standing ? enteredCell(step, *standing) : ruled(), standing ? markCell(*standing) : ruled()});
