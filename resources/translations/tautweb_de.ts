@@ -15759,6 +15759,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
 <context>
     <name>taut::app::TimePage</name>
     <message>
+        <source>It is being worked out.</source>
+        <translation>Es wird gerechnet.</translation>
+    </message>
+    <message>
         <source>Job</source>
         <translation>Auftrag</translation>
     </message>

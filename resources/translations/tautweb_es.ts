@@ -15759,6 +15759,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
 <context>
     <name>taut::app::TimePage</name>
     <message>
+        <source>It is being worked out.</source>
+        <translation>Se está calculando.</translation>
+    </message>
+    <message>
         <source>Job</source>
         <translation>Trabajo</translation>
     </message>

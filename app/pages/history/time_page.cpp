@@ -67,6 +67,7 @@ void TimePage::refill()
     const records::CourseQuery query = m_narrow->query();
     const auto group = static_cast<history::Group>(m_group->currentData().toInt());
     const int offset = SystemClock().now().offsetMinutes;
+    if (!m_paper->report()) m_paper->showNothing(tr("It is being worked out."));
     m_asker.ask(
         [this, query, group, offset](const records::Reader& reader, const Asker::GoOn& goOn) -> std::function<void()> {
             const auto refused = [this](const Finding& why) {
