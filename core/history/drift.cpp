@@ -28,6 +28,15 @@ double meanOf(const std::vector<double>& values, std::size_t begin, std::size_t 
     return std::accumulate(from, to, 0.0) / static_cast<double>(end - begin);
 }
 
+/// The same, without the one that lies farthest to this side.
+double meanWithoutFarthest(const std::vector<double>& values, std::size_t begin, std::size_t end, int side)
+{
+    const auto from = values.begin() + static_cast<std::ptrdiff_t>(begin);
+    const auto to = values.begin() + static_cast<std::ptrdiff_t>(end);
+    const double farthest = *std::max_element(from, to, [side](double a, double b) { return side * a < side * b; });
+    return (std::accumulate(from, to, 0.0) - farthest) / static_cast<double>(end - begin - 1);
+}
+
 /// The spread from one reading to the next, of a whole phase: a shift touches one of its ranges only. Where most ranges
 /// are nought the gauge is coarser than the spread, and the mean range makes too little of it: then by the mean square.
 double sigmaOf(const stats::ControlChart& chart, const stats::Phase& phase)
@@ -63,12 +72,16 @@ std::optional<Moved> movedIn(const stats::ControlChart& chart)
     // told must be more than their own doubt explains as well.
     const double freedom = stats::freedomOfRanges(count - 1);
     for (auto move = sums->moves.rbegin(); move != sums->moves.rend(); ++move) {
-        const std::size_t many = move->until - move->since + 1;
-        const double by = meanOf(chart.values, phase.begin + move->since, phase.begin + move->until + 1) - centre;
-        const double doubt = sigma * std::sqrt(1.0 / static_cast<double>(base) + 1.0 / static_cast<double>(many));
+        const std::size_t begin = phase.begin + move->since, end = phase.begin + move->until + 1;
+        const double by = meanOf(chart.values, begin, end) - centre;
+        // One reading that stands out is an incident and no move: the others must have moved without it.
+        if (end - begin < 2) continue;
+        const double others = meanWithoutFarthest(chart.values, begin, end, move->side) - centre;
+        const double doubt =
+            sigma * std::sqrt(1.0 / static_cast<double>(base) + 1.0 / static_cast<double>(end - begin - 1));
         // One that is over may lie anywhere: chance had as many places for it as the baseline goes into the phase.
         const double places = move->stands ? 1 : static_cast<double>(count) / static_cast<double>(base);
-        if (std::abs(by) <= doubt * stats::studentQuantile(1 - kByChance / places / 2, freedom)) continue;
+        if (move->side * others <= doubt * stats::studentQuantile(1 - kByChance / places / 2, freedom)) continue;
         return Moved{phase.begin + move->since, move->side, by, by / sigma, move->stands};
     }
     return std::nullopt;
@@ -141,29 +154,31 @@ Result<Drift> driftOf(Series series, const DriftBy& by)
     return Drift{std::move(series), *std::move(chart), tolerance, moved, std::move(capability)};
 }
 
-Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const std::string& press,
-                                       const std::function<bool()>& goOn, std::size_t most,
-                                       std::optional<std::int64_t> untilMs)
+Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const records::CourseQuery& within,
+                                       const std::function<bool()>& goOn)
 {
     const auto names = reader.seriesNames();
     if (!names) return names.error();
     std::vector<Watched> all;
     for (const records::SeriesName& name : *names) {
         if (goOn && !goOn()) break;
-        if (!press.empty() && name.press != press) continue;
+        if (!within.press.empty() && name.press != within.press) continue;
         records::SeriesQuery query;
         query.press = name.press;
         query.target = name.target;
-        query.untilMs = untilMs;
-        auto series = seriesOf(reader, query, Measure::FromTarget, most);
-        if (!series || series->unaimed > series->points.size()) series = seriesOf(reader, query, Measure::Read, most);
+        query.job = within.job;
+        query.substrate = within.substrate;
+        query.sinceMs = within.sinceMs;
+        query.untilMs = within.untilMs;
+        auto series = seriesOf(reader, query, Measure::FromTarget);
+        if (!series || series->unaimed > series->points.size()) series = seriesOf(reader, query, Measure::Read);
         if (!series) continue;
         const auto drift = driftOf(*std::move(series));
         if (!drift) continue;
         const stats::Phase& last = drift->last();
-        if (last.end - last.begin < kFewestWatched) continue;
         Watched one;
         one.name = name;
+        one.query = std::move(query);
         one.measure = drift->series.measure;
         one.points = last.end - last.begin;
         one.kind = drift->series.kind;
@@ -181,6 +196,7 @@ Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const std:
     }
     std::stable_sort(all.begin(), all.end(), [](const Watched& a, const Watched& b) {
         if (a.worth != b.worth) return a.worth;
+        if (a.tells() != b.tells()) return a.tells();
         const double left = a.moved ? std::abs(a.moved->sigmas) : 0, right = b.moved ? std::abs(b.moved->sigmas) : 0;
         if (a.worth) return left > right;
         return a.outside * b.of > b.outside * a.of;

@@ -56,6 +56,7 @@ struct Drift {
 /// One line of the list of what drifts.
 struct Watched {
     records::SeriesName name;
+    records::SeriesQuery query;  ///< what was asked, so that a chart asks the same
     Measure measure{};
     std::size_t points{};  ///< of its last phase
     std::optional<Moved> moved;
@@ -66,12 +67,14 @@ struct Watched {
     Kind kind{};
     std::string unit;
     bool worth = false;  ///< the move stands and is more than half a sigma: it comes first
+
+    /// Enough points to say whether it has moved.
+    [[nodiscard]] bool tells() const { return points >= kFewestWatched; }
 };
-/// Every reading of every press, or of one, judged as above from its newest `most`, what moved most first. Readings
-/// with an aim are followed as their distance from it. Those with fewer than kFewestWatched points are left out, and
-/// runs that began at `untilMs` or later. `goOn` is asked between two series; false ends it with what there is.
-[[nodiscard]] Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const std::string& press,
-                                                     const std::function<bool()>& goOn = {}, std::size_t most = 500,
-                                                     std::optional<std::int64_t> untilMs = {});
+/// Every reading of the runs that were asked for, judged as driftOf judges it, what moved most first. Readings with an
+/// aim are followed as their distance from it. Those of which the last phase tells nothing yet stand last. `goOn` is
+/// asked between two series; false ends it with what there is.
+[[nodiscard]] Result<std::vector<Watched>> watchedOf(const records::Reader& reader, const records::CourseQuery& within,
+                                                     const std::function<bool()>& goOn = {});
 
 }  // namespace taut::history

@@ -38,10 +38,14 @@ struct Series {
     [[nodiscard]] Quantity quantity(double si) const { return {si, kind, unit}; }
 };
 
+/// So many of a series are followed: ten a day for three years. Whoever tells of a series speaks of the same readings,
+/// since where it began decides what is told as a move.
+inline constexpr std::size_t kFollowed = 10'000;
+
 /// The newest `most` readings of the query. Refuses as the reader does, with stats.too_few when there is none, and
 /// history.kind when what was entered is of no unit that is known here.
 [[nodiscard]] Result<Series> seriesOf(const records::Reader& reader, records::SeriesQuery query, Measure measure,
-                                      std::size_t most = 2000);
+                                      std::size_t most = kFollowed);
 /// A reading as it was entered: its kind and unit are those of the entered text; nullopt when no kind fits.
 [[nodiscard]] std::optional<Quantity> quantityOf(const records::Reading& reading);
 

@@ -20,8 +20,6 @@ using report::data;
 constexpr std::int64_t kMinuteMs = 60000, kDayMs = 24 * 60 * kMinuteMs, kWeekMs = 7 * kDayMs;
 /// As many lines as one page holds of each.
 constexpr std::size_t kMostRuns = 22, kMostDeviations = 7, kMostDrifts = 5, kMostLosses = 4;
-/// Of each reading so many are looked at for a drift: a year or two of runs.
-constexpr std::size_t kMostWatched = 500;
 
 TextArg whole(std::size_t n) { return static_cast<std::int64_t>(n); }
 
@@ -187,7 +185,9 @@ Result<report::Report> weekReport(const records::Reader& reader, const std::stri
     };
     const auto times = timesOf(reader, query, goesOn);
     if (!times) return times.error();
-    const auto watched = watchedOf(reader, press, goesOn, kMostWatched, begin + kWeekMs);
+    records::CourseQuery upToThen = query;
+    upToThen.sinceMs.reset();
+    const auto watched = watchedOf(reader, upToThen, goesOn);
     if (!watched) return watched.error();
     const auto withdrawals = reader.withdrawals();
     if (!withdrawals) return withdrawals.error();

@@ -13202,10 +13202,6 @@
         <translation>Ablesungen werden durchgesehen…</translation>
     </message>
     <message>
-        <source>No reading has been taken twelve times yet on one edition of its press.</source>
-        <translation>Noch keine Ablesung wurde zwölfmal mit derselben Ausgabe ihrer Maschine gemacht.</translation>
-    </message>
-    <message>
         <source>Open this run</source>
         <translation>Durchgang öffnen</translation>
     </message>
@@ -13262,6 +13258,10 @@
         <translation>Die üblichen vier</translation>
     </message>
     <message>
+        <source>There is no reading in the sealed runs that were chosen.</source>
+        <translation>In den gewählten versiegelten Durchgängen gibt es keine Ablesung.</translation>
+    </message>
+    <message>
         <source>What is followed</source>
         <translation>Was verfolgt wird</translation>
     </message>
@@ -13284,6 +13284,10 @@
     <message>
         <source>steady, %1 of %2 outside at first</source>
         <translation>stabil, %1 von %2 zuerst außerhalb</translation>
+    </message>
+    <message>
+        <source>too few to tell</source>
+        <translation>zu wenige, um es zu sagen</translation>
     </message>
 </context>
 <context>
@@ -13705,6 +13709,10 @@
     <message>
         <source>Name of the search</source>
         <translation>Name der Suche</translation>
+    </message>
+    <message>
+        <source>Not kept. %1</source>
+        <translation>Nicht behalten. %1</translation>
     </message>
     <message>
         <source>Only runs in which something outside was accepted</source>

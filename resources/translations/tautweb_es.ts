@@ -13202,10 +13202,6 @@
         <translation>Repasando las lecturas…</translation>
     </message>
     <message>
-        <source>No reading has been taken twelve times yet on one edition of its press.</source>
-        <translation>Aún no hay ninguna lectura tomada doce veces con una misma edición de su máquina.</translation>
-    </message>
-    <message>
         <source>Open this run</source>
         <translation>Abrir preparación</translation>
     </message>
@@ -13262,6 +13258,10 @@
         <translation>Los cuatro usuales</translation>
     </message>
     <message>
+        <source>There is no reading in the sealed runs that were chosen.</source>
+        <translation>No hay ninguna lectura en las preparaciones selladas que se han elegido.</translation>
+    </message>
+    <message>
         <source>What is followed</source>
         <translation>Qué se sigue</translation>
     </message>
@@ -13284,6 +13284,10 @@
     <message>
         <source>steady, %1 of %2 outside at first</source>
         <translation>estable, %1 de %2 fuera al principio</translation>
+    </message>
+    <message>
+        <source>too few to tell</source>
+        <translation>muy pocas para decirlo</translation>
     </message>
 </context>
 <context>
@@ -13705,6 +13709,10 @@
     <message>
         <source>Name of the search</source>
         <translation>Nombre de la búsqueda</translation>
+    </message>
+    <message>
+        <source>Not kept. %1</source>
+        <translation>No se ha guardado. %1</translation>
     </message>
     <message>
         <source>Only runs in which something outside was accepted</source>

@@ -30,6 +30,7 @@ namespace {
 /// As the list says it at its right: how far, and which way.
 QString movedWords(const history::Watched& watched, UnitSystem units)
 {
+    if (!watched.tells()) return DriftPage::tr("too few to tell");
     if (!watched.worth) {
         if (watched.outside == 0) return DriftPage::tr("steady");
         return DriftPage::tr("steady, %1 of %2 outside at first").arg(watched.outside).arg(watched.of);
@@ -181,9 +182,9 @@ void DriftPage::refill()
     m_point->clear();
     m_name->setText(m_session->reader() == nullptr ? tr("The logbook is not open in this window.")
                                                    : tr("Looking through the readings\u2026"));
-    const std::string press = m_narrow->query().press;
-    m_listAsker.ask([this, press](const records::Reader& reader, const Asker::GoOn& goOn) -> std::function<void()> {
-        auto watched = history::watchedOf(reader, press, goOn);
+    m_listAsker.ask([this, within = m_narrow->query()](const records::Reader& reader,
+                                                       const Asker::GoOn& goOn) -> std::function<void()> {
+        auto watched = history::watchedOf(reader, within, goOn);
         if (!watched) return [this, why = watched.error()] { m_name->setText(words(why, UnitSystem::Metric)); };
         std::vector<std::pair<history::Watched, Text>> named;
         history::Names names(reader);
@@ -212,14 +213,16 @@ void DriftPage::showList(std::vector<Item> items)
             more << tr("%1 readings").arg(item.watched.points);
             m_list->add({keyOf(item.watched.name), item.name, movedWords(item.watched, UnitSystem::Metric),
                          more.join(QStringLiteral(" \u00B7 ")),
-                         item.watched.worth ? MarkShape::Knot : MarkShape::Tick});
+                         item.watched.worth     ? MarkShape::Knot
+                         : item.watched.tells() ? MarkShape::Tick
+                                                : MarkShape::Dot});
         }
         if (!m_list->choose(before)) m_list->choose(m_list->first());
     }
     if (m_items.empty()) {
         m_drift.reset();
         m_chart->clear();
-        m_name->setText(tr("No reading has been taken twelve times yet on one edition of its press."));
+        m_name->setText(tr("There is no reading in the sealed runs that were chosen."));
         m_paper->showNothing({});
     }
     askSeries();
@@ -238,13 +241,7 @@ void DriftPage::askSeries()
     const Item* item = chosen();
     for (QPushButton* button : {m_open, m_sheet, m_picture}) button->setEnabled(item != nullptr && m_drift.has_value());
     if (item == nullptr) return;
-    const records::CourseQuery course = m_narrow->query();
-    records::SeriesQuery query;
-    query.press = item->watched.name.press;
-    query.target = item->watched.name.target;
-    query.job = course.job;
-    query.substrate = course.substrate;
-    query.sinceMs = course.sinceMs;
+    const records::SeriesQuery query = item->watched.query;
     const int wanted = m_measure->currentData().toInt();
     const history::Measure measure = wanted < 0 ? item->watched.measure : static_cast<history::Measure>(wanted);
     const history::DriftBy by = driftBy(m_rules);

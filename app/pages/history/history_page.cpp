@@ -115,6 +115,9 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_soon.setSingleShot(true);
     m_soon.setInterval(150);
     connect(&m_soon, &QTimer::timeout, this, &HistoryPage::refill);
+    for (QTimer* timer : {&m_countSoon, &m_openSoon}) timer->setSingleShot(true);
+    connect(&m_countSoon, &QTimer::timeout, this, &HistoryPage::tellCount);
+    connect(&m_openSoon, &QTimer::timeout, this, &HistoryPage::openCurrent);
     // The scanner types whatever has the keyboard here: a sheet's code opens its run, anything else is looked for.
     connect(new ScanCatcher(this), &ScanCatcher::scanned, this, [this](const QString& text) {
         records::isSheetCode(text.toStdString()) ? openScanned(text) : m_filter->setText(text);
@@ -197,11 +200,11 @@ void HistoryPage::refill()
         more();
         if (!m_list->choose(before)) m_list->choose(m_list->first());
     }
-    tellCount();
+    m_countSoon.start();
     settleSearches();
     // A draft may have gone on meanwhile.
     const auto& shown = m_paper->report();
-    if (m_list->chosen() != before || !shown || !shown->draft.empty()) openCurrent();
+    if (m_list->chosen() != before || !shown || !shown->draft.empty()) m_openSoon.start();
 }
 
 void HistoryPage::showRun(const QString& runId)
@@ -251,6 +254,7 @@ void HistoryPage::sayLines()
 
 void HistoryPage::openCurrent()
 {
+    m_openSoon.stop();
     settleKept();
     if (const QString run = m_list->chosen(); !run.isEmpty()) return open(run.toStdString());
     m_files->hide();
@@ -282,6 +286,7 @@ void HistoryPage::showAttachments()
 
 void HistoryPage::open(const std::string& runId)
 {
+    m_openSoon.stop();
     m_files->hide();
     if (m_right->currentWidget() == m_attachments) m_right->setCurrentIndex(0);
     const records::Reader* reader = m_session->reader();

@@ -32,7 +32,7 @@ class HistoryPage : public QWidget {
 
 public:
     explicit HistoryPage(Session* session, QWidget* parent = nullptr);
-    /// Asks the logbook again from the newest run on.
+    /// Asks the logbook again from the newest run on; how many there are, and the chosen one's sheet, come right after.
     void refill();
     /// Shows this run's sheet; when it cannot be had, why.
     void open(const std::string& runId);
@@ -90,6 +90,8 @@ private:
     std::vector<std::string> m_kept;                ///< to be compared, in the order in which they were kept
     std::string m_next;
     QTimer m_soon{this};
+    /// What follows once the list shows: in events of their own, so that a large store does not hold up the window.
+    QTimer m_countSoon{this}, m_openSoon{this};
 };
 
 }  // namespace taut::app

@@ -56,6 +56,9 @@ ListSetup::ListSetup(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_layout->addWidget(name);
     m_layout->addWidget(m_name);
     m_layout->addLayout(acts);
+    m_notKept = wrapped(QString(), "strong", this);
+    m_notKept->setObjectName(QStringLiteral("notKept"));
+    m_layout->addWidget(m_notKept);
 
     head(tr("What each line says"));
     auto* parts = new FlowRow;
@@ -81,6 +84,7 @@ ListSetup::ListSetup(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_layout->addStretch(1);
 
     const auto narrowed = [this] {
+        tellNotKept({});
         if (!m_filling) emit changed();
     };
     connect(m_narrow, &Narrowing::changed, this, narrowed);
@@ -88,8 +92,11 @@ ListSetup::ListSetup(Session* session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_deviations, &QCheckBox::toggled, this, narrowed);
     connect(m_name, &QLineEdit::textChanged, this, &ListSetup::settleName);
     connect(m_keep, &QPushButton::clicked, this, [this] {
-        emit keepWanted(m_name->text().trimmed());
+        // A day that is none narrows nothing: kept, the search would look as if it did.
+        const auto ends = endsOf(search().period, SystemClock().now());
+        if (ends) emit keepWanted(m_name->text().trimmed());
         settleName();
+        if (!ends) tellNotKept(tr("Not kept. %1").arg(words(ends.error(), UnitSystem::Metric)));
     });
     connect(m_name, &QLineEdit::returnPressed, m_keep, &QPushButton::click);
     connect(m_forget, &QPushButton::clicked, this, [this] {
@@ -160,8 +167,15 @@ records::Columns ListSetup::line() const
     return columns;
 }
 
+void ListSetup::tellNotKept(const QString& why)
+{
+    m_notKept->setText(why);
+    m_notKept->setVisible(!why.isEmpty());
+}
+
 void ListSetup::settleName()
 {
+    tellNotKept({});
     const QString name = m_name->text().trimmed();
     const auto all = keptSearches(whoChooses(*m_session));
     m_keep->setEnabled(!name.isEmpty());

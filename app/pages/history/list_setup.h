@@ -11,6 +11,8 @@
 #include "app/sessions/session.h"
 #include "core/records/listed.h"
 
+class QLabel;
+
 class QVBoxLayout;
 
 namespace taut::app {
@@ -44,6 +46,7 @@ signals:
 private:
     void head(const QString& text);
     void settleName();
+    void tellNotKept(const QString& why);
     Session* m_session;
     QVBoxLayout* m_layout;
     Narrowing* m_narrow;
@@ -51,6 +54,7 @@ private:
     StatementBox* m_deviations;
     QLineEdit* m_name;
     QPushButton *m_keep, *m_forget;
+    QLabel* m_notKept;
     std::vector<std::pair<std::string, QPushButton*>> m_parts;  ///< of a line, by column
     bool m_filling = false;
 };

@@ -134,6 +134,11 @@ void HistoryPage::chooseSearch(const QString& name)
     m_setup->choose(wanted);
     m_soon.stop();
     refill();
+    // Kept by an edition that took such days.
+    if (const auto ends = endsOf(wanted.search.period, SystemClock().now()); !ends) {
+        openCurrent();
+        say(words(ends.error(), UnitSystem::Metric));
+    }
 }
 
 void HistoryPage::tellCount()

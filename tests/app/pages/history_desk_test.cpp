@@ -12,6 +12,7 @@
 #include <QTest>
 
 #include "app/pages/history/drift_page.h"
+#include "app/pages/history/narrowing.h"
 #include "app/pages/history/report_pane.h"
 #include "app/pages/history/time_page.h"
 #include "app/pages/history/waiting_page.h"
@@ -66,6 +67,38 @@ TEST_CASE("the brake that drifts comes first, says since when, and its points op
     const auto* pane = d.desk.runs()->findChild<ReportPane*>();
     REQUIRE(pane->report());
     CHECK(QString::fromStdString(pane->report()->runId) == wanted.front().front().toString());
+}
+
+TEST_CASE("a chart has the readings that its line in the list was told from, whatever narrows the list")
+{
+    Desk d;
+    auto* page = d.show<DriftPage>("deskDrift");
+    auto* list = page->findChild<RowList*>(QStringLiteral("series"));
+    auto* chart = page->findChild<ControlView*>();
+    REQUIRE(list);
+    REQUIRE(chart);
+    const auto same = [&] {
+        const auto* line = list->currentItem();
+        if (line == nullptr || chart->figure().phases.empty()) return false;
+        const auto& last = chart->figure().phases.back();
+        return line->text().contains(QStringLiteral("%1 readings").arg(last.end - last.begin));
+    };
+    until([&] { return list->count() > 0 && !chart->figure().dots.empty(); }, "the readings are looked through");
+    CHECK(same());
+    const std::size_t all = chart->figure().dots.size();
+    // Until the middle of what there is, and of one job.
+    const auto newest = d.session.reader()->runs({}, {});
+    REQUIRE(newest);
+    constexpr std::int64_t kQuarter = 90LL * 24 * 3600 * 1000;
+    Narrowing::Choice choice;
+    choice.period = {
+        0, true, {}, QString::fromStdString(utcText(newest->rows.front().begunMs - kQuarter).substr(0, 10))};
+    page->findChild<Narrowing*>()->choose(choice);
+    until([&] { return chart->figure().dots.size() < all && same(); }, "the chart has the readings until that day");
+    const std::size_t untilThen = chart->figure().dots.size();
+    choice.job = QString::fromStdString(newest->rows.front().job);
+    page->findChild<Narrowing*>()->choose(choice);
+    until([&] { return chart->figure().dots.size() < untilThen && same(); }, "and of that job only");
 }
 
 TEST_CASE("times and a week come as sheets that can be printed")
@@ -139,7 +172,7 @@ TEST_CASE("the list of runs narrows down, is counted, and two of its runs stand 
     settled(*runs);
     auto* count = runs->findChild<QLabel*>(QStringLiteral("count"));
     REQUIRE(count);
-    CHECK(count->text() == QStringLiteral("400 runs"));
+    until([&] { return count->text() == QStringLiteral("400 runs"); }, "the runs are counted");
     runs->findChild<QPushButton*>(QStringLiteral("narrow"))->click();
     runs->findChild<QAbstractButton*>(QStringLiteral("onlyDeviations"))->click();
     until([&] { return count->text() != QStringLiteral("400 runs"); }, "the list is narrowed");

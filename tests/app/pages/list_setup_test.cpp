@@ -36,6 +36,7 @@ struct Listed : Desk {
         REQUIRE(count);
         REQUIRE(searches);
         signIn(session, "p-1");
+        until([&] { return !count->text().isEmpty(); }, "the runs are counted");
         page.findChild<QPushButton*>(QStringLiteral("narrow"))->click();
     }
     template <class W>
@@ -64,6 +65,10 @@ struct Listed : Desk {
         part<QLineEdit>("searchName")->setText(name);
         part<QPushButton>("keepSearch")->click();
     }
+    void counted(const QString& said)
+    {
+        until([&] { return count->text() == said; }, "the list is counted anew");
+    }
     /// What is typed narrows a moment later.
     void settleCount(const QString& other)
     {
@@ -89,11 +94,11 @@ TEST_CASE("a search is kept under a name, stands above the list, and is asked ag
     CHECK(test::said(l.page).contains(QStringLiteral("Kept on this PC")));
 
     l.activate(QStringLiteral("Every run again"));
-    CHECK(l.count->text() == all);
+    l.counted(all);
     CHECK(l.part<PickList>("ofPress")->currentData().toString().isEmpty());
     CHECK(l.searches->currentData().toString().isEmpty());
     l.activate(QStringLiteral("North, what was accepted"));
-    CHECK(l.count->text() == narrowed);
+    l.counted(narrowed);
     CHECK(l.part<QAbstractButton>("onlyDeviations")->isChecked());
     // Narrowed by anything else it is not that search any more.
     l.choose("ofPress", QString());
@@ -155,7 +160,7 @@ TEST_CASE("words, state, days and people are kept with a search, also an id that
     until([&] { return l.searches->findText(QStringLiteral("All of it")) > 0; }, "what was kept is offered");
     l.activate(QStringLiteral("All of it"));
     // That job has never run here: nothing is shown, rather than every job.
-    CHECK(l.count->text() == QStringLiteral("0 runs"));
+    l.counted(QStringLiteral("0 runs"));
     CHECK(l.part<PickList>("ofJob")->currentText() == QStringLiteral("J-9999"));
     CHECK(l.part<QLineEdit>("fromDay")->text() == QStringLiteral("2026-03-02"));
 }
@@ -192,6 +197,33 @@ TEST_CASE("the list goes from one day to another, both of them counted, and says
     CHECK(wrong->text().contains(QStringLiteral("The last day is before the first")));
     l.part<QLineEdit>("toDay")->clear();
     CHECK_FALSE(wrong->isVisible());
+}
+
+TEST_CASE("a search with a day that is none is not kept, and one that was kept so says that it narrows nothing by it")
+{
+    Listed l;
+    l.choose("since", -1);
+    l.part<QLineEdit>("toDay")->setText(QStringLiteral("2026-02-30"));
+    l.keep(QStringLiteral("Until the end of February"));
+    CHECK(keptSearches("p-1").empty());
+    auto* notKept = l.part<QLabel>("notKept");
+    CHECK(notKept->isVisible());
+    CHECK(notKept->text().contains(QStringLiteral("2026-02-30 is not a date")));
+    CHECK(l.part<QLineEdit>("searchName")->text() == QStringLiteral("Until the end of February"));
+    l.part<QLineEdit>("toDay")->setText(QStringLiteral("2026-02-28"));
+    CHECK_FALSE(notKept->isVisible());
+    l.part<QPushButton>("keepSearch")->click();
+    REQUIRE(keptSearches("p-1").size() == 1);
+
+    Search bad = keptSearches("p-1").front().search;
+    bad.period.to = QStringLiteral("2026-02-30");
+    keepSearch("p-1", {QStringLiteral("bad"), bad});
+    l.session.signOut();
+    until([&] { return !l.session.actor(); }, "nobody is signed in");
+    signIn(l.session, "p-1");
+    until([&] { return l.searches->findText(QStringLiteral("bad")) > 0; }, "what was kept is offered");
+    l.activate(QStringLiteral("bad"));
+    CHECK(test::said(l.page).contains(QStringLiteral("2026-02-30 is not a date")));
 }
 
 TEST_CASE("each line says what was chosen for it, and so does the list that is saved")

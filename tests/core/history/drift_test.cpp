@@ -170,6 +170,25 @@ TEST_CASE("noise alone is told as a standing move in about one history of a hund
     }
 }
 
+TEST_CASE("one reading that stands out is an incident and no move, also among the newest")
+{
+    for (const std::size_t at : {60U, 75U, 77U, 79U}) {
+        Dice dice(11);
+        std::vector<double> bar;
+        for (std::size_t i = 0; i < 80; ++i) bar.push_back(1.5 + 0.02 * dice.normal() + (i == at ? 0.2 : 0));
+        INFO(at);
+        CHECK_FALSE(mustDrift(seriesIn(bar)).moved);
+        // Where those about it have moved as well, it does not hide that.
+        for (std::size_t i = 56; i < 80; ++i) bar[i] += 0.05;
+        const Drift drift = mustDrift(seriesIn(bar));
+        REQUIRE(drift.moved);
+        CHECK(drift.moved->side > 0);
+        CHECK(drift.moved->stands);
+        CHECK(drift.moved->since >= 52);
+        CHECK(drift.moved->since <= 58);
+    }
+}
+
 TEST_CASE("what came back is told as over, with the size that it had")
 {
     Dice dice(5);

@@ -29,6 +29,12 @@ std::vector<std::string> targetsOf(const std::vector<Watched>& all)
     for (const Watched& one : all) targets.push_back(one.name.target);
     return targets;
 }
+records::CourseQuery ofPress(const std::string& press)
+{
+    records::CourseQuery query;
+    query.press = press;
+    return query;
+}
 FakeReader shop()
 {
     FakeReader reader;
@@ -47,7 +53,7 @@ TEST_CASE("what moved most stands first, then what was outside most often")
     add(reader, "north", "c.much", noisy(dice, 60, 40, -4));
     add(reader, "north", "d.outside", noisy(dice, 60));
     for (std::size_t i = 180; i < 190; ++i) reader.readingRows[i].first = "outside";
-    const auto all = watchedOf(reader, "");
+    const auto all = watchedOf(reader, {});
     REQUIRE(all);
     CHECK(targetsOf(*all) == std::vector<std::string>{"c.much", "b.little", "d.outside", "a.calm"});
     const Watched& much = all->front();
@@ -64,20 +70,27 @@ TEST_CASE("what moved most stands first, then what was outside most often")
     CHECK((*all)[2].of == kBaseline);
 }
 
-TEST_CASE("a press is watched by itself, and a phase of few readings not at all")
+TEST_CASE("a press is watched by itself, and a phase of few readings stands last and is not judged")
 {
     FakeReader reader = shop();
     Dice dice(2);
+    add(reader, "north", "short", noisy(dice, kFewestWatched - 1, 4, 9));
     add(reader, "north", "long", noisy(dice, 30));
-    add(reader, "north", "short", noisy(dice, kFewestWatched - 1));
-    add(reader, "south", "long", noisy(dice, 30));
     add(reader, "south", "changed", noisy(dice, 30));
     for (std::size_t i = reader.readingRows.size() - 30; i < reader.readingRows.size() - 20; ++i)
         reader.readingRows[i].pressSha = "second";
-    CHECK(watchedOf(reader, "north")->size() == 1);
-    CHECK(targetsOf(*watchedOf(reader, "south")) == std::vector<std::string>{"long"});
-    CHECK(watchedOf(reader, "")->size() == 2);
-    CHECK(watchedOf(reader, "west")->empty());
+    add(reader, "south", "long", noisy(dice, 30));
+    const auto north = watchedOf(reader, ofPress("north")), south = watchedOf(reader, ofPress("south"));
+    CHECK(targetsOf(*north) == std::vector<std::string>{"long", "short"});
+    CHECK(targetsOf(*south) == std::vector<std::string>{"long", "changed"});
+    for (const auto* all : {&*north, &*south}) {
+        CHECK(all->front().tells());
+        CHECK_FALSE(all->back().tells());
+        CHECK_FALSE(all->back().moved);
+    }
+    CHECK(south->back().points == 10);
+    CHECK(watchedOf(reader, {})->size() == 4);
+    CHECK(watchedOf(reader, ofPress("west"))->empty());
 }
 
 TEST_CASE("what has an aim is watched as its distance from it, what has none as it was read")
@@ -91,7 +104,7 @@ TEST_CASE("what has an aim is watched as its distance from it, what has none as 
     for (std::size_t i = 0; i < 20; ++i) *reader.readingRows[i].aimed += 0.3e5;
     add(reader, "north", "unaimed", noisy(dice, 40));
     for (std::size_t i = 40; i < 80; ++i) reader.readingRows[i].aimed.reset();
-    const auto all = watchedOf(reader, "north");
+    const auto all = watchedOf(reader, ofPress("north"));
     REQUIRE(all);
     REQUIRE(all->size() == 2);
     for (const Watched& one : *all) {
@@ -100,17 +113,48 @@ TEST_CASE("what has an aim is watched as its distance from it, what has none as 
     }
 }
 
-TEST_CASE("watching looks at the newest readings only, and not beyond the moment that it is asked for")
+TEST_CASE("the chart of a line says of its reading what the line says, however long the series and whatever was asked")
 {
     FakeReader reader = shop();
     Dice dice(4);
-    add(reader, "north", "moved", noisy(dice, 200, 100, 4));
-    CHECK(watchedOf(reader, "north")->front().worth);
-    CHECK_FALSE(watchedOf(reader, "north", {}, 90)->front().worth);
-    CHECK(watchedOf(reader, "north", {}, 90)->front().points == 90);
-    const auto before = watchedOf(reader, "north", {}, 500, kJune + 100 * kHourMs);
-    CHECK_FALSE(before->front().worth);
-    CHECK(before->front().points == 99);
+    // It moved 800 readings ago and has stayed there since: whoever looks at the newest 500 only finds it calm, and
+    // whoever takes the beginning of those for where it began finds in the other one a move that there is not.
+    add(reader, "north", "moved", noisy(dice, 1200, 400, 4));
+    std::vector<double> back = noisy(dice, 1200);
+    for (std::size_t i = 700; i < 730; ++i) back[i] -= 0.06;
+    add(reader, "north", "dipped", back);
+    for (std::size_t i = 0; i < reader.readingRows.size(); ++i) reader.readingRows[i].job = i % 3 == 0 ? "tea" : "jam";
+    records::CourseQuery day = ofPress("north"), tea = ofPress("north");
+    day.sinceMs = kJune + 500 * kHourMs;
+    day.untilMs = kJune + 850 * kHourMs;
+    tea.job = "tea";
+    for (const records::CourseQuery& within : {records::CourseQuery{}, ofPress("north"), day, tea}) {
+        const auto all = watchedOf(reader, within);
+        REQUIRE(all);
+        REQUIRE(all->size() == 2);
+        for (const Watched& one : *all) {
+            INFO(one.name.target << " of " << one.points);
+            const auto chart = driftOf(seriesOf(reader, one.query, one.measure).value());
+            REQUIRE(chart);
+            CHECK(chart->series.points.size() == one.points);
+            REQUIRE(chart->moved.has_value() == one.moved.has_value());
+            if (!one.moved) continue;
+            CHECK(chart->moved->since == one.moved->since);
+            CHECK(chart->moved->by == one.moved->by);
+            CHECK(chart->moved->stands == one.moved->stands);
+        }
+    }
+    const auto all = watchedOf(reader, {});
+    CHECK(all->front().name.target == "moved");
+    CHECK(all->front().worth);
+    CHECK(all->front().points == 1200);
+    CHECK_FALSE(all->back().worth);
+    const auto inDays = watchedOf(reader, day);
+    for (const Watched& one : *inDays) {
+        INFO(one.name.target << " by " << (one.moved ? one.moved->sigmas : 0) << " since " << one.sinceRun);
+        CHECK(one.points == 350);
+        CHECK_FALSE(one.worth);
+    }
 }
 
 TEST_CASE("watching ends where it is told to, with what there is")
@@ -119,11 +163,11 @@ TEST_CASE("watching ends where it is told to, with what there is")
     Dice dice(5);
     for (const char* target : {"a", "b", "c", "d"}) add(reader, "north", target, noisy(dice, 20));
     int asked = 0;
-    const auto some = watchedOf(reader, "north", [&] { return ++asked <= 2; });
+    const auto some = watchedOf(reader, ofPress("north"), [&] { return ++asked <= 2; });
     REQUIRE(some);
     CHECK(some->size() == 2);
     CHECK(asked == 3);
-    CHECK(watchedOf(reader, "north", [] { return false; })->empty());
+    CHECK(watchedOf(reader, ofPress("north"), [] { return false; })->empty());
 }
 
 TEST_CASE("a shop of two hundred calm readings has a handful of lines that are worth a look")
@@ -132,7 +176,7 @@ TEST_CASE("a shop of two hundred calm readings has a handful of lines that are w
     Dice dice(6);
     for (int i = 0; i < 200; ++i)
         add(reader, "press-" + std::to_string(i / 20), "t" + std::to_string(i % 20), noisy(dice, 20 + dice.below(60)));
-    const auto all = watchedOf(reader, "");
+    const auto all = watchedOf(reader, {});
     REQUIRE(all);
     REQUIRE(all->size() == 200);
     const auto worth = std::count_if(all->begin(), all->end(), [](const Watched& one) { return one.worth; });
@@ -147,9 +191,9 @@ TEST_CASE("a store that does not say what it has is not watched, a series that i
     Dice dice(7);
     add(reader, "north", "a", noisy(dice, 20));
     reader.broken = "seriesNames";
-    CHECK(watchedOf(reader, "").error().code == "store.failed");
+    CHECK(watchedOf(reader, {}).error().code == "store.failed");
     reader.broken = "readings";
-    CHECK(watchedOf(reader, "")->empty());
+    CHECK(watchedOf(reader, {})->empty());
 }
 
 }  // namespace taut::history::test
