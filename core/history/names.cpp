@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/history/names.h"
 
+#include <algorithm>
 #include <set>
 
 #include "core/records/sheet.h"
@@ -59,8 +60,17 @@ Text Names::remedy(const std::string& press, const std::string& stepId, int numb
 
 UnitSystem Names::units(const std::string& press)
 {
-    const std::vector<run::Run>& runs = runsOf(press);
-    return runs.empty() ? UnitSystem::Metric : runs.front().began().units;
+    if (!press.empty()) {
+        const std::vector<run::Run>& runs = runsOf(press);
+        return runs.empty() ? UnitSystem::Metric : runs.front().began().units;
+    }
+    const auto page = m_reader.runs({}, "");
+    if (!page || page->rows.empty()) return UnitSystem::Metric;
+    std::set<std::string> presses;
+    for (const records::RunRow& row : page->rows) presses.insert(row.press);
+    return std::all_of(presses.begin(), presses.end(), [this](const auto& one) { return units(one) == UnitSystem::Us; })
+               ? UnitSystem::Us
+               : UnitSystem::Metric;
 }
 
 std::string dayText(std::int64_t utcMs, int offsetMinutes)

@@ -20,6 +20,7 @@ public:
     [[nodiscard]] Text stage(const std::string& press, const std::string& id);
     /// Which of the step's own remedies, counted from 1; empty where no run says it.
     [[nodiscard]] Text remedy(const std::string& press, const std::string& stepId, int number);
+    /// In which a press is read; for "" what the presses of the newest runs have in common, else metric.
     [[nodiscard]] UnitSystem units(const std::string& press);
 
 private:

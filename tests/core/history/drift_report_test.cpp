@@ -192,4 +192,35 @@ TEST_CASE("targets, steps and stages have the names of the newest run that has t
     CHECK(names.units("south") == UnitSystem::Metric);
 }
 
+TEST_CASE("what is told of several presses is told in the units that they have in common, else in metric ones")
+{
+    const auto sealed = [](FakeReader& reader, const std::string& press, bool inches) {
+        run::Sources sources = run::mini::sources();
+        std::string text = sources.press.text;
+        const auto put = [&](const std::string& from, const std::string& to) {
+            REQUIRE(text.find(from) != std::string::npos);
+            text.replace(text.find(from), from.size(), to);
+        };
+        put("id = \"north\"", "id = \"" + press + "\"");
+        if (inches) put("units = \"metric\"", "units = \"us\"");
+        sources.press = run::sourceOf(press, 1, text);
+        NamedWalk walk(press + "-1", kJune, sources);
+        walk.answerUpTo();
+        records::RunRow row;
+        row.seq = reader.runRows.size() + 1;
+        row.state = "completed";
+        row.kind = "full";
+        reader.addSealed(*walk.run, row);
+    };
+    FakeReader inches;
+    sealed(inches, "east", true);
+    CHECK(Names(inches).units("") == UnitSystem::Us);
+    FakeReader both;
+    sealed(both, "north", false);
+    sealed(both, "east", true);
+    CHECK(Names(both).units("east") == UnitSystem::Us);
+    CHECK(Names(both).units("") == UnitSystem::Metric);
+    CHECK(Names(FakeReader()).units("") == UnitSystem::Metric);
+}
+
 }  // namespace taut::history::test
