@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/history/names.h"
+#include "core/inputs/spoken.h"
 #include "core/records/sheet.h"
 #include "core/report/parts.h"
 
@@ -124,7 +125,15 @@ Result<Refit> refitFrom(std::vector<RunPull> pulls, const inputs::Press& press, 
     // What one reading may be off by stands in the scatter of so many runs.
     const auto now = inputs::constantOf(Length::si(2), atOneMetre(pulls), {Quantity(0, Kind::Force), {}, {}, {}});
     if (!now) return now.error();
-    Refit refit{press.id, zoneId, std::move(pulls), *fit, *now, zone->torquePerSetting->si(), false};
+    Refit refit{press.id,
+                zoneId,
+                press.name.empty() ? press.id : press.name,
+                inputs::spokenName(*zone),
+                std::move(pulls),
+                *fit,
+                *now,
+                zone->torquePerSetting->si(),
+                false};
     const physics::Interval interval = fit->coefficients[1].interval;
     refit.drifted = refit.profileSlope < interval.low || refit.profileSlope > interval.high;
     return refit;
@@ -133,8 +142,8 @@ Result<Refit> refitFrom(std::vector<RunPull> pulls, const inputs::Press& press, 
 report::Report refitReport(const Refit& refit, UnitSystem units, int offsetMinutes)
 {
     report::Report report;
-    report.title = Text("What the setting of %1 makes now", {refit.zone});
-    report.subtitle = Text("%1, by its signed runs", {refit.press});
+    report.title = Text("What the setting of %1 makes now", {refit.zoneName});
+    report.subtitle = Text("%1, by its signed runs", {refit.pressName});
     report.foot = "Told from sealed runs";
     report.units = units;
     const Quantity& slope = refit.now.torquePerSetting;

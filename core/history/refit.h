@@ -30,6 +30,7 @@ struct RunPull {
 };
 struct Refit {
     std::string press, zone;
+    std::string pressName, zoneName;  ///< as people say them
     std::vector<RunPull> pulls;  ///< oldest first
     physics::Fit fit;            ///< torque on setting, SI
     inputs::Constant now;        ///< what it makes, to be written into the profile

@@ -47,7 +47,7 @@ WaitingPage::WaitingPage(Session* session, QWidget* parent)
     m_paper = new ReportPane(tr("The sheet of the chosen run"), this);
     m_shop = worded(tr("To the shop"), "quiet", m_paper);
     m_shop->setObjectName(QStringLiteral("toShop"));
-    m_take = worded(tr("Look at the new edition"), "quiet", m_paper);
+    m_take = worded(tr("Look at the new edition"), "", m_paper);
     m_take->setObjectName(QStringLiteral("newEdition"));
     for (QPushButton* button : {m_shop, m_take}) m_paper->addButton(button);
     m_acts = new RecordActs(session, this);
@@ -161,7 +161,7 @@ void WaitingPage::addConstants()
     add({}, tr("Constants that drift"), {}, {}, false);
     for (const Constant& one : m_constants)
         add(kConstant + QString::fromStdString(one.refit.press + '/' + one.refit.zone),
-            tr("%1 \u00B7 %2").arg(dataText(one.refit.press), dataText(one.refit.zone)),
+            tr("%1 \u00B7 %2").arg(dataText(one.refit.pressName), dataText(one.refit.zoneName)),
             quantityText(one.refit.now.torquePerSetting, one.units),
             tr("by %1 signed runs").arg(one.refit.pulls.size()), false);
 }
@@ -183,6 +183,7 @@ void WaitingPage::refill()
                 tr("since %1").arg(momentHereText(one.atMs)),
                 tr("%1: %2").arg(dataText(one.byName), dataText(one.reason)), false);
         addChecks();
+        addConstants();
         std::vector<const logbook::DoorState*> shut;
         for (const logbook::DoorState& door : m_session->doors())
             if (door.door.failures > 0) shut.push_back(&door);
@@ -193,7 +194,6 @@ void WaitingPage::refill()
                 QStringList{momentHereText(one.atMs), dataText(one.byName), dataText(one.run.run)}.join(
                     QStringLiteral(" \u00B7 ")),
                 false);
-        addConstants();
         if (!shut.empty()) add({}, tr("Wrong tries at the door"), {}, {}, false);
         for (const logbook::DoorState* door : shut) {
             QString name = QString::fromStdString(door->person.value);

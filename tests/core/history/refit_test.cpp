@@ -8,6 +8,7 @@
 #include "core/base/file.h"
 #include "core/history/refit.h"
 #include "core/inputs/inputs.h"
+#include "core/units/plain.h"
 
 using namespace taut;
 using namespace taut::history;
@@ -79,6 +80,8 @@ TEST_CASE("a run that does not belong to the others is marked, and not left out"
     CHECK(refit->fit.outliers.front() == 7);
     CHECK(refit->pulls.size() == 20);
     const report::Report report = refitReport(*refit, UnitSystem::Metric, 60);
+    CHECK(plain(report.title) == "What the setting of " + refit->zoneName + " makes now");
+    CHECK(plain(report.subtitle) == "North press, by its signed runs");
     std::size_t marked = 0;
     for (const report::Section& section : report.sections)
         if (const auto* table = std::get_if<report::Table>(&section))
