@@ -275,7 +275,7 @@ report::Report timesReport(const Times& times, const records::CourseQuery& query
     report.foot = "Told from sealed runs";
     report.subtitle = chosenSaid(query, offsetMinutes);
     const std::string press = !query.press.empty() || times.runs.empty() ? query.press : times.runs.front().press;
-    report.units = names.units(press);
+    report.units = names.units(query.press);
     if (times.runs.empty()) {
         report.sections.emplace_back(report::Paragraph{"No sealed run was chosen.", true});
         return report;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/history/drift_report.h"
 
+#include "core/history/times_report.h"
 #include "tests/core/history/fake_reader.h"
 #include "tests/core/report/report_walk.h"
 
@@ -220,6 +221,11 @@ TEST_CASE("what is told of several presses is told in the units that they have i
     sealed(both, "east", true);
     CHECK(Names(both).units("east") == UnitSystem::Us);
     CHECK(Names(both).units("") == UnitSystem::Metric);
+    Times times;
+    times.runs.emplace_back();
+    times.runs.back().press = "east";
+    Names names(both);
+    CHECK(timesReport(times, {}, Group::Press, names, 0, {}).units == UnitSystem::Metric);
     CHECK(Names(FakeReader()).units("") == UnitSystem::Metric);
 }
 
