@@ -21,8 +21,9 @@ constexpr char kHere[] = "here\n";
 QString socketOf(const std::filesystem::path& logbook)
 {
     std::error_code error;
-    std::filesystem::path whole = std::filesystem::weakly_canonical(logbook, error);
-    if (error) whole = std::filesystem::absolute(logbook, error);
+    const std::filesystem::path there = std::filesystem::absolute(logbook, error);
+    std::filesystem::path whole = std::filesystem::weakly_canonical(there, error);
+    if (error) whole = there;
     const QByteArray hash =
         QCryptographicHash::hash(QByteArray::fromStdString(whole.string()), QCryptographicHash::Sha256)
             .toHex()

@@ -270,8 +270,9 @@ private:
 Result<Restored> restoreFrom(const fs::path& copy, const fs::path& given, Instant now, const RestorePlan& plan)
 {
     std::error_code error;
-    fs::path to = fs::weakly_canonical(given, error);
-    if (error || to.empty()) to = fs::absolute(given);
+    const fs::path whole = fs::absolute(given);
+    fs::path to = fs::weakly_canonical(whole, error);
+    if (error || to.empty()) to = whole;
     if (fs::equivalent(copy, to, error))
         return refuse("restore.same_file", to.string(), {"%1 cannot be restored from itself.", {to.string()}},
                       "Choose a copy or the mirror to restore from.");

@@ -62,8 +62,10 @@ Writer::~Writer() = default;
 Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock& clock, IdSource& ids, Options options)
 {
     std::error_code error;
-    fs::path file = fs::weakly_canonical(given, error);
-    if (error || file.empty()) file = fs::absolute(given);
+    // Made whole first: of a bare name that is not there yet, nothing would be.
+    const fs::path whole = fs::absolute(given);
+    fs::path file = fs::weakly_canonical(whole, error);
+    if (error || file.empty()) file = whole;
     const FileKind kind = options.practice ? FileKind::Practice : FileKind::Shop;
     Findings notes;
     if (auto lies = asHomeOfLogbook(options.lies ? *options.lies : mediumOf(file), file)) {

@@ -2,6 +2,7 @@
 #include <chrono>
 #include <csignal>
 
+#include "tests/core/base/folder.h"
 #include "tests/core/base/nobody.h"
 #include "tests/core/logbook/logbook_fixture.h"
 
@@ -226,4 +227,15 @@ TEST_CASE("a second writer in the same program and one by another path are refus
     // Refused attempts leave the first one's locks alone.
     shop.enrol();
     CHECK(shop.writer->reader().anchor()->count == 2);
+}
+
+TEST_CASE("a logbook may be given by its bare name in the folder where one stands")
+{
+    const taut::test::Folder folder;
+    const fs::path before = fs::current_path();
+    fs::current_path(folder.path);
+    const auto begun = openWriter("shop.logbook");
+    fs::current_path(before);
+    REQUIRE(begun);
+    CHECK(fs::exists(folder.path / "shop.logbook"));
 }
