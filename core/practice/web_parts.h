@@ -55,6 +55,26 @@ struct Hold {
     }
 };
 
+/// One line of three diagonals; one that does not stand leaves its unknown at nought and parts the lines before it from
+/// those behind.
+struct Equation {
+    bool stands = false;
+    double left = 0, middle = 1, right = 0, want = 0;
+};
+/// By Thomas's way.
+inline void solve(std::vector<Equation>& lines, std::vector<double>& unknown)
+{
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        if (!lines[i].stands || !lines[i - 1].stands) continue;
+        const double share = lines[i].left / lines[i - 1].middle;
+        lines[i].middle -= share * lines[i - 1].right;
+        lines[i].want -= share * lines[i - 1].want;
+    }
+    double behind = 0;
+    for (std::size_t i = lines.size(); i-- > 0;)
+        unknown[i] = behind = lines[i].stands ? (lines[i].want - lines[i].right * behind) / lines[i].middle : 0;
+}
+
 /// So many steps of this length; the drives are engaged first.
 void goOn(const WebLine& line, WebState& state, const Drives& drives, double step, std::int64_t times);
 

@@ -38,16 +38,16 @@ public:
           m_elastic(m_spans),
           m_flow(m_spans + 1),
           m_rise(m_spans),
+          m_rest(m_spans),
           m_force(m_rollers),
           m_slip(m_rollers),
-          m_left(m_rollers),
-          m_right(m_rollers),
-          m_middle(m_rollers),
-          m_want(m_rollers),
+          m_equations(m_rollers),
           m_way(m_rollers),
           m_drag(m_rollers)
     {
         assert(m_spans == m_rollers + 1);
+        for (const Length& span : line.spans) m_perLength.push_back(1 / span.si());
+        for (const LineRoller& r : line.rollers) m_perMass.push_back(r.radius.si() * r.radius.si() / r.inertia.si());
         for (Row* row : {&m_k1, &m_k2, &m_k3, &m_k4, &m_now}) {
             row->held.resize(m_spans);
             row->speed.resize(m_rollers);
@@ -59,6 +59,7 @@ public:
     {
         m_slipTime = kSlipSteps * by;
         m_parted = state.parted;
+        m_anyParted = std::find(m_parted.begin(), m_parted.end(), true) != m_parted.end();
         take(state);
         if (state.time >= m_gripUntil) {
             grip();
@@ -171,16 +172,17 @@ private:
         }
     }
 
+    [[nodiscard]] bool isParted(std::size_t span) const { return m_anyParted && m_parted[span]; }
     [[nodiscard]] double leaving(double speed, std::size_t from, std::size_t to) const
     {
         const std::size_t out = speed >= 0 ? from : to;
-        return speed * left(out) / (1 + m_strain[out]);
+        return speed * left(out) * m_rest[out];
     }
     /// The end of torn web goes through a roller: what share of a full flow is still there to go. It fades, so that
     /// nothing goes that is not there.
     [[nodiscard]] double left(std::size_t span) const
     {
-        if (m_parted.empty() || !m_parted[span]) return 1;
+        if (!isParted(span)) return 1;
         return std::clamp((m_now.held[span] - kNoWeb.si()) / kFades, 0.0, 1.0);
     }
 
@@ -189,10 +191,12 @@ private:
     {
         const double stiffness = m_line.stiffness.si();
         for (std::size_t s = 0; s < m_spans; ++s) {
-            const double length = m_line.spans[s].si(), held = m_now.held[s];
-            m_strain[s] = !m_parted.empty() && m_parted[s] ? 0 : strainOf(length, held);
+            const double length = m_line.spans[s].si(), held = m_now.held[s], perHeld = 1 / held;
+            const bool taut = held < length && !isParted(s);
+            m_strain[s] = taut ? length * perHeld - 1 : 0;
             m_elastic[s] = stiffness * m_strain[s];
-            m_rise[s] = m_strain[s] > 0 ? stiffness * length / (held * held) : 0;
+            m_rise[s] = taut ? stiffness * length * perHeld * perHeld : 0;
+            m_rest[s] = taut ? held * m_perLength[s] : 1;
         }
         m_unwindSurface = m_now.unwindSpeed * radius(m_line.unwind, m_line, m_now.unwound) *
                           offCentre(m_line.unwind, m_now.unwindTurn);
@@ -254,30 +258,23 @@ private:
     void slide()
     {
         for (std::size_t i = 0; i < m_rollers; ++i) {
-            m_slip[i] = 0;
-            m_left[i] = m_right[i] = m_want[i] = 0;
-            m_middle[i] = 1;
+            Equation& of = m_equations[i];
+            of.stands = false;
             if (m_way[i] == 0) continue;
             const double up = m_rise[i] * (m_way[i] > 0 ? m_ratio[i] : 1);
             const double down = m_rise[i + 1] * (m_way[i] > 0 ? 1 : m_ratio[i]);
             if (up + down == 0) continue;
-            m_left[i] = -up;
-            m_right[i] = -down;
-            m_middle[i] = (up + down) * kLeaning;
+            of.stands = true;
+            of.left = -up;
+            of.right = -down;
+            of.middle = (up + down) * kLeaning;
             // Tensions before and behind, weighed as the slip has them: equal when they stand at the ratio.
             const double behind = m_elastic[i + 1] * (m_way[i] > 0 ? 1 : m_ratio[i]);
             const double before = m_elastic[i] * (m_way[i] > 0 ? m_ratio[i] : 1);
-            m_want[i] = (behind - before) / m_slipTime + up * (m_flow[i] - m_flow[i + 1]) -
-                        down * (m_flow[i + 1] - m_flow[i + 2]);
+            of.want = (behind - before) / m_slipTime + up * (m_flow[i] - m_flow[i + 1]) -
+                      down * (m_flow[i + 1] - m_flow[i + 2]);
         }
-        // Thomas's way through three diagonals.
-        for (std::size_t i = 1; i < m_rollers; ++i) {
-            const double share = m_left[i] / m_middle[i - 1];
-            m_middle[i] -= share * m_right[i - 1];
-            m_want[i] -= share * m_want[i - 1];
-        }
-        for (std::size_t i = m_rollers; i-- > 0;)
-            m_slip[i] = (m_want[i] - (i + 1 < m_rollers ? m_right[i] * m_slip[i + 1] : 0)) / m_middle[i];
+        solve(m_equations, m_slip);
     }
 
     void slopes(Row& d)
@@ -288,31 +285,30 @@ private:
         const auto mixed = [&](double one, double other, double flow) {
             return stiffness * (one - other) * (one - other) / 2 * std::abs(flow);
         };
-        d.given = 0;
-        d.taken = 0;
+        // Each kind of loss by itself: one sum after the other would wait for the one before.
+        double given = 0, damped = 0, mixing = 0, gripped = 0, slipped = 0, dragged = 0;
         for (std::size_t s = 0; s < m_spans; ++s) {
             d.held[s] = passing(s) - passing(s + 1);
             const double in = s == 0 ? m_unwindSurface : m_now.speed[s - 1];
             const double out = s + 1 == m_spans ? m_rewindSurface : m_now.speed[s];
-            d.taken += (m_pull[s] - m_elastic[s]) * (out - in);
+            damped += (m_pull[s] - m_elastic[s]) * (out - in);
         }
         for (std::size_t i = 0; i < m_rollers; ++i) {
-            const LineRoller& roller = m_line.rollers[i];
-            const double mass = roller.inertia.si() / (roller.radius.si() * roller.radius.si());
             const double speed = m_now.speed[i];
-            d.taken += mixed(m_strain[i], m_strain[i + 1], m_flow[i + 1]);
-            d.taken += (m_pull[i + 1] - m_pull[i] - m_force[i]) * speed;
-            const double slip = m_slip[i];
-            d.slid[i] = slip;
-            d.taken += (stored(m_strain[i + 1]) - stored(m_strain[i])) * slip;
+            mixing += mixed(m_strain[i], m_strain[i + 1], m_flow[i + 1]);
+            gripped += (m_pull[i + 1] - m_pull[i] - m_force[i]) * speed;
+            d.slid[i] = m_slip[i];
+            slipped += (stored(m_strain[i + 1]) - stored(m_strain[i])) * m_slip[i];
             d.speed[i] = 0;
             if (driven(i)) {
-                d.given -= m_force[i] * speed;
+                given -= m_force[i] * speed;
             } else if (!m_drag[i].stuck) {
-                d.speed[i] = (m_force[i] + m_drag[i].friction()) / mass;
-                d.taken -= m_drag[i].friction() * speed;
+                d.speed[i] = (m_force[i] + m_drag[i].friction()) * m_perMass[i];
+                dragged -= m_drag[i].friction() * speed;
             }
         }
+        d.given = given;
+        d.taken = damped + mixing + gripped + slipped + dragged;
         rolls(d);
     }
 
@@ -377,11 +373,15 @@ private:
     const Drives& m_drives;
     std::size_t m_spans, m_rollers;
     std::vector<bool> m_parted;
+    bool m_anyParted = false;
+    std::vector<double> m_perLength, m_perMass;
     double m_slipTime = 1, m_gripUntil = -1;
     bool m_sliding = false;  ///< anywhere in this step
     double m_unwindSurface = 0, m_rewindSurface = 0;
-    std::vector<double> m_strain, m_pull, m_elastic, m_flow, m_rise;  ///< m_rise: tension gained by web taken out
-    std::vector<double> m_force, m_ratio, m_slip, m_left, m_right, m_middle, m_want;
+    std::vector<double> m_strain, m_pull, m_elastic, m_flow;
+    std::vector<double> m_rise, m_rest;  ///< tension gained by web taken out; web at rest in a length of web
+    std::vector<double> m_force, m_ratio, m_slip;
+    std::vector<Equation> m_equations;
     std::vector<int> m_way;
     Hold m_unwind, m_rewind;
     std::vector<Hold> m_drag;

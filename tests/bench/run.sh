@@ -7,5 +7,9 @@ build="$top/build/bench"
 launcher=()
 command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
 cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DTAUTWEB_APP=OFF "${launcher[@]}" >/dev/null
-cmake --build "$build" --target targets_bench
-"$build/tests/bench/targets_bench"
+cmake --build "$build" --target targets_bench practice_bench
+kept=0
+"$build/tests/bench/targets_bench" || kept=1
+echo
+"$build/tests/bench/practice_bench" || kept=1
+exit "$kept"

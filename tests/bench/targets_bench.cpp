@@ -4,44 +4,14 @@
 #include <cstdlib>
 #include <iterator>
 
-#include "core/base/file.h"
-#include "core/inputs/inputs.h"
 #include "core/targets/ramp.h"
 #include "core/targets/target.h"
+#include "tests/bench/demo.h"
 #include "tests/bench/stopwatch.h"
 
 using namespace taut;
 
 namespace {
-
-template <class T>
-T must(Result<T> result, const char* what)
-{
-    if (result) return std::move(*result);
-    std::fprintf(stderr, "%s cannot be read\n", what);
-    std::exit(4);
-}
-
-std::string text(const std::string& file)
-{
-    return must(readFile(std::string(TAUTWEB_SOURCE_DIR) + "/resources/" + file), file.c_str());
-}
-
-inputs::Inputs inputsOf(const char* press, const char* job, const char* roll)
-{
-    Findings notes;
-    const std::string p = press, j = job, r = roll;
-    inputs::Inputs in;
-    in.press =
-        std::make_shared<const inputs::Press>(must(inputs::readPress(text("presses/" + p + ".toml"), p, notes), press));
-    in.job =
-        std::make_shared<const inputs::Job>(must(inputs::readJob(text("demo/jobs/" + j + ".toml"), j, notes), job));
-    in.roll =
-        std::make_shared<const inputs::Roll>(must(inputs::readRoll(text("demo/rolls/" + r + ".toml"), r, notes), roll));
-    for (auto& s : must(inputs::readSubstrates(text("substrates.toml"), "substrates.toml", notes), "substrates"))
-        if (s.id == in.job->substrate) in.substrate = std::make_shared<const inputs::Substrate>(s);
-    return in;
-}
 
 constexpr int kPoints = 1000;
 
@@ -68,7 +38,8 @@ int main()
     bool within = true;
     std::printf("%-44s %8s %10s %8s\n", "all targets of", "targets", "median", "limit");
     for (const Case& c : cases) {
-        const inputs::Inputs in = inputsOf(c.press, c.job, c.roll);
+        const inputs::Inputs in =
+            bench::inputsOf(bench::resource("presses/" + std::string(c.press) + ".toml"), c.job, c.roll);
         std::size_t count = 0;
         const double time = bench::median(kCalls, [&] { count = targets::computeTargets(in).all.size(); });
         within = within && time <= kLimit;
@@ -77,7 +48,8 @@ int main()
     }
     std::printf("\n%-44s %8s %10s %8s\n", "schedule against diameter of", "points", "median", "limit");
     for (const auto& [c, zone] : {std::pair{cases[0], "unwind"}, std::pair{cases[0], "rewind"}}) {
-        const inputs::Inputs in = inputsOf(c.press, c.job, c.roll);
+        const inputs::Inputs in =
+            bench::inputsOf(bench::resource("presses/" + std::string(c.press) + ".toml"), c.job, c.roll);
         const auto ramp = targets::rampOf(*in.press, targets::computeTargets(in), zone);
         if (!ramp) {
             std::fprintf(stderr, "%s %s has no schedule\n", c.press, zone);
