@@ -6,7 +6,8 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "core/practice/world.h"
+#include "core/base/file.h"
+#include "core/practice/scenario.h"
 #include "tests/core/targets/demo_inputs.h"
 
 using namespace taut;
@@ -90,6 +91,12 @@ int sequences()
 TEST_CASE("whatever is done at the practice press, in whatever order, nothing comes of it that physics does not allow")
 {
     const auto in = demo::inputs("north", "quince-jelly", "R0041");
+    Findings notes;
+    const auto text = readFile(std::string(TAUTWEB_SOURCE_DIR) + "/resources/demo/actions/by_the_book.toml");
+    REQUIRE(text);
+    const auto read = readActions(*text, "by_the_book.toml", *in.press, notes);
+    REQUIRE(read);
+    const std::vector<Action>& book = *read;
     int moved = 0;
     for (int i = 0; i < sequences(); ++i) {
         Chance chance(20261127, static_cast<std::uint64_t>(i));
@@ -99,13 +106,11 @@ TEST_CASE("whatever is done at the practice press, in whatever order, nothing co
             if (chance.is(0.2)) faults.push_back({name, {}, usualAmount(name)});
         auto world = World::build({in, static_cast<std::uint64_t>(i), faults});
         REQUIRE(world);
-        if (chance.is(0.8)) {
-            // Far enough that what follows matters.
-            for (const char* what : {"main_disconnect", "air_supply"}) CHECK(world->perform({what}));
-            for (const auto& stop : in.press->emergencyStops)
-                CHECK(world->perform({"emergency_stop", stop.id, {}, false}));
-            for (const auto& guard : in.press->guards) CHECK(world->perform({"guard", guard.id}));
-            CHECK(world->perform({"emergency_reset"}));
+        // By the book up to somewhere, so that what follows matters; now and then from cold.
+        const std::size_t byTheBook = chance.is(0.8) ? chance.below(book.size()) : 0;
+        for (std::size_t k = 0; k < byTheBook; ++k) {
+            world->advance(book[k].after);
+            static_cast<void>(world->perform(book[k].deed));
         }
         for (int k = 0; k < 40; ++k) {
             static_cast<void>(world->perform(anyDeed(chance, *world, *in.press)));
@@ -114,6 +119,6 @@ TEST_CASE("whatever is done at the practice press, in whatever order, nothing co
         }
         moved += world->web().rewound > 0 || world->speed() > Speed{} ? 1 : 0;
     }
-    // Most sequences leave the press dead; that some ran says that this looks at something.
-    CHECK(moved > 0);
+    // Every third at least had web on the move: this looks at something.
+    CHECK(3 * moved > sequences());
 }
