@@ -12,6 +12,8 @@ namespace {
 
 /// A move that is smaller is not told (a proposal, no source).
 constexpr double kWorthSigmas = 0.5;
+/// As many sigmas from the centre as a single reading counts at most.
+constexpr double kFarthest = 3;
 /// How often chance may make a difference of means that is told as a move, for one given place (a proposal, no source;
 /// the place is sought, so that about one series of a hundred shows one).
 constexpr double kByChance = 0.002;
@@ -26,15 +28,6 @@ double meanOf(const std::vector<double>& values, std::size_t begin, std::size_t 
     const auto from = values.begin() + static_cast<std::ptrdiff_t>(begin);
     const auto to = values.begin() + static_cast<std::ptrdiff_t>(end);
     return std::accumulate(from, to, 0.0) / static_cast<double>(end - begin);
-}
-
-/// The same, without the one that lies farthest to this side.
-double meanWithoutFarthest(const std::vector<double>& values, std::size_t begin, std::size_t end, int side)
-{
-    const auto from = values.begin() + static_cast<std::ptrdiff_t>(begin);
-    const auto to = values.begin() + static_cast<std::ptrdiff_t>(end);
-    const double farthest = *std::max_element(from, to, [side](double a, double b) { return side * a < side * b; });
-    return (std::accumulate(from, to, 0.0) - farthest) / static_cast<double>(end - begin - 1);
 }
 
 /// The spread from one reading to the next, of a whole phase: a shift touches one of its ranges only. Where most ranges
@@ -66,22 +59,25 @@ std::optional<Moved> movedIn(const stats::ControlChart& chart)
     const std::size_t base = std::min(kBaseline, count / 2);
     const double centre = meanOf(chart.values, phase.begin, phase.begin + base);
     const double sigma = sigmaOf(chart, phase);
-    const auto sums = stats::cusumOf(std::span<const double>(chart.values.data() + phase.begin, count), centre, sigma);
+    if (!(sigma > 0)) return std::nullopt;
+    // One reading that stands out is an incident and no move, nor does it end one: it counts as kFarthest and no more
+    // (winsorizing, as for a robust cumulative sum; Lucas and Crosier 1982, from memory).
+    std::vector<double> counted(chart.values.begin() + static_cast<std::ptrdiff_t>(phase.begin),
+                                chart.values.begin() + static_cast<std::ptrdiff_t>(phase.end));
+    for (double& value : counted) value = std::clamp(value, centre - kFarthest * sigma, centre + kFarthest * sigma);
+    const auto sums = stats::cusumOf(counted, centre, sigma);
     if (!sums) return std::nullopt;
     // The published decision is for a centre and a sigma that are known. Here both are from a few readings: what is
     // told must be more than their own doubt explains as well.
     const double freedom = stats::freedomOfRanges(count - 1);
     for (auto move = sums->moves.rbegin(); move != sums->moves.rend(); ++move) {
-        const std::size_t begin = phase.begin + move->since, end = phase.begin + move->until + 1;
-        const double by = meanOf(chart.values, begin, end) - centre;
-        // One reading that stands out is an incident and no move: the others must have moved without it.
-        if (end - begin < 2) continue;
-        const double others = meanWithoutFarthest(chart.values, begin, end, move->side) - centre;
-        const double doubt =
-            sigma * std::sqrt(1.0 / static_cast<double>(base) + 1.0 / static_cast<double>(end - begin - 1));
+        const std::size_t many = move->until - move->since + 1;
+        const double by = meanOf(chart.values, phase.begin + move->since, phase.begin + move->until + 1) - centre;
+        const double atLeast = move->side * (meanOf(counted, move->since, move->until + 1) - centre);
+        const double doubt = sigma * std::sqrt(1.0 / static_cast<double>(base) + 1.0 / static_cast<double>(many));
         // One that is over may lie anywhere: chance had as many places for it as the baseline goes into the phase.
         const double places = move->stands ? 1 : static_cast<double>(count) / static_cast<double>(base);
-        if (move->side * others <= doubt * stats::studentQuantile(1 - kByChance / places / 2, freedom)) continue;
+        if (atLeast <= doubt * stats::studentQuantile(1 - kByChance / places / 2, freedom)) continue;
         return Moved{phase.begin + move->since, move->side, by, by / sigma, move->stands};
     }
     return std::nullopt;

@@ -189,6 +189,19 @@ TEST_CASE("one reading that stands out is an incident and no move, also among th
     }
 }
 
+TEST_CASE("a single reading the other way does not make a move begin anew behind it")
+{
+    Dice dice(12);
+    std::vector<double> bar = noisy(dice, 400, 100, 5);
+    bar[250] = 1.5 - 0.5;
+    const Drift drift = mustDrift(seriesIn(bar));
+    REQUIRE(drift.moved);
+    CHECK(drift.moved->since >= 80);
+    CHECK(drift.moved->since <= 101);
+    CHECK(drift.moved->stands);
+    CHECK(drift.moved->by == Approx(0.1e5).epsilon(0.1));
+}
+
 TEST_CASE("what came back is told as over, with the size that it had")
 {
     Dice dice(5);
