@@ -55,6 +55,21 @@ struct Hold {
     }
 };
 
+/// What a step changes: the state's numbers in a row.
+struct Row {
+    double unwound = 0, rewound = 0, unwindTurn = 0, rewindTurn = 0, unwindSpeed = 0, rewindSpeed = 0;
+    double given = 0, taken = 0;
+    std::vector<double> held, speed, slid;
+};
+
+/// What a roll that came to its end within a step gave beyond what it had, comes back from its span.
+inline void takeBack(double& wound, double& held)
+{
+    if (wound >= 0) return;
+    held += wound;
+    wound = 0;
+}
+
 /// One line of three diagonals; one that does not stand leaves its unknown at nought and parts the lines before it from
 /// those behind.
 struct Equation {

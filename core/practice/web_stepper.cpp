@@ -19,13 +19,6 @@ constexpr double kNearly = 1e-12;
 /// A piece that slips at both ends and hangs beyond them has no place of its own: it leans to standing.
 constexpr double kLeaning = 1 + 1e-7;
 
-/// What changes: the state's numbers in a row.
-struct Row {
-    double unwound = 0, rewound = 0, unwindTurn = 0, rewindTurn = 0, unwindSpeed = 0, rewindSpeed = 0;
-    double given = 0, taken = 0;
-    std::vector<double> held, speed, slid;
-};
-
 class Stepper {
 public:
     Stepper(const WebLine& line, const Drives& drives)
@@ -365,6 +358,8 @@ private:
             m_now.speed[i] = from.speed[i] + by * mean(m_k1.speed[i], m_k2.speed[i], m_k3.speed[i], m_k4.speed[i]);
             m_now.slid[i] = from.slid[i] + by * mean(m_k1.slid[i], m_k2.slid[i], m_k3.slid[i], m_k4.slid[i]);
         }
+        takeBack(m_now.unwound, m_now.held.front());
+        takeBack(m_now.rewound, m_now.held.back());
     }
 
     static constexpr double Row::*kParts[] = {&Row::unwound,     &Row::rewound,     &Row::unwindTurn, &Row::rewindTurn,

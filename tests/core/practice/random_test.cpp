@@ -63,8 +63,8 @@ void checkSound(const World& world)
     const WebLine& line = world.line().web;
     const WebState& web = world.web();
     CHECK(std::isfinite(web.unwound));
-    CHECK(web.unwound > -1e-6);
-    CHECK(web.rewound > -1e-6);
+    CHECK(web.unwound >= 0);
+    CHECK(web.rewound >= 0);
     CHECK(std::isfinite(web.unwindSpeed));
     CHECK(std::isfinite(web.rewindSpeed));
     for (std::size_t s = 0; s < line.spans.size(); ++s) {
@@ -106,19 +106,24 @@ TEST_CASE("whatever is done at the practice press, in whatever order, nothing co
             if (chance.is(0.2)) faults.push_back({name, {}, usualAmount(name)});
         auto world = World::build({in, static_cast<std::uint64_t>(i), faults});
         REQUIRE(world);
-        // By the book up to somewhere, so that what follows matters; now and then from cold.
-        const std::size_t byTheBook = chance.is(0.8) ? chance.below(book.size()) : 0;
+        // By the book up to somewhere, half of it to where the web runs, so that what follows matters; some from cold.
+        constexpr std::size_t kRuns = 8;
+        const std::size_t byTheBook = chance.is(0.5)   ? book.size() - chance.below(kRuns)
+                                      : chance.is(0.6) ? chance.below(book.size())
+                                                       : 0;
         for (std::size_t k = 0; k < byTheBook; ++k) {
             world->advance(book[k].after);
             static_cast<void>(world->perform(book[k].deed));
         }
+        bool ran = false;
         for (int k = 0; k < 40; ++k) {
             static_cast<void>(world->perform(anyDeed(chance, *world, *in.press)));
             world->advance(Time::si(chance.is(0.2) ? chance.between(0, 4) : 0.1));
             checkSound(*world);
+            ran = ran || world->speed() > Speed{};
         }
-        moved += world->web().rewound > 0 || world->speed() > Speed{} ? 1 : 0;
+        moved += ran ? 1 : 0;
     }
-    // Every third at least had web on the move: this looks at something.
-    CHECK(3 * moved > sequences());
+    INFO(moved << " of them moved");
+    CHECK(3 * moved >= sequences());
 }
