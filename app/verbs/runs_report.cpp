@@ -21,13 +21,15 @@ Exit weekReports(const records::Reader& reader, const records::RunQuery& query, 
             refuse("folder.unwritable", folder.string(),
                    {"The folder %1 cannot be made; the system says: %2.", {folder.string(), error.message()}},
                    "Name one in which this user may write."));
-    std::vector<std::string> presses{query.press};
-    if (query.press.empty()) {
-        const auto all = reader.definitions("press");
-        if (!all) return refused(console, json, all.error());
-        presses.clear();
-        for (const run::Source& press : *all) presses.push_back(press.id);
-    }
+    const auto all = reader.definitions("press");
+    if (!all) return refused(console, json, all.error());
+    std::vector<std::string> presses;
+    for (const run::Source& press : *all)
+        if (query.press.empty() || query.press == press.id) presses.push_back(press.id);
+    if (presses.empty() && !query.press.empty())
+        return refused(console, json,
+                       refuse("press.unknown", query.press, {"This logbook knows no press %1.", {query.press}},
+                              "tautweb runs lists the runs with their presses."));
     const Instant now = SystemClock().now();
     const std::int64_t begin = history::weekBegin(query.sinceMs.value_or(now.utcMs), now.offsetMinutes);
     history::Names names(reader);

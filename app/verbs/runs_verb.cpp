@@ -79,7 +79,8 @@ Exit list(const records::Reader& reader, const records::RunQuery& query, const O
         rows.push_back(*columns);
         for (const records::RunRow& row : page->rows) {
             std::vector<std::string> cells;
-            for (const auto& [name, value] : records::runJson(row, *columns).members())
+            const Json said = records::runJson(row, *columns);
+            for (const auto& [name, value] : said.members())
                 cells.push_back(value.isNull() ? "-" : value.isString() ? value.text() : value.dump());
             rows.push_back(std::move(cells));
         }

@@ -251,7 +251,10 @@ Result<report::Report> driftReport(const records::Reader& reader, const Drift& d
     const Series& series = drift.series;
     report::Report report;
     report.title = nameOf(drift, names);
-    report.subtitle = series.press.empty() ? Text("every press") : data(series.press);
+    std::vector<Text> chosen{series.press.empty() ? Text("every press") : data(series.press)};
+    for (const std::string* one : {&series.job, &series.substrate})
+        if (!one->empty()) chosen.emplace_back("only %1", std::vector<TextArg>{*one});
+    report.subtitle = Text("%1", {std::move(chosen)});
     report.foot = "Told from sealed runs";
     report.units = names.units(series.press);
     report::Facts facts;

@@ -41,6 +41,13 @@ Text Names::step(const std::string& press, const std::string& id)
     return report::data(id);
 }
 
+Text Names::said(const std::string& press, const std::string& id)
+{
+    for (const run::Run& run : runsOf(press))
+        if (const procedure::Step* step = run.plan().find(run::StepId{id})) return report::firstSentence(step->say);
+    return report::data(id);
+}
+
 Text Names::stage(const std::string& press, const std::string& id)
 {
     for (const run::Run& run : runsOf(press))

@@ -17,6 +17,8 @@ public:
     explicit Names(const records::Reader& reader) : m_reader(reader) {}
     [[nodiscard]] Text target(const std::string& press, const std::string& id);
     [[nodiscard]] Text step(const std::string& press, const std::string& id);
+    /// What a step says to do, where another is called alike.
+    [[nodiscard]] Text said(const std::string& press, const std::string& id);
     [[nodiscard]] Text stage(const std::string& press, const std::string& id);
     /// Which of the step's own remedies, counted from 1; empty where no run says it.
     [[nodiscard]] Text remedy(const std::string& press, const std::string& stepId, int number);

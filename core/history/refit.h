@@ -31,11 +31,11 @@ struct RunPull {
 struct Refit {
     std::string press, zone;
     std::string pressName, zoneName;  ///< as people say them
-    std::vector<RunPull> pulls;  ///< oldest first
-    physics::Fit fit;            ///< torque on setting, SI
-    inputs::Constant now;        ///< what it makes, to be written into the profile
-    double profileSlope{};       ///< torque per setting as the profile says it, SI
-    bool drifted = false;        ///< the profile's lies outside the interval of the fit (95 %)
+    std::vector<RunPull> pulls;       ///< oldest first
+    physics::Fit fit;                 ///< torque on setting, SI
+    inputs::Constant now;             ///< what it makes, to be written into the profile
+    double profileSlope{};            ///< torque per setting as the profile says it, SI
+    bool drifted = false;             ///< the profile's lies outside the interval of the fit (95 %)
 };
 /// The zones of a press for which this can be asked: those whose profile states a torque per setting.
 [[nodiscard]] std::vector<std::string> refittable(const inputs::Press& press);

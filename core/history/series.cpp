@@ -41,6 +41,8 @@ Result<Series> seriesOf(const records::Reader& reader, records::SeriesQuery quer
     Series series;
     series.press = query.press;
     series.target = query.target;
+    series.job = query.job;
+    series.substrate = query.substrate;
     series.measure = measure;
     std::vector<records::Reading> newestFirst;
     std::string after;

@@ -27,6 +27,7 @@ struct Point {
 };
 struct Series {
     std::string press, target;
+    std::string job, substrate;  ///< where only those of one were asked for
     Measure measure{};
     Kind kind{};
     std::string unit;           ///< in which it was entered last

@@ -264,6 +264,13 @@ std::optional<report::Bars> lossBars(const Times& times, Loss loss, const std::s
                           {whole(static_cast<std::size_t>(std::lround(row.cause.amount))), share(row.cumulative)});
         bars.rows.push_back(std::move(drawn));
     }
+    // Several steps may read the same: then what each says to do tells them apart.
+    std::vector<Text> called;
+    for (const report::Bars::Row& row : bars.rows) called.push_back(row.name);
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        if (std::count(called.begin(), called.end(), called[i]) > 1)
+            bars.rows[i].name = Text(
+                "%1 (%2)", {std::vector<Text>{called[i]}, std::vector<Text>{names.said(press, rows[i].cause.name)}});
     return bars;
 }
 

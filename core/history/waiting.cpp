@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/history/waiting.h"
 
+#include <algorithm>
+
 namespace taut::history {
 
 namespace {
@@ -14,12 +16,14 @@ Result<std::uint64_t> newestSeal(const records::Reader& reader, const std::strin
 
 }  // namespace
 
-Result<std::vector<SentBack>> sentBackTo(const records::Reader& reader, const std::string& person, std::size_t most)
+Result<std::vector<SentBack>> sentBackTo(const records::Reader& reader, const std::string& person)
 {
+    // Of runs; who has so many questions open has another worry than the oldest of them.
+    constexpr std::size_t kMost = 200;
     records::RunQuery query;
     query.present = seal::presentWord(seal::Present::SentBack);
     query.person = person;
-    query.limit = most;
+    query.limit = kMost;
     const auto page = reader.runs(query, "");
     if (!page) return page.error();
     std::vector<SentBack> all;
@@ -36,6 +40,7 @@ Result<std::vector<SentBack>> sentBackTo(const records::Reader& reader, const st
         }
         all.push_back(std::move(one));
     }
+    std::stable_sort(all.begin(), all.end(), [](const SentBack& a, const SentBack& b) { return a.atMs > b.atMs; });
     return all;
 }
 

@@ -16,9 +16,8 @@ struct SentBack {
     std::string byName, note;
     std::int64_t atMs{};
 };
-/// Those of one person, who had it in hand last, or of everybody (""); the newest `most`.
-[[nodiscard]] Result<std::vector<SentBack>> sentBackTo(const records::Reader& reader, const std::string& person,
-                                                       std::size_t most = 20);
+/// Those of one person, who had it in hand last, or of everybody (""): what was asked last stands first.
+[[nodiscard]] Result<std::vector<SentBack>> sentBackTo(const records::Reader& reader, const std::string& person);
 
 /// What a supervisor has to look at, what is most urgent first.
 struct Waiting {
@@ -37,6 +36,8 @@ public:
     /// This run was opened as it stands in the store now. Refuses as Reader::sealsAbout does.
     [[nodiscard]] Result<Done> open(const records::Reader& reader, const std::string& run);
     [[nodiscard]] bool has(const std::string& run) const { return m_seen.contains(run); }
+    /// It is not to be among them after all.
+    void leaveOut(const std::string& run) { m_seen.erase(run); }
     /// Somebody else is at the screen.
     void forget() { m_seen.clear(); }
     /// Whether all of them may be accepted together: review.none (no run), review.not_opened (one was never opened, or

@@ -10548,6 +10548,10 @@
         <translation>abgestellt</translation>
     </message>
     <message>
+        <source>only %1</source>
+        <translation>nur %1</translation>
+    </message>
+    <message>
         <source>onto the core's top</source>
         <translation>oben auf die Hülse</translation>
     </message>
@@ -13166,10 +13170,6 @@
         <translation>%1 Ablesungen</translation>
     </message>
     <message>
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
-    </message>
-    <message>
         <source>All eight</source>
         <translation>Alle acht</translation>
     </message>
@@ -13200,6 +13200,10 @@
     <message>
         <source>Looking through the readings…</source>
         <translation>Ablesungen werden durchgesehen…</translation>
+    </message>
+    <message>
+        <source>Only %1</source>
+        <translation>Nur %1</translation>
     </message>
     <message>
         <source>Open this run</source>
@@ -13268,6 +13272,10 @@
     <message>
         <source>What was read</source>
         <translation>Abgelesener Wert</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <translation>nur %1</translation>
     </message>
     <message>
         <source>outside at first</source>
@@ -13388,6 +13396,10 @@
         <translation>1 Durchgang</translation>
     </message>
     <message>
+        <source>Abandoned</source>
+        <translation>Abgebrochene</translation>
+    </message>
+    <message>
         <source>Back to the list</source>
         <translation>Zurück zur Liste</translation>
     </message>
@@ -13462,6 +13474,10 @@
     <message>
         <source>Older runs</source>
         <translation>Ältere Durchgänge</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offene</translation>
     </message>
     <message>
         <source>Or scan the code of a printed sheet</source>
@@ -15335,6 +15351,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>%1, Auftrag %2: Der Durchgang von %3 ist begonnen und nicht abgezeichnet (%4).</translation>
     </message>
     <message>
+        <source>And %1 more that were asked before: they stand in the history, under "Sent back".</source>
+        <translation>Und %1 weitere von früher: sie stehen im Verlauf unter „Zurückgegeben“.</translation>
+    </message>
+    <message>
         <source>Begin the run</source>
         <translation>Durchgang beginnen</translation>
     </message>
@@ -15956,20 +15976,24 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>%1 Durchgänge annehmen</translation>
     </message>
     <message>
-        <source>Accept the %1 opened</source>
-        <translation>Die %1 geöffneten annehmen</translation>
+        <source>Accept the %1 looked through</source>
+        <translation>Die %1 durchgesehenen annehmen</translation>
     </message>
     <message>
-        <source>Accept the one opened</source>
-        <translation>Den geöffneten annehmen</translation>
+        <source>Accept the one looked through</source>
+        <translation>Den durchgesehenen annehmen</translation>
     </message>
     <message>
-        <source>Accept those opened</source>
-        <translation>Geöffnete annehmen</translation>
+        <source>Accept those looked through</source>
+        <translation>Die durchgesehenen annehmen</translation>
     </message>
     <message>
         <source>Constants that drift</source>
         <translation>Driftende Konstanten</translation>
+    </message>
+    <message>
+        <source>I have looked it through</source>
+        <translation>Durchgesehen</translation>
     </message>
     <message>
         <source>Look at the new edition</source>
@@ -16016,8 +16040,8 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Zu prüfen</translation>
     </message>
     <message>
-        <source>To be reviewed: %1. Each is opened before it is accepted.</source>
-        <translation>Zu prüfen: %1. Jeder wird geöffnet, bevor er angenommen wird.</translation>
+        <source>To be reviewed: %1. Each is looked through before it is accepted.</source>
+        <translation>Zu prüfen: %1. Jeder wird durchgesehen, bevor er angenommen wird.</translation>
     </message>
     <message>
         <source>To be reviewed: something outside was accepted</source>
@@ -16052,12 +16076,12 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>zuletzt im Durchgang %1</translation>
     </message>
     <message>
-        <source>not seen done</source>
-        <translation>nicht als getan gesehen</translation>
+        <source>looked through</source>
+        <translation>durchgesehen</translation>
     </message>
     <message>
-        <source>opened</source>
-        <translation>geöffnet</translation>
+        <source>not seen done</source>
+        <translation>nicht als getan gesehen</translation>
     </message>
     <message>
         <source>since %1</source>

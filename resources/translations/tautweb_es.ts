@@ -10548,6 +10548,10 @@
         <translation>fuera de impresión</translation>
     </message>
     <message>
+        <source>only %1</source>
+        <translation>solo %1</translation>
+    </message>
+    <message>
         <source>onto the core's top</source>
         <translation>sobre la parte de arriba del núcleo</translation>
     </message>
@@ -13166,10 +13170,6 @@
         <translation>%1 lecturas</translation>
     </message>
     <message>
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
-    </message>
-    <message>
         <source>All eight</source>
         <translation>Los ocho</translation>
     </message>
@@ -13200,6 +13200,10 @@
     <message>
         <source>Looking through the readings…</source>
         <translation>Repasando las lecturas…</translation>
+    </message>
+    <message>
+        <source>Only %1</source>
+        <translation>Solo %1</translation>
     </message>
     <message>
         <source>Open this run</source>
@@ -13268,6 +13272,10 @@
     <message>
         <source>What was read</source>
         <translation>Lo leído</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <translation>solo %1</translation>
     </message>
     <message>
         <source>outside at first</source>
@@ -13388,6 +13396,10 @@
         <translation>1 preparación</translation>
     </message>
     <message>
+        <source>Abandoned</source>
+        <translation>Abandonadas</translation>
+    </message>
+    <message>
         <source>Back to the list</source>
         <translation>Volver a la lista</translation>
     </message>
@@ -13462,6 +13474,10 @@
     <message>
         <source>Older runs</source>
         <translation>Preparaciones anteriores</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abiertas</translation>
     </message>
     <message>
         <source>Or scan the code of a printed sheet</source>
@@ -15335,6 +15351,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>%1, trabajo %2: la preparación de %3 ha empezado y no está firmada (%4).</translation>
     </message>
     <message>
+        <source>And %1 more that were asked before: they stand in the history, under "Sent back".</source>
+        <translation>Y %1 más que se preguntaron antes: están en el historial, en «Devueltas».</translation>
+    </message>
+    <message>
         <source>Begin the run</source>
         <translation>Empezar la preparación</translation>
     </message>
@@ -15956,20 +15976,24 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Aceptar %1 preparaciones</translation>
     </message>
     <message>
-        <source>Accept the %1 opened</source>
-        <translation>Aceptar las %1 ya vistas</translation>
+        <source>Accept the %1 looked through</source>
+        <translation>Aceptar las %1 revisadas</translation>
     </message>
     <message>
-        <source>Accept the one opened</source>
-        <translation>Aceptar la ya vista</translation>
+        <source>Accept the one looked through</source>
+        <translation>Aceptar la revisada</translation>
     </message>
     <message>
-        <source>Accept those opened</source>
-        <translation>Aceptar las ya vistas</translation>
+        <source>Accept those looked through</source>
+        <translation>Aceptar las revisadas</translation>
     </message>
     <message>
         <source>Constants that drift</source>
         <translation>Constantes con deriva</translation>
+    </message>
+    <message>
+        <source>I have looked it through</source>
+        <translation>La he revisado entera</translation>
     </message>
     <message>
         <source>Look at the new edition</source>
@@ -16016,8 +16040,8 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Por revisar</translation>
     </message>
     <message>
-        <source>To be reviewed: %1. Each is opened before it is accepted.</source>
-        <translation>Por revisar: %1. Cada una se abre antes de aceptarla.</translation>
+        <source>To be reviewed: %1. Each is looked through before it is accepted.</source>
+        <translation>Por revisar: %1. Cada una se revisa entera antes de aceptarla.</translation>
     </message>
     <message>
         <source>To be reviewed: something outside was accepted</source>
@@ -16052,12 +16076,12 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>la última vez en %1</translation>
     </message>
     <message>
-        <source>not seen done</source>
-        <translation>no se vio hecho</translation>
+        <source>looked through</source>
+        <translation>revisada</translation>
     </message>
     <message>
-        <source>opened</source>
-        <translation>ya vista</translation>
+        <source>not seen done</source>
+        <translation>no se vio hecho</translation>
     </message>
     <message>
         <source>since %1</source>

@@ -60,7 +60,8 @@ DriftPage::DriftPage(Session* session, QWidget* parent)
       m_listAsker(session, this),
       m_seriesAsker(session, this)
 {
-    m_narrow = new Narrowing(Narrowing::Press::Any, this);
+    // Where it is now is held against where its phase began: so all of it is asked.
+    m_narrow = new Narrowing(Narrowing::Press::Any, Narrowing::Time::All, this);
     m_rules = new PickList(this);
     m_rules->setObjectName(QStringLiteral("rules"));
     named(m_rules, tr("Patterns looked for"));
@@ -136,6 +137,9 @@ DriftPage::DriftPage(Session* session, QWidget* parent)
     auto* room = new ScrollRoom(narrowBox, this);
     room->hide();
     leftBox->addWidget(m_choose);
+    m_only = wrapped(QString(), "strong", this);
+    m_only->setObjectName(QStringLiteral("only"));
+    leftBox->addWidget(m_only);
     leftBox->addLayout(left, 1);
     leftBox->addWidget(room, 1);
     // The list or what narrows it: there is no room for both.
@@ -180,6 +184,12 @@ void DriftPage::refill()
 {
     m_moved->clear();
     m_point->clear();
+    const records::CourseQuery only = m_narrow->query();
+    QStringList chosen;
+    for (const std::string* one : {&only.press, &only.job, &only.substrate})
+        if (!one->empty()) chosen << dataText(*one);
+    m_only->setText(tr("Only %1").arg(chosen.join(QStringLiteral(" \u00B7 "))));
+    m_only->setVisible(!chosen.isEmpty());
     m_name->setText(m_session->reader() == nullptr ? tr("The logbook is not open in this window.")
                                                    : tr("Looking through the readings\u2026"));
     m_listAsker.ask([this, within = m_narrow->query()](const records::Reader& reader,
@@ -278,7 +288,10 @@ void DriftPage::showSeries(const history::Drift& drift, report::Report report, U
 {
     m_drift = drift;
     m_units = units;
-    m_name->setText(tr("%1 \u00B7 %2").arg(words(figure.yName, units), dataText(drift.series.press)));
+    QStringList heading{words(figure.yName, units), dataText(drift.series.press)};
+    for (const std::string* one : {&drift.series.job, &drift.series.substrate})
+        if (!one->empty()) heading << tr("only %1").arg(dataText(*one));
+    m_name->setText(heading.join(QStringLiteral(" \u00B7 ")));
     m_moved->setText(words(history::movedSaid(drift, SystemClock().now().offsetMinutes), units));
     m_chart->show(std::move(figure), units);
     m_paper->show(std::move(report), QString::fromStdString(drift.series.press + '-' + drift.series.target));

@@ -58,7 +58,7 @@ private:
     QStackedWidget* m_right;
     ControlView* m_chart;
     ReportPane* m_paper;
-    QLabel *m_name, *m_moved, *m_point;
+    QLabel *m_only, *m_name, *m_moved, *m_point;
     QPushButton *m_choose, *m_open, *m_sheet, *m_chartAgain, *m_picture;
     std::vector<Item> m_items;
     std::optional<history::Drift> m_drift;

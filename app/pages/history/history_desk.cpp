@@ -36,7 +36,10 @@ HistoryDesk::HistoryDesk(Session* session, QWidget* parent) : QWidget(parent)
     add(tr("Time and losses"), "deskTime", new TimePage(session, this));
     add(tr("Week"), "deskWeek", new WeekPage(session, this));
     m_tabs->button(0)->setChecked(true);
-    connect(m_tabs, &QButtonGroup::idClicked, m_stack, &QStackedWidget::setCurrentIndex);
+    // Also where a window that was made anew checks it.
+    connect(m_tabs, &QButtonGroup::idToggled, this, [this](int page, bool checked) {
+        if (checked) m_stack->setCurrentIndex(page);
+    });
     connect(drift, &DriftPage::runWanted, this, [this](const QString& run) {
         runs()->showRun(run);
         m_runs->focusList();

@@ -67,6 +67,8 @@ HistoryPage::HistoryPage(Session* session, QWidget* parent) : QWidget(parent), m
     m_which->addItem(QString(), QString::fromLatin1(records::kWantsReview));
     m_which->addItem(tr("Sent back"), QString::fromLatin1(seal::presentWord(seal::Present::SentBack)));
     m_which->addItem(tr("Void"), QString::fromLatin1(seal::presentWord(seal::Present::Void)));
+    m_which->addItem(tr("Abandoned"), kOfState + QStringLiteral("abandoned"));
+    m_which->addItem(tr("Open"), kOfState + QStringLiteral("open"));
     m_more = worded(tr("Older runs"), "quiet", this);
     m_files = worded(tr("Pictures and files"), "quiet", this);
     m_files->setObjectName(QStringLiteral("files"));
@@ -209,10 +211,22 @@ void HistoryPage::refill()
 
 void HistoryPage::showRun(const QString& runId)
 {
-    if (m_list->chosen() == runId || !m_list->choose(runId)) open(runId.toStdString());
+    if (m_list->chosen() == runId || m_list->choose(runId)) {
+        if (m_openSoon.isActive() || !m_paper->report() || m_paper->report()->runId != runId.toStdString())
+            open(runId.toStdString());
+        return;
+    }
+    // It does not stand in the list: then none of those that do is the one that is shown.
+    {
+        const QSignalBlocker quiet(m_list);
+        m_list->setCurrentRow(-1);
+    }
+    settleKept();
+    open(runId.toStdString());
 }
 
-void HistoryPage::focusList() { m_list->setFocus(); }
+/// Where none of its lines is chosen, having the keyboard would choose the first.
+void HistoryPage::focusList() { m_list->chosen().isEmpty() ? m_filter->setFocus() : m_list->setFocus(); }
 
 void HistoryPage::find()
 {
@@ -233,7 +247,7 @@ void HistoryPage::more()
         addRow(row);
     }
     m_next = page->next;
-    m_more->setVisible(!m_next.empty());
+    m_more->setVisible(!m_next.empty() && !m_choose->isChecked());
 }
 
 RowList::Row HistoryPage::lineOfRun(const records::RunRow& row) const

@@ -26,6 +26,9 @@ class PickList;
 class RecordActs;
 class ReportPane;
 
+/// Stands before a state in the list of which runs, where what has come of a run since stands alone.
+inline const QString kOfState = QStringLiteral("state:");
+
 /// The runs of this logbook, newest first, and the chosen one as its sheet: what is seen here is what is printed.
 class HistoryPage : public QWidget {
     Q_OBJECT

@@ -22,7 +22,7 @@ ListSetup::ListSetup(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_layout = new QVBoxLayout(this);
     m_layout->setContentsMargins(0, 0, 0, 0);
     m_layout->setSpacing(4);
-    m_narrow = new Narrowing(Narrowing::Press::Any, this);
+    m_narrow = new Narrowing(Narrowing::Press::Any, Narrowing::Time::Asked, this);
     m_person = new PickList(this);
     m_person->setObjectName(QStringLiteral("ofPerson"));
     m_person->setMinimumHeight(sizes().control);

@@ -38,7 +38,7 @@ void fillFrom(PickList* list, const records::Reader& reader, const char* what, c
 
 }  // namespace
 
-Narrowing::Narrowing(Press press, QWidget* parent) : QWidget(parent), m_kind(press)
+Narrowing::Narrowing(Press press, Time time, QWidget* parent) : QWidget(parent), m_kind(press)
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -78,6 +78,9 @@ Narrowing::Narrowing(Press press, QWidget* parent) : QWidget(parent), m_kind(pre
     layout->addWidget(m_between);
     settleDays();
     connect(m_time, &QComboBox::currentIndexChanged, this, &Narrowing::settleDays);
+    m_time->setVisible(time == Time::Asked);
+    for (QLabel* label : findChildren<QLabel*>())
+        if (label->buddy() == m_time) label->setVisible(time == Time::Asked);
     m_filling = false;
 }
 
@@ -96,11 +99,10 @@ records::CourseQuery Narrowing::query() const
     query.press = m_press->currentData().toString().toStdString();
     query.job = m_job->currentData().toString().toStdString();
     query.substrate = m_substrate->currentData().toString().toStdString();
-    // A day that is being typed does not narrow yet; what is wrong with it stands below it.
-    if (const auto ends = endsOf(choice().period, SystemClock().now())) {
-        query.sinceMs = ends->sinceMs;
-        query.untilMs = ends->untilMs;
-    }
+    // A day that is being typed does not narrow yet; what is wrong with it stands below it, and what was before holds.
+    const auto ends = endsOf(choice().period, SystemClock().now());
+    query.sinceMs = ends ? ends->sinceMs : m_ends.sinceMs;
+    query.untilMs = ends ? ends->untilMs : m_ends.untilMs;
     return query;
 }
 
@@ -150,6 +152,7 @@ void Narrowing::settleDays()
 {
     m_between->setVisible(m_time->currentData().toInt() == kBetween);
     const auto ends = endsOf(choice().period, SystemClock().now());
+    if (ends) m_ends = *ends;
     m_wrong->setText(ends ? QString() : words(ends.error(), UnitSystem::Metric));
     m_wrong->setVisible(!ends);
 }

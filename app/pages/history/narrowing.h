@@ -19,8 +19,9 @@ class Narrowing : public QWidget {
 
 public:
     enum class Press : std::uint8_t { Any, One };
-    /// `press` One: there is no "every press".
-    explicit Narrowing(Press press, QWidget* parent = nullptr);
+    enum class Time : std::uint8_t { Asked, All };
+    /// `press` One: there is no "every press". `time` All: how far back is not asked.
+    explicit Narrowing(Press press, Time time = Time::Asked, QWidget* parent = nullptr);
     /// What can be chosen, out of a store; what was chosen stays where it is still there.
     void fill(const records::Reader& reader);
     [[nodiscard]] records::CourseQuery query() const;
@@ -46,6 +47,7 @@ private:
     QLineEdit *m_from, *m_to;
     QLabel* m_wrong;
     Press m_kind;
+    Ends m_ends;  ///< of what was typed last that were days
     bool m_filling = false;
 };
 

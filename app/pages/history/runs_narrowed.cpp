@@ -85,7 +85,10 @@ records::RunQuery HistoryPage::query() const
     query.sinceMs = course.sinceMs;
     query.untilMs = course.untilMs;
     query.text = search.text.toStdString();
-    query.present = search.present.toStdString();
+    if (search.present.startsWith(kOfState))
+        query.state = search.present.mid(kOfState.size()).toStdString();
+    else
+        query.present = search.present.toStdString();
     query.person = search.person.toStdString();
     query.withDeviations = search.withDeviations;
     return query;

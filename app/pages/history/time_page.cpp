@@ -21,7 +21,7 @@ namespace taut::app {
 
 TimePage::TimePage(Session* session, QWidget* parent) : QWidget(parent), m_session(session), m_asker(session, this)
 {
-    m_narrow = new Narrowing(Narrowing::Press::Any, this);
+    m_narrow = new Narrowing(Narrowing::Press::Any, Narrowing::Time::Asked, this);
     m_group = new PickList(this);
     m_group->setObjectName(QStringLiteral("group"));
     m_group->setMinimumHeight(sizes().control);

@@ -35,7 +35,7 @@ WaitingPage::WaitingPage(Session* session, QWidget* parent)
     m_list = new RowList(this);
     m_list->setObjectName(QStringLiteral("waiting"));
     m_list->setAccessibleName(tr("What waits"));
-    m_accept = worded(tr("Accept those opened"), "main", this);
+    m_accept = worded(tr("Accept those looked through"), "main", this);
     m_accept->setObjectName(QStringLiteral("acceptOpened"));
     m_said = wrapped(QString(), "soft", this);
     m_said->setObjectName(QStringLiteral("waitingSaid"));
@@ -49,7 +49,10 @@ WaitingPage::WaitingPage(Session* session, QWidget* parent)
     m_shop->setObjectName(QStringLiteral("toShop"));
     m_take = worded(tr("Look at the new edition"), "", m_paper);
     m_take->setObjectName(QStringLiteral("newEdition"));
-    for (QPushButton* button : {m_shop, m_take}) m_paper->addButton(button);
+    m_through = worded(tr("I have looked it through"), "", m_paper);
+    m_through->setObjectName(QStringLiteral("lookedThrough"));
+    m_through->setCheckable(true);
+    for (QPushButton* button : {m_shop, m_take, m_through}) m_paper->addButton(button);
     m_acts = new RecordActs(session, this);
     auto* paperBox = new QWidget(this);
     auto* paper = new QVBoxLayout(paperBox);
@@ -81,6 +84,7 @@ WaitingPage::WaitingPage(Session* session, QWidget* parent)
         m_session->acceptAll(acceptable(), values.value(0).toStdString(), m_opened, secret);
     });
     connect(m_shop, &QPushButton::clicked, this, &WaitingPage::shopWanted);
+    connect(m_through, &QPushButton::clicked, this, &WaitingPage::lookedThrough);
     connect(m_take, &QPushButton::clicked, this, [this] {
         for (const Constant& one : m_constants)
             if (m_list->chosen() == kConstant + QString::fromStdString(one.refit.press + '/' + one.refit.zone)) {
@@ -130,7 +134,7 @@ void WaitingPage::addRuns(const QString& head, const std::vector<records::RunRow
     for (const records::RunRow& row : runs) {
         const bool seen = m_opened.has(row.run);
         add(kRun + QString::fromStdString(row.run), tr("%1 \u00B7 Roll %2").arg(dataText(row.job), dataText(row.roll)),
-            seen                  ? tr("opened")
+            seen                  ? tr("looked through")
             : row.deviations == 1 ? tr("1 deviation")
             : row.deviations > 1  ? tr("%1 deviations").arg(row.deviations)
                                   : QString(),
@@ -237,6 +241,7 @@ void WaitingPage::openCurrent()
     const QString id = m_list->chosen();
     m_shop->setVisible(id.startsWith(kPress) || id.startsWith(kPerson));
     m_take->setVisible(id.startsWith(kConstant));
+    m_through->setVisible(false);
     m_acts->setVisible(id.startsWith(kRun));
     if (id.startsWith(kRun)) {
         openRun(id.mid(kRun.size()).toStdString());
@@ -263,11 +268,27 @@ void WaitingPage::openRun(const std::string& run)
     m_acts->showRun(QString::fromStdString(run));
     if (!report) return m_paper->showNothing(words(report.error(), UnitSystem::Metric));
     m_paper->show(*std::move(report), QString::fromStdString(run));
-    const bool first = !m_opened.has(run);
-    if (const auto opened = m_opened.open(*reader, run); !opened)
+    const auto waits = [&](const auto& rows) {
+        return std::any_of(rows.begin(), rows.end(), [&](const records::RunRow& row) { return row.run == run; });
+    };
+    m_through->setVisible(waits(m_waiting.deviations) || waits(m_waiting.others));
+    m_through->setChecked(m_opened.has(run));
+}
+
+/// To be accepted with the others, or not after all: who chose a run has not looked through its sheet yet.
+void WaitingPage::lookedThrough(bool through)
+{
+    const records::Reader* reader = m_session->reader();
+    const std::string run = m_list->chosen().mid(kRun.size()).toStdString();
+    if (reader == nullptr) return;
+    if (!through) {
+        m_opened.leaveOut(run);
+    } else if (const auto opened = m_opened.open(*reader, run); !opened) {
+        m_through->setChecked(false);
         return m_paper->say(words(opened.error(), UnitSystem::Metric));
-    // Its row says so; later, since this may come from the list itself.
-    if (first) QMetaObject::invokeMethod(this, &WaitingPage::refill, Qt::QueuedConnection);
+    }
+    refill();
+    m_list->setFocus();
 }
 
 std::vector<std::string> WaitingPage::acceptable() const
@@ -284,11 +305,12 @@ void WaitingPage::settle()
     const std::size_t many = acceptable().size();
     const bool may = m_session->actor() && people::may(m_session->actor()->role(), people::Act::Review);
     m_accept->setEnabled(many > 0 && may && !m_session->busy());
-    m_accept->setText(many > 1 ? tr("Accept the %1 opened").arg(many) : tr("Accept the one opened"));
+    m_accept->setText(many > 1 ? tr("Accept the %1 looked through").arg(many) : tr("Accept the one looked through"));
     m_accept->setVisible(many > 0);
-    m_said->setText(m_waiting.toReview > 0
-                        ? tr("To be reviewed: %1. Each is opened before it is accepted.").arg(m_waiting.toReview)
-                        : QString());
+    m_said->setText(
+        m_waiting.toReview > 0
+            ? tr("To be reviewed: %1. Each is looked through before it is accepted.").arg(m_waiting.toReview)
+            : QString());
 }
 
 void WaitingPage::askAccept()

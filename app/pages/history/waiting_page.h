@@ -50,6 +50,7 @@ private:
     void askRecord();
     void openCurrent();
     void openRun(const std::string& run);
+    void lookedThrough(bool through);
     void askAccept();
     void settle();
     /// Those listed that were opened as they stand.
@@ -68,7 +69,7 @@ private:
     RecordActs* m_acts;
     AskPanel* m_ask;
     QLabel* m_said;
-    QPushButton *m_accept, *m_shop, *m_take;
+    QPushButton *m_accept, *m_shop, *m_take, *m_through;
     history::Waiting m_waiting;
     history::Opened m_opened;
     std::vector<Constant> m_constants;

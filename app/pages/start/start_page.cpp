@@ -227,8 +227,11 @@ void StartPage::showTop()
     std::vector<history::SentBack> asked;
     constexpr std::size_t kMostAsked = 3;
     if (m_session->actor() && m_session->reader() != nullptr)
-        if (auto back = history::sentBackTo(*m_session->reader(), m_session->actor()->id().value, kMostAsked))
+        if (auto back = history::sentBackTo(*m_session->reader(), m_session->actor()->id().value))
             asked = *std::move(back);
+    const std::size_t more = asked.size() > kMostAsked ? asked.size() - kMostAsked : 0;
+    asked.resize(asked.size() - more);
+    saying << QString::number(more);
     for (const history::SentBack& one : asked) saying << QString::fromStdString(one.run.run + one.note);
     if (m_topBox->property("saying").toStringList() != saying) {
         m_topBox->setProperty("saying", saying);
@@ -240,6 +243,10 @@ void StartPage::showTop()
         for (const records::Withdrawal& w : m_session->withdrawals()) addWithdrawal(w);
         for (const std::string& id : m_session->openRuns()) addOpenRun(id);
         for (const history::SentBack& one : asked) addSentBack(one);
+        if (more > 0)
+            m_top->addWidget(wrapped(
+                tr("And %1 more that were asked before: they stand in the history, under \"Sent back\".").arg(more),
+                "soft", m_topBox));
     }
     for (QPushButton* act : m_topActs) act->setEnabled(m_session->actor().has_value() && !m_session->busy());
     // Beside a trial nothing is offered that goes on with a run.

@@ -8,6 +8,7 @@
 #include "core/history/checks.h"
 #include "core/history/refit.h"
 #include "core/history/times.h"
+#include "core/history/times_report.h"
 #include "core/inputs/inputs.h"
 #include "core/logbook/logbook.h"
 #include "core/records/sheet.h"
@@ -324,4 +325,25 @@ TEST_CASE("what cannot be made is refused, and what was stopped leaves nothing")
     CHECK(stopped.error().code == "history.stopped");
     CHECK(told > 2);
     CHECK(!std::filesystem::exists(other));
+}
+
+TEST_CASE("steps that read the same are told apart where their losses stand beside each other")
+{
+    const records::Reader& reader = *whole().reader;
+    auto times = history::timesOf(reader, {});
+    REQUIRE(times);
+    // The gap between the butted edges is read twice, before the tape and on the finished joint.
+    times->incidents.clear();
+    for (const char* step : {"splice.table.join", "splice.table.tape", "tension.unwind.setting"})
+        times->incidents.push_back(
+            {times->runs.front().seq, times->runs.front().run, "north", {}, {}, 1, "outside", step, {}, {}, 0});
+    history::Names names(reader);
+    const auto bars = history::lossBars(*times, history::Loss::Outside, "north", names, 10);
+    REQUIRE(bars);
+    REQUIRE(bars->rows.size() == 3);
+    std::set<std::string> said;
+    for (const report::Bars::Row& row : bars->rows) {
+        INFO(plain(row.name));
+        CHECK(said.insert(plain(row.name)).second);
+    }
 }

@@ -19,8 +19,10 @@
 #include "app/pages/history/week_page.h"
 #include "app/sessions/asker.h"
 #include "app/widgets/control_view.h"
+#include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/secret_line.h"
+#include "core/units/plain.h"
 #include "tests/app/pages/made_desk.h"
 #include "tests/app/said.h"
 
@@ -86,19 +88,74 @@ TEST_CASE("a chart has the readings that its line in the list was told from, wha
     until([&] { return list->count() > 0 && !chart->figure().dots.empty(); }, "the readings are looked through");
     CHECK(same());
     const std::size_t all = chart->figure().dots.size();
-    // Until the middle of what there is, and of one job.
     const auto newest = d.session.reader()->runs({}, {});
     REQUIRE(newest);
-    constexpr std::int64_t kQuarter = 90LL * 24 * 3600 * 1000;
     Narrowing::Choice choice;
-    choice.period = {
-        0, true, {}, QString::fromStdString(utcText(newest->rows.front().begunMs - kQuarter).substr(0, 10))};
-    page->findChild<Narrowing*>()->choose(choice);
-    until([&] { return chart->figure().dots.size() < all && same(); }, "the chart has the readings until that day");
-    const std::size_t untilThen = chart->figure().dots.size();
     choice.job = QString::fromStdString(newest->rows.front().job);
+    auto* only = page->findChild<QLabel*>(QStringLiteral("only"));
+    REQUIRE(only);
+    CHECK_FALSE(only->isVisible());
     page->findChild<Narrowing*>()->choose(choice);
-    until([&] { return chart->figure().dots.size() < untilThen && same(); }, "and of that job only");
+    until([&] { return chart->figure().dots.size() < all && same(); }, "the chart has the readings of that job");
+    // And whoever sees the list, the chart or its sheet is told so.
+    CHECK(only->text().contains(choice.job));
+    CHECK(only->isVisible());
+    CHECK(test::said(*page).contains(QStringLiteral("only ") + choice.job));
+    const auto& sheet = page->findChild<ReportPane*>()->report();
+    REQUIRE(sheet);
+    CHECK(plain(sheet->subtitle).find("only " + choice.job.toStdString()) != std::string::npos);
+    // How far back is not asked: what is now is held against where it began.
+    CHECK_FALSE(page->findChild<PickList*>(QStringLiteral("since"))->isVisibleTo(page));
+}
+
+TEST_CASE("the page in front is the one whose name is lit, also where nobody clicked it")
+{
+    Desk d;
+    auto* drift = d.desk.findChild<QPushButton*>(QStringLiteral("deskDrift"));
+    REQUIRE(drift);
+    drift->setChecked(true);
+    CHECK(d.desk.findChild<DriftPage*>()->isVisible());
+    CHECK_FALSE(d.desk.findChild<HistoryPage*>()->isVisible());
+}
+
+TEST_CASE("a run that does not stand in the list leaves none of it lit")
+{
+    Desk d;
+    HistoryPage* runs = d.desk.runs();
+    auto* list = runs->findChild<RowList*>(QStringLiteral("runs"));
+    REQUIRE(list);
+    until([&] { return !list->chosen().isEmpty() && hasReport(runs); }, "the newest run is open");
+    records::RunQuery far;
+    far.limit = 200;
+    const auto page = d.session.reader()->runs(far, {});
+    REQUIRE(page);
+    const QString old = QString::fromStdString(page->rows.back().run);
+    runs->showRun(old);
+    CHECK(list->chosen().isEmpty());
+    CHECK(runs->findChild<ReportPane*>()->report()->runId == old.toStdString());
+}
+
+TEST_CASE("runs that were abandoned, and open ones, can be chosen by that")
+{
+    Desk d;
+    HistoryPage* runs = d.desk.runs();
+    auto* count = runs->findChild<QLabel*>(QStringLiteral("count"));
+    REQUIRE(count);
+    until([&] { return count->text() == QStringLiteral("400 runs"); }, "the runs are counted");
+    records::RunQuery abandoned;
+    abandoned.state = "abandoned";
+    const auto many = d.session.reader()->count(abandoned, 1000);
+    REQUIRE(many);
+    REQUIRE(*many > 1);
+    PickList* which = nullptr;
+    for (PickList* list : runs->findChildren<PickList*>())
+        if (list->findText(QStringLiteral("Abandoned")) > 0) which = list;
+    REQUIRE(which);
+    which->setCurrentIndex(which->findText(QStringLiteral("Abandoned")));
+    until([&] { return count->text() == QStringLiteral("%1 runs").arg(*many); },
+          "those that were abandoned are listed");
+    which->setCurrentIndex(which->findText(QStringLiteral("Open")));
+    until([&] { return count->text() == QStringLiteral("0 runs"); }, "none is open");
 }
 
 TEST_CASE("times and a week come as sheets that can be printed")
@@ -120,7 +177,7 @@ TEST_CASE("times and a week come as sheets that can be printed")
     until([&] { return week->findChild<ReportPane*>()->report()->subtitle != before; }, "another week is shown");
 }
 
-TEST_CASE("runs are accepted together when each was opened, and only by somebody who may")
+TEST_CASE("runs are accepted together when each was looked through, and only by somebody who may")
 {
     Desk d;
     auto* page = d.show<WaitingPage>("deskWaiting");
@@ -135,22 +192,34 @@ TEST_CASE("runs are accepted together when each was opened, and only by somebody
     const auto askers = page->findChildren<Asker*>();
     until([&] { return std::none_of(askers.begin(), askers.end(), [](const Asker* a) { return a->busy(); }); },
           "checks and constants are looked through");
-    // Opened one after the other; what is overdue, and what was sent back, stands between them.
+    auto* through = page->findChild<QPushButton*>(QStringLiteral("lookedThrough"));
+    REQUIRE(through);
+    // Looked through one after the other; what is overdue, and what was sent back, stands between them.
     records::RunQuery waits;
     waits.present = records::kWantsReview;
     waits.limit = 1000;
     const auto waiting = d.session.reader()->runs(waits, {});
     REQUIRE(waiting);
-    int opened = 0;
+    int opened = 0, passed = 0;
     for (int i = 0; i < 60 && opened < 3; ++i) {
         QTest::keyClick(list, Qt::Key_Down);
         const std::string chosen = list->chosen().toStdString();
         if (std::any_of(waiting->rows.begin(), waiting->rows.end(),
-                        [&](const records::RunRow& row) { return chosen.ends_with(row.run); }))
+                        [&](const records::RunRow& row) { return chosen.ends_with(row.run); }) &&
+            passed++ % 2 == 1) {
+            // Who only went past it has not looked through it.
+            CHECK(accept->isEnabled() == (opened > 0));
+            through->click();
+            CHECK(through->isChecked());
             ++opened;
+        }
     }
     REQUIRE(opened == 3);
-    CHECK(accept->isEnabled());
+    REQUIRE(accept->isEnabled());
+    CHECK(accept->text().contains(QStringLiteral("3")));
+    through->click();
+    CHECK(accept->text().contains(QStringLiteral("2")));
+    through->click();
     const auto before = d.session.reader()->wantingReview();
     REQUIRE(before);
     accept->click();
@@ -162,7 +231,7 @@ TEST_CASE("runs are accepted together when each was opened, and only by somebody
     sign->click();
     until([&] { return !d.session.busy() && *d.session.reader()->wantingReview() < *before; },
           "the reviews are signed");
-    CHECK(*before - *d.session.reader()->wantingReview() >= 2);
+    CHECK(*before - *d.session.reader()->wantingReview() == 3);
 }
 
 TEST_CASE("the list of runs narrows down, is counted, and two of its runs stand beside each other")

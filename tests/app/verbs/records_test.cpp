@@ -60,6 +60,13 @@ TEST_CASE("runs lists newest first, page by page, with every column")
         CHECK(runs[0].has(key));
     CHECK(listed["next"].isNull());
 
+    // The same in columns, as people read them.
+    const Ran columns = runInside({"runs", "--logbook", shop().file, "--columns", "run,press,state"});
+    CHECK(columns.exit == 0);
+    for (const Json& run : runs)
+        CHECK(columns.out.find(run["run"].text() + "  " + run["press"].text() + "  " + run["state"].text()) !=
+              std::string::npos);
+    CHECK(columns.out.find("run ") == 0);
     const Json page = runInside({"runs", "--logbook", shop().file, "--limit", "2", "--json"}).json();
     CHECK(page["runs"].items().size() == 2);
     const Json rest = runInside({"runs", "--logbook", shop().file, "--after", page["next"].text(), "--json"}).json();

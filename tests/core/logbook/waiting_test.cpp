@@ -72,6 +72,19 @@ TEST_CASE("several are accepted at once only when each was opened as it stands")
     CHECK_FALSE(opened.open(reader, "nowhere-2026-01-01-01"));
 }
 
+TEST_CASE("what was asked last stands first, whichever run it is about")
+{
+    SealedShop shop;
+    const std::string second = shop.sealRun().id;
+    REQUIRE(shop.writer->review(second, {false, "asked first"}, *shop.signer("p-1")));
+    REQUIRE(shop.writer->review(shop.run, {false, "asked last"}, *shop.signer("p-1")));
+    const auto asked = history::sentBackTo(shop.writer->reader(), "");
+    REQUIRE(asked);
+    REQUIRE(asked->size() == 2);
+    CHECK(asked->front().note == "asked last");
+    CHECK(asked->back().note == "asked first");
+}
+
 TEST_CASE("the seals about a run hold until a byte of one is changed")
 {
     SealedShop shop;
