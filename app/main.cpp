@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <iostream>
+#include <iterator>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -49,7 +51,9 @@ int main(int argc, char** argv)
     qInstallMessageHandler(sayOnlyFailures);
     const std::vector<std::string> words(argv + 1, argv + argc);
     // Options alone are the window's (--demo, --logbook FILE); a verb stands first.
+    constexpr std::string_view kOfVerbs[] = {"--help", "--version", "--completion"};
     const bool window =
-        words.empty() || (words[0].rfind("--", 0) == 0 && words[0] != "--help" && words[0] != "--version");
+        words.empty() || (words[0].rfind("--", 0) == 0 &&
+                          std::find(std::begin(kOfVerbs), std::end(kOfVerbs), words[0]) == std::end(kOfVerbs));
     return window ? taut::app::startWindow(argc, argv) : runVerb(words, argc, argv);
 }

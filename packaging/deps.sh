@@ -1,17 +1,20 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Installs what Tautweb needs on Debian 12. Usage: deps.sh run|test
+# Installs what Tautweb needs on Debian 12. Usage: deps.sh run|test|package
 # run: to build and use the program. test: also what the tests ask (referees, readers of PDF and QR code).
+# package: what makes and looks at the Debian package.
 set -euo pipefail
 
 what=${1:-run}
 run_packages=(build-essential cmake ninja-build pkg-config qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools
     qt6-l10n-tools qt6-translations-l10n libgl-dev libopengl-dev libsqlite3-dev libsqlitecpp-dev libsodium-dev libqrencode-dev
-    libgsl-dev nlohmann-json3-dev libtomlplusplus-dev fonts-dejavu-core)
-test_packages=(catch2 mold ccache units sqlite3 jq openssl xxd poppler-utils zbar-tools clang-format-14 python3-minimal
+    libgsl-dev nlohmann-json3-dev libtomlplusplus-dev fonts-dejavu-core python3-minimal)
+test_packages=(catch2 mold ccache units sqlite3 jq openssl xxd poppler-utils zbar-tools clang-format-14
     xauth xvfb procps dbus-daemon)
+package_packages=(git dpkg-dev fakeroot lintian desktop-file-utils appstream)
 packages=("${run_packages[@]}")
 [ "$what" = test ] && packages+=("${test_packages[@]}")
+[ "$what" = package ] && packages+=("${package_packages[@]}")
 
 missing=()
 for package in "${packages[@]}"; do

@@ -6,6 +6,8 @@
 #include <ostream>
 #include <vector>
 
+#include "app/verbs/completion.h"
+
 namespace taut::app::verbs {
 
 namespace {
@@ -76,6 +78,10 @@ Exit runCommand(std::span<const std::string> args, const Console& console)
     }
     if (args[0] == "--version") {
         console.out << "tautweb " TAUTWEB_VERSION "\n";
+        return Exit::Done;
+    }
+    if (args[0] == "--completion") {
+        console.out << bashCompletion();
         return Exit::Done;
     }
     const Verb* verb = findVerb(args[0]);

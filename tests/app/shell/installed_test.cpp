@@ -42,7 +42,7 @@ constexpr char kDesktop[] = "share/applications/tautweb.desktop";
 
 using Group = std::map<QString, QString>;
 
-/// Groups and keys of a desktop file (Desktop Entry Specification 1.5, "Basic format of the file").
+/// Groups and keys of a desktop file (Desktop Entry Specification 1.4, "Basic format of the file").
 std::map<QString, Group> desktopGroups()
 {
     std::map<QString, Group> groups;
@@ -72,7 +72,7 @@ TEST_CASE("the desktop file has the keys that a desktop asks for, and starts wha
     auto groups = desktopGroups();
     REQUIRE(groups.contains(QStringLiteral("Desktop Entry")));
     Group& entry = groups[QStringLiteral("Desktop Entry")];
-    // Desktop Entry Specification 1.5, "Recognized desktop entry keys": Type and Name are required, Exec of a program.
+    // Desktop Entry Specification 1.4, "Recognized desktop entry keys": Type and Name are required, Exec of a program.
     CHECK(entry[QStringLiteral("Type")] == QStringLiteral("Application"));
     CHECK_FALSE(entry[QStringLiteral("Name")].isEmpty());
     CHECK(entry[QStringLiteral("Terminal")] == QStringLiteral("false"));
@@ -142,12 +142,28 @@ TEST_CASE("the icon can be drawn at every size, and is square")
 
 TEST_CASE("the manual page is of this version and names every option of the window")
 {
-    const QString page = QString::fromUtf8(contentOf("share/man/man1/tautweb.1")).remove(QLatin1Char('\\'));
+    QProcess gzip;
+    gzip.start(QStringLiteral("gzip"),
+               {QStringLiteral("-dc"), installed() + QStringLiteral("/share/man/man1/tautweb.1.gz")});
+    REQUIRE(gzip.waitForFinished());
+    const QString page = QString::fromUtf8(gzip.readAllStandardOutput()).remove(QLatin1Char('\\'));
     CHECK(page.contains(QStringLiteral("Tautweb " TAUTWEB_VERSION)));
     for (const char* option : {"--demo", "--logbook", "--dark", "--text-size"}) {
         INFO(option);
         CHECK(page.contains(QString::fromLatin1(option)));
     }
+}
+
+TEST_CASE("what changed is told up to this version, and the licence of what is installed beside it")
+{
+    QFile changes(QStringLiteral(TAUTWEB_SOURCE_DIR "/packaging/CHANGELOG.md"));
+    REQUIRE(changes.open(QIODevice::ReadOnly));
+    const QString first = QString::fromUtf8(changes.readAll()).section(QStringLiteral("\n## "), 1, 1);
+    CHECK(first.startsWith(QStringLiteral(TAUTWEB_VERSION " (")));
+    CHECK(contentOf("share/doc/tautweb/copyright").contains("GPL-3.0-or-later"));
+    CHECK_FALSE(contentOf("share/doc/tautweb/changelog.gz").isEmpty());
+    CHECK(contentOf("share/bash-completion/completions/tautweb").contains("complete -F _tautweb tautweb"));
+    CHECK_FALSE(QFileInfo::exists(installed() + QStringLiteral("/share/tautweb/translations")));
 }
 
 TEST_CASE("the installed program finds its presses beside it, from any folder")

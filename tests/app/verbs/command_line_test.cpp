@@ -2,7 +2,10 @@
 #include <sys/stat.h>
 
 #include <catch2/catch.hpp>
+#include <filesystem>
 #include <fstream>
+#include <set>
+#include <sstream>
 
 #include <QImage>
 
@@ -280,4 +283,43 @@ TEST_CASE("targets writes its charts as a picture, and says so when it cannot")
     CHECK(refused.exit != 0);
     CHECK(refused.err.find("charts.png") != std::string::npos);
     CHECK(runProgram(with("--chart")).exit == 2);
+}
+
+TEST_CASE("bash completes every verb, every option, and files where an option takes one")
+{
+    const Ran script = runInside({"--completion"});
+    CHECK(script.exit == 0);
+    const Folder folder;
+    std::ofstream(folder / "tautweb.bash") << script.out;
+    std::ofstream(folder / "shop.logbook") << "";
+    std::filesystem::create_directory(folder / "sheets");
+    // As bash would: the words so far, the last of them not finished yet.
+    const auto offers = [&](const std::string& words) {
+        const Ran ran = runTool("bash", {"-c",
+                                         "cd \"$0\"; . ./tautweb.bash; compopt() { :; }; COMP_WORDS=($1); "
+                                         "[[ $1 == *' ' ]] && COMP_WORDS+=(''); COMP_CWORD=$((${#COMP_WORDS[@]} - "
+                                         "1)); _tautweb; printf '%s\\n' \"${COMPREPLY[@]}\"",
+                                         folder.path().string(), words});
+        INFO(ran.err);
+        CHECK(ran.exit == 0);
+        std::set<std::string> found;
+        std::istringstream lines(ran.out);
+        for (std::string line; std::getline(lines, line);)
+            if (!line.empty()) found.insert(line);
+        return found;
+    };
+    std::set<std::string> all;
+    for (const verbs::Verb& verb : verbs::allVerbs()) {
+        all.emplace(verb.spec.name);
+        std::set<std::string> options{"--json", "--help"};
+        for (const verbs::OptionSpec& option : verb.spec.options) options.emplace(option.name);
+        CHECK(offers("tautweb " + std::string(verb.spec.name) + " --") == options);
+    }
+    CHECK(offers("tautweb ") == all);
+    CHECK(offers("tautweb ver") == std::set<std::string>{"verify"});
+    CHECK(offers("tautweb runs --logbook sh") == std::set<std::string>{"sheets", "shop.logbook"});
+    CHECK(offers("tautweb runs --report sh") == std::set<std::string>{"sheets"});
+    CHECK(offers("tautweb runs --job ").empty());
+    CHECK(offers("tautweb verify sh") == std::set<std::string>{"sheets", "shop.logbook"});
+    CHECK(offers("tautweb --logbook shop") == std::set<std::string>{"shop.logbook"});
 }
