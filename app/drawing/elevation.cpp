@@ -78,7 +78,9 @@ void paintPath(QPainter& painter, const ElevationView& view, std::size_t which, 
     flush();
 }
 
-void paintRoll(QPainter& painter, const QPointF& c, double radius, const Look& look)
+}  // namespace
+
+void paintRoll(QPainter& painter, const QPointF& c, double radius, const Look& look, double turned)
 {
     const double u = look.unit;
     painter.setPen(QPen(look.palette.ink, 1.6 * u));
@@ -89,7 +91,7 @@ void paintRoll(QPainter& painter, const QPointF& c, double radius, const Look& l
     QPolygonF spiral;
     const int pieces = static_cast<int>(turns * 40);
     for (int k = 0; k <= pieces; ++k) {
-        const double t = static_cast<double>(k) / pieces, a = t * turns * 2 * std::numbers::pi;
+        const double t = static_cast<double>(k) / pieces, a = turned + t * turns * 2 * std::numbers::pi;
         const double r = core + (radius - core) * t;
         spiral << c + QPointF(r * std::cos(a), -r * std::sin(a));
     }
@@ -133,6 +135,8 @@ void paintStationNumber(QPainter& painter, const physics::RollerPlace& roller, i
     painter.setPen(look.palette.ink);
     painter.drawText(QRectF(c.x() - 30 * u, top, 60 * u, line), Qt::AlignCenter, QString::number(number));
 }
+
+namespace {
 
 bool runsRight(const ElevationView& view)
 {

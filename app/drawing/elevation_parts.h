@@ -35,6 +35,14 @@ struct Bounds {
 [[nodiscard]] std::optional<QRectF> litBox(const ElevationView& view, const ElevationScale& scale, const Look& look);
 /// The font, made smaller until the text is no wider, down to half.
 [[nodiscard]] QFont fittedFont(const QFont& font, const QString& text, double width);
+/// A roll of web: the spiral says "wound material" in any print; `turned` is how far it has turned, in radians.
+void paintRoll(QPainter& painter, const QPointF& centre, double radius, const Look& look, double turned = 0);
+/// A roller by its kind: what drives the web has a filled centre.
+void paintElevationRoller(QPainter& painter, const ElevationView& view, const physics::RollerPlace& roller,
+                          const ElevationScale& scale, const Look& look);
+/// The number of a print station, above its roller.
+void paintStationNumber(QPainter& painter, const physics::RollerPlace& roller, int number, const ElevationScale& scale,
+                        const Look& look);
 /// The web of the step's zone, drawn heavier over the path.
 void paintZone(QPainter& painter, const ElevationView& view, const ElevationScale& scale, const Look& look);
 /// Where one stands and what is touched, on a flag under the drawing.

@@ -83,6 +83,15 @@ const Palette& contrastPalette(bool dark)
     return dark ? onBlack : onWhite;
 }
 
+Palette practicePalette(const Palette& palette)
+{
+    Palette own = palette;
+    own.accent = palette.dark ? QColor(0xE3, 0xB8, 0xF2) : QColor(0x5A, 0x1F, 0x6B);
+    own.onAccent = palette.dark ? QColor(0x2B, 0x06, 0x38) : QColor(0xFF, 0xFF, 0xFF);
+    own.wash = palette.dark ? QColor(0x33, 0x25, 0x3A) : QColor(0xEE, 0xE3, 0xF1);
+    return own;
+}
+
 const Palette& paperPalette()
 {
     static const Palette palette{.ground = Qt::white,

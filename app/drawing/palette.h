@@ -25,6 +25,8 @@ struct Palette {
 [[nodiscard]] const Palette& darkPalette();
 /// For whoever needs more: text 12:1 or more, graphics 7:1. Black on white, or white on black.
 [[nodiscard]] const Palette& contrastPalette(bool dark);
+/// The same with the accent of the practice press, which nothing else has.
+[[nodiscard]] Palette practicePalette(const Palette& palette);
 /// Black on white, for paper: no grey that a copier loses.
 [[nodiscard]] const Palette& paperPalette();
 

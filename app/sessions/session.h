@@ -33,6 +33,7 @@ public:
         bool loadDemo = false;            ///< fills an empty logbook with the demo shop
         int syncDelayMs = 0;              ///< tests
         bool begin = false;               ///< a logbook that is not there is begun
+        bool practice = false;            ///< a practice logbook: nothing in it ever happened on a press
     };
     explicit Session(Options options, QObject* parent = nullptr);
     ~Session() override;
@@ -80,6 +81,10 @@ public:
     void signOut();
     /// Emits runChanged, or refused.
     void begin(const logbook::OpenRun::Beginning& beginning);
+    /// A run to practise with, in a practice logbook, which is opened, or begun, where it is not open yet: in it this
+    /// person is known by their name, as an operator, with secrets that everybody knows (session_practice.cpp). Runs
+    /// that an earlier lesson left open end as abandoned. Emits opened where it was not, and runChanged, or refused.
+    void beginLesson(const std::string& person, const run::Sources& sources);
     /// Takes an open run up again. Emits runChanged, or refused.
     void resume(const QString& runId);
     /// Interrupts the run, if it is theirs who leave, keeps it open on disk and shows the start page.

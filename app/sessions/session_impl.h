@@ -131,7 +131,8 @@ struct Session::Impl {
         // What was only looked at is open now as everything else is.
         if (seen.open && std::exchange(onlyReads, false)) reader.reset();
         if ((outcome.opened || outcome.triedRestore) && seen.open && !reader)
-            if (auto own = logbook::openReader(session->options().logbook)) reader = *std::move(own);
+            if (auto own = logbook::openReader(session->options().logbook, session->options().practice))
+                reader = *std::move(own);
         if (--running == 0) emit session->busyChanged(false);
         if (outcome.opened) emit session->opened();
         if (looked) emit session->openedToRead();

@@ -30,6 +30,7 @@ Result<Done> Session::Impl::takePen(Alive& a, const Options& options, const std:
     how.syncDelayMs = options.syncDelayMs;
     // A slip of the keys in a path must not begin another record: that is asked for.
     how.create = options.loadDemo || options.begin;
+    how.practice = options.practice;
     auto writer = logbook::Writer::open(options.logbook, a.clock, a.ids, std::move(how));
     if (!writer) return writer.error();
     a.writer = *std::move(writer);

@@ -23,6 +23,7 @@
 #include "app/shell/demo_note.h"
 #include "app/shell/leave_strip.h"
 #include "app/shell/no_logbook_page.h"
+#include "app/shell/practice_frame.h"
 #include "app/shell/read_only_strip.h"
 #include "app/shell/screen_menu.h"
 #include "app/shell/sign_in_strip.h"
@@ -44,6 +45,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     whole->setContentsMargins(0, 0, 0, 0);
     // What has to be said may not push the window off a small screen: the page below gives way.
     whole->setSizeConstraint(QLayout::SetNoConstraint);
+    m_frame = new PracticeFrame(this);
+    whole->addWidget(m_frame);
     build();
     m_tongue = new Tongue(m_session, this);
     connect(m_tongue, &Tongue::wanted, this, &MainWindow::sayAnew);
@@ -59,8 +62,8 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
 /// than a picture of what the session holds.
 void MainWindow::build()
 {
-    m_body = new QWidget(this);
-    layout()->addWidget(m_body);
+    m_body = new QWidget(m_frame);
+    m_frame->layout()->addWidget(m_body);
     m_doors = new QButtonGroup(m_body);
     m_doors->setExclusive(true);
     m_signIn = new SignInStrip(m_session, m_body);
@@ -93,6 +96,9 @@ void MainWindow::build()
     column->setSizeConstraint(QLayout::SetNoConstraint);
     column->addWidget(top);
     column->addWidget(ruledLine(m_body));
+    m_band = new PracticeBand(m_body);
+    m_band->hide();
+    column->addWidget(m_band);
     column->addWidget(m_leave);
     column->addWidget(m_readOnly);
     column->addWidget(m_refusal);
@@ -104,8 +110,8 @@ void MainWindow::build()
     connect(m_signIn, &SignInStrip::chosen, demo, &DemoNote::tellOf);
     column->addWidget(demo);
     column->addWidget(m_pages, 1);
-    for (const auto& [name, door] :
-         {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor), std::pair(tr("Shop"), kShopDoor)}) {
+    for (const auto& [name, door] : {std::pair(tr("Run"), kRunDoor), std::pair(tr("History"), kHistoryDoor),
+                                     std::pair(tr("Shop"), kShopDoor), std::pair(tr("Practice"), kPracticeDoor)}) {
         QPushButton* button = worded(name, "quiet", m_body);
         button->setCheckable(true);
         button->setMinimumHeight(sizes().control);
@@ -369,6 +375,8 @@ void MainWindow::choose(int door)
 {
     if (!m_session->isOpen() && !(m_session->onlyReads() && door == kHistoryDoor)) return;
     m_doors->button(door)->setChecked(true);
+    if (door == kPracticeDoor) return showPracticeDoor();
+    setPractising(false);
     if (door == kHistoryDoor)
         m_pages->setCurrentWidget(m_history);
     else if (door == kShopDoor)

@@ -24,6 +24,10 @@ class HelpView;
 class HistoryDesk;
 class LeaveStrip;
 class NoLogbookPage;
+class PracticeBand;
+class PracticeFrame;
+class PracticePage;
+class PracticeSession;
 class ReadOnlyStrip;
 class RunPage;
 class ScreenKeys;
@@ -52,7 +56,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    enum Door { kRunDoor, kHistoryDoor, kShopDoor };
+    enum Door { kRunDoor, kHistoryDoor, kShopDoor, kPracticeDoor };
     void build();
     void sayAnew();
     [[nodiscard]] bool isEntering() const;
@@ -63,6 +67,9 @@ private:
     [[nodiscard]] QString helpOfPage() const;
     void lookRound();
     void showRunDoor();
+    PracticePage* practicePage();
+    void showPracticeDoor();
+    void setPractising(bool practises);
     void takeOverWhenFree();
     void offerLogbooks();
     void openAnother();
@@ -80,7 +87,9 @@ private:
     void sayRefusal(const Finding& finding);
     void forgetRefusal();
     Session* m_session;
+    PracticeSession* m_practice = nullptr;  // from when somebody first practises on
     Tongue* m_tongue;
+    PracticeFrame* m_frame;
     QWidget* m_body;       // everything that is seen
     bool m_waits = false;  // to speak otherwise, until what is being entered is done
     QButtonGroup* m_doors;
@@ -89,6 +98,8 @@ private:
     RunPage* m_run;
     HistoryDesk* m_history;
     SetupPage* m_shop;
+    QPointer<PracticePage> m_practicePage;
+    PracticeBand* m_band;
     ChoosePage* m_choose;
     QString m_lastRun;  // that was open; shown once it is sealed
     QTimer m_idle;

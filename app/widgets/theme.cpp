@@ -2,6 +2,7 @@
 #include "app/widgets/theme.h"
 
 #include <algorithm>
+#include <utility>
 
 #include <QApplication>
 #include <QFrame>
@@ -22,10 +23,18 @@ ThemeChoice& chosen()
     return choice;
 }
 
-const Palette& chosenPalette()
+bool& practising()
 {
-    if (chosen().contrast) return contrastPalette(chosen().dark);
-    return chosen().dark ? darkPalette() : lightPalette();
+    static bool practises = false;
+    return practises;
+}
+
+Palette chosenPalette()
+{
+    const Palette& palette = chosen().contrast ? contrastPalette(chosen().dark)
+                             : chosen().dark   ? darkPalette()
+                                               : lightPalette();
+    return practising() ? practicePalette(palette) : palette;
 }
 
 QPalette qtPalette(const Palette& p)
@@ -171,6 +180,11 @@ void applyTheme(const ThemeChoice& choice)
 }
 
 const ThemeChoice& themeChoice() { return chosen(); }
+
+void setPractisingLook(bool practises)
+{
+    if (std::exchange(practising(), practises) != practises) applyTheme(ThemeChoice(chosen()));
+}
 
 Look currentLook(double factor, bool bold)
 {

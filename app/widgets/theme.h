@@ -19,6 +19,8 @@ struct ThemeChoice {
 void applyTheme(const ThemeChoice& choice);
 /// As it was applied last.
 [[nodiscard]] const ThemeChoice& themeChoice();
+/// While somebody practises everything has another accent, whatever is chosen.
+void setPractisingLook(bool practises);
 
 /// What the drawings of widgets use now.
 [[nodiscard]] Look currentLook(double factor = 1.0, bool bold = false);

@@ -5,6 +5,7 @@
 
 #include "core/inputs/input_file.h"
 #include "core/inputs/sane.h"
+#include "core/practice/handles.h"
 
 namespace taut::practice {
 
@@ -13,21 +14,6 @@ namespace {
 constexpr inputs::Sane kWait{0, 4 * 3600, true};
 constexpr inputs::Sane kAmount{0.01, 10};
 constexpr int kMostSeed = 1'000'000'000;
-
-/// What a control of this name may be set to; empty for a switch or a work of hands.
-std::vector<Kind> kindsOf(const std::string& what, const inputs::Press& press)
-{
-    if (what == "lift_pressure") return {Kind::Pressure};
-    if (what == "run") return {Kind::Speed};
-    if (what == "hang_roll" || what == "guide_sensor") return {Kind::Length};
-    for (const inputs::Zone& zone : press.zones) {
-        if (what != zone.id + "_setting") continue;
-        if (zone.control == inputs::Control::Draw) return {Kind::Share};
-        if (zone.setting.least) return {zone.setting.least->kind()};
-        return {Kind::Pressure, Kind::Share, Kind::Current, Kind::Force, Kind::Mass};
-    }
-    return {};
-}
 
 std::vector<std::string_view> views(const std::vector<std::string>& all) { return {all.begin(), all.end()}; }
 

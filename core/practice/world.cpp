@@ -198,7 +198,7 @@ Torque World::torqueOf(const inputs::Zone& zone) const
     const Length radius = unwind ? unwindRadius(m_line.web, m_web) : rewindRadius(m_line.web, m_web);
     const double worn = amountOf("brake.worn", zone.id, 1);
     const bool air = zone.actuator == inputs::Actuator::Pneumatic;
-    const double supply = m_press.air ? kAirSupply * amountOf("air.low", {}, 1) : 0;
+    const double supply = airSupply().si();
     if (m_emergency && zone.stopAction == "releases") return {};
     double setting = found == m_press.settings.end() ? 0 : found->second.si();
     if (air) {
@@ -268,6 +268,8 @@ Drives World::drives() const
     }
     return drives;
 }
+
+Pressure World::airSupply() const { return Pressure::si(m_press.air ? kAirSupply * amountOf("air.low", {}, 1) : 0); }
 
 Pressure World::liftBalance() const
 {

@@ -93,6 +93,10 @@ public:
     [[nodiscard]] std::optional<Spot> joint() const;
     /// How far the lift must be charged to balance this roll.
     [[nodiscard]] Pressure liftBalance() const;
+    /// What comes of the mains pipe; 0 while it is shut.
+    [[nodiscard]] Pressure airSupply() const;
+    /// While the lift is told to rise.
+    [[nodiscard]] bool lifting() const { return m_lifting; }
 
 private:
     World() = default;

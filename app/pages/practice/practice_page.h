@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "app/sessions/practice_session.h"
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace taut::app {
+
+class ChooseLesson;
+class LivePage;
+
+/// The practice press: why it does not open, what may be practised, the lesson, and the sheet of its run. What belongs
+/// to other pages is put in by whoever makes this one.
+class PracticePage : public QWidget {
+    Q_OBJECT
+
+public:
+    /// runPage, sheet: of the practice run; taken over.
+    PracticePage(Session* shop, PracticeSession* practice, QWidget* runPage, QWidget* sheet, QWidget* parent = nullptr);
+    /// Somebody came in by the door. False: a run is open at this PC, and the page says so and nothing else.
+    bool enter();
+    /// Where whoever comes to it begins.
+    void focusFirst();
+    void showSheet();
+    [[nodiscard]] ChooseLesson* chooser() const { return m_choose; }
+
+signals:
+    /// A step of the practice run is to be shown.
+    void stepWanted(const QString& step);
+    /// To the run that is open at this PC.
+    void runWanted();
+
+protected:
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    QWidget* buildClosed();
+    void begin(const practice::Scenario& scenario);
+    void again(bool sameSeed);
+    void refuse(const Finding& finding);
+    void lookWho();
+    Session* m_shop;
+    PracticeSession* m_practice;
+    QStackedWidget* m_stack;
+    QWidget *m_closed, *m_sheetPage;
+    QLabel* m_why;
+    QPushButton* m_toRun;
+    ChooseLesson* m_choose;
+    LivePage* m_live;
+};
+
+}  // namespace taut::app

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/practice/press_picture.h"
+
+#include <QLabel>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/room.h"
+#include "app/widgets/theme.h"
+
+namespace taut::app {
+
+PressPicture::PressPicture(QWidget* parent) : QWidget(parent)
+{
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    setAccessibleName(tr("The practice press"));
+}
+
+void PressPicture::show(LivePress press)
+{
+    const bool first = m_press.view.paths.empty();
+    m_press = std::move(press);
+    if (themeChoice().still) {
+        for (LivePress::Span& span : m_press.spans) span.marks.clear();
+        m_press.unwindTurned = m_press.rewindTurned = 0;
+    }
+    const QString said = livePressInWords(m_press);
+    if (said != accessibleDescription()) setAccessibleDescription(said);
+    if (first) updateGeometry();
+    update();
+}
+
+QSize PressPicture::sizeHint() const { return {480, heightForWidth(480)}; }
+
+QSize PressPicture::minimumSizeHint() const { return {240, sizes().control * 2}; }
+
+int PressPicture::heightForWidth(int width) const
+{
+    if (m_press.extent.paths.empty()) return sizes().control * 2;
+    return qMin(qCeil(livePressHeight(m_press, width, currentLook())), width / 2);
+}
+
+void PressPicture::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    paintLivePress(painter, rect(), m_press, currentLook());
+}
+
+Gauges::Gauges(QWidget* parent) : QWidget(parent)
+{
+    auto* row = new FlowRow(this);
+    row->setSpacing(8);
+}
+
+/// The cells stay where they are: only what they say changes.
+void Gauges::say(const QString& name, const QString& value)
+{
+    if (m_next == m_cells.size()) {
+        auto* cell = new QWidget(this);
+        auto* column = new QVBoxLayout(cell);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->setSpacing(0);
+        auto* head = withRole(new QLabel(cell), "small");
+        auto* figure = withRole(new QLabel(cell), "strong");
+        column->addWidget(head);
+        column->addWidget(figure);
+        layout()->addWidget(cell);
+        m_cells.emplace_back(head, figure);
+    }
+    auto& [head, figure] = m_cells[m_next++];
+    if (head->text() != name) head->setText(name);
+    if (figure->text() == value) return;
+    figure->setText(value);
+    figure->setAccessibleName(tr("%1: %2").arg(name, value));
+    // A figure that grows shorter again leaves its neighbours where they stand.
+    figure->setMinimumWidth(qMax(figure->minimumWidth(), figure->sizeHint().width()));
+}
+
+void Gauges::show(const practice::World& world, const inputs::Press& press)
+{
+    const UnitSystem system = press.units;
+    const practice::Line& line = world.line();
+    const practice::PressState& state = world.press();
+    m_next = 0;
+    const auto text = [&](auto measure, Kind kind) { return quantityText(Quantity(measure, kind), system); };
+    say(tr("Speed"), text(world.speed(), Kind::Speed));
+    if (press.hasAir) say(tr("Air supply"), text(world.airSupply(), Kind::Pressure));
+    for (const inputs::Zone& zone : press.zones) {
+        const auto set = state.settings.find(zone.id);
+        say(tr("Set: %1").arg(dataText(zone.name)),
+            set == state.settings.end() ? tr("not set") : quantityText(set->second, system));
+        // A press shows the tension where it has what weighs it; anywhere else it is for the charts of practice alone.
+        if (zone.control != inputs::Control::LoadCell) continue;
+        for (const practice::LineZone& one : line.zones)
+            if (one.id == zone.id)
+                say(tr("Reads: %1").arg(dataText(zone.name)),
+                    text(practice::tensionIn(line.web, world.web(), one.first), Kind::Force));
+    }
+    const bool hung = state.roll == practice::RollAt::Shaft;
+    say(tr("Unwind roll"),
+        hung ? text(practice::unwindRadius(line.web, world.web()) * 2, Kind::Length) : tr("not hung"));
+    say(tr("Rewind roll"), text(practice::rewindRadius(line.web, world.web()) * 2, Kind::Length));
+}
+
+}  // namespace taut::app

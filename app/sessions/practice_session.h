@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <deque>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QElapsedTimer>
+#include <QObject>
+#include <QTimer>
+
+#include "app/sessions/lesson.h"
+
+namespace taut::app {
+
+/// How fast time goes on at the practice press.
+enum class Pace : std::uint8_t { Stopped, Quarter, Real, FourTimes, Fastest };
+
+/// What a strip chart keeps of one moment of a world, SI.
+struct StripSample {
+    double at = 0;                 ///< s
+    std::vector<double> tensions;  ///< of each zone of the line: the largest of its spans
+    std::vector<double> places;    ///< where the web lies at each roller and at the rewind, to the drive side
+};
+/// An answer given to a step while somebody practised.
+struct GivenAnswer {
+    double at = 0;  ///< s of the world
+    procedure::StepId step;
+    std::size_t event = 0;  ///< of the practice run
+};
+
+/// A lesson: a world whose time goes on in whole ticks by the clock of this PC, what was done to it and when, and the
+/// run of the practice logbook that is answered beside it. Screens show what this holds and ask it.
+class PracticeSession : public QObject {
+    Q_OBJECT
+
+public:
+    /// `runs` in a practice logbook: usually usualPracticeLogbook().
+    PracticeSession(std::filesystem::path logbook, std::filesystem::path resources, QObject* parent = nullptr);
+    ~PracticeSession() override;
+
+    /// The practice logbook's own session; nothing of the shop's is known to it but the resources.
+    [[nodiscard]] Session* runs() { return m_runs; }
+    /// The lesson that is going on, for as long as one is.
+    [[nodiscard]] const Lesson* lesson() const { return m_lesson ? &*m_lesson : nullptr; }
+    [[nodiscard]] const practice::World* world() const { return m_world ? &*m_world : nullptr; }
+    /// Who practises.
+    [[nodiscard]] const std::string& person() const { return m_person; }
+    /// Everything that was done, or tried in vain, each with the time that went on before it: played from the beginning
+    /// it leads to the same world.
+    [[nodiscard]] const std::vector<practice::Action>& actions() const { return m_actions; }
+    /// The answers given to steps, in the order in which they reached the disk.
+    [[nodiscard]] const std::vector<GivenAnswer>& answeredAt() const { return m_answers; }
+    /// The last minute of the world's time, ten times a second.
+    [[nodiscard]] const std::deque<StripSample>& samples() const { return m_samples; }
+    /// What happened and was not yet looked at; nullptr = nothing.
+    [[nodiscard]] const practice::Consequence* happened() const;
+
+    /// Begins: builds the world, and a run in the practice logbook. Emits begun, or refused.
+    void begin(const Lesson& lesson, const std::string& person);
+    /// The lesson is over; what it left stays in the practice logbook.
+    void end();
+    /// Does it at this moment. A refusal is the press's, and is kept among the actions as well.
+    [[nodiscard]] Result<Done> perform(const practice::Deed& deed);
+
+    void setPace(Pace pace);
+    [[nodiscard]] Pace pace() const { return m_pace; }
+    /// The PC does not keep up with the pace that was chosen.
+    [[nodiscard]] bool behind() const { return m_behind; }
+    /// How far time went on in the last picture, s.
+    [[nodiscard]] double lastStep() const { return m_lastStep; }
+    /// What happened was looked at: time may go on as it did before.
+    void goOn();
+
+signals:
+    void begun();
+    void ended();
+    /// Time went on, or something was done.
+    void changed();
+    /// Something came of it: time stands still until goOn().
+    void happenedNow();
+    void paceChanged();
+    void refused(const taut::Finding& finding);
+
+private:
+    void turn();
+    void tick();
+    void keep();
+    void lookAtRun();
+    [[nodiscard]] bool stopForWhatHappened();
+    Session* m_runs;
+    std::optional<Lesson> m_lesson;
+    std::optional<practice::World> m_world;
+    std::string m_person;
+    std::string m_earlier;  // the run of the lesson before
+    std::vector<practice::Action> m_actions;
+    std::vector<GivenAnswer> m_answers;
+    std::deque<StripSample> m_samples;
+    std::size_t m_lookedAt = 0;  // of what happened
+    std::size_t m_events = 0;    // of the run, that were looked at
+    std::int64_t m_ticks = 0, m_lastAction = 0;
+    Pace m_pace = Pace::Stopped, m_before = Pace::Stopped;
+    double m_owed = 0, m_lastStep = 0;
+    bool m_behind = false;
+    QTimer m_timer;
+    QElapsedTimer m_clock;
+};
+
+/// $XDG_DATA_HOME/tautweb/practice.logbook
+[[nodiscard]] std::filesystem::path usualPracticeLogbook();
+
+}  // namespace taut::app

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The door to the practice press. Behind it nothing of the shop's logbook is written in: its page has a session of its
+// own, on a file of its own kind.
+#include <QButtonGroup>
+#include <QStackedWidget>
+
+#include "app/pages/history/report_pane.h"
+#include "app/pages/practice/practice_page.h"
+#include "app/pages/run/run_page.h"
+#include "app/pages/run/run_view.h"
+#include "app/shell/main_window.h"
+#include "app/shell/practice_frame.h"
+#include "app/text/words.h"
+#include "app/widgets/theme.h"
+#include "core/records/sheet.h"
+
+namespace taut::app {
+
+/// Made when somebody first comes to the door: most days nobody does.
+PracticePage* MainWindow::practicePage()
+{
+    if (m_practicePage) return m_practicePage;
+    if (m_practice == nullptr)
+        m_practice = new PracticeSession(usualPracticeLogbook(), m_session->options().resources, this);
+    auto* run = new RunPage(m_practice->runs(), m_body);
+    auto* sheet = new ReportPane(tr("The sheet"), m_body);
+    m_practicePage = new PracticePage(m_session, m_practice, run, sheet, m_body);
+    m_pages->addWidget(m_practicePage);
+    connect(m_practicePage, &PracticePage::stepWanted, run,
+            [run](const QString& step) { run->view()->showStep(procedure::StepId{step.toStdString()}); });
+    connect(m_practicePage, &PracticePage::runWanted, this, [this] { choose(kRunDoor); });
+    connect(run, &RunPage::sheetWanted, m_practicePage, [this, sheet](const QString& id) {
+        const records::Reader* reader = m_practice->runs()->reader();
+        if (reader == nullptr) return;
+        auto report = records::sheetOf(*reader, id.toStdString());
+        if (report)
+            sheet->show(*std::move(report), id);
+        else
+            sheet->showNothing(words(report.error(), UnitSystem::Metric));
+        m_practicePage->showSheet();
+    });
+    return m_practicePage;
+}
+
+void MainWindow::showPracticeDoor()
+{
+    PracticePage* page = practicePage();
+    setPractising(page->enter());
+    m_pages->setCurrentWidget(page);
+    page->focusFirst();
+}
+
+/// The whole window looks otherwise while somebody practises.
+void MainWindow::setPractising(bool practises)
+{
+    m_frame->setHatched(practises);
+    m_band->setVisible(practises);
+    setPractisingLook(practises);
+}
+
+}  // namespace taut::app
