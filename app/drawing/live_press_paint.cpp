@@ -101,6 +101,14 @@ private:
         room.moveTop(std::clamp(room.top(), m_box.top(), std::max(m_box.top(), m_box.bottom() - room.height())));
         m_labels.emplace_back(room, text);
     }
+    /// Below a span, or at its right where it stands upright: its words never lie on it.
+    void beside(const Drawn& d, const QString& text)
+    {
+        const QPointF way = d.to - d.from;
+        const bool steep = std::abs(way.y()) > std::abs(way.x());
+        const double half = QFontMetricsF(m_small).horizontalAdvance(text) / 2, line = QFontMetricsF(m_small).height();
+        label(d.at(0.5) + (steep ? QPointF(half + 7 * m_u, -line / 2) : QPointF(0, 4 * m_u)), text);
+    }
     /// Last of all, so that nothing crosses them; one that has no room moves down.
     void words()
     {
@@ -183,7 +191,7 @@ private:
             const QPointF at = d.at(share), way = d.along(share), across(-way.y(), way.x());
             m_painter.drawLine(at - across * (4 * m_u), at + across * (4 * m_u));
         }
-        if (s == m_saysSlack[s]) label(d.at(0.5) + QPointF(0, 3 * m_u), drawnWord(QT_TRANSLATE_NOOP("drawing", "slack")));
+        if (s == m_saysSlack[s]) beside(d, drawnWord(QT_TRANSLATE_NOOP("drawing", "slack")));
     }
     /// Two ends that hang from their rollers, a gap, and the torn edges.
     void torn(const Drawn& d)
@@ -268,7 +276,7 @@ private:
             return;
         }
         m_painter.drawArc(round.translated(-1.1 * r, 0.9 * r), 215 * 16, 110 * 16);
-        label(c + QPointF(-1.1 * r, 1.95 * r), drawnWord(QT_TRANSLATE_NOOP("drawing", "guard open")));
+        label(c + QPointF(-1.1 * r, 1.95 * r), drawnWord(QT_TRANSLATE_NOOP("drawing", "open")));
     }
     void joint()
     {

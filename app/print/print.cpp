@@ -161,6 +161,8 @@ Frame frameOf(Type& type, const report::Report& report, double width)
     frame.title = type.set(title, type.font(kTitle, true), width);
     frame.subtitle = type.set(words(report.subtitle, report.units), type.font(kBody), width);
     frame.again = type.set(title, type.font(kBody, true), width);
+    if (!report.practice.empty())
+        frame.bands.push_back(bandStrip(type, words(report.practice, report.units), width, true));
     if (!report.banner.empty()) frame.bands.push_back(bandStrip(type, words(report.banner, report.units), width, true));
     if (!report.draft.empty()) frame.bands.push_back(bandStrip(type, words(report.draft, report.units), width, false));
     for (const Strip& band : frame.bands) frame.bandsHeight += band.height;

@@ -13,8 +13,9 @@ namespace taut::app {
 
 namespace {
 
-constexpr const char* kPages[] = {"start",        "run",     "history", "desk", "setup",       "definitions",
-                                  "find_setting", "this_pc", "signs",   "keys", "first_start", "pc_down"};
+constexpr const char* kPages[] = {"start",       "run",          "history", "desk",  "setup",
+                                  "definitions", "find_setting", "this_pc", "signs", "keys",
+                                  "first_start", "pc_down",      "practice"};
 
 QString titleOf(const QString& markdown)
 {

@@ -5,6 +5,7 @@
 #include <QShortcut>
 
 #include "app/pages/history/history_desk.h"
+#include "app/pages/practice/practice_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/setup_page.h"
@@ -45,6 +46,7 @@ QString MainWindow::helpOfPage() const
     if (page == m_history) return m_history->helpPage();
     if (page == m_shop) return m_shop->helpPage();
     if (page == m_choose) return m_session->people().empty() ? QStringLiteral("first_start") : QStringLiteral("setup");
+    if (page == m_practicePage) return QStringLiteral("practice");
     if (page != m_noLogbook) return QStringLiteral("start");
     return m_noLogbook->isMissing() ? QStringLiteral("first_start") : QStringLiteral("pc_down");
 }
@@ -85,6 +87,7 @@ void MainWindow::lookRound()
          {door(kRunDoor), tr("Run: choose what is to run, see what follows from it, and go from step to step."), {}},
          {door(kHistoryDoor), tr("History: what was set, read and signed, each with its sheet to print."), {}},
          {door(kShopDoor), tr("Shop: people, presses and jobs, and the copies of the logbook."), {}},
+         {door(kPracticeDoor), tr("Practice: a press that answers as a real one does, and nothing of it counts."), {}},
          {m_signIn, tr("Sign in here: every answer is somebody's. Lock the screen when you walk away."), {}},
          {nullptr,
           tr("The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up."),

@@ -172,6 +172,7 @@ struct Report {
     Text draft;         ///< what every page says when this is no record yet; empty on a sealed run's and a blank sheet
     Text banner;        ///< what every page says largest of all: that the run was abandoned, that the press is out of
                         ///< use; empty when nothing of the kind happened
+    Text practice;      ///< what every page says before anything else when it was at the practice press; else empty
     std::string runId;  ///< "" on a blank sheet, and on what is told of several runs
     Text foot;          ///< at the foot of what is told of several runs; empty on the sheet of one
     UnitSystem units{};

@@ -316,6 +316,7 @@ Result<Report> reportOf(const seal::Document& document, const std::optional<seal
                                                   : Text("DRAFT: this run is still open and nobody has signed it");
     }
     report.banner = bannerOf(run);
+    if (run.began().practice) report.practice = "PRACTICE: nothing of this happened on a press";
     report.runId = run.id();
     report.units = ground.units;
     report.anchor = anchor;

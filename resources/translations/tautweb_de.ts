@@ -1492,6 +1492,10 @@
         <translation>Ein gehaltener Halt gehört jemandem, und es wurde kein Name genannt.</translation>
     </message>
     <message>
+        <source>A lesson is begun in a practice logbook alone.</source>
+        <translation>Eine Übung beginnt nur in einem Übungs-Protokollbuch.</translation>
+    </message>
+    <message>
         <source>A line needs two pulls or more, at settings well apart.</source>
         <translation>Eine Gerade braucht zwei oder mehr Züge bei weit auseinanderliegenden Einstellungen.</translation>
     </message>
@@ -1554,6 +1558,10 @@
     <message>
         <source>A quotation mark stands right behind a word or a number.</source>
         <translation>Direkt hinter einem Wort oder einer Zahl steht ein Anführungszeichen.</translation>
+    </message>
+    <message>
+        <source>A rag, on the dryer of station %1</source>
+        <translation>Ein Lappen, auf dem Trockner von Druckwerk %1</translation>
     </message>
     <message>
         <source>A reading without a target cannot be judged.</source>
@@ -1638,6 +1646,10 @@
     <message>
         <source>A stop is still held by %1.</source>
         <translation>Ein Halt wird noch gehalten von %1.</translation>
+    </message>
+    <message>
+        <source>A stop that you hold</source>
+        <translation>Ein Halt, den man selbst hält</translation>
     </message>
     <message>
         <source>A stored event is no JSON object.</source>
@@ -1762,6 +1774,18 @@
     <message>
         <source>Air in the unwind shaft</source>
         <translation>Luft in der Abwickelwelle</translation>
+    </message>
+    <message>
+        <source>Air of the roll lift</source>
+        <translation>Luft des Rollenlifts</translation>
+    </message>
+    <message>
+        <source>Air of the shaft: %1</source>
+        <translation>Luft der Welle: %1</translation>
+    </message>
+    <message>
+        <source>Air of the unwind's shaft</source>
+        <translation>Luft der Abwickelwelle</translation>
     </message>
     <message>
         <source>Air supply at the press</source>
@@ -1910,6 +1934,10 @@
     <message>
         <source>At %1 across this part-used roll would hold %2; full it held %3.</source>
         <translation>Bei Durchmesser %1 enthielte diese angebrochene Rolle %2; voll enthielt sie %3.</translation>
+    </message>
+    <message>
+        <source>At %1 now %2.</source>
+        <translation>An %1 jetzt %2.</translation>
     </message>
     <message>
         <source>At 1 the usual scatter just fills the window, below 1 it does not fit; 1.33 and more is what is commonly asked for. Cpk and Ppk are smaller where the centre is not in the middle.</source>
@@ -2088,8 +2116,16 @@
         <translation>Leeres Einrichteblatt: Ablesungen eintragen, danach als Abschrift eintippen</translation>
     </message>
     <message>
+        <source>Both ends</source>
+        <translation>Beide Enden</translation>
+    </message>
+    <message>
         <source>Both webs are clamped</source>
         <translation>Beide Bahnen sind geklemmt</translation>
+    </message>
+    <message>
+        <source>Bring it to the shaft</source>
+        <translation>An die Welle bringen</translation>
     </message>
     <message>
         <source>By net mass, length and width on its tag the roll is of %1; the material has %2.</source>
@@ -2448,6 +2484,10 @@
         <translation>Einen Durchgang wählen.</translation>
     </message>
     <message>
+        <source>Choose a scenario and begin.</source>
+        <translation>Eine Aufgabe auswählen und beginnen.</translation>
+    </message>
+    <message>
         <source>Choose a stage of this run.</source>
         <translation>Einen Abschnitt dieses Durchgangs wählen.</translation>
     </message>
@@ -2572,6 +2612,14 @@
         <translation>Ihren Namen wählen und Ihre PIN eintippen.</translation>
     </message>
     <message>
+        <source>Clamp both webs</source>
+        <translation>Beide Bahnen klemmen</translation>
+    </message>
+    <message>
+        <source>Clamps of the splice table</source>
+        <translation>Klemmen des Klebetischs</translation>
+    </message>
+    <message>
         <source>Class of the crawl movement</source>
         <translation>Klasse der Bewegung im Kriechgang</translation>
     </message>
@@ -2582,6 +2630,10 @@
     <message>
         <source>Clear of both stops, moving freely, resting about the middle.</source>
         <translation>Frei von beiden Anschlägen, leicht beweglich, etwa in der Mitte ruhend.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Close it, with nobody inside.</source>
@@ -2614,6 +2666,10 @@
     <message>
         <source>Compare the newest printed sheet with what was restored: its anchor says how many seals there were.</source>
         <translation>Das neueste gedruckte Einrichteblatt mit dem Wiederhergestellten vergleichen: Sein Anker sagt, wie viele Siegel es gab.</translation>
+    </message>
+    <message>
+        <source>Compressed air</source>
+        <translation>Druckluft</translation>
     </message>
     <message>
         <source>Control limits stand three sigma from the centre. Centre and sigma are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
@@ -2690,6 +2746,10 @@
     <message>
         <source>Cut out of square across the web</source>
         <translation>Schnitt quer zur Bahn nicht rechtwinklig</translation>
+    </message>
+    <message>
+        <source>Cut them together</source>
+        <translation>Zusammen schneiden</translation>
     </message>
     <message>
         <source>D2, as near as can be set</source>
@@ -2826,6 +2886,10 @@
     <message>
         <source>Drive-side sensor from the frame</source>
         <translation>Sensor Antriebsseite ab Seitenwand</translation>
+    </message>
+    <message>
+        <source>Dryer of station %1</source>
+        <translation>Trockner von Druckwerk %1</translation>
     </message>
     <message>
         <source>Due</source>
@@ -3220,6 +3284,10 @@
         <translation>Die Nummer nach der letzten Ausgabe geben.</translation>
     </message>
     <message>
+        <source>Give it up</source>
+        <translation>Aufheben</translation>
+    </message>
+    <message>
         <source>Give roller %1 a diameter above zero. The unwind and the rewinds take theirs from the roll.</source>
         <translation>Walze %1 einen Durchmesser über null geben. Abwicklung und Aufwicklungen haben ihren von der Rolle.</translation>
     </message>
@@ -3480,6 +3548,10 @@
         <translation>Hier verlässt der Zug sein Fenster, wenn niemand die Einstellung ändert; siehe die Tabelle der Änderungen.</translation>
     </message>
     <message>
+        <source>Hold it</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
         <source>Hold it against the torque on the roll: what is missing comes out as slack.</source>
         <translation>Mit dem Drehmoment an der Rolle vergleichen: Was fehlt, zeigt sich als lose Bahn.</translation>
     </message>
@@ -3682,6 +3754,10 @@
     <message>
         <source>Inertia of the roll</source>
         <translation>Trägheit der Rolle</translation>
+    </message>
+    <message>
+        <source>Inflate</source>
+        <translation>Aufblasen</translation>
     </message>
     <message>
         <source>Inner diameter of the finished rolls' cores.</source>
@@ -3936,6 +4012,14 @@
         <translation>Zuletzt getan</translation>
     </message>
     <message>
+        <source>Lay it there</source>
+        <translation>Hinlegen</translation>
+    </message>
+    <message>
+        <source>Lead it to the table</source>
+        <translation>Zum Tisch führen</translation>
+    </message>
+    <message>
         <source>Lead the web %1: %2.</source>
         <translation>Bahn %1 führen: %2.</translation>
     </message>
@@ -4000,6 +4084,10 @@
         <translation>Von einem Bediener versiegeln lassen.</translation>
     </message>
     <message>
+        <source>Let go</source>
+        <translation>Loslassen</translation>
+    </message>
+    <message>
         <source>Let it lie in the press room as long as the sheet says. If it has to run, watch tension and register, and set them again when it is warm.</source>
         <translation>Im Maschinenraum liegen lassen, so lange das Einrichteblatt sagt. Muss sie laufen, Zug und Register beobachten und neu einstellen, wenn sie warm ist.</translation>
     </message>
@@ -4018,6 +4106,10 @@
     <message>
         <source>Let somebody do it whose role allows it.</source>
         <translation>Von jemandem machen lassen, dessen Funktion es erlaubt.</translation>
+    </message>
+    <message>
+        <source>Let the air out</source>
+        <translation>Luft ablassen</translation>
     </message>
     <message>
         <source>Let them change places in the text of the file.</source>
@@ -4148,6 +4240,10 @@
         <translation>Das Ganze und jede Schicht ansehen und die falsche Zahl berichtigen.</translation>
     </message>
     <message>
+        <source>Look at what happened, then go on.</source>
+        <translation>Ansehen, was geschehen ist, dann weitermachen.</translation>
+    </message>
+    <message>
         <source>Look at what was measured, at the unit and at the decimal point, and type the value again.</source>
         <translation>Ansehen, was gemessen wurde, dazu Einheit und Dezimalzeichen, und den Wert neu eintippen.</translation>
     </message>
@@ -4228,8 +4324,16 @@
         <translation>Zu wenig Luft lässt Bremsen, Klemmwalzen und Wellen los, wenn Sie sie brauchen.</translation>
     </message>
     <message>
+        <source>Lower it clear</source>
+        <translation>Freifahren nach unten</translation>
+    </message>
+    <message>
         <source>Lower quartile</source>
         <translation>Unteres Quartil</translation>
+    </message>
+    <message>
+        <source>Main disconnect</source>
+        <translation>Hauptschalter</translation>
     </message>
     <message>
         <source>Make it two steps: hands out and the stop given up, then the movement.</source>
@@ -4420,6 +4524,14 @@
         <translation>In das erste Drittel der freien Bahnlänge versetzen, so nah wie möglich an den Bahnlaufregler.</translation>
     </message>
     <message>
+        <source>Move slowly</source>
+        <translation>Langsam bewegen</translation>
+    </message>
+    <message>
+        <source>Move slowly, as long as it is held</source>
+        <translation>Langsam bewegen, solange gehalten</translation>
+    </message>
+    <message>
         <source>Move the call to the end of its stage.</source>
         <translation>Die Meldung ans Ende ihres Abschnitts verschieben.</translation>
     </message>
@@ -4480,6 +4592,10 @@
         <translation>Neun Punkte in Folge liegen auf einer Seite der Mitte.</translation>
     </message>
     <message>
+        <source>Nip on %1</source>
+        <translation>Klemmwalze auf %1</translation>
+    </message>
+    <message>
         <source>No control of this press has the role %1: its label is never shown.</source>
         <translation>Kein Bedienteil dieser Maschine hat die Funktion %1: Seine Beschriftung wird nie gezeigt.</translation>
     </message>
@@ -4502,6 +4618,10 @@
     <message>
         <source>No edition of press, job, substrate or procedure was sealed around then: look at the press itself.</source>
         <translation>Um diese Zeit wurde keine Ausgabe von Maschine, Auftrag, Bedruckstoff oder Ablauf versiegelt: die Maschine selbst ansehen.</translation>
+    </message>
+    <message>
+        <source>No lesson is going on.</source>
+        <translation>Es läuft keine Übung.</translation>
     </message>
     <message>
         <source>No logbook can be kept where %1 would lie: two programs could write in it at once. The system says: %2.</source>
@@ -4764,6 +4884,10 @@
         <translation>Hinweis: %1</translation>
     </message>
     <message>
+        <source>Now %1.</source>
+        <translation>Jetzt %1.</translation>
+    </message>
+    <message>
         <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
         <translation>Einer Rutschkupplung: um wie viel schneller ihr Antrieb ist als die leere Hülse, als Anteil.</translation>
     </message>
@@ -4900,8 +5024,16 @@
         <translation>Nur die Ablesung eines Prozesswerts kann außerhalb ihres Fensters angenommen werden.</translation>
     </message>
     <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
         <source>Open each run and look through its sheet first.</source>
         <translation>Zuerst jeden Durchgang öffnen und sein Einrichteblatt durchsehen.</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Open it again; a supervisor can look up who is enrolled.</source>
@@ -4930,6 +5062,14 @@
     <message>
         <source>Open the logbook with the program that wrote it.</source>
         <translation>Das Protokollbuch mit dem Programm öffnen, das es geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>Open the practice press.</source>
+        <translation>Die Übungsmaschine öffnen.</translation>
+    </message>
+    <message>
+        <source>Open them</source>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Operator</source>
@@ -4968,8 +5108,20 @@
         <translation>Zuerst außerhalb, je Schritt</translation>
     </message>
     <message>
+        <source>Over the top</source>
+        <translation>Von oben</translation>
+    </message>
+    <message>
+        <source>PRACTICE: nothing of this happened on a press</source>
+        <translation>ÜBUNG: Nichts davon geschah an einer Maschine</translation>
+    </message>
+    <message>
         <source>PRESS WITHDRAWN: out of use until it is given back</source>
         <translation>MASCHINE GESPERRT: außer Betrieb, bis sie wieder freigegeben wird</translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation>Parken</translation>
     </message>
     <message>
         <source>Part of the torque goes into the roll itself. Below the limit the wraps wind soft: speed up more slowly.</source>
@@ -5008,6 +5160,10 @@
         <translation>Teilkreisdurchmesser je Zahn.</translation>
     </message>
     <message>
+        <source>Place and calibrate</source>
+        <translation>Setzen und kalibrieren</translation>
+    </message>
+    <message>
         <source>Plan %1 rolls, or take a longer one.</source>
         <translation>%1 Rollen einplanen oder eine längere nehmen.</translation>
     </message>
@@ -5034,6 +5190,18 @@
     <message>
         <source>Presses of the inch control to draw it through</source>
         <translation>Tippdrücke, um sie durchzuziehen</translation>
+    </message>
+    <message>
+        <source>Pretend emergency stop: %1</source>
+        <translation>Not-Halt zum Schein: %1</translation>
+    </message>
+    <message>
+        <source>Pretend to press it</source>
+        <translation>Zum Schein drücken</translation>
+    </message>
+    <message>
+        <source>Pretend to stop</source>
+        <translation>Zum Schein anhalten</translation>
     </message>
     <message>
         <source>Procedure</source>
@@ -5110,6 +5278,10 @@
     <message>
         <source>Raise it from below. It grows with the roll; see the schedule.</source>
         <translation>Von unten anheben. Der Wert wächst mit der Rolle; siehe die Tabelle der Änderungen.</translation>
+    </message>
+    <message>
+        <source>Raise the roll</source>
+        <translation>Rolle heben</translation>
     </message>
     <message>
         <source>Ratio</source>
@@ -5196,8 +5368,20 @@
         <translation>Kundenreferenz</translation>
     </message>
     <message>
+        <source>Release</source>
+        <translation>Entriegeln</translation>
+    </message>
+    <message>
         <source>Repeat</source>
         <translation>Drucklänge</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Rücksetzen</translation>
+    </message>
+    <message>
+        <source>Reset after a stop</source>
+        <translation>Rücksetzen nach einem Halt</translation>
     </message>
     <message>
         <source>Restore once more and name a whole copy from which the people's PINs and keys are taken, or keep this one for reading and begin a new logbook.</source>
@@ -5238,6 +5422,10 @@
     <message>
         <source>Roll centre from the frame</source>
         <translation>Rollenmitte ab Seitenwand</translation>
+    </message>
+    <message>
+        <source>Roll it onto the lift</source>
+        <translation>Auf den Lift rollen</translation>
     </message>
     <message>
         <source>Roller %1 has no diameter that a web could run over: %2.</source>
@@ -5584,12 +5772,20 @@
         <translation>Sensor hinter der letzten Walze des Bahnlaufreglers</translation>
     </message>
     <message>
+        <source>Sensor of the web guide</source>
+        <translation>Sensor des Bahnlaufreglers</translation>
+    </message>
+    <message>
         <source>Sensor's reading with the edge where it belongs</source>
         <translation>Sensoranzeige mit der Kante am richtigen Ort</translation>
     </message>
     <message>
         <source>Sent back by %1, %2: %3</source>
         <translation>Zurückgegeben von %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Einstellen</translation>
     </message>
     <message>
         <source>Set TAUTWEB_RESOURCES to that folder, or install the program again.</source>
@@ -5662,6 +5858,10 @@
     <message>
         <source>Shorten it, or make it two steps.</source>
         <translation>Kürzen oder zwei Schritte daraus machen.</translation>
+    </message>
+    <message>
+        <source>Shut</source>
+        <translation>Absperren</translation>
     </message>
     <message>
         <source>Sideways step at the joint</source>
@@ -5844,6 +6044,14 @@
         <translation>Noch offen</translation>
     </message>
     <message>
+        <source>Stop from running</source>
+        <translation>Anhalten aus dem Lauf</translation>
+    </message>
+    <message>
+        <source>Stop raising</source>
+        <translation>Nicht weiter heben</translation>
+    </message>
+    <message>
         <source>Stored energy is let off or held</source>
         <translation>Gespeicherte Energie ist abgelassen oder gesichert</translation>
     </message>
@@ -5882,6 +6090,14 @@
     <message>
         <source>Switch it on.</source>
         <translation>Einschalten.</translation>
+    </message>
+    <message>
+        <source>Switch off</source>
+        <translation>Ausschalten</translation>
+    </message>
+    <message>
+        <source>Switch on</source>
+        <translation>Einschalten</translation>
     </message>
     <message>
         <source>T = 0 where M / R &lt; J a / R^2</source>
@@ -5958,6 +6174,14 @@
     <message>
         <source>Take done away, or make it a motion step.</source>
         <translation>done weglassen oder einen Bewegungsschritt daraus machen.</translation>
+    </message>
+    <message>
+        <source>Take it away</source>
+        <translation>Wegnehmen</translation>
+    </message>
+    <message>
+        <source>Take it in behind the door Shop, or choose another scenario.</source>
+        <translation>Hinter der Tür Betrieb aufnehmen oder eine andere Aufgabe wählen.</translation>
     </message>
     <message>
         <source>Take it out, or look up the list of those that there are.</source>
@@ -6052,6 +6276,10 @@
         <translation>Das Wort herausnehmen: Handschuhe werden in alles hineingezogen, was dreht. Dort von ihnen sprechen, wo die Maschine steht.</translation>
     </message>
     <message>
+        <source>Take them off</source>
+        <translation>Abnehmen</translation>
+    </message>
+    <message>
         <source>Take them out, or name a target as "tautweb targets" lists it.</source>
         <translation>Herausnehmen oder einen Sollwert nennen, wie "tautweb targets" ihn auflistet.</translation>
     </message>
@@ -6064,8 +6292,20 @@
         <translation>Von der nächsten Schicht übernommen</translation>
     </message>
     <message>
+        <source>Tape and web that stand over</source>
+        <translation>Überstand von Band und Bahn</translation>
+    </message>
+    <message>
         <source>Tape both faces, and enter both_faces in the substrate's splice tape.</source>
         <translation>Beide Seiten kleben und both_faces beim Klebeband des Bedruckstoffs eingeben.</translation>
+    </message>
+    <message>
+        <source>Tape it</source>
+        <translation>Kleben</translation>
+    </message>
+    <message>
+        <source>Tape it and wrap it</source>
+        <translation>Ankleben und umwickeln</translation>
     </message>
     <message>
         <source>Taped on one face only, the other ply hangs on a release layer that is made to let go.</source>
@@ -6148,8 +6388,20 @@
         <translation>Der Zug ist an</translation>
     </message>
     <message>
+        <source>Tension of the zone %1, the last minute</source>
+        <translation>Zug der Zone %1, die letzte Minute</translation>
+    </message>
+    <message>
         <source>Tension per width by the plies' own tables</source>
         <translation>Zug je Breite nach den Tabellen der einzelnen Schichten</translation>
+    </message>
+    <message>
+        <source>Tension setting: %1</source>
+        <translation>Zugeinstellung: %1</translation>
+    </message>
+    <message>
+        <source>Tension: %1</source>
+        <translation>Zug: %1</translation>
     </message>
     <message>
         <source>The PIN is a straight run like 1234.</source>
@@ -6552,6 +6804,10 @@
         <translation>Der Zug des Auftrags, %1, reicht über das hinaus, was der Materialhersteller erlaubt: Er ist auf %2 begrenzt.</translation>
     </message>
     <message>
+        <source>The joint</source>
+        <translation>Die Klebestelle</translation>
+    </message>
+    <message>
         <source>The joint bears less than the web.</source>
         <translation>Die Klebestelle trägt weniger als die Bahn.</translation>
     </message>
@@ -6638,6 +6894,14 @@
     <message>
         <source>The lift is not down yet.</source>
         <translation>Der Rollenlift ist noch nicht unten.</translation>
+    </message>
+    <message>
+        <source>The lift, downwards</source>
+        <translation>Der Lift, abwärts</translation>
+    </message>
+    <message>
+        <source>The lift, upwards</source>
+        <translation>Der Lift, aufwärts</translation>
     </message>
     <message>
         <source>The limits of %1 are not of its kind: they do not hold.</source>
@@ -6816,6 +7080,14 @@
         <translation>Die schmalste Bahn, die sie fährt.</translation>
     </message>
     <message>
+        <source>The new roll</source>
+        <translation>Die neue Rolle</translation>
+    </message>
+    <message>
+        <source>The new web</source>
+        <translation>Die neue Bahn</translation>
+    </message>
+    <message>
         <source>The new web does not lie on the table.</source>
         <translation>Die neue Bahn liegt nicht auf dem Tisch.</translation>
     </message>
@@ -6850,6 +7122,10 @@
     <message>
         <source>The number of splices is not a whole number.</source>
         <translation>Die Anzahl der Klebestellen ist keine ganze Zahl.</translation>
+    </message>
+    <message>
+        <source>The outer wraps</source>
+        <translation>Die Außenlagen</translation>
     </message>
     <message>
         <source>The parts are all alike, so nothing can be told apart.</source>
@@ -7104,6 +7380,10 @@
         <translation>Die Rolle springt hoch: %1 ist viel mehr, als sie wiegt.</translation>
     </message>
     <message>
+        <source>The roll on its shaft</source>
+        <translation>Die Rolle auf ihrer Welle</translation>
+    </message>
+    <message>
         <source>The roll or its core is crushed.</source>
         <translation>Die Rolle oder ihre Hülse ist gequetscht.</translation>
     </message>
@@ -7210,6 +7490,10 @@
     <message>
         <source>The same torque on a larger roll pulls less: that is why it is raised.</source>
         <translation>Dasselbe Drehmoment zieht an einer größeren Rolle weniger: Darum wird es erhöht.</translation>
+    </message>
+    <message>
+        <source>The scenario wants the %1 %2, which is known neither here nor among what comes with the program.</source>
+        <translation>Die Aufgabe braucht %1 %2; das ist weder hier bekannt noch bei dem, was mit dem Programm kommt.</translation>
     </message>
     <message>
         <source>The seal of run %1 is gone.</source>
@@ -7484,6 +7768,14 @@
         <translation>Die Bahn von %1 nach %2 würde durch Walze %3 laufen.</translation>
     </message>
     <message>
+        <source>The web guide, by itself</source>
+        <translation>Der Bahnlaufregler, von selbst</translation>
+    </message>
+    <message>
+        <source>The web guide, to its middle</source>
+        <translation>Der Bahnlaufregler, zur Mitte</translation>
+    </message>
+    <message>
         <source>The web hangs behind %1.</source>
         <translation>Die Bahn hängt hinter %1 durch.</translation>
     </message>
@@ -7548,6 +7840,10 @@
         <translation>Die Bahn würde %2 um Walze %1 laufen: Deren Drehrichtung ist wohl falsch.</translation>
     </message>
     <message>
+        <source>The web, onto the rewind's core</source>
+        <translation>Die Bahn, auf die Hülse der Aufwicklung</translation>
+    </message>
+    <message>
         <source>The webs are not clamped.</source>
         <translation>Die Bahnen sind nicht geklemmt.</translation>
     </message>
@@ -7566,6 +7862,10 @@
     <message>
         <source>The width that the sensor sees.</source>
         <translation>Die Breite, die der Sensor sieht.</translation>
+    </message>
+    <message>
+        <source>The window goes from %1 to %2.</source>
+        <translation>Das Fenster geht von %1 bis %2.</translation>
     </message>
     <message>
         <source>The window is %1 to %2.</source>
@@ -8100,6 +8400,10 @@
         <translation>Zeit des Probelaufs im Leerlauf</translation>
     </message>
     <message>
+        <source>Time stands still: something happened.</source>
+        <translation>Die Zeit steht still: Es ist etwas geschehen.</translation>
+    </message>
+    <message>
         <source>Time to standstill after an emergency stop</source>
         <translation>Zeit bis zum Stillstand nach einem Not-Halt</translation>
     </message>
@@ -8142,6 +8446,10 @@
     <message>
         <source>To go on from it, restore it under the name of the logbook that was lost.</source>
         <translation>Um daraus fortzusetzen, unter dem Namen des verlorenen Protokollbuchs wiederherstellen.</translation>
+    </message>
+    <message>
+        <source>To the middle</source>
+        <translation>Zur Mitte</translation>
     </message>
     <message>
         <source>Told from sealed runs</source>
@@ -8194,6 +8502,10 @@
     <message>
         <source>Trim it flush: a tail sticks to the first roller it meets.</source>
         <translation>Bündig abschneiden: Ein überstehendes Ende klebt an der ersten Walze, auf die es trifft.</translation>
+    </message>
+    <message>
+        <source>Trim them</source>
+        <translation>Abschneiden</translation>
     </message>
     <message>
         <source>Trust the document, not the row. Restore the logbook from a backup.</source>
@@ -8302,6 +8614,10 @@
     <message>
         <source>Type what is to be another; what is left empty stays as it is.</source>
         <translation>Eintippen, was anders sein soll; was leer bleibt, bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>Under</source>
+        <translation>Von unten</translation>
     </message>
     <message>
         <source>Up to seal %1 this logbook is not the one that the sheet was printed from.</source>
@@ -9504,6 +9820,38 @@
         <translation>Antworten von: %1</translation>
     </message>
     <message>
+        <source>are closed</source>
+        <translation>sind geschlossen</translation>
+    </message>
+    <message>
+        <source>are cut</source>
+        <translation>sind geschnitten</translation>
+    </message>
+    <message>
+        <source>are not cut together</source>
+        <translation>sind nicht zusammen geschnitten</translation>
+    </message>
+    <message>
+        <source>are not trimmed</source>
+        <translation>sind nicht abgeschnitten</translation>
+    </message>
+    <message>
+        <source>are off</source>
+        <translation>sind ab</translation>
+    </message>
+    <message>
+        <source>are on the roll</source>
+        <translation>sind auf der Rolle</translation>
+    </message>
+    <message>
+        <source>are open</source>
+        <translation>sind offen</translation>
+    </message>
+    <message>
+        <source>are trimmed</source>
+        <translation>sind abgeschnitten</translation>
+    </message>
+    <message>
         <source>area of one piston</source>
         <translation>Fläche eines Kolbens</translation>
     </message>
@@ -10100,6 +10448,10 @@
         <translation>übergeben</translation>
     </message>
     <message>
+        <source>has no air</source>
+        <translation>hat keine Luft</translation>
+    </message>
+    <message>
         <source>held by %1</source>
         <translation>gehalten von %1</translation>
     </message>
@@ -10204,6 +10556,110 @@
         <translation>unterbrochen, nicht beendet</translation>
     </message>
     <message>
+        <source>is at the press</source>
+        <translation>ist an der Maschine</translation>
+    </message>
+    <message>
+        <source>is calibrated</source>
+        <translation>ist kalibriert</translation>
+    </message>
+    <message>
+        <source>is closed</source>
+        <translation>ist geschlossen</translation>
+    </message>
+    <message>
+        <source>is held</source>
+        <translation>wird gehalten</translation>
+    </message>
+    <message>
+        <source>is hung</source>
+        <translation>hängt</translation>
+    </message>
+    <message>
+        <source>is inflated</source>
+        <translation>ist aufgeblasen</translation>
+    </message>
+    <message>
+        <source>is latched</source>
+        <translation>ist eingerastet</translation>
+    </message>
+    <message>
+        <source>is let go</source>
+        <translation>ist losgelassen</translation>
+    </message>
+    <message>
+        <source>is not calibrated</source>
+        <translation>ist nicht kalibriert</translation>
+    </message>
+    <message>
+        <source>is not held</source>
+        <translation>wird nicht gehalten</translation>
+    </message>
+    <message>
+        <source>is not hung</source>
+        <translation>hängt nicht</translation>
+    </message>
+    <message>
+        <source>is not on the core</source>
+        <translation>ist nicht auf der Hülse</translation>
+    </message>
+    <message>
+        <source>is not reset</source>
+        <translation>ist nicht rückgesetzt</translation>
+    </message>
+    <message>
+        <source>is not taped</source>
+        <translation>ist nicht geklebt</translation>
+    </message>
+    <message>
+        <source>is not there</source>
+        <translation>ist nicht da</translation>
+    </message>
+    <message>
+        <source>is off</source>
+        <translation>ist aus</translation>
+    </message>
+    <message>
+        <source>is on the core</source>
+        <translation>ist auf der Hülse</translation>
+    </message>
+    <message>
+        <source>is on the floor</source>
+        <translation>steht am Boden</translation>
+    </message>
+    <message>
+        <source>is on the roll</source>
+        <translation>ist auf der Rolle</translation>
+    </message>
+    <message>
+        <source>is open</source>
+        <translation>ist offen</translation>
+    </message>
+    <message>
+        <source>is open over the web</source>
+        <translation>ist offen über der Bahn</translation>
+    </message>
+    <message>
+        <source>is parked</source>
+        <translation>ist geparkt</translation>
+    </message>
+    <message>
+        <source>is released</source>
+        <translation>ist entriegelt</translation>
+    </message>
+    <message>
+        <source>is rising</source>
+        <translation>steigt</translation>
+    </message>
+    <message>
+        <source>is shut</source>
+        <translation>ist abgesperrt</translation>
+    </message>
+    <message>
+        <source>is taped</source>
+        <translation>ist geklebt</translation>
+    </message>
+    <message>
         <source>it can be read to %1 either way, and the limit is closer than that</source>
         <translation>es lässt sich auf %1 je Richtung ablesen, und die Grenze ist näher</translation>
     </message>
@@ -10302,6 +10758,14 @@
     <message>
         <source>length on the roll</source>
         <translation>Länge auf der Rolle</translation>
+    </message>
+    <message>
+        <source>lies on the table</source>
+        <translation>liegt auf dem Tisch</translation>
+    </message>
+    <message>
+        <source>lies there</source>
+        <translation>liegt dort</translation>
     </message>
     <message>
         <source>lift pressure over the figure at which it should have moved, at most</source>
@@ -11172,6 +11636,10 @@
         <translation>Abschnitt neu gemacht</translation>
     </message>
     <message>
+        <source>stands still</source>
+        <translation>steht still</translation>
+    </message>
+    <message>
         <source>stated</source>
         <translation>angegeben</translation>
     </message>
@@ -11724,6 +12192,18 @@
         <translation>Wandung einer Hülse, die niemand gemessen hat, höchstens</translation>
     </message>
     <message>
+        <source>was not started</source>
+        <translation>wurde nicht gestartet</translation>
+    </message>
+    <message>
+        <source>was reset</source>
+        <translation>ist rückgesetzt</translation>
+    </message>
+    <message>
+        <source>was started</source>
+        <translation>wurde gestartet</translation>
+    </message>
+    <message>
         <source>waste</source>
         <translation>Abfall</translation>
     </message>
@@ -11979,12 +12459,44 @@
         <translation>Bedienseite: ← Bahn läuft nach links</translation>
     </message>
     <message>
+        <source>Guards stand open at: %1.</source>
+        <translation>Schutz ist offen an: %1.</translation>
+    </message>
+    <message>
         <source>The profile has no roller positions to draw.</source>
         <translation>Das Profil hat keine Walzenlagen zum Zeichnen.</translation>
     </message>
     <message>
+        <source>The web has an end behind: %1.</source>
+        <translation>Die Bahn hat ein Ende hinter: %1.</translation>
+    </message>
+    <message>
+        <source>The web is slack behind: %1.</source>
+        <translation>Die Bahn ist lose hinter: %1.</translation>
+    </message>
+    <message>
         <source>here</source>
         <translation>hier</translation>
+    </message>
+    <message>
+        <source>not hung yet</source>
+        <translation>hängt noch nicht</translation>
+    </message>
+    <message>
+        <source>on the lift</source>
+        <translation>auf dem Lift</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>parted</source>
+        <translation>getrennt</translation>
+    </message>
+    <message>
+        <source>slack</source>
+        <translation>lose</translation>
     </message>
 </context>
 <context>
@@ -12706,6 +13218,61 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ChooseLesson</name>
+    <message>
+        <source>%1 · job %2, %3 · roll %4</source>
+        <translation>%1 · Auftrag %2, %3 · Rolle %4</translation>
+    </message>
+    <message>
+        <source>&amp;Begin to practise</source>
+        <translation>Übung &amp;beginnen</translation>
+    </message>
+    <message>
+        <source>A press that answers as a real one does. It may not be as its papers say: look, as you would there.</source>
+        <translation>Eine Maschine, die antwortet wie eine echte. Sie ist vielleicht nicht, wie ihre Papiere sagen: hinsehen wie dort.</translation>
+    </message>
+    <message>
+        <source>Another &amp;file…</source>
+        <translation>Andere &amp;Datei…</translation>
+    </message>
+    <message>
+        <source>Another scenario</source>
+        <translation>Andere Aufgabe</translation>
+    </message>
+    <message>
+        <source>Number of the &amp;chances: the same number, the same chances</source>
+        <translation>Nummer der &amp;Zufälle: dieselbe Nummer, dieselben Zufälle</translation>
+    </message>
+    <message>
+        <source>Number of the chances</source>
+        <translation>Nummer der Zufälle</translation>
+    </message>
+    <message>
+        <source>Scenarios</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Scenarios (*.toml)</source>
+        <translation>Aufgaben (*.toml)</translation>
+    </message>
+    <message>
+        <source>Sign in first: a lesson belongs to somebody.</source>
+        <translation>Erst anmelden: Eine Übung gehört jemandem.</translation>
+    </message>
+    <message>
+        <source>There is no scenario here: open a file that holds one.</source>
+        <translation>Hier ist keine Aufgabe: eine Datei öffnen, in der eine steht.</translation>
+    </message>
+    <message>
+        <source>This scenario is about the press that this PC last had a run on. Nothing on this page is that press: what you do here does nothing there.</source>
+        <translation>Diese Aufgabe handelt von der Maschine, an der dieser PC zuletzt einen Durchgang hatte. Nichts auf dieser Seite ist diese Maschine: Was hier getan wird, tut dort nichts.</translation>
+    </message>
+    <message>
+        <source>What do you want to practise?</source>
+        <translation>Was soll geübt werden?</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ChoosePage</name>
     <message>
         <source>%1 chooses PIN and passphrase</source>
@@ -13313,6 +13880,95 @@
     </message>
 </context>
 <context>
+    <name>taut::app::Gauges</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Air supply</source>
+        <translation>Luftversorgung</translation>
+    </message>
+    <message>
+        <source>Reads: %1</source>
+        <translation>Zeigt: %1</translation>
+    </message>
+    <message>
+        <source>Rewind roll</source>
+        <translation>Aufgewickelt</translation>
+    </message>
+    <message>
+        <source>Set: %1</source>
+        <translation>Ein: %1</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Unwind roll</source>
+        <translation>Abwickelrolle</translation>
+    </message>
+    <message>
+        <source>not hung</source>
+        <translation>hängt nicht</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>nicht ein</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::HandPanel</name>
+    <message>
+        <source>Panel</source>
+        <translation>Bedienpult</translation>
+    </message>
+    <message>
+        <source>Rewind</source>
+        <translation>Aufwicklung</translation>
+    </message>
+    <message>
+        <source>Splice table</source>
+        <translation>Klebetisch</translation>
+    </message>
+    <message>
+        <source>Stations</source>
+        <translation>Druckwerke</translation>
+    </message>
+    <message>
+        <source>Unwind</source>
+        <translation>Abwicklung</translation>
+    </message>
+    <message>
+        <source>Web guide</source>
+        <translation>Bahnlaufregler</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::HandleRow</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: to what</source>
+        <translation>%1: worauf</translation>
+    </message>
+    <message>
+        <source>Once more: the pretend press moves</source>
+        <translation>Noch einmal: Die Scheinmaschine läuft</translation>
+    </message>
+    <message>
+        <source>is set to %1</source>
+        <translation>steht auf %1</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::HeldStops</name>
     <message>
         <source>%1 holds: %2</source>
@@ -13752,6 +14408,65 @@
     </message>
 </context>
 <context>
+    <name>taut::app::LivePage</name>
+    <message>
+        <source>&amp;End the lesson</source>
+        <translation>Übung b&amp;eenden</translation>
+    </message>
+    <message>
+        <source>&amp;To the practice press</source>
+        <translation>&amp;Zur Übungsmaschine</translation>
+    </message>
+    <message>
+        <source>&amp;To the procedure</source>
+        <translation>&amp;Zum Ablauf</translation>
+    </message>
+    <message>
+        <source>A quarter of real time</source>
+        <translation>Ein Viertel der echten Zeit</translation>
+    </message>
+    <message>
+        <source>As fast as it goes</source>
+        <translation>So schnell es geht</translation>
+    </message>
+    <message>
+        <source>At the practice press: %1</source>
+        <translation>An der Übungsmaschine: %1</translation>
+    </message>
+    <message>
+        <source>Charts</source>
+        <translation>Kurven</translation>
+    </message>
+    <message>
+        <source>Fastest</source>
+        <translation>Schnell</translation>
+    </message>
+    <message>
+        <source>Four times as fast</source>
+        <translation>Viermal so schnell</translation>
+    </message>
+    <message>
+        <source>In practice everybody signs with the passphrase "%1" and the PIN %2.</source>
+        <translation>Beim Üben zeichnen alle mit der Passphrase „%1“ und der PIN %2.</translation>
+    </message>
+    <message>
+        <source>Real time</source>
+        <translation>Echte Zeit</translation>
+    </message>
+    <message>
+        <source>Stopped</source>
+        <translation>Steht</translation>
+    </message>
+    <message>
+        <source>This PC does not keep up: time goes more slowly.</source>
+        <translation>Dieser PC kommt nicht nach: Die Zeit läuft langsamer.</translation>
+    </message>
+    <message>
+        <source>Time stands still</source>
+        <translation>Die Zeit steht still</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::LogbookCard</name>
     <message>
         <source>%1 holds every seal of the logbook: %2.</source>
@@ -13993,6 +14708,14 @@
         <translation>Anderes Protokollbuch öffnen</translation>
     </message>
     <message>
+        <source>Practice</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Practice: a press that answers as a real one does, and nothing of it counts.</source>
+        <translation>Üben: eine Maschine, die antwortet wie eine echte, und nichts davon zählt.</translation>
+    </message>
+    <message>
         <source>Run</source>
         <translation>Durchgang</translation>
     </message>
@@ -14031,6 +14754,10 @@
     <message>
         <source>Text %1 %</source>
         <translation>Text %1 %</translation>
+    </message>
+    <message>
+        <source>The sheet</source>
+        <translation>Das Blatt</translation>
     </message>
     <message>
         <source>The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up.</source>
@@ -14340,6 +15067,43 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>This screen moves nothing and stops nothing.</source>
         <translation>Dieser Bildschirm bewegt nichts und stoppt nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::PracticeBand</name>
+    <message>
+        <source>Nothing here moves or stops a machine. In an emergency use the press.</source>
+        <translation>Nichts hier bewegt oder stoppt eine Maschine. Im Notfall gilt die Maschine selbst.</translation>
+    </message>
+    <message>
+        <source>PRACTICE</source>
+        <translation>ÜBUNG</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::PracticePage</name>
+    <message>
+        <source>&amp;Back to the lesson</source>
+        <translation>&amp;Zurück zur Übung</translation>
+    </message>
+    <message>
+        <source>Run %1 is open at this PC, on a real press, and nobody is to mistake one for the other. Sign it off or abandon it; then the practice press opens.</source>
+        <translation>Durchgang %1 ist an diesem PC offen, an einer echten Maschine, und niemand soll das eine für das andere halten. Abzeichnen oder abbrechen; dann öffnet die Übungsmaschine.</translation>
+    </message>
+    <message>
+        <source>The practice press is closed</source>
+        <translation>Die Übungsmaschine ist zu</translation>
+    </message>
+    <message>
+        <source>To the &amp;run</source>
+        <translation>Zum &amp;Durchgang</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::PressPicture</name>
+    <message>
+        <source>The practice press</source>
+        <translation>Die Übungsmaschine</translation>
     </message>
 </context>
 <context>
@@ -15083,6 +15847,13 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     </message>
 </context>
 <context>
+    <name>taut::app::Session</name>
+    <message>
+        <source>Supervisor of the practice press</source>
+        <translation>Aufsicht der Übungsmaschine</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::SetupPage</name>
     <message>
         <source>%1 minutes</source>
@@ -15599,6 +16370,13 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>done</source>
         <translation>erledigt</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::StripCharts</name>
+    <message>
+        <source>The press itself does not show all of this.</source>
+        <translation>Die Maschine selbst zeigt das nicht alles.</translation>
     </message>
 </context>
 <context>
@@ -16121,6 +16899,33 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>to %1</source>
         <translation>bis %1</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::WhatHappened</name>
+    <message>
+        <source>Begin again, the same</source>
+        <translation>Noch einmal, ebenso</translation>
+    </message>
+    <message>
+        <source>Begin again, with other chances</source>
+        <translation>Noch einmal, mit anderen Zufällen</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>It came to that because:</source>
+        <translation>Dazu kam es, weil:</translation>
+    </message>
+    <message>
+        <source>The step that guards against it: %1</source>
+        <translation>Der Schritt, der davor schützt: %1</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschehen ist</translation>
     </message>
 </context>
 <context>

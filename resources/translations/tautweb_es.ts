@@ -1492,6 +1492,10 @@
         <translation>Un paro mantenido pertenece a alguien, y no se indicó ningún nombre.</translation>
     </message>
     <message>
+        <source>A lesson is begun in a practice logbook alone.</source>
+        <translation>Un ejercicio solo se empieza en un libro de prácticas.</translation>
+    </message>
+    <message>
         <source>A line needs two pulls or more, at settings well apart.</source>
         <translation>Una recta necesita dos tirones o más, con ajustes bien separados.</translation>
     </message>
@@ -1554,6 +1558,10 @@
     <message>
         <source>A quotation mark stands right behind a word or a number.</source>
         <translation>Hay una comilla justo detrás de una palabra o un número.</translation>
+    </message>
+    <message>
+        <source>A rag, on the dryer of station %1</source>
+        <translation>Un trapo, sobre el secador de la estación %1</translation>
     </message>
     <message>
         <source>A reading without a target cannot be judged.</source>
@@ -1638,6 +1646,10 @@
     <message>
         <source>A stop is still held by %1.</source>
         <translation>%1 mantiene todavía un paro.</translation>
+    </message>
+    <message>
+        <source>A stop that you hold</source>
+        <translation>Un paro que usted mantiene</translation>
     </message>
     <message>
         <source>A stored event is no JSON object.</source>
@@ -1762,6 +1774,18 @@
     <message>
         <source>Air in the unwind shaft</source>
         <translation>Aire en el eje del desbobinador</translation>
+    </message>
+    <message>
+        <source>Air of the roll lift</source>
+        <translation>Aire del elevador de bobinas</translation>
+    </message>
+    <message>
+        <source>Air of the shaft: %1</source>
+        <translation>Aire del eje: %1</translation>
+    </message>
+    <message>
+        <source>Air of the unwind's shaft</source>
+        <translation>Aire del eje del desbobinador</translation>
     </message>
     <message>
         <source>Air supply at the press</source>
@@ -1910,6 +1934,10 @@
     <message>
         <source>At %1 across this part-used roll would hold %2; full it held %3.</source>
         <translation>Con %1 de diámetro, esta bobina empezada tendría %2; llena tenía %3.</translation>
+    </message>
+    <message>
+        <source>At %1 now %2.</source>
+        <translation>En %1 ahora %2.</translation>
     </message>
     <message>
         <source>At 1 the usual scatter just fills the window, below 1 it does not fit; 1.33 and more is what is commonly asked for. Cpk and Ppk are smaller where the centre is not in the middle.</source>
@@ -2088,8 +2116,16 @@
         <translation>Hoja de ajuste en blanco: escriba las lecturas e introdúzcalas después como transcripción</translation>
     </message>
     <message>
+        <source>Both ends</source>
+        <translation>Los dos extremos</translation>
+    </message>
+    <message>
         <source>Both webs are clamped</source>
         <translation>Ambas bandas están sujetas con las prensas</translation>
+    </message>
+    <message>
+        <source>Bring it to the shaft</source>
+        <translation>Llevarla al eje</translation>
     </message>
     <message>
         <source>By net mass, length and width on its tag the roll is of %1; the material has %2.</source>
@@ -2448,6 +2484,10 @@
         <translation>Elija una preparación.</translation>
     </message>
     <message>
+        <source>Choose a scenario and begin.</source>
+        <translation>Elija un ejercicio y empiece.</translation>
+    </message>
+    <message>
         <source>Choose a stage of this run.</source>
         <translation>Elija una etapa de esta preparación.</translation>
     </message>
@@ -2572,6 +2612,14 @@
         <translation>Elija su nombre y escriba su PIN.</translation>
     </message>
     <message>
+        <source>Clamp both webs</source>
+        <translation>Sujetar las dos bandas</translation>
+    </message>
+    <message>
+        <source>Clamps of the splice table</source>
+        <translation>Mordazas de la mesa de empalme</translation>
+    </message>
+    <message>
         <source>Class of the crawl movement</source>
         <translation>Clase del movimiento en marcha lenta</translation>
     </message>
@@ -2582,6 +2630,10 @@
     <message>
         <source>Clear of both stops, moving freely, resting about the middle.</source>
         <translation>Separado de ambos topes, con movimiento libre, en reposo más o menos en el centro.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Close it, with nobody inside.</source>
@@ -2614,6 +2666,10 @@
     <message>
         <source>Compare the newest printed sheet with what was restored: its anchor says how many seals there were.</source>
         <translation>Compare la hoja impresa más reciente con lo restaurado: su ancla dice cuántos sellos había.</translation>
+    </message>
+    <message>
+        <source>Compressed air</source>
+        <translation>Aire comprimido</translation>
     </message>
     <message>
         <source>Control limits stand three sigma from the centre. Centre and sigma are reckoned from all readings of a phase: sigma is their mean difference to the one before, over 1.128 (NIST/SEMATECH handbook, 6.3.2.2).</source>
@@ -2690,6 +2746,10 @@
     <message>
         <source>Cut out of square across the web</source>
         <translation>Corte fuera de escuadra a lo ancho de la banda</translation>
+    </message>
+    <message>
+        <source>Cut them together</source>
+        <translation>Cortarlos juntos</translation>
     </message>
     <message>
         <source>D2, as near as can be set</source>
@@ -2826,6 +2886,10 @@
     <message>
         <source>Drive-side sensor from the frame</source>
         <translation>Sensor del lado transmisión desde el bastidor</translation>
+    </message>
+    <message>
+        <source>Dryer of station %1</source>
+        <translation>Secador de la estación %1</translation>
     </message>
     <message>
         <source>Due</source>
@@ -3220,6 +3284,10 @@
         <translation>Dele el número que sigue al de la última edición.</translation>
     </message>
     <message>
+        <source>Give it up</source>
+        <translation>Levantarlo</translation>
+    </message>
+    <message>
         <source>Give roller %1 a diameter above zero. The unwind and the rewinds take theirs from the roll.</source>
         <translation>Dé al rodillo %1 un diámetro mayor que cero. El desbobinador y los rebobinadores toman el suyo de la bobina.</translation>
     </message>
@@ -3480,6 +3548,10 @@
         <translation>Aquí la tensión sale de su margen si nadie toca el ajuste; vea la tabla de ajustes.</translation>
     </message>
     <message>
+        <source>Hold it</source>
+        <translation>Mantenerlo</translation>
+    </message>
+    <message>
         <source>Hold it against the torque on the roll: what is missing comes out as slack.</source>
         <translation>Compárelo con el par en la bobina: lo que falta sale como banda floja.</translation>
     </message>
@@ -3682,6 +3754,10 @@
     <message>
         <source>Inertia of the roll</source>
         <translation>Inercia de la bobina</translation>
+    </message>
+    <message>
+        <source>Inflate</source>
+        <translation>Inflar</translation>
     </message>
     <message>
         <source>Inner diameter of the finished rolls' cores.</source>
@@ -3936,6 +4012,14 @@
         <translation>Último hecho</translation>
     </message>
     <message>
+        <source>Lay it there</source>
+        <translation>Dejarlo allí</translation>
+    </message>
+    <message>
+        <source>Lead it to the table</source>
+        <translation>Llevarla a la mesa</translation>
+    </message>
+    <message>
         <source>Lead the web %1: %2.</source>
         <translation>Lleve la banda %1: %2.</translation>
     </message>
@@ -4000,6 +4084,10 @@
         <translation>Que lo selle un operador.</translation>
     </message>
     <message>
+        <source>Let go</source>
+        <translation>Soltar</translation>
+    </message>
+    <message>
         <source>Let it lie in the press room as long as the sheet says. If it has to run, watch tension and register, and set them again when it is warm.</source>
         <translation>Déjela en la sala de máquinas el tiempo que dice la hoja. Si tiene que correr, vigile tensión y registro, y ajústelos de nuevo cuando esté templada.</translation>
     </message>
@@ -4018,6 +4106,10 @@
     <message>
         <source>Let somebody do it whose role allows it.</source>
         <translation>Que lo haga alguien cuyo rol lo permita.</translation>
+    </message>
+    <message>
+        <source>Let the air out</source>
+        <translation>Soltar el aire</translation>
     </message>
     <message>
         <source>Let them change places in the text of the file.</source>
@@ -4148,6 +4240,10 @@
         <translation>Mire el conjunto y cada capa, y corrija la cifra que esté mal.</translation>
     </message>
     <message>
+        <source>Look at what happened, then go on.</source>
+        <translation>Mire qué ha pasado y siga.</translation>
+    </message>
+    <message>
         <source>Look at what was measured, at the unit and at the decimal point, and type the value again.</source>
         <translation>Mire qué se midió, la unidad y el punto decimal, y escriba el valor de nuevo.</translation>
     </message>
@@ -4228,8 +4324,16 @@
         <translation>Con poco aire, frenos, nips y ejes se sueltan cuando los necesita.</translation>
     </message>
     <message>
+        <source>Lower it clear</source>
+        <translation>Bajarlo hasta librar</translation>
+    </message>
+    <message>
         <source>Lower quartile</source>
         <translation>Cuartil inferior</translation>
+    </message>
+    <message>
+        <source>Main disconnect</source>
+        <translation>Seccionador principal</translation>
     </message>
     <message>
         <source>Make it two steps: hands out and the stop given up, then the movement.</source>
@@ -4420,6 +4524,14 @@
         <translation>Muévalo al primer tercio del tramo, tan cerca del guiador como se pueda.</translation>
     </message>
     <message>
+        <source>Move slowly</source>
+        <translation>Mover despacio</translation>
+    </message>
+    <message>
+        <source>Move slowly, as long as it is held</source>
+        <translation>Mover despacio mientras se mantiene</translation>
+    </message>
+    <message>
         <source>Move the call to the end of its stage.</source>
         <translation>Mueva la declaración de cierre al final de su etapa.</translation>
     </message>
@@ -4480,6 +4592,10 @@
         <translation>Nueve puntos seguidos están a un lado del centro.</translation>
     </message>
     <message>
+        <source>Nip on %1</source>
+        <translation>Nip en %1</translation>
+    </message>
+    <message>
         <source>No control of this press has the role %1: its label is never shown.</source>
         <translation>Ningún mando de esta máquina tiene el rol %1: su rótulo no se muestra nunca.</translation>
     </message>
@@ -4502,6 +4618,10 @@
     <message>
         <source>No edition of press, job, substrate or procedure was sealed around then: look at the press itself.</source>
         <translation>Por entonces no se selló ninguna edición de máquina, trabajo, sustrato ni procedimiento: mire la propia máquina.</translation>
+    </message>
+    <message>
+        <source>No lesson is going on.</source>
+        <translation>No hay ningún ejercicio en curso.</translation>
     </message>
     <message>
         <source>No logbook can be kept where %1 would lie: two programs could write in it at once. The system says: %2.</source>
@@ -4764,6 +4884,10 @@
         <translation>Aviso: %1</translation>
     </message>
     <message>
+        <source>Now %1.</source>
+        <translation>Ahora %1.</translation>
+    </message>
+    <message>
         <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
         <translation>De un embrague deslizante: cuánto más rápida es su entrada que el núcleo vacío, como proporción.</translation>
     </message>
@@ -4900,8 +5024,16 @@
         <translation>Solo la lectura de un valor de proceso puede aceptarse fuera de su margen.</translation>
     </message>
     <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
         <source>Open each run and look through its sheet first.</source>
         <translation>Abra antes cada preparación y repase su hoja.</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Abrirlo</translation>
     </message>
     <message>
         <source>Open it again; a supervisor can look up who is enrolled.</source>
@@ -4930,6 +5062,14 @@
     <message>
         <source>Open the logbook with the program that wrote it.</source>
         <translation>Abra el libro de registro con el programa que lo escribió.</translation>
+    </message>
+    <message>
+        <source>Open the practice press.</source>
+        <translation>Abra la máquina de prácticas.</translation>
+    </message>
+    <message>
+        <source>Open them</source>
+        <translation>Abrirlas</translation>
     </message>
     <message>
         <source>Operator</source>
@@ -4968,8 +5108,20 @@
         <translation>Fuera al principio, por paso</translation>
     </message>
     <message>
+        <source>Over the top</source>
+        <translation>Por encima</translation>
+    </message>
+    <message>
+        <source>PRACTICE: nothing of this happened on a press</source>
+        <translation>PRÁCTICA: nada de esto ocurrió en una máquina</translation>
+    </message>
+    <message>
         <source>PRESS WITHDRAWN: out of use until it is given back</source>
         <translation>MÁQUINA RETIRADA DEL SERVICIO: no se usa hasta que se devuelva al servicio</translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation>Aparcarlo</translation>
     </message>
     <message>
         <source>Part of the torque goes into the roll itself. Below the limit the wraps wind soft: speed up more slowly.</source>
@@ -5008,6 +5160,10 @@
         <translation>Diámetro primitivo por diente.</translation>
     </message>
     <message>
+        <source>Place and calibrate</source>
+        <translation>Colocar y calibrar</translation>
+    </message>
+    <message>
         <source>Plan %1 rolls, or take a longer one.</source>
         <translation>Prevea %1 bobinas, o tome una más larga.</translation>
     </message>
@@ -5034,6 +5190,18 @@
     <message>
         <source>Presses of the inch control to draw it through</source>
         <translation>Pulsaciones del mando a impulsos para pasarla tirando</translation>
+    </message>
+    <message>
+        <source>Pretend emergency stop: %1</source>
+        <translation>Paro de emergencia simulado: %1</translation>
+    </message>
+    <message>
+        <source>Pretend to press it</source>
+        <translation>Simular pulsarlo</translation>
+    </message>
+    <message>
+        <source>Pretend to stop</source>
+        <translation>Simular parar</translation>
     </message>
     <message>
         <source>Procedure</source>
@@ -5110,6 +5278,10 @@
     <message>
         <source>Raise it from below. It grows with the roll; see the schedule.</source>
         <translation>Súbalo desde abajo. Crece con la bobina; vea la tabla de ajustes.</translation>
+    </message>
+    <message>
+        <source>Raise the roll</source>
+        <translation>Subir la bobina</translation>
     </message>
     <message>
         <source>Ratio</source>
@@ -5196,8 +5368,20 @@
         <translation>Referencia</translation>
     </message>
     <message>
+        <source>Release</source>
+        <translation>Desenclavar</translation>
+    </message>
+    <message>
         <source>Repeat</source>
         <translation>Desarrollo</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Rearmar</translation>
+    </message>
+    <message>
+        <source>Reset after a stop</source>
+        <translation>Rearme tras un paro</translation>
     </message>
     <message>
         <source>Restore once more and name a whole copy from which the people's PINs and keys are taken, or keep this one for reading and begin a new logbook.</source>
@@ -5238,6 +5422,10 @@
     <message>
         <source>Roll centre from the frame</source>
         <translation>Centro de la bobina desde el bastidor</translation>
+    </message>
+    <message>
+        <source>Roll it onto the lift</source>
+        <translation>Rodarla al elevador</translation>
     </message>
     <message>
         <source>Roller %1 has no diameter that a web could run over: %2.</source>
@@ -5584,12 +5772,20 @@
         <translation>Sensor detrás del último rodillo del guiador</translation>
     </message>
     <message>
+        <source>Sensor of the web guide</source>
+        <translation>Sensor del guiador de banda</translation>
+    </message>
+    <message>
         <source>Sensor's reading with the edge where it belongs</source>
         <translation>Lectura del sensor con el borde donde debe estar</translation>
     </message>
     <message>
         <source>Sent back by %1, %2: %3</source>
         <translation>Devuelta por %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Ajustar</translation>
     </message>
     <message>
         <source>Set TAUTWEB_RESOURCES to that folder, or install the program again.</source>
@@ -5662,6 +5858,10 @@
     <message>
         <source>Shorten it, or make it two steps.</source>
         <translation>Acórtelo, o haga dos pasos.</translation>
+    </message>
+    <message>
+        <source>Shut</source>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Sideways step at the joint</source>
@@ -5844,6 +6044,14 @@
         <translation>Aún abiertas</translation>
     </message>
     <message>
+        <source>Stop from running</source>
+        <translation>Parar desde la marcha</translation>
+    </message>
+    <message>
+        <source>Stop raising</source>
+        <translation>Dejar de subir</translation>
+    </message>
+    <message>
         <source>Stored energy is let off or held</source>
         <translation>La energía acumulada está descargada o retenida</translation>
     </message>
@@ -5882,6 +6090,14 @@
     <message>
         <source>Switch it on.</source>
         <translation>Conéctela.</translation>
+    </message>
+    <message>
+        <source>Switch off</source>
+        <translation>Desconectar</translation>
+    </message>
+    <message>
+        <source>Switch on</source>
+        <translation>Conectar</translation>
     </message>
     <message>
         <source>T = 0 where M / R &lt; J a / R^2</source>
@@ -5958,6 +6174,14 @@
     <message>
         <source>Take done away, or make it a motion step.</source>
         <translation>Quite done, o haga de él un paso motion.</translation>
+    </message>
+    <message>
+        <source>Take it away</source>
+        <translation>Quitarlo</translation>
+    </message>
+    <message>
+        <source>Take it in behind the door Shop, or choose another scenario.</source>
+        <translation>Incorpórelo tras la puerta Taller, o elija otro ejercicio.</translation>
     </message>
     <message>
         <source>Take it out, or look up the list of those that there are.</source>
@@ -6052,6 +6276,10 @@
         <translation>Quite la palabra: lo que gira arrastra los guantes. Menciónelos donde la máquina está parada.</translation>
     </message>
     <message>
+        <source>Take them off</source>
+        <translation>Quitarlas</translation>
+    </message>
+    <message>
         <source>Take them out, or name a target as "tautweb targets" lists it.</source>
         <translation>Quítelos, o nombre un valor objetivo como lo lista "tautweb targets".</translation>
     </message>
@@ -6064,8 +6292,20 @@
         <translation>Asumida por el turno siguiente</translation>
     </message>
     <message>
+        <source>Tape and web that stand over</source>
+        <translation>Cinta y banda que sobresalen</translation>
+    </message>
+    <message>
         <source>Tape both faces, and enter both_faces in the substrate's splice tape.</source>
         <translation>Ponga cinta en ambas caras, e introduzca both_faces en la cinta de empalme del sustrato.</translation>
+    </message>
+    <message>
+        <source>Tape it</source>
+        <translation>Pegarla</translation>
+    </message>
+    <message>
+        <source>Tape it and wrap it</source>
+        <translation>Pegarla y dar vueltas</translation>
     </message>
     <message>
         <source>Taped on one face only, the other ply hangs on a release layer that is made to let go.</source>
@@ -6148,8 +6388,20 @@
         <translation>La tensión está puesta</translation>
     </message>
     <message>
+        <source>Tension of the zone %1, the last minute</source>
+        <translation>Tensión de la zona %1, el último minuto</translation>
+    </message>
+    <message>
         <source>Tension per width by the plies' own tables</source>
         <translation>Tensión por ancho según las tablas propias de las capas</translation>
+    </message>
+    <message>
+        <source>Tension setting: %1</source>
+        <translation>Ajuste de tensión: %1</translation>
+    </message>
+    <message>
+        <source>Tension: %1</source>
+        <translation>Tensión: %1</translation>
     </message>
     <message>
         <source>The PIN is a straight run like 1234.</source>
@@ -6552,6 +6804,10 @@
         <translation>La tensión del trabajo, %1, rebasa lo que admite el fabricante del material: se rebaja a %2.</translation>
     </message>
     <message>
+        <source>The joint</source>
+        <translation>El empalme</translation>
+    </message>
+    <message>
         <source>The joint bears less than the web.</source>
         <translation>El empalme aguanta menos que la banda.</translation>
     </message>
@@ -6638,6 +6894,14 @@
     <message>
         <source>The lift is not down yet.</source>
         <translation>El elevador aún no está abajo.</translation>
+    </message>
+    <message>
+        <source>The lift, downwards</source>
+        <translation>El elevador, abajo</translation>
+    </message>
+    <message>
+        <source>The lift, upwards</source>
+        <translation>El elevador, arriba</translation>
     </message>
     <message>
         <source>The limits of %1 are not of its kind: they do not hold.</source>
@@ -6816,6 +7080,14 @@
         <translation>La banda más estrecha que admite.</translation>
     </message>
     <message>
+        <source>The new roll</source>
+        <translation>La bobina nueva</translation>
+    </message>
+    <message>
+        <source>The new web</source>
+        <translation>La banda nueva</translation>
+    </message>
+    <message>
         <source>The new web does not lie on the table.</source>
         <translation>La banda nueva no está sobre la mesa.</translation>
     </message>
@@ -6850,6 +7122,10 @@
     <message>
         <source>The number of splices is not a whole number.</source>
         <translation>El número de empalmes no es un número entero.</translation>
+    </message>
+    <message>
+        <source>The outer wraps</source>
+        <translation>Las vueltas exteriores</translation>
     </message>
     <message>
         <source>The parts are all alike, so nothing can be told apart.</source>
@@ -7104,6 +7380,10 @@
         <translation>La bobina salta: %1 es mucho más de lo que pesa.</translation>
     </message>
     <message>
+        <source>The roll on its shaft</source>
+        <translation>La bobina en su eje</translation>
+    </message>
+    <message>
         <source>The roll or its core is crushed.</source>
         <translation>La bobina o su núcleo está aplastado.</translation>
     </message>
@@ -7210,6 +7490,10 @@
     <message>
         <source>The same torque on a larger roll pulls less: that is why it is raised.</source>
         <translation>El mismo par en una bobina más grande tira menos: por eso se sube.</translation>
+    </message>
+    <message>
+        <source>The scenario wants the %1 %2, which is known neither here nor among what comes with the program.</source>
+        <translation>El ejercicio pide %1 %2, que no se conoce aquí ni entre lo que viene con el programa.</translation>
     </message>
     <message>
         <source>The seal of run %1 is gone.</source>
@@ -7484,6 +7768,14 @@
         <translation>La banda de %1 a %2 pasaría a través del rodillo %3.</translation>
     </message>
     <message>
+        <source>The web guide, by itself</source>
+        <translation>El guiador de banda, por sí solo</translation>
+    </message>
+    <message>
+        <source>The web guide, to its middle</source>
+        <translation>El guiador de banda, al centro</translation>
+    </message>
+    <message>
         <source>The web hangs behind %1.</source>
         <translation>La banda cuelga detrás de %1.</translation>
     </message>
@@ -7548,6 +7840,10 @@
         <translation>La banda daría %2 alrededor del rodillo %1: su giro probablemente está mal.</translation>
     </message>
     <message>
+        <source>The web, onto the rewind's core</source>
+        <translation>La banda, al núcleo del rebobinador</translation>
+    </message>
+    <message>
         <source>The webs are not clamped.</source>
         <translation>Las bandas no están fijadas con las pinzas.</translation>
     </message>
@@ -7566,6 +7862,10 @@
     <message>
         <source>The width that the sensor sees.</source>
         <translation>El ancho que ve el sensor.</translation>
+    </message>
+    <message>
+        <source>The window goes from %1 to %2.</source>
+        <translation>El margen va de %1 a %2.</translation>
     </message>
     <message>
         <source>The window is %1 to %2.</source>
@@ -8100,6 +8400,10 @@
         <translation>Tiempo de la marcha de prueba en vacío</translation>
     </message>
     <message>
+        <source>Time stands still: something happened.</source>
+        <translation>El tiempo está detenido: ha pasado algo.</translation>
+    </message>
+    <message>
         <source>Time to standstill after an emergency stop</source>
         <translation>Tiempo hasta pararse tras un paro de emergencia</translation>
     </message>
@@ -8142,6 +8446,10 @@
     <message>
         <source>To go on from it, restore it under the name of the logbook that was lost.</source>
         <translation>Para seguir desde él, restáurelo con el nombre del libro de registro que se perdió.</translation>
+    </message>
+    <message>
+        <source>To the middle</source>
+        <translation>Al centro</translation>
     </message>
     <message>
         <source>Told from sealed runs</source>
@@ -8194,6 +8502,10 @@
     <message>
         <source>Trim it flush: a tail sticks to the first roller it meets.</source>
         <translation>Recórtelo a ras: una cola se pega al primer rodillo que encuentra.</translation>
+    </message>
+    <message>
+        <source>Trim them</source>
+        <translation>Recortar</translation>
     </message>
     <message>
         <source>Trust the document, not the row. Restore the logbook from a backup.</source>
@@ -8302,6 +8614,10 @@
     <message>
         <source>Type what is to be another; what is left empty stays as it is.</source>
         <translation>Escriba lo que debe ser otro; lo que se deja vacío queda como está.</translation>
+    </message>
+    <message>
+        <source>Under</source>
+        <translation>Por debajo</translation>
     </message>
     <message>
         <source>Up to seal %1 this logbook is not the one that the sheet was printed from.</source>
@@ -9504,6 +9820,38 @@
         <translation>respuestas de: %1</translation>
     </message>
     <message>
+        <source>are closed</source>
+        <translation>están cerradas</translation>
+    </message>
+    <message>
+        <source>are cut</source>
+        <translation>están cortados</translation>
+    </message>
+    <message>
+        <source>are not cut together</source>
+        <translation>no están cortados juntos</translation>
+    </message>
+    <message>
+        <source>are not trimmed</source>
+        <translation>no están recortados</translation>
+    </message>
+    <message>
+        <source>are off</source>
+        <translation>están quitadas</translation>
+    </message>
+    <message>
+        <source>are on the roll</source>
+        <translation>están en la bobina</translation>
+    </message>
+    <message>
+        <source>are open</source>
+        <translation>están abiertas</translation>
+    </message>
+    <message>
+        <source>are trimmed</source>
+        <translation>están recortados</translation>
+    </message>
+    <message>
         <source>area of one piston</source>
         <translation>superficie de un pistón</translation>
     </message>
@@ -10100,6 +10448,10 @@
         <translation>entregada a otro</translation>
     </message>
     <message>
+        <source>has no air</source>
+        <translation>no tiene aire</translation>
+    </message>
+    <message>
         <source>held by %1</source>
         <translation>mantenido por %1</translation>
     </message>
@@ -10204,6 +10556,110 @@
         <translation>interrumpida, sin terminar</translation>
     </message>
     <message>
+        <source>is at the press</source>
+        <translation>está en la máquina</translation>
+    </message>
+    <message>
+        <source>is calibrated</source>
+        <translation>está calibrado</translation>
+    </message>
+    <message>
+        <source>is closed</source>
+        <translation>está cerrado</translation>
+    </message>
+    <message>
+        <source>is held</source>
+        <translation>se mantiene</translation>
+    </message>
+    <message>
+        <source>is hung</source>
+        <translation>está colgada</translation>
+    </message>
+    <message>
+        <source>is inflated</source>
+        <translation>está inflado</translation>
+    </message>
+    <message>
+        <source>is latched</source>
+        <translation>está enclavado</translation>
+    </message>
+    <message>
+        <source>is let go</source>
+        <translation>está suelto</translation>
+    </message>
+    <message>
+        <source>is not calibrated</source>
+        <translation>no está calibrado</translation>
+    </message>
+    <message>
+        <source>is not held</source>
+        <translation>no se mantiene</translation>
+    </message>
+    <message>
+        <source>is not hung</source>
+        <translation>no está colgada</translation>
+    </message>
+    <message>
+        <source>is not on the core</source>
+        <translation>no está en el núcleo</translation>
+    </message>
+    <message>
+        <source>is not reset</source>
+        <translation>no está rearmado</translation>
+    </message>
+    <message>
+        <source>is not taped</source>
+        <translation>no está pegado</translation>
+    </message>
+    <message>
+        <source>is not there</source>
+        <translation>no está</translation>
+    </message>
+    <message>
+        <source>is off</source>
+        <translation>está desconectado</translation>
+    </message>
+    <message>
+        <source>is on the core</source>
+        <translation>está en el núcleo</translation>
+    </message>
+    <message>
+        <source>is on the floor</source>
+        <translation>está en el suelo</translation>
+    </message>
+    <message>
+        <source>is on the roll</source>
+        <translation>está en la bobina</translation>
+    </message>
+    <message>
+        <source>is open</source>
+        <translation>está abierto</translation>
+    </message>
+    <message>
+        <source>is open over the web</source>
+        <translation>está abierto sobre la banda</translation>
+    </message>
+    <message>
+        <source>is parked</source>
+        <translation>está aparcado</translation>
+    </message>
+    <message>
+        <source>is released</source>
+        <translation>está desenclavado</translation>
+    </message>
+    <message>
+        <source>is rising</source>
+        <translation>está subiendo</translation>
+    </message>
+    <message>
+        <source>is shut</source>
+        <translation>está cerrado</translation>
+    </message>
+    <message>
+        <source>is taped</source>
+        <translation>está pegado</translation>
+    </message>
+    <message>
         <source>it can be read to %1 either way, and the limit is closer than that</source>
         <translation>puede leerse con %1 en cada sentido, y el límite está más cerca que eso</translation>
     </message>
@@ -10302,6 +10758,14 @@
     <message>
         <source>length on the roll</source>
         <translation>longitud en la bobina</translation>
+    </message>
+    <message>
+        <source>lies on the table</source>
+        <translation>está en la mesa</translation>
+    </message>
+    <message>
+        <source>lies there</source>
+        <translation>está allí</translation>
     </message>
     <message>
         <source>lift pressure over the figure at which it should have moved, at most</source>
@@ -11172,6 +11636,10 @@
         <translation>etapa repetida</translation>
     </message>
     <message>
+        <source>stands still</source>
+        <translation>está quieto</translation>
+    </message>
+    <message>
         <source>stated</source>
         <translation>declarado</translation>
     </message>
@@ -11724,6 +12192,18 @@
         <translation>pared de un núcleo que nadie ha medido, como máximo</translation>
     </message>
     <message>
+        <source>was not started</source>
+        <translation>no se ha puesto en marcha</translation>
+    </message>
+    <message>
+        <source>was reset</source>
+        <translation>está rearmado</translation>
+    </message>
+    <message>
+        <source>was started</source>
+        <translation>está en marcha</translation>
+    </message>
+    <message>
         <source>waste</source>
         <translation>desperdicio</translation>
     </message>
@@ -11979,12 +12459,44 @@
         <translation>Lado operador: ← la banda corre a la izquierda</translation>
     </message>
     <message>
+        <source>Guards stand open at: %1.</source>
+        <translation>Resguardos abiertos en: %1.</translation>
+    </message>
+    <message>
         <source>The profile has no roller positions to draw.</source>
         <translation>El perfil no tiene posiciones de rodillos que dibujar.</translation>
     </message>
     <message>
+        <source>The web has an end behind: %1.</source>
+        <translation>La banda tiene un cabo tras: %1.</translation>
+    </message>
+    <message>
+        <source>The web is slack behind: %1.</source>
+        <translation>La banda está floja tras: %1.</translation>
+    </message>
+    <message>
         <source>here</source>
         <translation>aquí</translation>
+    </message>
+    <message>
+        <source>not hung yet</source>
+        <translation>aún no colgada</translation>
+    </message>
+    <message>
+        <source>on the lift</source>
+        <translation>en el elevador</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>parted</source>
+        <translation>partida</translation>
+    </message>
+    <message>
+        <source>slack</source>
+        <translation>floja</translation>
     </message>
 </context>
 <context>
@@ -12706,6 +13218,61 @@
     </message>
 </context>
 <context>
+    <name>taut::app::ChooseLesson</name>
+    <message>
+        <source>%1 · job %2, %3 · roll %4</source>
+        <translation>%1 · trabajo %2, %3 · bobina %4</translation>
+    </message>
+    <message>
+        <source>&amp;Begin to practise</source>
+        <translation>&amp;Empezar a practicar</translation>
+    </message>
+    <message>
+        <source>A press that answers as a real one does. It may not be as its papers say: look, as you would there.</source>
+        <translation>Una máquina que responde como una real. Quizá no sea como dicen sus papeles: mire, como lo haría allí.</translation>
+    </message>
+    <message>
+        <source>Another &amp;file…</source>
+        <translation>Otro &amp;archivo…</translation>
+    </message>
+    <message>
+        <source>Another scenario</source>
+        <translation>Otro ejercicio</translation>
+    </message>
+    <message>
+        <source>Number of the &amp;chances: the same number, the same chances</source>
+        <translation>Número de los &amp;azares: el mismo número, los mismos azares</translation>
+    </message>
+    <message>
+        <source>Number of the chances</source>
+        <translation>Número de los azares</translation>
+    </message>
+    <message>
+        <source>Scenarios</source>
+        <translation>Ejercicios</translation>
+    </message>
+    <message>
+        <source>Scenarios (*.toml)</source>
+        <translation>Ejercicios (*.toml)</translation>
+    </message>
+    <message>
+        <source>Sign in first: a lesson belongs to somebody.</source>
+        <translation>Inicie sesión primero: un ejercicio es de alguien.</translation>
+    </message>
+    <message>
+        <source>There is no scenario here: open a file that holds one.</source>
+        <translation>Aquí no hay ningún ejercicio: abra un archivo que tenga uno.</translation>
+    </message>
+    <message>
+        <source>This scenario is about the press that this PC last had a run on. Nothing on this page is that press: what you do here does nothing there.</source>
+        <translation>Este ejercicio trata de la máquina en la que este PC tuvo la última preparación. Nada de esta página es esa máquina: lo que haga aquí no hace nada allí.</translation>
+    </message>
+    <message>
+        <source>What do you want to practise?</source>
+        <translation>¿Qué quiere practicar?</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::ChoosePage</name>
     <message>
         <source>%1 chooses PIN and passphrase</source>
@@ -13313,6 +13880,95 @@
     </message>
 </context>
 <context>
+    <name>taut::app::Gauges</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Air supply</source>
+        <translation>Suministro de aire</translation>
+    </message>
+    <message>
+        <source>Reads: %1</source>
+        <translation>Indica: %1</translation>
+    </message>
+    <message>
+        <source>Rewind roll</source>
+        <translation>Rebobinada</translation>
+    </message>
+    <message>
+        <source>Set: %1</source>
+        <translation>Ajuste: %1</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Unwind roll</source>
+        <translation>Bobina</translation>
+    </message>
+    <message>
+        <source>not hung</source>
+        <translation>sin colgar</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>sin ajustar</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::HandPanel</name>
+    <message>
+        <source>Panel</source>
+        <translation>Pupitre</translation>
+    </message>
+    <message>
+        <source>Rewind</source>
+        <translation>Rebobinador</translation>
+    </message>
+    <message>
+        <source>Splice table</source>
+        <translation>Mesa de empalme</translation>
+    </message>
+    <message>
+        <source>Stations</source>
+        <translation>Estaciones</translation>
+    </message>
+    <message>
+        <source>Unwind</source>
+        <translation>Desbobinador</translation>
+    </message>
+    <message>
+        <source>Web guide</source>
+        <translation>Guiador de banda</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::HandleRow</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: to what</source>
+        <translation>%1: a cuánto</translation>
+    </message>
+    <message>
+        <source>Once more: the pretend press moves</source>
+        <translation>Otra vez: la máquina simulada se mueve</translation>
+    </message>
+    <message>
+        <source>is set to %1</source>
+        <translation>está en %1</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::HeldStops</name>
     <message>
         <source>%1 holds: %2</source>
@@ -13752,6 +14408,65 @@
     </message>
 </context>
 <context>
+    <name>taut::app::LivePage</name>
+    <message>
+        <source>&amp;End the lesson</source>
+        <translation>&amp;Terminar el ejercicio</translation>
+    </message>
+    <message>
+        <source>&amp;To the practice press</source>
+        <translation>&amp;A la máquina de prácticas</translation>
+    </message>
+    <message>
+        <source>&amp;To the procedure</source>
+        <translation>&amp;Al procedimiento</translation>
+    </message>
+    <message>
+        <source>A quarter of real time</source>
+        <translation>Un cuarto del tiempo real</translation>
+    </message>
+    <message>
+        <source>As fast as it goes</source>
+        <translation>Tan rápido como se pueda</translation>
+    </message>
+    <message>
+        <source>At the practice press: %1</source>
+        <translation>En la máquina de prácticas: %1</translation>
+    </message>
+    <message>
+        <source>Charts</source>
+        <translation>Gráficos</translation>
+    </message>
+    <message>
+        <source>Fastest</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Four times as fast</source>
+        <translation>Cuatro veces más rápido</translation>
+    </message>
+    <message>
+        <source>In practice everybody signs with the passphrase "%1" and the PIN %2.</source>
+        <translation>En las prácticas todos firman con la frase de contraseña «%1» y el PIN %2.</translation>
+    </message>
+    <message>
+        <source>Real time</source>
+        <translation>Tiempo real</translation>
+    </message>
+    <message>
+        <source>Stopped</source>
+        <translation>Detenido</translation>
+    </message>
+    <message>
+        <source>This PC does not keep up: time goes more slowly.</source>
+        <translation>Este PC no da abasto: el tiempo va más despacio.</translation>
+    </message>
+    <message>
+        <source>Time stands still</source>
+        <translation>El tiempo está detenido</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::LogbookCard</name>
     <message>
         <source>%1 holds every seal of the logbook: %2.</source>
@@ -13993,6 +14708,14 @@
         <translation>Abrir otro libro de registro</translation>
     </message>
     <message>
+        <source>Practice</source>
+        <translation>Prácticas</translation>
+    </message>
+    <message>
+        <source>Practice: a press that answers as a real one does, and nothing of it counts.</source>
+        <translation>Prácticas: una máquina que responde como una real, y nada de ello cuenta.</translation>
+    </message>
+    <message>
         <source>Run</source>
         <translation>Preparación</translation>
     </message>
@@ -14031,6 +14754,10 @@
     <message>
         <source>Text %1 %</source>
         <translation>Texto %1 %</translation>
+    </message>
+    <message>
+        <source>The sheet</source>
+        <translation>La hoja</translation>
     </message>
     <message>
         <source>The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up.</source>
@@ -14340,6 +15067,43 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>This screen moves nothing and stops nothing.</source>
         <translation>Esta pantalla no mueve ni detiene nada.</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::PracticeBand</name>
+    <message>
+        <source>Nothing here moves or stops a machine. In an emergency use the press.</source>
+        <translation>Aquí nada mueve ni detiene una máquina. En una emergencia use la máquina.</translation>
+    </message>
+    <message>
+        <source>PRACTICE</source>
+        <translation>PRÁCTICA</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::PracticePage</name>
+    <message>
+        <source>&amp;Back to the lesson</source>
+        <translation>&amp;Volver al ejercicio</translation>
+    </message>
+    <message>
+        <source>Run %1 is open at this PC, on a real press, and nobody is to mistake one for the other. Sign it off or abandon it; then the practice press opens.</source>
+        <translation>La preparación %1 está abierta en este PC, en una máquina real, y nadie debe confundir una con otra. Fírmela o abandónela; entonces se abre la máquina de prácticas.</translation>
+    </message>
+    <message>
+        <source>The practice press is closed</source>
+        <translation>La máquina de prácticas está cerrada</translation>
+    </message>
+    <message>
+        <source>To the &amp;run</source>
+        <translation>A la &amp;preparación</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::PressPicture</name>
+    <message>
+        <source>The practice press</source>
+        <translation>La máquina de prácticas</translation>
     </message>
 </context>
 <context>
@@ -15083,6 +15847,13 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
 </context>
 <context>
+    <name>taut::app::Session</name>
+    <message>
+        <source>Supervisor of the practice press</source>
+        <translation>Supervisión de la máquina de prácticas</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::SetupPage</name>
     <message>
         <source>%1 minutes</source>
@@ -15599,6 +16370,13 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>done</source>
         <translation>hecho</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::StripCharts</name>
+    <message>
+        <source>The press itself does not show all of this.</source>
+        <translation>La máquina misma no muestra todo esto.</translation>
     </message>
 </context>
 <context>
@@ -16121,6 +16899,33 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>to %1</source>
         <translation>hasta %1</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::WhatHappened</name>
+    <message>
+        <source>Begin again, the same</source>
+        <translation>Empezar de nuevo, igual</translation>
+    </message>
+    <message>
+        <source>Begin again, with other chances</source>
+        <translation>Empezar de nuevo, con otros azares</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>It came to that because:</source>
+        <translation>Se llegó a eso porque:</translation>
+    </message>
+    <message>
+        <source>The step that guards against it: %1</source>
+        <translation>El paso que lo evita: %1</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Qué ha pasado</translation>
     </message>
 </context>
 <context>

@@ -62,8 +62,8 @@ LivePage::LivePage(PracticeSession* practice, QWidget* runPage, QWidget* parent)
     auto* columns = new QHBoxLayout(this);
     columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(10);
-    columns->addWidget(m_runPage, 45);
-    columns->addWidget(m_right, 55);
+    columns->addWidget(m_runPage, 42);
+    columns->addWidget(m_right, 58);
     for (QWidget* one : {m_runPage, m_right}) one->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     const auto look = [this](bool press) {
         m_seesPress = press;

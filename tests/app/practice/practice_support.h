@@ -84,7 +84,8 @@ struct PracticeWindow {
         return *found;
     }
     /// Touches it as somebody does: a value is typed, a movement asked twice.
-    void touch(const std::string& what, const std::string& item = {}, const char* to = nullptr, const char* which = "do")
+    void touch(const std::string& what, const std::string& item = {}, const char* to = nullptr,
+               const char* which = "do")
     {
         HandleRow& one = row(what, item);
         if (to != nullptr) {

@@ -1,0 +1,400 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The practice press as somebody meets it: by its door, its rows and its keys.
+#include <catch2/catch.hpp>
+
+#include <cstdio>
+
+#include <QProcess>
+
+#include "app/pages/practice/strip_charts.h"
+#include "app/pages/run/run_view.h"
+#include "app/print/print.h"
+#include "app/shell/practice_frame.h"
+#include "core/base/file.h"
+#include "core/logbook/logbook.h"
+#include "core/records/sheet.h"
+#include "tests/app/practice/practice_support.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::shop;
+
+namespace {
+
+std::filesystem::path practiceFile(const PracticeWindow& w)
+{
+    return std::filesystem::path(w.folder.path().toStdString()) / "tautweb" / "practice.logbook";
+}
+
+/// The north press from cold to idle, as resources/demo/actions/by_the_book.toml tells it, by the rows of the page.
+void byTheBook(PracticeWindow& w)
+{
+    w.touch("main_disconnect");
+    w.touch("air_supply");
+    w.touch("emergency_stop", "stop_unwind", nullptr, "undo");
+    for (const char* guard : {"infeed_guard", "station_1_guard", "station_2_guard", "outfeed_guard"})
+        w.touch("guard", guard);
+    w.touch("lamp_park", "1");
+    w.touch("lamp_park", "2");
+    w.touch("emergency_reset");
+    w.touch("hold_stop");
+    w.touch("roll_to_lift");
+    w.touch("lift_pressure", {}, "1.22");
+    w.touch("lift_up");
+    w.wait(30);
+    w.touch("hang_roll", {}, "0 mm");
+    w.touch("mandrel_air", "unwind");
+    w.touch("lift_down");
+    w.touch("strip_wraps");
+    w.wait(1);
+    w.touch("lead_web");
+    w.touch("guide_middle");
+    w.touch("clamp_web");
+    w.touch("cut_ends");
+    w.touch("tape_joint");
+    w.touch("trim_tails");
+    w.touch("clamp_web", {}, nullptr, "undo");
+    w.touch("mandrel_air", "rewind");
+    w.touch("tape_core");
+    w.touch("infeed_nip");
+    w.touch("outfeed_nip");
+    w.touch("guide_sensor", {}, "0");
+    w.touch("unwind_setting", {}, "1.39 bar");
+    w.touch("print_setting", {}, "0.05 %");
+    w.touch("rewind_setting", {}, "0.45");
+    w.touch("hold_stop", {}, nullptr, "undo");
+    w.touch("hold_to_run");
+    w.wait(20);
+    w.touch("hold_to_run", {}, nullptr, "undo");
+    w.touch("guide_automatic");
+    w.touch("run");
+}
+
+/// What was done, as a file of actions.
+std::string asToml(const std::vector<practice::Action>& actions)
+{
+    std::string text = "format = 1\naction = [\n";
+    for (const practice::Action& one : actions) {
+        char after[32];
+        std::snprintf(after, sizeof after, "%.2f s", one.after.si());
+        text += "  { after = \"" + std::string(after) + "\", do = \"" + one.deed.what + "\"";
+        if (!one.deed.item.empty()) text += ", item = \"" + one.deed.item + "\"";
+        if (one.deed.to) {
+            const std::string unit(siUnit(one.deed.to->kind()).symbol);
+            char value[48];
+            std::snprintf(value, sizeof value, "%.17g %s", one.deed.to->si(), unit.c_str());
+            text += ", to = \"" + std::string(value) + "\"";
+        }
+        text += std::string(", on = ") + (one.deed.on ? "true" : "false") + " },\n";
+    }
+    return text + "]\n";
+}
+
+}  // namespace
+
+TEST_CASE("the door to the practice press stays closed while a run is open at this PC, and says what to do")
+{
+    PracticeWindow w;
+    begin(w.session());
+    w.door(Qt::Key_4);
+    auto* why = visible<QLabel>(w.window, "whyClosed");
+    REQUIRE(why);
+    CHECK(why->text().contains(QString::fromStdString(w.session().run()->id())));
+    CHECK(why->text().contains(QStringLiteral("abandon")));
+    CHECK(visible<ChooseLesson>(w.window) == nullptr);
+    CHECK_FALSE(w.window.findChild<PracticeFrame*>()->isHatched());
+    // Left open is open as well.
+    w.session().leaveRun();
+    until([&] { return w.session().run() == nullptr && !w.session().busy(); }, "left");
+    w.door(Qt::Key_4);
+    CHECK(visible<QLabel>(w.window, "whyClosed"));
+    w.click("toOpenRun");
+    CHECK(visible<QLabel>(w.window, "whyClosed") == nullptr);
+    // A lesson that went on before a run was begun stands still behind it.
+    CHECK_FALSE(std::filesystem::exists(practiceFile(w)));
+}
+
+TEST_CASE("a lesson belongs to whoever is signed in, and names no fault of its scenario")
+{
+    PracticeWindow w;
+    w.door(Qt::Key_4);
+    CHECK(w.window.findChild<PracticeFrame*>()->isHatched());
+    auto* chooser = visible<ChooseLesson>(w.window);
+    REQUIRE(chooser);
+    chooser->open(w.session().options().resources / "demo/scenarios/knocked_roll.toml");
+    CHECK(w.said().contains(QStringLiteral("PRACTICE")));
+    for (const std::string& fault : practice::faultNames())
+        CHECK_FALSE(w.said().contains(QString::fromStdString(fault)));
+    w.session().signOut();
+    until([&] { return !w.session().actor() && !w.session().busy(); }, "locked");
+    CHECK_FALSE(visible<QAbstractButton>(w.window, "beginLesson")->isEnabled());
+    CHECK(w.said().contains(QStringLiteral("Sign in first")));
+}
+
+TEST_CASE("done by the book on the page the web runs, and the same deeds at the same times are the same to the command")
+{
+    PracticeWindow w;
+    w.begin();
+    byTheBook(w);
+    w.wait(10);
+    CHECK(w.practice().happened() == nullptr);
+    CHECK(w.world().consequences().empty());
+    CHECK(w.world().speed().si() == Approx(10.0 / 60));  // the profile's idle, 10 m/min
+    const std::vector<practice::Action> actions = w.practice().actions();
+    CHECK(actions.size() > 35);
+
+    // The command plays them from the beginning: the last line of its trace is where the page is.
+    std::vector<practice::Action> all = actions;
+    double done = 0;
+    for (const practice::Action& one : actions) done += one.after.si();
+    const double now = std::round((w.world().time() - done) / 0.01) * 0.01;
+    all.push_back({Time::si(now), {"wait"}});
+    const std::filesystem::path folder(w.folder.path().toStdString());
+    REQUIRE(writeFile(folder / "actions.toml", asToml(all)));
+    QProcess command;
+    command.start(
+        QStringLiteral(TAUTWEB_BINARY_DIR "/tautweb"),
+        {QStringLiteral("practice"), QStringLiteral("--scenario"),
+         QString::fromStdString((w.session().options().resources / "demo/scenarios/quiet_morning.toml").string()),
+         QStringLiteral("--actions"), QString::fromStdString((folder / "actions.toml").string()),
+         QStringLiteral("--trace"), QString::fromStdString((folder / "trace.csv").string()), QStringLiteral("--json")});
+    REQUIRE(command.waitForFinished(kPatience));
+    INFO(command.readAllStandardError().toStdString());
+    CHECK(command.exitCode() == 0);
+    const auto trace = readFile(folder / "trace.csv");
+    REQUIRE(trace);
+    const QStringList lines = QString::fromStdString(*trace).split(QStringLiteral("\r\n"), Qt::SkipEmptyParts);
+    // A line is a tenth of a second; the page's samples are taken at the same ticks, and are kept for a minute.
+    const auto figure = [](double value) { return QString::asprintf("%.7g", value); };
+    const std::size_t spans = w.world().line().web.spans.size();
+    int compared = 0;
+    for (const StripSample& sample : w.practice().samples())
+        for (const QString& line : lines) {
+            const QStringList cells = line.split(QLatin1Char(','));
+            if (cells.front() != figure(sample.at)) continue;
+            ++compared;
+            for (std::size_t i = 0; i < w.world().line().places.size(); ++i)
+                CHECK(cells[static_cast<int>(4 + spans + i)] == figure(sample.places[i]));
+            // A zone's tension is the largest of its spans, which the trace has each.
+            for (std::size_t z = 0; z < sample.tensions.size(); ++z) {
+                const practice::LineZone& zone = w.world().line().zones[z];
+                QStringList of =
+                    cells.mid(static_cast<int>(4 + zone.first), static_cast<int>(zone.last - zone.first + 1));
+                CHECK(of.contains(figure(sample.tensions[z])));
+            }
+        }
+    CHECK(compared > 300);
+}
+
+TEST_CASE("what the press refuses is said beside the control that was used")
+{
+    PracticeWindow w;
+    w.begin();
+    HandleRow& run = w.row("run");
+    auto* button = run.findChild<QAbstractButton*>(QStringLiteral("do"));
+    const QString first = button->text();
+    button->click();
+    CHECK(button->text() != first);
+    CHECK(w.practice().actions().empty());  // a movement takes two touches
+    CHECK(run.refusal().isEmpty());
+    button->click();
+    REQUIRE(w.practice().actions().size() == 1);
+    CHECK(run.refusal().contains(QStringLiteral("no power")));
+    CHECK(w.row("stop").refusal().isEmpty());
+    // A value that is none never comes to the press.
+    w.touch("unwind_setting", {}, "seven");
+    CHECK(w.practice().actions().size() == 1);
+    CHECK_FALSE(w.row("unwind_setting").refusal().isEmpty());
+}
+
+TEST_CASE("time stops with what happened, which names the step that guards against it and leads to it")
+{
+    PracticeWindow w;
+    w.begin();
+    w.touch("air_supply");
+    w.touch("roll_to_lift");
+    w.touch("lift_pressure", {}, "0.5 bar");
+    w.touch("lift_up");
+    w.practice().setPace(Pace::FourTimes);
+    until([&] { return w.practice().happened() != nullptr; }, "something happened");
+    CHECK(w.practice().happened()->code == "lift.stays");
+    CHECK(w.practice().pace() == Pace::Stopped);
+    CHECK(w.said().contains(QStringLiteral("What happened")));
+    CHECK(w.said().contains(QStringLiteral("does not raise the roll")));
+    const double stood = w.world().time();
+    w.click("pace2");
+    QTest::qWait(120);
+    CHECK(w.world().time() == stood);  // until it was looked at
+    auto* step = visible<QAbstractButton>(w.window, "guardedBy");
+    REQUIRE(step);
+    const std::string id = step->property("step").toString().toStdString();
+    const procedure::Step* found = w.practice().runs()->run()->plan().find(procedure::StepId{id});
+    REQUIRE(found);
+    CHECK(found->target == "lift.pressure");
+    step->click();
+    auto* page = visible<RunView>(w.window);
+    REQUIRE(page);
+    CHECK(page->shownStep().value == id);
+    w.click("goOn");
+    CHECK(w.practice().happened() == nullptr);
+    CHECK(w.practice().pace() == Pace::FourTimes);
+    // Begun again it is as it was: the same number, the same chances.
+    w.practice().setPace(Pace::Stopped);
+    const std::uint64_t seed = w.practice().lesson()->scenario.seed;
+    w.touch("lift_down");
+    w.touch("lift_up");
+    w.practice().goOn();
+    w.click("endLesson");
+    CHECK(w.practice().lesson() == nullptr);
+    CHECK(visible<ChooseLesson>(w.window));
+    w.click("beginLesson");
+    REQUIRE(w.practice().lesson());
+    CHECK(w.practice().lesson()->scenario.seed == seed);
+    CHECK(w.practice().actions().empty());
+}
+
+TEST_CASE("time goes on as it was told, and says so when the PC does not keep up")
+{
+    PracticeWindow w;
+    w.begin();
+    const auto goes = [&](Pace pace) {
+        const double before = w.world().time();
+        QElapsedTimer clock;
+        clock.start();
+        w.practice().setPace(pace);
+        QTest::qWait(1000);
+        w.practice().setPace(Pace::Stopped);
+        const double passed = static_cast<double>(clock.nsecsElapsed()) / 1e9;
+        return (w.world().time() - before) / passed;
+    };
+    CHECK(goes(Pace::Stopped) == 0);
+    // Never faster than was asked; how much slower is the machine's affair, which is busy with other tests.
+    const double quarter = goes(Pace::Quarter), real = goes(Pace::Real), four = goes(Pace::FourTimes);
+    CHECK(quarter > 0);
+    CHECK(quarter < 0.27);
+    CHECK(real > quarter);
+    CHECK(real < 1.05);
+    CHECK(four < 4.2);
+    CHECK(goes(Pace::Fastest) > 0);
+    // The window's page stands still when nobody looks at it.
+    w.practice().setPace(Pace::Real);
+    w.door(Qt::Key_2);
+    CHECK(w.practice().pace() == Pace::Stopped);
+}
+
+TEST_CASE("nothing of a lesson reaches the shop's logbook, and its own file is of another kind")
+{
+    PracticeWindow w;
+    const auto before = w.session().reader()->anchor();
+    REQUIRE(before);
+    w.begin();
+    PracticeSession& practice = w.practice();
+    const run::Run* run = practice.runs()->run();
+    CHECK(run->began().practice);
+    const procedure::StepId first = *run->next();
+    practice.setPace(Pace::Fastest);
+    until([&] { return practice.world()->time() > 1; }, "time went on");
+    practice.setPace(Pace::Stopped);
+    practice.runs()->perform(run::Answer{first, "yes", {}});
+    until([&] { return !practice.runs()->busy(); }, "answered");
+    if (practice.answeredAt().empty()) {
+        practice.runs()->perform(run::Answer{first, "done", {}});
+        until([&] { return !practice.runs()->busy(); }, "answered");
+    }
+    REQUIRE(practice.answeredAt().size() == 1);
+    CHECK(practice.answeredAt().front().step == first);
+    CHECK(practice.answeredAt().front().at == practice.world()->time());
+
+    const auto after = w.session().reader()->anchor();
+    REQUIRE(after);
+    CHECK(after->count == before->count);
+    CHECK(after->link == before->link);
+    CHECK(w.session().openRuns().empty());
+    const auto asShop = logbook::openReader(practiceFile(w));
+    REQUIRE_FALSE(asShop);
+    CHECK(asShop.error().code == "logbook.practice");
+    CHECK(logbook::openReader(practiceFile(w), true));
+    // Nor does the session of the shop begin a lesson.
+    w.session().beginLesson("Somebody", practice.lesson()->sources);
+    QSignalSpy refused(&w.session(), &Session::refused);
+    until([&] { return !w.session().busy(); }, "refused");
+    CHECK(refused.count() == 1);
+    CHECK(w.session().run() == nullptr);
+
+    // The next lesson ends what this one left open, and the file stays in order.
+    w.click("endLesson");
+    w.click("beginLesson");
+    until(
+        [&] {
+            return practice.runs()->run() != nullptr && practice.runs()->openRuns().size() == 1 &&
+                   !practice.runs()->busy() && practice.runs()->run()->events().size() == 1;
+        },
+        "the next has begun");
+    const auto verified = logbook::verify(practiceFile(w), {}, logbook::Depth::Deep);
+    REQUIRE(verified);
+    CHECK(verified->findings.empty());
+}
+
+TEST_CASE("the word PRACTICE stands on every page of a practice sheet, and on no other")
+{
+    PracticeWindow w;
+    w.begin();
+    const std::string id = w.practice().runs()->run()->id();
+    const auto report = records::sheetOf(*w.practice().runs()->reader(), id);
+    REQUIRE(report);
+    const std::filesystem::path file = std::filesystem::path(w.folder.path().toStdString()) / "sheet.pdf";
+    const auto printed = print::writePdf(*report, file, print::Paper::A4);
+    REQUIRE(printed);
+    CHECK(printed->overflow.empty());
+    QProcess read;
+    read.start(QStringLiteral("pdftotext"), {QString::fromStdString(file.string()), QStringLiteral("-")});
+    REQUIRE(read.waitForFinished(kPatience));
+    const QString text = QString::fromUtf8(read.readAllStandardOutput());
+    CHECK(text.count(QStringLiteral("PRACTICE: ")) == printed->pages);
+    // By the page: the sheet of the run comes up, with the word over it.
+    visible<RunView>(w.window)->begin(RunAct::Sheet);
+    CHECK(visible<QAbstractButton>(w.window, "leaveSheet"));
+    CHECK(visible<QLabel>(w.window, "practiceWord"));
+    w.click("leaveSheet");
+    CHECK(visible<HandleRow>(w.window));
+    w.click("endLesson");
+    w.door(Qt::Key_1);
+    CHECK(visible<QLabel>(w.window, "practiceWord") == nullptr);
+    begin(w.session());
+    const auto real = records::sheetOf(*w.session().reader(), w.session().run()->id());
+    REQUIRE(real);
+    CHECK(real->practice.empty());
+}
+
+TEST_CASE("the strip charts tell the last minute zone by zone, with the window of the job")
+{
+    PracticeWindow w;
+    w.begin();
+    w.wait(3);
+    const auto charts = stripChartsOf(w.practice());
+    REQUIRE(charts.size() == w.world().line().zones.size() + 1);
+    for (std::size_t i = 0; i + 1 < charts.size(); ++i) {
+        CHECK(charts[i].lines.size() == 1);
+        CHECK(charts[i].band);
+        CHECK(charts[i].lines.front().points.front().first.si() == Approx(-60));
+        CHECK(charts[i].lines.front().points.back().first.si() == Approx(0).margin(1e-9));
+    }
+    CHECK(charts.back().lines.size() >= 3);  // the guide and two stations
+}
+
+TEST_CASE("a lesson stands still behind a locked screen, and another person begins their own")
+{
+    PracticeWindow w;
+    w.begin();
+    w.practice().setPace(Pace::Real);
+    w.session().signOut();
+    until([&] { return !w.session().actor() && !w.session().busy(); }, "locked");
+    CHECK(w.practice().pace() == Pace::Stopped);
+    CHECK(w.practice().lesson());
+    signIn(w.session(), "p-2");
+    CHECK(w.practice().lesson());
+    w.session().signOut();
+    until([&] { return !w.session().actor() && !w.session().busy(); }, "locked");
+    signIn(w.session(), "p-1");
+    CHECK(w.practice().lesson() == nullptr);
+}
