@@ -50,7 +50,7 @@ PracticeSession::PracticeSession(std::filesystem::path logbook, std::filesystem:
     connect(m_runs, &Session::runChanged, this, &PracticeSession::lookAtRun);
     connect(m_runs, &Session::refused, this, [this](const Finding& finding) {
         // Once a run is open its page says what is refused there.
-        if (m_lesson && m_runs->run() == nullptr) {
+        if (m_lesson && !m_hadRun && !m_runOver) {
             end();
             emit refused(finding);
         }
@@ -97,6 +97,7 @@ void PracticeSession::end()
     m_ticks = m_lastAction = 0;
     m_before = Pace::Stopped;
     m_owed = m_lastStep = 0;
+    m_hadRun = m_runOver = false;
     emit ended();
 }
 
@@ -202,8 +203,14 @@ bool PracticeSession::stopForWhatHappened()
 void PracticeSession::lookAtRun()
 {
     const run::Run* run = m_runs->run();
+    if (run == nullptr && m_hadRun) {
+        m_hadRun = false;
+        m_runOver = true;
+        emit runOver();
+    }
     // Something of the lesson before may still be on its way.
     if (run == nullptr || !m_world || run->id() == m_earlier) return;
+    m_hadRun = true;
     for (; m_events < run->events().size(); ++m_events)
         if (const auto* answered = std::get_if<run::Answered>(&run->events()[m_events].happening()))
             m_answers.push_back({m_world->time(), answered->step, m_events});

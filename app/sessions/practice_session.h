@@ -54,6 +54,8 @@ public:
     [[nodiscard]] const std::vector<GivenAnswer>& answeredAt() const { return m_answers; }
     /// The last minute of the world's time, ten times a second.
     [[nodiscard]] const std::deque<StripSample>& samples() const { return m_samples; }
+    /// Its run was signed, given up or left: the press goes on without one.
+    [[nodiscard]] bool isRunOver() const { return m_runOver; }
     /// What happened and was not yet looked at; nullptr = nothing.
     [[nodiscard]] const practice::Consequence* happened() const;
 
@@ -76,6 +78,7 @@ public:
 signals:
     void begun();
     void ended();
+    void runOver();
     /// Time went on, or something was done.
     void changed();
     /// Something came of it: time stands still until goOn().
@@ -102,7 +105,7 @@ private:
     std::int64_t m_ticks = 0, m_lastAction = 0;
     Pace m_pace = Pace::Stopped, m_before = Pace::Stopped;
     double m_owed = 0, m_lastStep = 0;
-    bool m_behind = false;
+    bool m_behind = false, m_hadRun = false, m_runOver = false;
     QTimer m_timer;
     QElapsedTimer m_clock;
 };

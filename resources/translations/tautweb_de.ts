@@ -14410,18 +14410,6 @@
 <context>
     <name>taut::app::LivePage</name>
     <message>
-        <source>&amp;End the lesson</source>
-        <translation>Übung b&amp;eenden</translation>
-    </message>
-    <message>
-        <source>&amp;To the practice press</source>
-        <translation>&amp;Zur Übungsmaschine</translation>
-    </message>
-    <message>
-        <source>&amp;To the procedure</source>
-        <translation>&amp;Zum Ablauf</translation>
-    </message>
-    <message>
         <source>A quarter of real time</source>
         <translation>Ein Viertel der echten Zeit</translation>
     </message>
@@ -14436,6 +14424,10 @@
     <message>
         <source>Charts</source>
         <translation>Kurven</translation>
+    </message>
+    <message>
+        <source>End the lesson</source>
+        <translation>Übung beenden</translation>
     </message>
     <message>
         <source>Fastest</source>
@@ -14462,8 +14454,20 @@
         <translation>Dieser PC kommt nicht nach: Die Zeit läuft langsamer.</translation>
     </message>
     <message>
+        <source>This practice run is over. The press goes on until you end the lesson.</source>
+        <translation>Dieser Übungsdurchgang ist zu Ende. Die Maschine läuft weiter, bis die Übung beendet wird.</translation>
+    </message>
+    <message>
         <source>Time stands still</source>
         <translation>Die Zeit steht still</translation>
+    </message>
+    <message>
+        <source>To the pr&amp;ocedure</source>
+        <translation>Zum Ab&amp;lauf</translation>
+    </message>
+    <message>
+        <source>To the practice press</source>
+        <translation>Zur Übungsmaschine</translation>
     </message>
 </context>
 <context>

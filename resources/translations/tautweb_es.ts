@@ -14410,18 +14410,6 @@
 <context>
     <name>taut::app::LivePage</name>
     <message>
-        <source>&amp;End the lesson</source>
-        <translation>&amp;Terminar el ejercicio</translation>
-    </message>
-    <message>
-        <source>&amp;To the practice press</source>
-        <translation>&amp;A la máquina de prácticas</translation>
-    </message>
-    <message>
-        <source>&amp;To the procedure</source>
-        <translation>&amp;Al procedimiento</translation>
-    </message>
-    <message>
         <source>A quarter of real time</source>
         <translation>Un cuarto del tiempo real</translation>
     </message>
@@ -14436,6 +14424,10 @@
     <message>
         <source>Charts</source>
         <translation>Gráficos</translation>
+    </message>
+    <message>
+        <source>End the lesson</source>
+        <translation>Terminar el ejercicio</translation>
     </message>
     <message>
         <source>Fastest</source>
@@ -14462,8 +14454,20 @@
         <translation>Este PC no da abasto: el tiempo va más despacio.</translation>
     </message>
     <message>
+        <source>This practice run is over. The press goes on until you end the lesson.</source>
+        <translation>Esta preparación de práctica ha terminado. La máquina sigue hasta que termine el ejercicio.</translation>
+    </message>
+    <message>
         <source>Time stands still</source>
         <translation>El tiempo está detenido</translation>
+    </message>
+    <message>
+        <source>To the pr&amp;ocedure</source>
+        <translation>Al procedimient&amp;o</translation>
+    </message>
+    <message>
+        <source>To the practice press</source>
+        <translation>A la máquina de prácticas</translation>
     </message>
 </context>
 <context>

@@ -41,30 +41,32 @@ QString clockOf(double seconds)
 
 }  // namespace
 
-LivePage::LivePage(PracticeSession* practice, QWidget* runPage, QWidget* parent)
-    : QWidget(parent),
-      m_practice(practice),
-      m_runPage(runPage)
+LivePage::LivePage(PracticeSession* practice, QWidget* runPage, QWidget* parent) : QWidget(parent), m_practice(practice)
 {
-    runPage->setParent(this);
-    auto* left = new QWidget(this);
-    auto* column = new QVBoxLayout(left);
+    m_left = new QWidget(this);
+    auto* column = new QVBoxLayout(m_left);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(runPage, 1);
+    m_procedure = new QStackedWidget(m_left);
+    m_procedure->addWidget(runPage);
+    auto* over =
+        wrapped(tr("This practice run is over. The press goes on until you end the lesson."), "head", m_procedure);
+    over->setObjectName(QStringLiteral("runOver"));
+    over->setAlignment(Qt::AlignTop);
+    m_procedure->addWidget(over);
+    column->addWidget(m_procedure, 1);
     column->addWidget(wrapped(tr("In practice everybody signs with the passphrase \"%1\" and the PIN %2.")
                                   .arg(QLatin1String(kPracticePassphrase), QLatin1String(kPracticePin)),
-                              "small", left));
-    m_toPress = worded(tr("&To the practice press"), "", left);
+                              "small", m_left));
+    m_toPress = worded(tr("To the practice press"), "", m_left);
     m_toPress->setObjectName(QStringLiteral("toPress"));
     column->addWidget(m_toPress);
-    m_runPage = left;
     m_right = buildRight();
     auto* columns = new QHBoxLayout(this);
     columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(10);
-    columns->addWidget(m_runPage, 42);
+    columns->addWidget(m_left, 42);
     columns->addWidget(m_right, 58);
-    for (QWidget* one : {m_runPage, m_right}) one->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    for (QWidget* one : {m_left, m_right}) one->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     const auto look = [this](bool press) {
         m_seesPress = press;
         fit();
@@ -74,6 +76,7 @@ LivePage::LivePage(PracticeSession* practice, QWidget* runPage, QWidget* parent)
     connect(practice, &PracticeSession::changed, this, &LivePage::show);
     connect(practice, &PracticeSession::paceChanged, this, &LivePage::showPace);
     connect(practice, &PracticeSession::happenedNow, this, &LivePage::showHappened);
+    connect(practice, &PracticeSession::runOver, this, [this] { m_procedure->setCurrentIndex(1); });
     connect(practice->runs(), &Session::runChanged, this, [this] {
         if (m_practice->happened() != nullptr) showHappened();
     });
@@ -85,7 +88,7 @@ QWidget* LivePage::buildTime()
     auto* box = new QWidget(this);
     auto* row = new FlowRow(box);
     row->setSpacing(4);
-    m_toRun = worded(tr("&To the procedure"), "", box);
+    m_toRun = worded(tr("To the pr&ocedure"), "", box);
     m_toRun->setObjectName(QStringLiteral("toRun"));
     row->addWidget(m_toRun);
     m_clock = withRole(new QLabel(box), "head");
@@ -112,7 +115,7 @@ QWidget* LivePage::buildTime()
     m_behind->setWordWrap(true);
     m_behind->hide();
     row->addWidget(m_behind);
-    QPushButton* leave = worded(tr("&End the lesson"), "", box);
+    QPushButton* leave = worded(tr("End the lesson"), "", box);
     leave->setObjectName(QStringLiteral("endLesson"));
     row->addWidget(leave);
     connect(leave, &QPushButton::clicked, this, &LivePage::left);
@@ -180,6 +183,7 @@ void LivePage::begin()
     if (m_practice->lesson() == nullptr) return;
     m_hands->build(*m_practice->lesson()->inputs.press);
     m_tabs->button(static_cast<int>(practice::At::Panel))->setChecked(true);
+    m_procedure->setCurrentIndex(m_practice->isRunOver() ? 1 : 0);
     m_seesPress = true;
     fit();
     choose(static_cast<int>(practice::At::Panel));
@@ -241,6 +245,8 @@ void LivePage::showPace()
 {
     if (QAbstractButton* button = m_paces->button(static_cast<int>(m_practice->pace()))) button->setChecked(true);
     m_behind->setVisible(m_practice->behind());
+    // What stands still is told to the last figure.
+    show();
 }
 
 void LivePage::showHappened()
@@ -271,7 +277,7 @@ void LivePage::fit()
 {
     constexpr int kBoth = 124;  // letters
     m_narrow = width() < kBoth * fontMetrics().averageCharWidth();
-    m_runPage->setVisible(!m_narrow || !m_seesPress);
+    m_left->setVisible(!m_narrow || !m_seesPress);
     m_right->setVisible(!m_narrow || m_seesPress);
     m_toPress->setVisible(m_narrow);
     m_toRun->setVisible(m_narrow);

@@ -56,8 +56,8 @@ private:
     void lower(QWidget* page);
     void fit();
     PracticeSession* m_practice;
-    QWidget *m_runPage, *m_right;
-    QStackedWidget* m_lower;
+    QWidget *m_left, *m_right;
+    QStackedWidget *m_lower, *m_procedure;
     QButtonGroup *m_paces, *m_tabs;
     QLabel *m_clock, *m_behind;
     QPushButton *m_toPress, *m_toRun;

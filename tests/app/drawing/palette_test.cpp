@@ -55,6 +55,22 @@ TEST_CASE("every text has seven to one and every graphic three to one, light, da
     }
 }
 
+TEST_CASE("the accent of practice is as readable as any, and is nobody else's")
+{
+    // WCAG 2.2, 1.4.6 (AAA text 7:1) and 1.4.11 (graphics 3:1).
+    for (const Palette* usual : {&lightPalette(), &darkPalette(), &contrastPalette(false), &contrastPalette(true)}) {
+        const Palette p = practicePalette(*usual);
+        CHECK(p.accent != usual->accent);
+        for (const QColor& ground : {p.ground, p.sheet, p.wash}) {
+            isReadable("ink", p.ink, ground, 7);
+            isReadable("soft", p.soft, ground, 7);
+            isReadable("accent", p.accent, ground, 7);
+            isReadable("rule", p.rule, ground, 3);
+        }
+        isReadable("on accent", p.onAccent, p.accent, 7);
+    }
+}
+
 TEST_CASE("high contrast has twelve to one for every text and seven to one for every graphic, on white and on black")
 {
     // More than WCAG 2.2, 1.4.6 and 1.4.11 ask: the house's own measure.

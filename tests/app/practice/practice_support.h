@@ -110,4 +110,48 @@ struct PracticeWindow {
     [[nodiscard]] QString said() const { return test::said(window); }
 };
 
+/// The north press from cold to idle, as resources/demo/actions/by_the_book.toml tells it, by the rows of the page.
+inline void byTheBook(PracticeWindow& w)
+{
+    w.touch("main_disconnect");
+    w.touch("air_supply");
+    w.touch("emergency_stop", "stop_unwind", nullptr, "undo");
+    for (const char* guard : {"infeed_guard", "station_1_guard", "station_2_guard", "outfeed_guard"})
+        w.touch("guard", guard);
+    w.touch("lamp_park", "1");
+    w.touch("lamp_park", "2");
+    w.touch("emergency_reset");
+    w.touch("hold_stop");
+    w.touch("roll_to_lift");
+    w.touch("lift_pressure", {}, "1.22");
+    w.touch("lift_up");
+    w.wait(30);
+    w.touch("hang_roll", {}, "0 mm");
+    w.touch("mandrel_air", "unwind");
+    w.touch("lift_down");
+    w.touch("strip_wraps");
+    w.wait(1);
+    w.touch("lead_web");
+    w.touch("guide_middle");
+    w.touch("clamp_web");
+    w.touch("cut_ends");
+    w.touch("tape_joint");
+    w.touch("trim_tails");
+    w.touch("clamp_web", {}, nullptr, "undo");
+    w.touch("mandrel_air", "rewind");
+    w.touch("tape_core");
+    w.touch("infeed_nip");
+    w.touch("outfeed_nip");
+    w.touch("guide_sensor", {}, "0");
+    w.touch("unwind_setting", {}, "1.39 bar");
+    w.touch("print_setting", {}, "0.05 %");
+    w.touch("rewind_setting", {}, "0.45");
+    w.touch("hold_stop", {}, nullptr, "undo");
+    w.touch("hold_to_run");
+    w.wait(20);
+    w.touch("hold_to_run", {}, nullptr, "undo");
+    w.touch("guide_automatic");
+    w.touch("run");
+}
+
 }  // namespace taut::app::shop

@@ -10,6 +10,9 @@
 #include "app/pages/run/run_view.h"
 #include "app/print/print.h"
 #include "app/shell/practice_frame.h"
+#include "app/shell/tongue.h"
+#include "app/text/language.h"
+#include "app/widgets/row_list.h"
 #include "core/base/file.h"
 #include "core/logbook/logbook.h"
 #include "core/records/sheet.h"
@@ -24,50 +27,6 @@ namespace {
 std::filesystem::path practiceFile(const PracticeWindow& w)
 {
     return std::filesystem::path(w.folder.path().toStdString()) / "tautweb" / "practice.logbook";
-}
-
-/// The north press from cold to idle, as resources/demo/actions/by_the_book.toml tells it, by the rows of the page.
-void byTheBook(PracticeWindow& w)
-{
-    w.touch("main_disconnect");
-    w.touch("air_supply");
-    w.touch("emergency_stop", "stop_unwind", nullptr, "undo");
-    for (const char* guard : {"infeed_guard", "station_1_guard", "station_2_guard", "outfeed_guard"})
-        w.touch("guard", guard);
-    w.touch("lamp_park", "1");
-    w.touch("lamp_park", "2");
-    w.touch("emergency_reset");
-    w.touch("hold_stop");
-    w.touch("roll_to_lift");
-    w.touch("lift_pressure", {}, "1.22");
-    w.touch("lift_up");
-    w.wait(30);
-    w.touch("hang_roll", {}, "0 mm");
-    w.touch("mandrel_air", "unwind");
-    w.touch("lift_down");
-    w.touch("strip_wraps");
-    w.wait(1);
-    w.touch("lead_web");
-    w.touch("guide_middle");
-    w.touch("clamp_web");
-    w.touch("cut_ends");
-    w.touch("tape_joint");
-    w.touch("trim_tails");
-    w.touch("clamp_web", {}, nullptr, "undo");
-    w.touch("mandrel_air", "rewind");
-    w.touch("tape_core");
-    w.touch("infeed_nip");
-    w.touch("outfeed_nip");
-    w.touch("guide_sensor", {}, "0");
-    w.touch("unwind_setting", {}, "1.39 bar");
-    w.touch("print_setting", {}, "0.05 %");
-    w.touch("rewind_setting", {}, "0.45");
-    w.touch("hold_stop", {}, nullptr, "undo");
-    w.touch("hold_to_run");
-    w.wait(20);
-    w.touch("hold_to_run", {}, nullptr, "undo");
-    w.touch("guide_automatic");
-    w.touch("run");
 }
 
 /// What was done, as a file of actions.
@@ -366,6 +325,48 @@ TEST_CASE("the word PRACTICE stands on every page of a practice sheet, and on no
     CHECK(real->practice.empty());
 }
 
+TEST_CASE("a practice run that is given up is signed with the secrets that stand there, and the press goes on")
+{
+    PracticeWindow w;
+    w.begin();
+    CHECK(w.said().contains(QStringLiteral("practice press only")));
+    Session& runs = *w.practice().runs();
+    runs.finish(run::Abandon{"enough for today"}, QStringLiteral("something else entirely"));
+    until([&] { return !runs.busy(); }, "refused");
+    CHECK(runs.run());
+    QSignalSpy sealed(&runs, &Session::sealed);
+    runs.finish(run::Abandon{"enough for today"}, QStringLiteral("practice press only"));
+    until([&] { return !runs.busy(); }, "sealed");
+    CHECK(sealed.count() == 1);
+    CHECK(w.practice().isRunOver());
+    CHECK(visible<QLabel>(w.window, "runOver"));
+    CHECK(visible<RunView>(w.window) == nullptr);
+    w.touch("main_disconnect");
+    CHECK(w.world().press().mains);
+    // The window stays behind this door: what is sealed in practice belongs to no history of the shop.
+    CHECK(visible<QLabel>(w.window, "practiceWord"));
+}
+
+TEST_CASE("another language in the middle of a lesson changes its words and nothing of its world")
+{
+    struct Back {
+        ~Back() { setLanguage(QStringLiteral("en")); }
+    } back;
+    PracticeWindow w;
+    w.begin();
+    w.touch("main_disconnect");
+    w.wait(1);
+    const double stood = w.world().time();
+    w.window.findChild<Tongue*>()->choose({QStringLiteral("de"), {}, false});
+    until([&] { return w.said().contains(QStringLiteral("\u00DCBUNG")); }, "it speaks German");
+    CHECK(w.world().time() == stood);
+    CHECK(w.world().press().mains);
+    CHECK(w.practice().actions().size() == 1);
+    CHECK(visible<RunView>(w.window));
+    w.touch("air_supply");
+    CHECK(w.world().press().air);
+}
+
 TEST_CASE("the strip charts tell the last minute zone by zone, with the window of the job")
 {
     PracticeWindow w;
@@ -396,5 +397,33 @@ TEST_CASE("a lesson stands still behind a locked screen, and another person begi
     w.session().signOut();
     until([&] { return !w.session().actor() && !w.session().busy(); }, "locked");
     signIn(w.session(), "p-1");
+    CHECK(w.practice().lesson() == nullptr);
+}
+
+TEST_CASE("a scenario of one's own about a press of inches, dancers and load cells opens as well")
+{
+    PracticeWindow w;
+    const std::filesystem::path file = std::filesystem::path(w.folder.path().toStdString()) / "south.toml";
+    REQUIRE(writeFile(file,
+                      "format = 1\n[scenario]\nid = \"south_own\"\ntitle = \"The south press\"\npress = \"south\"\n"
+                      "job = \"J-2103\"\nroll = \"R0048\"\nseed = 5\n"));
+    w.door(Qt::Key_4);
+    visible<ChooseLesson>(w.window)->open(file);
+    CHECK(visible<RowList>(w.window)->currentItem()->text().contains(QStringLiteral("The south press")));
+    w.click("beginLesson");
+    until([&] { return w.practice().lesson() == nullptr || w.practice().runs()->run() != nullptr; },
+          "begun or refused");
+    REQUIRE(w.practice().lesson());
+    w.practice().setPace(Pace::Stopped);
+    w.touch("main_disconnect");
+    w.touch("run", {}, "50 ft/min");
+    CHECK(w.practice().actions().back().deed.to->si() == Approx(50 * 0.3048 / 60));
+    // One that names what nobody knows is told so.
+    REQUIRE(writeFile(file,
+                      "format = 1\n[scenario]\nid = \"x\"\npress = \"nowhere\"\njob = \"J-2103\"\nroll = \"R0048\"\n"));
+    w.click("endLesson");
+    visible<ChooseLesson>(w.window)->open(file);
+    w.click("beginLesson");
+    CHECK(w.said().contains(QStringLiteral("nowhere")));
     CHECK(w.practice().lesson() == nullptr);
 }
