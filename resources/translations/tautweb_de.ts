@@ -13886,12 +13886,40 @@
         <translation>%1: %2</translation>
     </message>
     <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
         <source>Air supply</source>
         <translation>Luftversorgung</translation>
     </message>
     <message>
+        <source>Guard open</source>
+        <translation>Schutz offen</translation>
+    </message>
+    <message>
+        <source>Lit: %1.</source>
+        <translation>Leuchtet: %1.</translation>
+    </message>
+    <message>
+        <source>Moves</source>
+        <translation>Läuft</translation>
+    </message>
+    <message>
+        <source>No lamp is lit.</source>
+        <translation>Keine Lampe leuchtet.</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
         <source>Reads: %1</source>
         <translation>Zeigt: %1</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Rücksetzen</translation>
     </message>
     <message>
         <source>Rewind roll</source>
@@ -13904,6 +13932,14 @@
     <message>
         <source>Speed</source>
         <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Stop held</source>
+        <translation>Halt gehalten</translation>
+    </message>
+    <message>
+        <source>Stop latched</source>
+        <translation>Halt eingerastet</translation>
     </message>
     <message>
         <source>Unwind roll</source>

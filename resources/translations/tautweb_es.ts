@@ -13886,12 +13886,40 @@
         <translation>%1: %2</translation>
     </message>
     <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
         <source>Air supply</source>
         <translation>Suministro de aire</translation>
     </message>
     <message>
+        <source>Guard open</source>
+        <translation>Resguardo abierto</translation>
+    </message>
+    <message>
+        <source>Lit: %1.</source>
+        <translation>Encendidas: %1.</translation>
+    </message>
+    <message>
+        <source>Moves</source>
+        <translation>Se mueve</translation>
+    </message>
+    <message>
+        <source>No lamp is lit.</source>
+        <translation>Ninguna lámpara está encendida.</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
         <source>Reads: %1</source>
         <translation>Indica: %1</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Rearmado</translation>
     </message>
     <message>
         <source>Rewind roll</source>
@@ -13904,6 +13932,14 @@
     <message>
         <source>Speed</source>
         <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Stop held</source>
+        <translation>Paro mantenido</translation>
+    </message>
+    <message>
+        <source>Stop latched</source>
+        <translation>Paro enclavado</translation>
     </message>
     <message>
         <source>Unwind roll</source>

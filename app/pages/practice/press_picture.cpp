@@ -52,15 +52,49 @@ void PressPicture::paintEvent(QPaintEvent*)
 
 Gauges::Gauges(QWidget* parent) : QWidget(parent)
 {
-    auto* row = new FlowRow(this);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    m_lamps = wrapped({}, "", this);
+    m_lamps->setObjectName(QStringLiteral("lamps"));
+    column->addWidget(m_lamps);
+    m_row = new QWidget(this);
+    auto* row = new FlowRow(m_row);
     row->setSpacing(8);
+    column->addWidget(m_row);
+}
+
+/// Lit is filled, dark is a ring: told by shape and word, and nothing flashes.
+void Gauges::light(const practice::World& world, const inputs::Press& press)
+{
+    const practice::PressState& state = world.press();
+    QStringList shown, lit;
+    const auto lamp = [&](bool on, const QString& name) {
+        // The word stays beside its lamp where the line ends.
+        QString word = name;
+        shown << (on ? QStringLiteral("\u25CF\u00A0") : QStringLiteral("\u25CB\u00A0")) +
+                     word.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+        if (on) lit << name;
+    };
+    lamp(state.mains, tr("Power"));
+    if (press.hasAir) lamp(state.air, tr("Air"));
+    lamp(state.reset, tr("Reset"));
+    lamp(!state.stops.empty(), tr("Stop latched"));
+    lamp(state.held, tr("Stop held"));
+    lamp(!state.open.empty(), tr("Guard open"));
+    lamp(world.speed() > Speed{}, tr("Moves"));
+    const QString text = shown.join(QStringLiteral("   "));
+    if (text == m_lamps->text()) return;
+    m_lamps->setText(text);
+    m_lamps->setAccessibleName(lit.isEmpty() ? tr("No lamp is lit.")
+                                             : tr("Lit: %1.").arg(lit.join(QStringLiteral(", "))));
 }
 
 /// The cells stay where they are: only what they say changes.
 void Gauges::say(const QString& name, const QString& value)
 {
     if (m_next == m_cells.size()) {
-        auto* cell = new QWidget(this);
+        auto* cell = new QWidget(m_row);
         auto* column = new QVBoxLayout(cell);
         column->setContentsMargins(0, 0, 0, 0);
         column->setSpacing(0);
@@ -68,7 +102,7 @@ void Gauges::say(const QString& name, const QString& value)
         auto* figure = withRole(new QLabel(cell), "strong");
         column->addWidget(head);
         column->addWidget(figure);
-        layout()->addWidget(cell);
+        m_row->layout()->addWidget(cell);
         m_cells.emplace_back(head, figure);
     }
     auto& [head, figure] = m_cells[m_next++];
@@ -86,6 +120,7 @@ void Gauges::show(const practice::World& world, const inputs::Press& press)
     const practice::Line& line = world.line();
     const practice::PressState& state = world.press();
     m_next = 0;
+    light(world, press);
     const auto text = [&](auto measure, Kind kind) { return quantityText(Quantity(measure, kind), system); };
     say(tr("Speed"), text(world.speed(), Kind::Speed));
     if (press.hasAir) say(tr("Air supply"), text(world.airSupply(), Kind::Pressure));

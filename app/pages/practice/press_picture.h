@@ -30,7 +30,7 @@ private:
     LivePress m_press;
 };
 
-/// What the press can be read by, and what practice alone tells: a value and its unit each.
+/// What the press can be read by: its lamps, and a value with its unit for each gauge.
 class Gauges : public QWidget {
     Q_OBJECT
 
@@ -40,6 +40,9 @@ public:
 
 private:
     void say(const QString& name, const QString& value);
+    void light(const practice::World& world, const inputs::Press& press);
+    QLabel* m_lamps;
+    QWidget* m_row;
     std::vector<std::pair<QLabel*, QLabel*>> m_cells;
     std::size_t m_next = 0;
 };

@@ -6,6 +6,7 @@
 
 #include <QProcess>
 
+#include "app/pages/practice/press_picture.h"
 #include "app/pages/practice/strip_charts.h"
 #include "app/pages/run/run_view.h"
 #include "app/print/print.h"
@@ -381,6 +382,80 @@ TEST_CASE("the strip charts tell the last minute zone by zone, with the window o
         CHECK(charts[i].lines.front().points.back().first.si() == Approx(0).margin(1e-9));
     }
     CHECK(charts.back().lines.size() >= 3);  // the guide and two stations
+}
+
+TEST_CASE("where nothing is to move by itself the press is told by words and figures alone")
+{
+    PracticeWindow w;
+    w.begin();
+    byTheBook(w);
+    w.wait(2);
+    const auto marks = [&] {
+        w.wait(0.1);
+        auto* picture = visible<PressPicture>(w.window);
+        REQUIRE(picture);
+        std::size_t all = 0;
+        for (const LivePress::Span& span : picture->press().spans) all += span.marks.size();
+        return all;
+    };
+    CHECK(marks() > 5);
+    CAPTURE(visible<QLabel>(w.window, "lamps")->accessibleName().toStdString(), w.world().speed().si(),
+            w.world().time());
+    CHECK(visible<QLabel>(w.window, "lamps")->accessibleName().contains(QStringLiteral("Moves")));
+    ThemeChoice still;
+    still.still = true;
+    applyTheme(still);
+    CHECK(marks() == 0);
+    applyTheme({});
+}
+
+TEST_CASE("web hangs where nothing pulls it, has its ends where it is parted, and is straight where it is taut")
+{
+    using State = LivePress::Span::State;
+    PracticeWindow w;
+    w.begin();
+    const inputs::Press& press = *w.practice().lesson()->inputs.press;
+    const auto now = [&] { return livePressOf(w.world(), press, {}); };
+    LivePress live = now();
+    const std::size_t table = *live.table;
+    CHECK_FALSE(live.hung);
+    CHECK(live.spans[0].state == State::None);
+    CHECK(live.spans[table].state == State::Broken);
+    CHECK(live.spans.back().state == State::Broken);
+    CHECK(live.spans[table + 1].state == State::Slack);
+    CHECK(live.spans[table + 1].hangs > 0);
+    for (const LivePress::Guard& guard : live.guards) CHECK(guard.open);
+    byTheBook(w);
+    w.wait(8);
+    live = now();
+    CHECK(live.hung);
+    CHECK(live.joint);
+    for (const LivePress::Span& span : live.spans) {
+        CHECK(span.state == State::Taut);
+        for (const double mark : span.marks) CHECK((mark >= 0 && mark <= 1));
+    }
+    for (const LivePress::Guard& guard : live.guards) CHECK_FALSE(guard.open);
+    for (const auto& [roller, closed] : live.nips) CHECK(closed);
+    // Marks go with the web: a little later each is a little further on.
+    const auto at = [&] {
+        const auto marks = now().spans[1].marks;
+        REQUIRE_FALSE(marks.empty());
+        return marks;
+    };
+    const double length = w.world().line().web.spans[1].si(), first = at().front(), then = w.world().time();
+    w.wait(0.05);
+    // Speed is steady by now; one mark is as good as another, and they stand 0.4 m of web apart.
+    const double went = w.world().speed().si() * (w.world().time() - then) / length;
+    double nearest = 1;
+    for (const double mark : at())
+        for (const int others : {-2, -1, 0, 1, 2})
+            nearest = std::min(nearest, std::abs(mark - first - went + others * 0.4 / length));
+    CHECK(nearest < 0.02);
+    // The longer the step from one picture to the next, the fewer marks: they never seem to run backwards.
+    std::size_t few = 0, many = 0;
+    for (const LivePress::Span& span : livePressOf(w.world(), press, Length::si(1)).spans) few += span.marks.size();
+    for (const LivePress::Span& span : now().spans) many += span.marks.size();
+    CHECK(few < many);
 }
 
 TEST_CASE("a lesson stands still behind a locked screen, and another person begins their own")
