@@ -38,8 +38,15 @@ Result<people::Actor> trainee(logbook::Writer& writer, const std::string& name, 
 {
     const auto known = writer.reader().people();
     if (!known) return known.error();
-    for (const people::PersonRecord& one : *known)
-        if (one.name == name) return writer.signIn(one.id.value, kPracticePin);
+    for (const people::PersonRecord& one : *known) {
+        if (one.name != name) continue;
+        if (auto actor = writer.signIn(one.id.value, kPracticePin)) return actor;
+        // Wrong tries close this door as any other, and nothing lies behind it that is worth the wait.
+        const auto code = writer.invite(one, keeper);
+        if (!code) return code.error();
+        if (auto chosen = writer.choose(one.id.value, *code, kChosen, PinCost::Least); !chosen) return chosen.error();
+        return writer.signIn(one.id.value, kPracticePin);
+    }
     const auto enrolled =
         people::makePerson(people::nextId(*known), name, people::Role::Operator, kChosen, PinCost::Least);
     if (!enrolled) return enrolled.error();

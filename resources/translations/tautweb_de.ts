@@ -13264,8 +13264,8 @@
         <translation>Hier ist keine Aufgabe: eine Datei öffnen, in der eine steht.</translation>
     </message>
     <message>
-        <source>This scenario is about the press that this PC last had a run on. Nothing on this page is that press: what you do here does nothing there.</source>
-        <translation>Diese Aufgabe handelt von der Maschine, an der dieser PC zuletzt einen Durchgang hatte. Nichts auf dieser Seite ist diese Maschine: Was hier getan wird, tut dort nichts.</translation>
+        <source>This scenario is about the press at which this PC stands. Nothing on this page is that press: what you do here does nothing there.</source>
+        <translation>Diese Aufgabe handelt von der Maschine, an der dieser PC steht. Nichts auf dieser Seite ist diese Maschine: Was hier getan wird, tut dort nichts.</translation>
     </message>
     <message>
         <source>What do you want to practise?</source>

@@ -13264,8 +13264,8 @@
         <translation>Aquí no hay ningún ejercicio: abra un archivo que tenga uno.</translation>
     </message>
     <message>
-        <source>This scenario is about the press that this PC last had a run on. Nothing on this page is that press: what you do here does nothing there.</source>
-        <translation>Este ejercicio trata de la máquina en la que este PC tuvo la última preparación. Nada de esta página es esa máquina: lo que haga aquí no hace nada allí.</translation>
+        <source>This scenario is about the press at which this PC stands. Nothing on this page is that press: what you do here does nothing there.</source>
+        <translation>Este ejercicio trata de la máquina junto a la que está este PC. Nada de esta página es esa máquina: lo que haga aquí no hace nada allí.</translation>
     </message>
     <message>
         <source>What do you want to practise?</source>

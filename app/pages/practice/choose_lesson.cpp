@@ -24,14 +24,15 @@ namespace taut::app {
 
 namespace {
 
-/// The press on which the newest run here was: whoever sits at this PC most likely stands at it.
+/// The press at which this PC most likely stands: that of the newest run here, or the only one that the shop has.
 std::string pressHere(const Session& shop)
 {
     if (shop.reader() == nullptr) return {};
     records::RunQuery newest;
     newest.limit = 1;
-    const auto page = shop.reader()->runs(newest, {});
-    return page && !page->rows.empty() ? page->rows.front().press : std::string();
+    if (const auto page = shop.reader()->runs(newest, {}); page && !page->rows.empty()) return page->rows.front().press;
+    const auto presses = shop.definitions("press");
+    return presses.size() == 1 ? presses.front().source.id : std::string();
 }
 
 /// A press or a job as people call it; its id where it cannot be read.
@@ -153,8 +154,8 @@ void ChooseLesson::settle()
     m_finding->clear();
     const practice::Scenario* scenario = chosen();
     const bool near = scenario != nullptr && scenario->press == pressHere(*m_shop);
-    m_near->setText(near ? tr("This scenario is about the press that this PC last had a run on. Nothing on this page "
-                              "is that press: what you do here does nothing there.")
+    m_near->setText(near ? tr("This scenario is about the press at which this PC stands. Nothing on this page is "
+                              "that press: what you do here does nothing there.")
                          : QString());
     m_near->setVisible(near);
     QString why;

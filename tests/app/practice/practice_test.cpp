@@ -70,8 +70,15 @@ TEST_CASE("the door to the practice press stays closed while a run is open at th
     CHECK(visible<QLabel>(w.window, "whyClosed"));
     w.click("toOpenRun");
     CHECK(visible<QLabel>(w.window, "whyClosed") == nullptr);
-    // A lesson that went on before a run was begun stands still behind it.
     CHECK_FALSE(std::filesystem::exists(practiceFile(w)));
+    // Ended, it opens, and warns where the scenario is about the press at which this PC stands.
+    w.session().resume(QString::fromStdString(w.session().openRuns().front()));
+    until([&] { return w.session().run() != nullptr && !w.session().busy(); }, "taken up again");
+    w.session().finish(run::Abandon{"only tried"}, passphraseOf(w.session(), "p-2"));
+    until([&] { return w.session().run() == nullptr && !w.session().busy(); }, "abandoned");
+    w.door(Qt::Key_4);
+    CHECK(visible<ChooseLesson>(w.window));
+    CHECK(visible<QLabel>(w.window, "pressHere"));
 }
 
 TEST_CASE("a lesson belongs to whoever is signed in, and names no fault of its scenario")
@@ -348,6 +355,28 @@ TEST_CASE("a practice run that is given up is signed with the secrets that stand
     CHECK(visible<QLabel>(w.window, "practiceWord"));
 }
 
+TEST_CASE("somebody who mistyped the passphrase of practice too often begins the next lesson all the same")
+{
+    PracticeWindow w;
+    w.begin();
+    Session& runs = *w.practice().runs();
+    QSignalSpy refused(&runs, &Session::refused);
+    const auto tries = [&](const char* passphrase) {
+        runs.finish(run::Abandon{"enough"}, QString::fromLatin1(passphrase));
+        until([&] { return !runs.busy(); }, "refused or sealed");
+    };
+    for (int i = 0; i < people::kTriesBeforeWait; ++i) tries("not the passphrase");
+    tries("practice press only");
+    REQUIRE(refused.count() == people::kTriesBeforeWait + 1);
+    CHECK(refused.last().front().value<Finding>().code == "sign_in.wait");
+    w.click("endLesson");
+    w.click("beginLesson");
+    until([&] { return runs.run() != nullptr && !runs.busy() && runs.run()->events().size() == 1; }, "begun again");
+    CHECK(refused.count() == people::kTriesBeforeWait + 1);
+    tries("practice press only");
+    CHECK(w.practice().isRunOver());
+}
+
 TEST_CASE("another language in the middle of a lesson changes its words and nothing of its world")
 {
     struct Back {
@@ -366,6 +395,9 @@ TEST_CASE("another language in the middle of a lesson changes its words and noth
     CHECK(visible<RunView>(w.window));
     w.touch("air_supply");
     CHECK(w.world().press().air);
+    // What somebody chose is kept for them, and the next test's window would speak so as well.
+    w.window.findChild<Tongue*>()->choose({QStringLiteral("en"), {}, false});
+    until([&] { return w.said().contains(QStringLiteral("PRACTICE")); }, "it speaks English");
 }
 
 TEST_CASE("the strip charts tell the last minute zone by zone, with the window of the job")
