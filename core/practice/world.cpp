@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/inputs/key_reader.h"
 #include "core/physics/brake.h"
 #include "core/physics/dancer.h"
 #include "core/physics/lift.h"
@@ -27,11 +28,22 @@ double ratePer(const inputs::Sourced& said, const inputs::Sourced& largest, doub
     const double from = said.at ? said.at->si() : largest.value ? largest.value->si() : 0;
     return from > 0 ? from / said.value->si() : usual;
 }
-std::string allFaults()
+/// Whether there is such a fault, and such an item of it at this press.
+std::optional<Finding> noFault(const Fault& fault, const inputs::Press& press)
 {
-    std::string all;
-    for (const std::string& name : faultNames()) (all += all.empty() ? "" : ", ") += name;
-    return all;
+    std::vector<std::string> items;
+    for (const Suspect& suspect : suspectsOf(press)) {
+        if (isMeant(suspect, fault.what, fault.item)) return std::nullopt;
+        if (suspect.what == fault.what) items.push_back(suspect.item);
+    }
+    const auto& names = faultNames();
+    if (std::find(names.begin(), names.end(), fault.what) == names.end())
+        return refuse("practice.fault", fault.what, {"There is no fault %1 to practise with.", {fault.what}},
+                      {"Choose among: %1.", {inputs::listedWords(names)}});
+    return refuse("practice.fault", fault.what,
+                  {"This press has nothing called \"%2\" that the fault %1 could be of.", {fault.what, fault.item}},
+                  items.empty() ? Text("Leave this fault out.")
+                                : Text("Choose among: %1.", {inputs::listedWords(items)}));
 }
 
 /// The truth, where a label or a profile says something else.
@@ -39,9 +51,7 @@ Result<inputs::Inputs> truthOf(const Setup& setup)
 {
     inputs::Inputs truth = setup.inputs;
     for (const Fault& fault : setup.faults) {
-        if (std::find(faultNames().begin(), faultNames().end(), fault.what) == faultNames().end())
-            return refuse("practice.fault", fault.what, {"There is no fault %1 to practise with.", {fault.what}},
-                          {"Choose among: %1.", {allFaults()}});
+        if (auto why = noFault(fault, *truth.press)) return *std::move(why);
         if (fault.what != "roll.mislabelled" || !truth.roll->outerDiameter) continue;
         auto roll = *truth.roll;
         roll.outerDiameter = Entry<Kind::Length>(fault.amount * roll.outerDiameter->measure());
@@ -51,20 +61,6 @@ Result<inputs::Inputs> truthOf(const Setup& setup)
 }
 
 }  // namespace
-
-const std::vector<std::string>& faultNames()
-{
-    static const std::vector<std::string> kNames{"air.low",          "brake.worn", "guard.sticks",
-                                                 "roll.mislabelled", "tail.left",  "wraps.nicked"};
-    return kNames;
-}
-
-double usualAmount(std::string_view fault)
-{
-    if (fault == "air.low") return 0.4;
-    if (fault == "brake.worn") return 0.6;
-    return fault == "roll.mislabelled" ? 1.15 : 0;
-}
 
 Result<World> World::build(const Setup& setup)
 {
@@ -108,8 +104,9 @@ Result<World> World::build(const Setup& setup)
 
 bool World::has(const std::string& fault, const std::string& item) const
 {
-    return std::any_of(m_setup.faults.begin(), m_setup.faults.end(),
-                       [&](const Fault& f) { return f.what == fault && (item.empty() || f.item == item); });
+    return std::any_of(m_setup.faults.begin(), m_setup.faults.end(), [&](const Fault& f) {
+        return f.what == fault && (f.item.empty() || item.empty() || f.item == item);
+    });
 }
 
 double World::amountOf(const std::string& fault, const std::string& item, double otherwise) const

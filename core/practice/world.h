@@ -9,23 +9,13 @@
 
 #include "core/base/chance.h"
 #include "core/base/text.h"
+#include "core/practice/fault.h"
 #include "core/practice/guiding.h"
 #include "core/practice/lateral.h"
 #include "core/practice/line.h"
 #include "core/practice/press_state.h"
 
 namespace taut::practice {
-
-/// Something that is not as files and labels say, or that somebody left so. `what` is one of faultNames().
-struct Fault {
-    std::string what;
-    std::string item = {};  ///< which guard, zone or station, where there are several
-    double amount = 0;      ///< what it takes: a share of the torque that is left, a share of the diameter
-    friend bool operator==(const Fault&, const Fault&) = default;
-};
-[[nodiscard]] const std::vector<std::string>& faultNames();
-/// What a fault takes where a scenario does not say.
-[[nodiscard]] double usualAmount(std::string_view fault);
 
 /// What a world is made of. The inputs are what people read; faults make the truth differ from them.
 struct Setup {
