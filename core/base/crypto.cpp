@@ -3,8 +3,10 @@
 
 #include <sodium.h>
 
+#include <cstring>
 #include <new>
 #include <stdexcept>
+#include <type_traits>
 
 #include "core/base/sodium_work.h"
 
@@ -32,6 +34,39 @@ Digest sha256(std::span<const std::uint8_t> a, std::span<const std::uint8_t> b)
     crypto_hash_sha256_init(&state);
     crypto_hash_sha256_update(&state, a.data(), a.size());
     crypto_hash_sha256_update(&state, b.data(), b.size());
+    crypto_hash_sha256_final(&state, digest.data());
+    return digest;
+}
+
+namespace {
+
+using Running = crypto_hash_sha256_state;
+static_assert(std::is_trivially_copyable_v<Running>);
+
+}  // namespace
+
+RunningSha256::RunningSha256()
+{
+    static_assert(sizeof(Running) <= kRoom && alignof(Running) <= 8);
+    beginSodium();
+    Running state;
+    crypto_hash_sha256_init(&state);
+    std::memcpy(m_state.data(), &state, sizeof state);
+}
+
+void RunningSha256::add(std::string_view bytes)
+{
+    Running state;
+    std::memcpy(&state, m_state.data(), sizeof state);
+    crypto_hash_sha256_update(&state, bytesOf(bytes).data(), bytes.size());
+    std::memcpy(m_state.data(), &state, sizeof state);
+}
+
+Digest RunningSha256::digest() const
+{
+    Running state;
+    std::memcpy(&state, m_state.data(), sizeof state);
+    Digest digest{};
     crypto_hash_sha256_final(&state, digest.data());
     return digest;
 }

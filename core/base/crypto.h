@@ -17,6 +17,18 @@ using Digest = std::array<std::uint8_t, 32>;
 /// SHA-256 (FIPS 180-4) of a ‖ b.
 [[nodiscard]] Digest sha256(std::span<const std::uint8_t> a, std::span<const std::uint8_t> b = {});
 [[nodiscard]] Digest sha256(std::string_view text);
+/// The same of bytes that come one after the other.
+class RunningSha256 {
+public:
+    RunningSha256();
+    void add(std::string_view bytes);
+    /// Of everything so far; more may follow.
+    [[nodiscard]] Digest digest() const;
+
+private:
+    static constexpr std::size_t kRoom = 128;
+    alignas(8) std::array<unsigned char, kRoom> m_state{};  ///< of the library, which stays behind crypto.cpp
+};
 /// Lower-case hex, two digits a byte.
 [[nodiscard]] std::string hex(std::span<const std::uint8_t> bytes);
 /// Base64 (RFC 4648, section 4, with padding) of some bytes, and back; nullopt: it is none.

@@ -63,7 +63,7 @@ Result<Answered> held(const Step& step, Answered answer)
     return answer;
 }
 
-Result<Answered> chosen(const Run& run, const Step& step, Answered answer)
+Result<Answered> chosen(const Against& against, const Step& step, Answered answer)
 {
     const auto found = std::find_if(step.choices.begin(), step.choices.end(),
                                     [&](const procedure::Choice& c) { return c.word == answer.entered; });
@@ -76,8 +76,7 @@ Result<Answered> chosen(const Run& run, const Step& step, Answered answer)
     }
     if (found->stops) answer.judgement = {Verdict::Outside, false};
     // Where the target is one of the words, another word contradicts it: the web hung the wrong way round.
-    const targets::Target* target = targetOf(run.targets(), step);
-    const auto* ready = target == nullptr ? nullptr : target->ready();
+    const auto* ready = against.target == nullptr ? nullptr : against.target->ready();
     const auto* word = ready == nullptr ? nullptr : std::get_if<std::string>(&ready->value);
     const bool known = word != nullptr && std::any_of(step.choices.begin(), step.choices.end(),
                                                       [&](const procedure::Choice& c) { return c.word == *word; });
@@ -92,14 +91,14 @@ std::string upper(std::string text)
     return text;
 }
 
-Result<Answered> scanned(const Run& run, const Step& step, Answered answer)
+Result<Answered> scanned(const Against& against, const Step& step, Answered answer)
 {
     const std::string tag = comparableTag(answer.entered);
     if (tag.empty())
         return refuse("answer.nothing_scanned", step.id.value, "Nothing was scanned or typed.",
                       "Scan the roll's tag, or type what it says.");
     Findings notes;
-    const Source& source = run.sources().roll;
+    const Source& source = *against.roll;
     const auto roll = inputs::readRoll(source.text, source.id, notes);
     const bool isTag = roll && !roll->tag.empty() && tag == comparableTag(roll->tag);
     const bool isId = upper(tag) == upper(comparableTag(source.id));
@@ -124,9 +123,9 @@ Result<Quantity> parseAny(const std::string& entered)
     return *refusal;
 }
 
-Result<Answered> read(const Run& run, const Step& step, Answered answer)
+Result<Answered> read(const Against& against, const Step& step, Answered answer)
 {
-    const targets::Target* target = judgedBy(run, step);
+    const targets::Target* target = against.target;
     const Quantity* wanted = target == nullptr ? nullptr : target->quantity();
     // Wraps are counted: "3" says all there is to say.
     const Bare bare = wanted != nullptr && wanted->kind() == Kind::Count ? Bare::Accept : Bare::Refuse;
@@ -184,6 +183,14 @@ const targets::Target* judgedBy(const Run& run, const Step& step)
 Result<Answered> answerTo(const Run& run, const Step& step, std::string_view entered,
                           const std::vector<std::string>& stated)
 {
+    const targets::Target* target =
+        step.kind == StepKind::Reading ? judgedBy(run, step) : targetOf(run.targets(), step);
+    return answerAgainst({target, &run.sources().roll}, step, entered, stated);
+}
+
+Result<Answered> answerAgainst(const Against& against, const Step& step, std::string_view entered,
+                               const std::vector<std::string>& stated)
+{
     Answered answer;
     answer.step = step.id;
     answer.entered = trimmed(entered);
@@ -197,9 +204,9 @@ Result<Answered> answerTo(const Run& run, const Step& step, std::string_view ent
                       "Leave it open and put it right, note what you found, or withdraw the press.");
     case StepKind::Motion: return moved(step, std::move(answer));
     case StepKind::Hold: return held(step, std::move(answer));
-    case StepKind::Choice: return chosen(run, step, std::move(answer));
-    case StepKind::Scan: return scanned(run, step, std::move(answer));
-    case StepKind::Reading: return read(run, step, std::move(answer));
+    case StepKind::Choice: return chosen(against, step, std::move(answer));
+    case StepKind::Scan: return scanned(against, step, std::move(answer));
+    case StepKind::Reading: return read(against, step, std::move(answer));
     }
     return answer;
 }

@@ -20,6 +20,15 @@ namespace taut::run {
 [[nodiscard]] Result<Answered> answerTo(const Run& run, const procedure::Step& step, std::string_view entered,
                                         const std::vector<std::string>& stated);
 
+/// What an answer is held against: the target of its step, nullptr when it has none, and the roll that is meant.
+struct Against {
+    const targets::Target* target = nullptr;
+    const Source* roll = nullptr;
+};
+/// The same for whoever has no run: practice judges an answer as a run does.
+[[nodiscard]] Result<Answered> answerAgainst(const Against& against, const procedure::Step& step,
+                                             std::string_view entered, const std::vector<std::string>& stated);
+
 /// The target that a reading of this step is judged by and shown against; nullptr when it has none or this press has no
 /// such target. Where the step's own answer filled an entry it is the target as it stood before that: measured again, a
 /// roll is held against what its file said and not against what was read last. A roll changed or measured under way

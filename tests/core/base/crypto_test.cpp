@@ -119,3 +119,18 @@ TEST_CASE("base64 gives the published texts and takes back nothing else")
         CHECK_FALSE(fromBase64(wrong));
     }
 }
+
+TEST_CASE("a hash over bytes that come one after the other is that of all of them")
+{
+    // FIPS 180-4 example: SHA-256 of "abc".
+    RunningSha256 running;
+    CHECK(running.digest() == sha256(""));
+    running.add("a");
+    CHECK(running.digest() == sha256("a"));
+    running.add("bc");
+    CHECK(hex(running.digest()) == "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    RunningSha256 other = running;
+    other.add(std::string(1000, 'x'));
+    CHECK(other.digest() == sha256("abc" + std::string(1000, 'x')));
+    CHECK(running.digest() == sha256("abc"));
+}
