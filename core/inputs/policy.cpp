@@ -5,12 +5,14 @@
 #include <array>
 #include <unordered_map>
 
+#include "core/inputs/press.h"
+
 namespace taut::inputs {
 
 namespace {
 
 // Every default names where it comes from; "policy" is ours. Sorted by name.
-constexpr std::array<PolicyRow, 63> kRows{{
+constexpr std::array<PolicyRow, 66> kRows{{
     {"air_drop_most", Kind::Pressure, 30000.0, "bar", 0, 300000.0, "fall of the air supply while nips close, at most",
      "policy"},
     {"air_shaft_least", Kind::Pressure, 550000.0, "bar", 100000.0, 1200000.0,
@@ -35,6 +37,12 @@ constexpr std::array<PolicyRow, 63> kRows{{
      "roll centre to the centreline where no guide follows, either way", "policy"},
     {"colour_to_colour", Kind::Length, 0.00013, "mm", 1e-05, 0.002, "colour to colour, either way",
      "policy, from memory"},
+    {"competence_asked", Kind::Count, 0, "", 0, 1,
+     "whether only who is competent at this press signs a set-up alone: 1 asks it, 0 does not", "policy", true},
+    {"competence_away", Kind::Time, 15724800.0, "d", 604800.0, 157680000.0,
+     "time without setting this press up after which a competence ends", "policy: 26 weeks"},
+    {"competence_runs", Kind::Count, 3, "", 0, 50, "observed set-ups at this press that a competence wants, at least",
+     "common practice, no source", true},
     {"core_wall_least", Kind::Length, 0.003, "mm", 0.0005, 0.05, "wall of a core that nobody has measured, at least",
      "policy"},
     {"core_wall_most", Kind::Length, 0.015, "mm", 0.0005, 0.05, "wall of a core that nobody has measured, at most",
@@ -131,6 +139,14 @@ const PolicyRow* findPolicy(std::string_view name) noexcept
     }();
     const auto at = byName.find(name);
     return at == byName.end() ? nullptr : at->second;
+}
+
+double policyFigure(const Press& press, std::string_view name) noexcept
+{
+    for (const auto& [row, value] : press.policy)
+        if (row == name) return value.si();
+    const PolicyRow* usual = findPolicy(name);
+    return usual == nullptr ? 0 : usual->si;
 }
 
 }  // namespace taut::inputs

@@ -8,6 +8,8 @@
 
 namespace taut::inputs {
 
+struct Press;
+
 /// A limit or an assumption that no formula gives, under a name by which a shop may set its own: the table [policy] of
 /// a press file, `centre_guided = "1.5 mm"`. What stands here holds until then.
 struct PolicyRow {
@@ -24,5 +26,7 @@ struct PolicyRow {
 /// All rows, sorted by name.
 [[nodiscard]] std::span<const PolicyRow> policyRows() noexcept;
 [[nodiscard]] const PolicyRow* findPolicy(std::string_view name) noexcept;
+/// What holds at this press, SI: what its shop has set, else the default.
+[[nodiscard]] double policyFigure(const Press& press, std::string_view name) noexcept;
 
 }  // namespace taut::inputs

@@ -10,18 +10,11 @@ namespace taut::inputs {
 
 namespace {
 
-double inForce(const Press& press, std::string_view name)
-{
-    for (const auto& [row, value] : press.policy)
-        if (row == name) return value.si();
-    return findPolicy(name)->si;
-}
-
 /// Two rows that are the ends of one window must stay in order, also when only one of them was set.
 void checkPair(KeyReader& keys, Press& press, const std::string& low, const std::string& high)
 {
     if (findPolicy(low) == nullptr || findPolicy(high) == nullptr) return;
-    if (inForce(press, low) <= inForce(press, high)) return;
+    if (policyFigure(press, low) <= policyFigure(press, high)) return;
     const std::string& named = keys.has(low) ? low : high;
     keys.complain(named, refuse("input.order", {}, {"With this row %1 lies above %2.", {low, high}},
                                 "Check both rows; the usual values hold until then."));

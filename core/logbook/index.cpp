@@ -97,7 +97,9 @@ void Index::answer(std::uint64_t seq, const seal::Document& document)
     case seal::Kind::Review:
     case seal::Kind::Correction:
     case seal::Kind::Void: return sequel(document);
-    case seal::Kind::Competence: return;  // nothing is asked of them by index yet
+    case seal::Kind::Competence:  // found by their subject, the person
+    case seal::Kind::Attempt:
+    case seal::Kind::Observation: return;
     }
 }
 

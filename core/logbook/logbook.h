@@ -17,6 +17,12 @@
 #include "core/records/records.h"
 #include "core/run/decide.h"
 #include "core/seal/after.h"
+#include "core/seal/competence.h"
+#include "core/seal/training.h"
+
+namespace taut::practice {
+struct Attempt;
+}  // namespace taut::practice
 
 namespace taut::logbook {
 
@@ -44,6 +50,20 @@ struct DoorState {
     people::PersonId person;
     people::Door door;
     bool chosen = false, invited = false, badge = false;
+};
+
+/// What a supervisor says of somebody at a press: the SHA-256 of their training record, the runs at this press that
+/// they did while somebody watched, and until when it holds.
+struct Qualifying {
+    std::string personId, press, trainingRecord;
+    std::vector<std::string> observed;  ///< ids of runs
+    std::int64_t validUntilMs = 0;
+};
+struct CompetenceStanding {
+    seal::Competence said;
+    Instant at;
+    std::string byName;
+    std::optional<Finding> notNow;  ///< why it does not hold; nothing: it does
 };
 
 /// Holds the pen: one process a logbook (an OS lock taken at open), append-only. Every call that changes something is
@@ -128,6 +148,21 @@ public:
     [[nodiscard]] Result<seal::Seal> correct(std::string_view runId, seal::Correction correction,
                                              const people::Signer& by);
     [[nodiscard]] Result<seal::Seal> voidRun(std::string_view runId, std::string_view reason, const people::Signer& by);
+
+    /// Of a practice logbook alone (practice.not_here): an attempt, sealed under the name of whoever practised; it gets
+    /// its id here. practice.nobody.
+    [[nodiscard]] Result<seal::Seal> keepAttempt(const practice::Attempt& attempt);
+    /// What a trainer says of an attempt, by its seal's number, signed with the key that they have in the shop's
+    /// logbook. training.no_attempt, and what seal::whyNot refuses.
+    [[nodiscard]] Result<seal::Seal> observe(std::uint64_t attempt, const seal::Observation& observation,
+                                             const people::Signer& by);
+
+    /// That somebody may set a press up alone, or may not any more (competence.h). Never in a practice logbook.
+    [[nodiscard]] Result<seal::Seal> qualify(const Qualifying& who, const people::Signer& by);
+    [[nodiscard]] Result<seal::Seal> endCompetence(std::string_view personId, std::string_view press,
+                                                   std::string_view reason, const people::Signer& by);
+    /// The newest that was said of each person at each press, and whether it holds now.
+    [[nodiscard]] Result<std::vector<CompetenceStanding>> competences() const;
 
     struct Impl;  ///< SQL stays behind writer.cpp
     Impl& impl();

@@ -4,6 +4,7 @@
 #include <span>
 
 #include "core/logbook/attachments.h"
+#include "core/logbook/competence.h"
 #include "core/logbook/open_runs.h"
 #include "core/people/meant.h"
 #include "core/records/texts.h"
@@ -201,6 +202,8 @@ Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& 
             const auto enrolled = [&db](const std::string& name) { return findPersonNamed(db, name); };
             if (auto why = run::whyNotGivenUp(*given, actor, enrolled)) return *why;
         }
+        if (const auto* sign = std::get_if<run::SignOff>(&command); sign != nullptr && !impl.options.practice)
+            if (auto why = notAlone(db, before, actor, sign->supervisor.has_value(), now.utcMs)) return *why;
         run::Command named = command;
         if (auto why = nameHolder(db, before, named)) return *why;
         const auto event = run::decide(before, named, stamp(), actor);
@@ -242,6 +245,10 @@ Result<seal::Seal> OpenRun::seal(const people::Signer& signer)
         const auto stored = foldStored(db, id);
         if (!stored) return stored.error();
         const Instant now = impl.clock->now();
+        // Whoever seals signs as well, be it somebody else than who said that it is done.
+        if (const auto* completed = std::get_if<run::Completed>(&stored->events().back().happening());
+            completed != nullptr && !impl.options.practice)
+            if (auto why = notAlone(db, *stored, actor, !completed->supervisor.empty(), now.utcMs)) return *why;
         for (const auto& [what, source] : parted.words) (void)sealedOnce(db, what, source, sealer(actor), now);
         seal::Seal sealed = appendSeal(db, parted.document, sealer(signer), now);
         SQLite::Statement gone(db, "DELETE FROM open_events WHERE run_id = ?");

@@ -19,8 +19,8 @@ Finding noSeal(std::string subject, Text text)
 seal::Kind kindFrom(const std::string& word)
 {
     // A word of no kind is a changed row: verifying says so; here any kind that is not a run's will do.
-    for (int i = 0; i <= static_cast<int>(seal::Kind::Withdrawal); ++i)
-        if (word == seal::kindWord(static_cast<seal::Kind>(i))) return static_cast<seal::Kind>(i);
+    for (const seal::Kind kind : seal::kAllKinds)
+        if (word == seal::kindWord(kind)) return kind;
     return seal::Kind::Void;
 }
 

@@ -44,9 +44,22 @@ void checkLayout(SQLite::Database& db, Findings& findings)
                                   "The seals are checked all the same. Keep this file and restore a backup."));
 }
 
+/// What is practised and what counts never stand in one file.
+std::optional<Finding> wrongFile(const seal::Seal& seal, bool practice)
+{
+    const bool practised = seal.kind == seal::Kind::Attempt || seal.kind == seal::Kind::Observation;
+    if (practised == practice || (!practised && seal.kind != seal::Kind::Competence)) return std::nullopt;
+    return refuse("practice.wrong_file", "seal " + std::to_string(seal.seq),
+                  practised
+                      ? Text("Seal %1 is of the practice press, and this is the logbook of a shop.", {asInt(seal.seq)})
+                      : Text("Seal %1 says who is competent, and this is a practice logbook.", {asInt(seal.seq)}),
+                  "Do not trust it. Ask who wrote in this file, and with which program.");
+}
+
 /// In stretches, so that a writer at work never waits for the whole walk; seals do not change under it.
 void walk(SQLite::Database& db, seal::ChainCheck& chain, AttachmentCheck& attachments, Findings& misquotations)
 {
+    const bool practice = numberOf(db, "PRAGMA application_id") == static_cast<std::int64_t>(kPracticeApplicationId);
     constexpr int kStretch = 100;
     std::int64_t last = std::numeric_limits<std::int64_t>::min();
     for (int taken = kStretch; taken == kStretch;) {
@@ -59,6 +72,7 @@ void walk(SQLite::Database& db, seal::ChainCheck& chain, AttachmentCheck& attach
             last = asInt(seal.seq);
             chain.next(seal, signaturesOf(db, seal.seq));
             attachments.next(seal);
+            if (auto where = wrongFile(seal, practice)) misquotations.push_back(*std::move(where));
             if (seal.kind != seal::Kind::Correction) continue;
             if (auto wrong = misquoted(db, seal)) misquotations.push_back(*std::move(wrong));
         }

@@ -137,7 +137,9 @@ enum class Act : std::uint8_t {
     KeepLogbook,  ///< choose where it is kept twice, have it copied, restore it
     Review,
     CorrectRecord,
-    VoidRecord
+    VoidRecord,
+    Observe,  ///< look at somebody's attempts at the practice press and sign for it
+    Qualify   ///< say that somebody may work a press alone, or may not any more
 };
 [[nodiscard]] bool may(Role role, Act act) noexcept;
 /// The refusal of what somebody's role does not allow: gate.role.

@@ -38,7 +38,9 @@ bool may(Role role, Act act) noexcept
     case Act::EditPeople:
     case Act::KeepLogbook:
     case Act::Review:
+    case Act::Qualify:
     case Act::VoidRecord: return role == Role::Supervisor;
+    case Act::Observe: return role == Role::Trainer || role == Role::Supervisor;
     }
     return false;
 }

@@ -164,7 +164,9 @@ public:
     }
     std::optional<Told> operator()(const run::Completed& completed)
     {
-        return Told{"run completed", {data(completed.remarks)}};
+        if (completed.supervisorName.empty()) return Told{"run completed", {data(completed.remarks)}};
+        return Told{"run completed",
+                    {Text("countersigned by %1", {completed.supervisorName}), data(completed.remarks)}};
     }
     std::optional<Told> operator()(const run::Abandoned& abandoned)
     {

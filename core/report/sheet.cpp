@@ -176,6 +176,10 @@ SignatureBlock signatures(const run::Run& run, const seal::Document* sealed, std
         if (isNew) block.entries.push_back({"Supervisor: I accepted the deviations", deviated->byName, {}});
         block.entries[at->second].at = timeOf(event.stamp());
     }
+    if (const auto* completed = std::get_if<run::Completed>(&last.happening());
+        completed != nullptr && !completed->supervisorName.empty())
+        block.entries.push_back(
+            {"Supervisor: I looked at this set-up and sign beside", completed->supervisorName, timeOf(last.stamp())});
     for (SignatureBlock::Entry& entry : sequelSignatures(sealings)) block.entries.push_back(std::move(entry));
     block.entries.push_back({"Taken over by the next shift", {}, {}});
     if (sealed == nullptr) {

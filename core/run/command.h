@@ -93,8 +93,10 @@ struct Withdraw {
 struct Return {
     std::string done;
 };
+/// supervisor: who countersigns where whoever signs may not sign alone at this press (the logbook asks it).
 struct SignOff {
     std::string remarks;
+    std::optional<people::Actor> supervisor = {};
 };
 struct Abandon {
     std::string reason;

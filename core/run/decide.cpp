@@ -342,7 +342,18 @@ struct Deciding {
             return refuse("gate.stop_held", run.id(),
                           Text("This run cannot be signed while a stop is held by %1.", {holdersOf(run)}),
                           "Ask each of them by name. Whoever holds a stop gives it up; then sign.");
-        return Happening(Completed{trimmed(c.remarks)});
+        Completed completed{trimmed(c.remarks)};
+        if (c.supervisor) {
+            if (!people::may(c.supervisor->role(), Act::Qualify))
+                return refuse("gate.supervisor", run.id(), "Only a supervisor countersigns a run.",
+                              "Ask a supervisor to look at it here and sign in beside you.");
+            if (c.supervisor->id() == actor.id())
+                return refuse("gate.supervisor", run.id(), "Nobody countersigns a run that they sign themselves.",
+                              "Ask another supervisor to look at it here and sign in beside you.");
+            completed.supervisor = c.supervisor->id().value;
+            completed.supervisorName = c.supervisor->name();
+        }
+        return Happening(std::move(completed));
     }
     Outcome operator()(const Abandon& c) const
     {

@@ -132,6 +132,7 @@ struct Returned {
 };
 struct Completed {
     std::string remarks;
+    std::string supervisor = {}, supervisorName = {};  ///< who countersigned, "" = nobody had to
 };
 struct Abandoned {
     std::string reason;

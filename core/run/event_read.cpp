@@ -252,7 +252,10 @@ Happening happeningFrom(const std::string& what, const Members& m, std::string& 
     if (what == "clock_jumped") return ClockJumped{m.whole("by_ms")};
     if (what == "withdrawn") return Withdrawn{m.text("reason")};
     if (what == "returned") return Returned{m.text("done")};
-    if (what == "completed") return Completed{m.text("remarks")};
+    if (what == "completed") {
+        if (!m.has("supervisor")) return Completed{m.text("remarks")};
+        return Completed{m.text("remarks"), m.text("supervisor"), m.text("supervisor_name")};
+    }
     if (what == "abandoned") return abandonedFrom(m, wrong);
     m.wrong("what");
     return Noted{};

@@ -153,7 +153,11 @@ struct Payload {
     void operator()(const ClockJumped& e) const { json.set("by_ms", e.byMs); }
     void operator()(const Withdrawn& e) const { json.set("reason", e.reason); }
     void operator()(const Returned& e) const { json.set("done", e.done); }
-    void operator()(const Completed& e) const { json.set("remarks", e.remarks); }
+    void operator()(const Completed& e) const
+    {
+        json.set("remarks", e.remarks);
+        if (!e.supervisor.empty()) json.set("supervisor", e.supervisor).set("supervisor_name", e.supervisorName);
+    }
     void operator()(const Abandoned& e) const
     {
         json.set("reason", e.reason);

@@ -123,7 +123,10 @@ State stateAfter(const State& state, const Sequel& sequel, std::string_view byNa
 SealedRun sealedRun(const Seal& seal, const Document& document)
 {
     const Json& body = document.body;
-    SealedRun run{body["id"].text(), hex(seal.link), {}, {}, {}};
+    SealedRun run;
+    run.id = body["id"].text();
+    run.subject = hex(seal.link);
+    run.press = body["inputs"]["press"]["id"].text();
     addOnce(run.hands, body["operator"].text());
     addOnce(run.hands, seal.person);
     for (const Json& event : body["events"].items()) {

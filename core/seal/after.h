@@ -64,6 +64,7 @@ struct SealedRun {
     std::vector<std::string> hands;       ///< person ids: who had it in hand at any time, and who sealed it
     std::vector<std::string> correctors;  ///< person ids: who corrected it since it was last accepted
     State state;
+    std::string press = {};  ///< id
 };
 [[nodiscard]] SealedRun sealedRun(const Seal& seal, const Document& document);
 [[nodiscard]] SealedRun after(SealedRun run, const Sequel& sequel, const std::string& byId, std::string_view byName);

@@ -9,8 +9,9 @@ namespace taut::seal {
 
 namespace {
 
-constexpr std::array<const char*, 8> kWords{"run",        "review", "correction", "void",
-                                            "definition", "person", "competence", "withdrawal"};
+constexpr std::array<const char*, kAllKinds.size()> kWords{"run",        "review",     "correction", "void",
+                                                           "definition", "person",     "competence", "withdrawal",
+                                                           "attempt",    "observation"};
 
 std::optional<Kind> kindFrom(std::string_view word)
 {

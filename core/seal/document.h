@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -13,7 +14,21 @@
 namespace taut::seal {
 
 /// What a sealed document is about. Everything that must be trusted later is one of these, in one chain.
-enum class Kind : std::uint8_t { Run, Review, Correction, Void, Definition, Person, Competence, Withdrawal };
+enum class Kind : std::uint8_t {
+    Run,
+    Review,
+    Correction,
+    Void,
+    Definition,
+    Person,
+    Competence,
+    Withdrawal,
+    Attempt,      ///< of a practice logbook alone
+    Observation,  ///< of a practice logbook alone
+};
+inline constexpr std::array kAllKinds{Kind::Run,        Kind::Review,     Kind::Correction, Kind::Void,
+                                      Kind::Definition, Kind::Person,     Kind::Competence, Kind::Withdrawal,
+                                      Kind::Attempt,    Kind::Observation};
 [[nodiscard]] const char* kindWord(Kind kind) noexcept;
 
 /// A document: the JSON of formats §9. A live run gives one too; only sealing gives it bytes that never change again.

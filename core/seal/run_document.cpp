@@ -58,6 +58,8 @@ public:
         if (const auto* e = std::get_if<run::Deviated>(&event.happening())) add(e->by, e->byName, supervisor);
         if (const auto* e = std::get_if<run::NotApplicable>(&event.happening()))
             add(e->approvedBy, e->approvedByName, supervisor);
+        if (const auto* e = std::get_if<run::Completed>(&event.happening()))
+            add(e->supervisor, e->supervisorName, supervisor);
         if (const auto* e = std::get_if<run::HandedOver>(&event.happening())) add(e->to.value, e->toName, e->toRole);
     }
     [[nodiscard]] Json list() const { return Json(m_all); }

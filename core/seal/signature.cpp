@@ -51,9 +51,11 @@ const char* meaningOf(const Document& document)
     case Kind::Correction: return "corrected";
     case Kind::Void: return "voided";
     case Kind::Person: return "enrolled";
+    case Kind::Competence: return document.body["what"].text() == "ended" ? "disqualified" : "qualified";
+    case Kind::Observation: return "observed";
     case Kind::Definition:
-    case Kind::Competence:
-    case Kind::Withdrawal: return "";
+    case Kind::Withdrawal:
+    case Kind::Attempt: return "";
     }
     return "";
 }
@@ -74,6 +76,8 @@ std::optional<PublicKey> SignatureCheck::keyFor(const Seal& seal, const Document
         if (known != m_people.end() && known->second.key) return known->second.key;
         return keyIn(document);
     }
+    // A practice logbook enrols nobody: the key stands in what it signs.
+    if (document.kind == Kind::Observation) return publicKeyFrom(document.body["by"]["key"].text());
     const auto known = m_people.find(seal.person);
     return known == m_people.end() ? std::nullopt : known->second.key;
 }
@@ -82,6 +86,7 @@ std::optional<Finding> SignatureCheck::roleGap(const Seal& seal, const Document&
 {
     const auto gap = [&](const char* english) { return about(seal, "signature.role", english); };
     const auto known = m_people.find(seal.person);
+    if (document.kind == Kind::Observation) return std::nullopt;  // observationGap looks at it
     if (document.kind == Kind::Person) {
         if (m_people.empty())
             return document.body["role"].text() == "supervisor"
@@ -116,13 +121,74 @@ std::optional<Finding> SignatureCheck::roleGap(const Seal& seal, const Document&
         return people::may(role, people::Act::EditPeople)
                    ? std::nullopt
                    : std::optional(gap("Seal %1 is signed by somebody whose role does not allow it."));
-    case Kind::Review:  // sequelGap looks at these
+    case Kind::Review:  // sequelGap looks at these, competenceGap and observationGap at theirs
     case Kind::Correction:
     case Kind::Void:
-    case Kind::Definition:
     case Kind::Competence:
+    case Kind::Observation:
+    case Kind::Definition:
+    case Kind::Attempt:
     case Kind::Withdrawal: return std::nullopt;
     }
+    return std::nullopt;
+}
+
+Finding SignatureCheck::notToBeGiven(const Seal& seal, const Finding& why)
+{
+    Finding finding =
+        about(seal,
+              why.code.starts_with("gate.role") || why.code.ends_with(".own") || why.code == "training.no_trainer"
+                  ? "signature.role"
+                  : "chain.order",
+              "");
+    finding.text = {"Seal %1 was not to be given: %2",
+                    {static_cast<std::int64_t>(seal.seq), std::vector<Text>{why.text}}};
+    return finding;
+}
+
+/// Of a competence: who may say it, and that every run which it names was sealed then, at that press, and counts.
+std::optional<Finding> SignatureCheck::competenceGap(const Seal& seal, const Document& document) const
+{
+    const auto competence = competenceIn(document);
+    if (!competence) {
+        Finding broken = competence.error();
+        broken.subject = "seal " + std::to_string(seal.seq);
+        return broken;
+    }
+    const auto known = m_people.find(seal.person);
+    if (known == m_people.end()) return std::nullopt;  // roleGap has said so
+    people::PersonRecord by;
+    by.id = {seal.person};
+    by.name = known->second.name;
+    by.role = known->second.role;
+    if (const auto why = whyNot(*competence, by, seal.sealedAtMs)) return notToBeGiven(seal, *why);
+    for (const ObservedRun& observed : competence->observed) {
+        const auto run = m_runs.find(observed.link);
+        if (run == m_runs.end() || run->second.id != observed.run)
+            return about(seal, "chain.subject", "Seal %1 names a run that was not sealed then.");
+        if (run->second.press != competence->press || run->second.state.present == Present::Void)
+            return about(seal, "chain.subject", "Seal %1 names a run of another press, or one that was void.");
+    }
+    return std::nullopt;
+}
+
+/// Of an observation: that it is of an attempt which stood then, and of somebody else's.
+std::optional<Finding> SignatureCheck::observationGap(const Seal& seal, const Document& document) const
+{
+    const auto attempt = m_attempts.find(seal.subject);
+    if (attempt == m_attempts.end() || attempt->second.id != seal.id)
+        return about(seal, "chain.subject", "Seal %1 is about an attempt that was not sealed then.");
+    const auto observation = observationIn(document);
+    if (!observation) {
+        Finding broken = observation.error();
+        broken.subject = "seal " + std::to_string(seal.seq);
+        return broken;
+    }
+    people::PersonRecord by;
+    by.id = {seal.person};
+    by.name = document.body["by"]["name"].text();
+    by.role = people::roleFrom(document.body["by"]["role"].text()).value_or(people::Role::Trainee);
+    if (const auto why = whyNot(attempt->second, *observation, by)) return notToBeGiven(seal, *why);
     return std::nullopt;
 }
 
@@ -178,6 +244,10 @@ Findings SignatureCheck::next(const Seal& seal, const Document& document, std::s
         if (auto gap = roleGap(seal, document)) findings.push_back(*std::move(gap));
     if (isSequel(document))
         if (auto gap = sequelGap(seal, document)) findings.push_back(*std::move(gap));
+    if (document.kind == Kind::Competence)
+        if (auto gap = competenceGap(seal, document)) findings.push_back(*std::move(gap));
+    if (document.kind == Kind::Observation)
+        if (auto gap = observationGap(seal, document)) findings.push_back(*std::move(gap));
     if (document.kind == Kind::Run && m_sealed.contains(document.body["id"].text()))
         findings.push_back(about(seal, "chain.twice", "Seal %1 seals a run that was sealed before."));
     if (document.kind == Kind::Run)
@@ -222,6 +292,7 @@ void SignatureCheck::learn(const Seal& seal, const Document& document)
         m_runs[hex(seal.link)] = sealedRun(seal, document);
         m_sealed.insert(body["id"].text());
     }
+    if (document.kind == Kind::Attempt) m_attempts[hex(seal.link)] = sealedAttempt(seal, document);
     if (const auto run = m_runs.find(seal.subject); run != m_runs.end() && isSequel(document))
         if (const auto sequel = sequelIn(document))
             run->second = after(std::move(run->second), *sequel, seal.person, body["sealed_by"]["name"].text());
