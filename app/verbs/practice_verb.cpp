@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The practice press without a window: for tests, and for lessons that others write.
-#include <algorithm>
-#include <cmath>
 #include <cstdio>
 #include <ostream>
 
 #include "app/verbs/inputs_from.h"
-#include "app/verbs/verbs.h"
-#include "core/base/crypto.h"
+#include "app/verbs/practice.h"
 #include "core/base/file.h"
-#include "core/practice/scenario.h"
-#include "core/procedure/plan.h"
-#include "core/targets/target.h"
+#include "core/practice/attempt.h"
 #include "core/units/plain.h"
 
 namespace taut::app::verbs {
@@ -19,79 +14,6 @@ namespace taut::app::verbs {
 namespace {
 
 using practice::Consequence;
-using practice::World;
-
-/// What a tenth of a second of practice looked like, a line each.
-class Trace {
-public:
-    explicit Trace(const World& world)
-    {
-        m_text = "t,speed,unwind_radius,rewind_radius";
-        m_text += ",tension.unwind";
-        for (const auto& place : world.line().places) m_text += ",tension." + spaceless(place.id);
-        for (const auto& place : world.line().places) m_text += ",place." + spaceless(place.id);
-        m_text += "\r\n";
-    }
-    void add(const World& world)
-    {
-        const auto& web = world.line().web;
-        put(world.time());
-        put(world.speed().si());
-        put(unwindRadius(web, world.web()).si());
-        put(rewindRadius(web, world.web()).si());
-        for (std::size_t s = 0; s < web.spans.size(); ++s) put(tensionIn(web, world.web(), s).si());
-        for (std::size_t i = 0; i < web.rollers.size(); ++i) put(world.lateral().at[i]);
-        m_text.back() = '\r';
-        m_text += '\n';
-    }
-    [[nodiscard]] const std::string& text() const { return m_text; }
-
-private:
-    static std::string spaceless(std::string id)
-    {
-        std::replace(id.begin(), id.end(), ' ', '_');
-        return id;
-    }
-    /// Seven figures: what two machines' libraries may round otherwise stands behind them.
-    void put(double value)
-    {
-        char figures[32];
-        std::snprintf(figures, sizeof figures, "%.7g,", value);
-        m_text += figures;
-    }
-    std::string m_text;
-};
-
-struct Played {
-    struct Refused {
-        double at = 0;
-        std::string what;
-        Finding why;
-    };
-    std::vector<Refused> refused;
-    std::string trace;
-};
-
-/// Does one thing after the other; the trace has a line a tenth of a second.
-Played play(World& world, const std::vector<practice::Action>& actions)
-{
-    constexpr int kTicksALine = 10;
-    Played played;
-    Trace trace(world);
-    trace.add(world);
-    std::int64_t ticks = 0;
-    for (const practice::Action& action : actions) {
-        for (auto left = std::llround((action.after / World::kTick).si()); left > 0; --left) {
-            world.advance(World::kTick);
-            if (++ticks % kTicksALine == 0) trace.add(world);
-        }
-        if (action.deed.what == "wait") continue;
-        if (const auto done = world.perform(action.deed); !done)
-            played.refused.push_back({world.time(), action.deed.what, done.error()});
-    }
-    played.trace = trace.text();
-    return played;
-}
 
 Json causesJson(const Consequence& one, const procedure::Plan& plan, std::string& prevented)
 {
@@ -106,63 +28,62 @@ Json causesJson(const Consequence& one, const procedure::Plan& plan, std::string
     return causes;
 }
 
-struct Lesson {
+/// A scenario with what it stands on, and what is done.
+struct Played {
+    std::string scenarioText;
     practice::Scenario scenario;
-    inputs::Inputs inputs;
+    run::Basis basis;
     std::vector<practice::Action> actions;
-    procedure::Plan plan;
 };
 
-Result<Lesson> lessonOf(const Options& options, Findings& notes)
+Result<Played> readLesson(const Options& options, Findings& notes)
 {
     for (const char* option : {"--scenario", "--actions"})
         if (!options.has(option))
             return refuse("input.missing_option", option, {"%1 is not said.", {std::string(option)}},
                           {"Add %1 with a file.", {std::string(option)}});
-    Lesson lesson;
+    Played played;
     const auto scenarioText = readFile(options.value("--scenario"));
     if (!scenarioText) return scenarioText.error();
+    played.scenarioText = *scenarioText;
     auto scenario = practice::readScenario(*scenarioText, options.value("--scenario"), notes);
     if (!scenario) return scenario.error();
-    lesson.scenario = *std::move(scenario);
-    const auto files = inputFiles(InputNames{lesson.scenario.press, lesson.scenario.job, lesson.scenario.roll, {}, {}});
+    played.scenario = *std::move(scenario);
+    const auto files = inputFiles(InputNames{played.scenario.press, played.scenario.job, played.scenario.roll, {}, {}});
     if (!files) return files.error();
-    auto inputs = readInputs(*files, notes);
-    if (!inputs) return inputs.error();
-    lesson.inputs = *std::move(inputs);
+    const auto sources = sourcesOf(*files, played.scenario.procedure);
+    if (!sources) return sources.error();
+    auto basis = run::basisFor(*sources, {});
+    if (!basis) return basis.error();
+    played.basis = *std::move(basis);
     const auto actionsText = readFile(options.value("--actions"));
     if (!actionsText) return actionsText.error();
-    auto actions = practice::readActions(*actionsText, options.value("--actions"), *lesson.inputs.press, notes);
+    auto actions = practice::readActions(*actionsText, options.value("--actions"), played.basis, notes);
     if (!actions) return actions.error();
-    lesson.actions = *std::move(actions);
-    const auto sources = sourcesOf(*files, "cold_start");
-    if (!sources) return sources.error();
-    const auto procedure = procedure::readProcedure(sources->procedure.text, sources->procedure.id, notes);
-    if (!procedure) return procedure.error();
-    lesson.plan = procedure::planFor(*procedure, lesson.inputs, targets::computeTargets(lesson.inputs),
-                                     inputs::factsOf(lesson.inputs, true), "full");
-    return lesson;
+    played.actions = *std::move(actions);
+    return played;
 }
 
-Exit run(const Options& options, const Console& console)
+std::string saidAt(double at)
 {
-    const bool json = options.json();
-    Findings notes;
-    const auto lesson = lessonOf(options, notes);
-    if (!lesson) return refused(console, json, lesson.error());
-    if (stops(notes)) return refused(console, json, notes);
-    practice::Setup setup{lesson->inputs, lesson->scenario.seed, lesson->scenario.faults};
-    auto world = World::build(setup);
-    if (!world) return refused(console, json, world.error());
-    const Played played = play(*world, lesson->actions);
-    if (options.has("--trace"))
-        if (const auto written = writeFile(options.value("--trace"), played.trace); !written)
-            return refused(console, json, written.error());
+    char said[32];
+    std::snprintf(said, sizeof said, "%.1f s  ", at);
+    return said;
+}
 
+const char* nameOf(const practice::Act& act)
+{
+    if (const auto* deed = std::get_if<practice::Deed>(&act)) return deed->what.c_str();
+    if (std::holds_alternative<practice::Answer>(act)) return "answer";
+    return std::holds_alternative<practice::Hint>(act) ? "hint" : "found";
+}
+
+Json consequencesJson(const practice::Lesson& lesson, bool json, const Console& console)
+{
     Json consequences = Json::array();
-    for (const Consequence& one : world->consequences()) {
+    for (const Consequence& one : lesson.world().consequences()) {
         std::string prevented;
-        Json causes = causesJson(one, lesson->plan, prevented);
+        Json causes = causesJson(one, lesson.basis().plan, prevented);
         const std::string said = plain(one.text, UnitSystem::Metric);
         consequences.add(Json::object()
                              .set("at", one.at)
@@ -172,31 +93,112 @@ Exit run(const Options& options, const Console& console)
                              .set("prevented_by", prevented.empty() ? Json() : Json(prevented))
                              .set("text", said));
         if (json) continue;
-        console.out << std::to_string(one.at).substr(0, std::to_string(one.at).find('.') + 2) << " s  " << said << '\n';
+        console.out << saidAt(one.at) << said << '\n';
         for (const Json& cause : causes.items()) console.out << "    because: " << cause["text"].text() << '\n';
         if (!prevented.empty()) console.out << "    guarded against by the step " << prevented << '\n';
     }
+    return consequences;
+}
+
+Json refusalsJson(const practice::Lesson& lesson, bool json, const Console& console)
+{
     Json refusals = Json::array();
-    for (const Played::Refused& one : played.refused) {
+    for (const practice::Logged& one : lesson.log()) {
+        if (!one.refused) continue;
+        const std::string said = plain(one.refused->text, UnitSystem::Metric);
         refusals.add(Json::object()
                          .set("at", one.at)
-                         .set("do", one.what)
-                         .set("code", one.why.code)
-                         .set("subject", one.why.subject)
-                         .set("text", plain(one.why.text, UnitSystem::Metric)));
-        if (!json) console.out << "refused: " << one.what << ": " << plain(one.why.text, UnitSystem::Metric) << '\n';
+                         .set("do", nameOf(one.act))
+                         .set("code", one.refused->code)
+                         .set("subject", one.refused->subject)
+                         .set("text", said));
+        if (!json) console.out << "refused: " << nameOf(one.act) << ": " << said << '\n';
     }
+    return refusals;
+}
+
+Json contradictionsJson(const practice::Lesson& lesson, bool json, const Console& console)
+{
+    Json contradictions = Json::array();
+    for (const practice::Contradiction& one : lesson.contradictions()) {
+        const std::string said = plain(one.text, UnitSystem::Metric);
+        contradictions.add(Json::object().set("at", one.at).set("step", one.step).set("text", said));
+        if (!json) console.out << saidAt(one.at) << "answered, and not so: " << one.step << "\n    " << said << '\n';
+    }
+    return contradictions;
+}
+
+Json scoreJson(const practice::Lesson& lesson, bool json, const Console& console)
+{
+    const practice::Score score = lesson.score();
+    const practice::Detection found = lesson.detection();
+    if (!json && !lesson.outcomes().empty()) {
+        console.out << "score: " << shortest(score.earned) << " of " << shortest(score.total) << ", "
+                    << score.vitalMissed.size() << " vital steps missed: " << (score.passed() ? "passed" : "not yet")
+                    << '\n';
+        if (!lesson.faults().empty())
+            console.out << "found: " << found.hits << " of " << found.hits + found.misses << " that were not right, "
+                        << found.falseAlarms << " named in vain\n";
+    }
+    return practice::scoreJson(score, found);
+}
+
+/// Tells how it went, once in words and once for programs.
+Exit tell(const practice::Lesson& lesson, const std::string& kept, bool json, const Console& console)
+{
+    Json consequences = consequencesJson(lesson, json, console);
+    Json refusals = refusalsJson(lesson, json, console);
+    Json contradictions = contradictionsJson(lesson, json, console);
+    Json score = scoreJson(lesson, json, console);
+    const bool inOrder = consequences.items().empty() && contradictions.items().empty();
+    if (!json && !kept.empty()) console.out << "kept as " << kept << '\n';
     if (json)
         print(console, answer()
-                           .set("scenario", lesson->scenario.id)
-                           .set("seed", lesson->scenario.seed)
-                           .set("simulated", world->time())
+                           .set("attempt", kept.empty() ? Json() : Json(kept))
+                           .set("scenario", lesson.scenario().id)
+                           .set("seed", lesson.scenario().seed)
+                           .set("mode", practice::modeWord(lesson.scenario().mode))
+                           .set("simulated", lesson.world().time())
                            .set("consequences", std::move(consequences))
                            .set("refusals", std::move(refusals))
-                           .set("trace_sha256", hex(sha256(played.trace))));
-    else if (world->consequences().empty())
+                           .set("contradictions", std::move(contradictions))
+                           .set("score", std::move(score))
+                           .set("trace_sha256", lesson.trace().sha256()));
+    else if (inOrder)
         console.out << "PRACTICE: nothing happened that should not have.\n";
-    return world->consequences().empty() ? Exit::Done : Exit::NotInOrder;
+    return inOrder ? Exit::Done : Exit::NotInOrder;
+}
+
+Exit run(const Options& options, const Console& console)
+{
+    if (options.has("--record")) return trainingRecord(options, console);
+    const bool json = options.json();
+    const Instant begun = SystemClock().now();
+    Findings notes;
+    auto played = readLesson(options, notes);
+    if (!played) return refused(console, json, played.error());
+    if (stops(notes)) return refused(console, json, notes);
+    if (options.has("--check")) {
+        if (json)
+            print(console, answer().set("in_order", true).set("findings", findingsJson(notes)));
+        else
+            console.out << options.value("--scenario") << ", " << options.value("--actions") << ": in order\n";
+        return Exit::Done;
+    }
+    auto lesson =
+        practice::Lesson::begin(std::move(played->basis), std::move(played->scenario), options.has("--trace"));
+    if (!lesson) return refused(console, json, lesson.error());
+    practice::play(*lesson, played->actions);
+    if (options.has("--trace"))
+        if (const auto written = writeFile(options.value("--trace"), lesson->trace().text()); !written)
+            return refused(console, json, written.error());
+    std::string kept;
+    if (options.has("--keep")) {
+        auto id = keepAttempt(options, *lesson, played->scenarioText, begun);
+        if (!id) return refused(console, json, id.error());
+        kept = *std::move(id);
+    }
+    return tell(*lesson, kept, json, console);
 }
 
 }  // namespace
@@ -208,10 +210,18 @@ Verb practiceVerb()
              "does what a file says at a simulated press and tells what comes of it; nothing of it is a record",
              {{"--scenario", "FILE", "press, job, roll, seed and faults"},
               {"--actions", "FILE", "what is done, one thing after the other"},
-              {"--trace", "FILE", "writes speed, tensions and places of the web as CSV"}},
+              {"--check", "", "only says what is wrong with the two files"},
+              {"--trace", "FILE", "writes speed, tensions and places of the web as CSV"},
+              {"--keep", "FILE", "keeps the attempt in this practice logbook, with --person and --name"},
+              {"--record", "FILE", "instead: what this practice logbook has of --person"},
+              {"--person", "ID", "whoever practised, by id"},
+              {"--name", "NAME", "and by name"},
+              {"--pdf", "FILE", "with --record: writes the training record as PDF"}},
              0,
              0},
-            run};
+            run,
+            false,
+            "--pdf"};
 }
 
 }  // namespace taut::app::verbs

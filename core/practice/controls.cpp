@@ -26,6 +26,9 @@ const std::vector<Hands::Row>& Hands::rows()
         {"guide_automatic", &Hands::guideOn},
         {"guide_middle", &Hands::guideMiddle},
         {"guide_sensor", &Hands::guideSensor, true},
+        {"clean_sensor", &Hands::cleanSensor, true},
+        {"zero_cell", &Hands::zeroCell},
+        {"fit_adapter", &Hands::fitAdapter, true},
         {"clamp_web", &Hands::clamp, true},
         {"roll_to_lift", &Hands::rollToLift},
         {"hang_roll", &Hands::hang, true},
@@ -55,7 +58,10 @@ Result<Done> Hands::perform(const Deed& deed)
         return (this->*row.work)(deed);
     }
     for (const inputs::Zone& one : m_press.zones)
-        if (deed.what == one.id + "_setting") return zone(one, deed);
+        if (deed.what == one.id + "_setting")
+            return zone(one, deed);
+        else if (one.needsDiameter && deed.what == one.id + "_diameter")
+            return diameter(one, deed);
     for (const LinePlace& place : m_w.m_line.places)
         if (place.nip && deed.what == place.id + "_nip") {
             if (deed.on)
@@ -72,7 +78,9 @@ Result<Done> Hands::mains(const Deed& d)
 {
     m_w.m_press.mains = d.on;
     m_w.m_press.reset = false;
-    if (!d.on) m_w.m_press.motion = Motion::Standing;
+    if (d.on) return Done{};
+    m_w.m_press.motion = Motion::Standing;
+    m_w.m_press.tried.clear();
     return Done{};
 }
 Result<Done> Hands::air(const Deed& d)
@@ -93,6 +101,7 @@ Result<Done> Hands::stop(const Deed& d)
     }
     m_w.m_press.stops.insert(d.item);
     m_w.m_press.reset = false;
+    if (m_w.m_speed > Speed{}) m_w.m_press.tried.insert(d.item);
     return Done{};
 }
 Result<Done> Hands::reset(const Deed&)
@@ -246,6 +255,40 @@ Result<Done> Hands::zone(const inputs::Zone& zone, const Deed& d)
         return refuse("practice.deed", d.what, {"%1 is set to a value, and none was said.", {d.what}},
                       "Say to what it is set.");
     m_w.m_press.settings[zone.id] = *d.to;
+    return Done{};
+}
+
+/// What the drive is told it works with.
+Result<Done> Hands::diameter(const inputs::Zone& zone, const Deed& d)
+{
+    if (!d.to || d.to->si() <= 0)
+        return refuse("practice.deed", d.what, {"%1 is set to a value, and none was said.", {d.what}},
+                      "Say to what it is set.");
+    m_w.m_press.diameters[zone.id] = Length::si(d.to->si());
+    return Done{};
+}
+Result<Done> Hands::cleanSensor(const Deed& d)
+{
+    if (const auto guide = guideOf(d); !guide) return guide.error();
+    for (const Guide& guide : m_w.m_guides)
+        if (d.item.empty() || d.item == guide.id) m_w.m_press.cleaned.insert(guide.id);
+    return Done{};
+}
+/// With the web slack; nobody asks that here, the display does.
+Result<Done> Hands::zeroCell(const Deed& d)
+{
+    const inputs::Zone* zone = m_press.zone(d.item);
+    if (zone == nullptr || zone->control != inputs::Control::LoadCell)
+        return refuse("practice.deed", d.item, {"There is no load cell of %1 on this press.", {d.item}},
+                      "Name a zone with one.");
+    m_w.m_press.zeroed.insert(d.item);
+    return Done{};
+}
+Result<Done> Hands::fitAdapter(const Deed&)
+{
+    if (m_w.m_press.roll == RollAt::Shaft && m_w.m_press.shaftAir)
+        return first("mandrel_air", "The shaft holds the core as it is.");
+    m_w.m_press.adapted = true;
     return Done{};
 }
 

@@ -27,6 +27,28 @@ Items brakes(const inputs::Press& press)
     return items;
 }
 
+/// With a load cell that can be off; with a drive into which a diameter is typed.
+Items cells(const inputs::Press& press)
+{
+    Items items;
+    for (const inputs::Zone& zone : press.zones)
+        if (zone.control == inputs::Control::LoadCell) items.emplace_back(zone.id, zone.name);
+    return items;
+}
+Items drives(const inputs::Press& press)
+{
+    Items items;
+    for (const inputs::Zone& zone : press.zones)
+        if (zone.needsDiameter) items.emplace_back(zone.id, zone.name);
+    return items;
+}
+Items guides(const inputs::Press& press)
+{
+    Items items;
+    for (const inputs::Guide& guide : press.guides) items.emplace_back(guide.id, guide.id);
+    return items;
+}
+
 struct Row {
     const char* what;
     double usual;
@@ -36,8 +58,12 @@ struct Row {
 constexpr std::array kRows{
     Row{"air.low", 0.4, "The compressed air is low."},
     Row{"brake.worn", 0.6, "Brake or clutch of %1 is worn.", brakes},
+    Row{"cell.off", 0.1, "The load cell of %1 does not stand on its zero.", cells},
+    Row{"core.wrong", 0.2, "The core is not of the size that the shaft holds."},
+    Row{"diameter.stale", 1, "The drive of %1 still works with the last roll's diameter.", drives},
     Row{"guard.sticks", 0, "The switch of %1 sticks.", guards},
     Row{"roll.mislabelled", 1.15, "The roll is not of the size that its label says."},
+    Row{"sensor.dirty", 0.02, "The sensor of guide %1 is dirty.", guides},
     Row{"tail.left", 0, "The last shift left a tail at its joint."},
     Row{"wraps.nicked", 0, "The outer wraps of the roll are nicked."},
 };

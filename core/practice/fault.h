@@ -15,7 +15,7 @@ namespace taut::practice {
 struct Fault {
     std::string what;
     std::string item = {};  ///< which guard, zone or station, where there are several; "" = all of them
-    double amount = 0;      ///< what it takes: a share of the torque that is left, a share of the diameter
+    double amount = 0;      ///< what it takes: a share of torque, diameter, range or sight that is left or too much
     friend bool operator==(const Fault&, const Fault&) = default;
 };
 [[nodiscard]] const std::vector<std::string>& faultNames();

@@ -83,7 +83,7 @@ Steered steered(const std::vector<Guide>& guides, const std::vector<GuideState>&
     return all;
 }
 
-void steer(const Guide& guide, GuideState& state, Length place, Speed web, std::uint64_t seed, Time by)
+void steer(const Guide& guide, GuideState& state, Length place, Speed web, std::uint64_t seed, Time by, double sees)
 {
     const double truly = place.si() - state.sensor.si();
     double gain = 1;
@@ -91,7 +91,7 @@ void steer(const Guide& guide, GuideState& state, Length place, Speed web, std::
         Chance chance(seed, 77 + guide.rollers.size());
         gain = chance.is(0.5) ? kHeedless : kHasty;
     }
-    state.read = std::clamp(gain * truly, -guide.window / 2, guide.window / 2);
+    state.read = sees * std::clamp(gain * truly, -guide.window / 2, guide.window / 2);
     const double way = guide.kind == "displacement" ? guide.after.si() : guide.after.si() + guide.lever;
     const double calm = web > Speed{} ? std::min(kCalm, kShare * std::numbers::pi / 2 * web.si() / way) : 0;
     const bool looks = state.automatic && web > Speed{};

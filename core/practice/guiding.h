@@ -46,9 +46,11 @@ struct Steered {
 };
 [[nodiscard]] Steered steered(const std::vector<Guide>& guides, const std::vector<GuideState>& states,
                               const Line& line);
-/// Looks at the web and moves for this much time. A sensor that is calibrated says what is; one that is not says too
-/// little of it or far too much, as `seed` has it. The gain is calm for what lies between sensor and drive (amplifier
-/// and drive, each a lag) and for the web's way to the sensor (G9): a guide that is faster than that hunts.
-void steer(const Guide& guide, GuideState& state, Length place, Speed web, std::uint64_t seed, Time by);
+/// Looks at the web and moves for this much time. A sensor that is calibrated says what is, of which it sees the share
+/// `sees` (a clean one all of it); one that is not says too little of it or far too much, as `seed` has it. The gain is
+/// calm for what lies between sensor and drive (amplifier and drive, each a lag) and for the web's way to the sensor
+/// (G9): a guide that is faster than that hunts.
+void steer(const Guide& guide, GuideState& state, Length place, Speed web, std::uint64_t seed, Time by,
+           double sees = 1);
 
 }  // namespace taut::practice

@@ -49,8 +49,12 @@ private:
     Result<Done> guideOn(const Deed& d);
     Result<Done> guideMiddle(const Deed& d);
     Result<Done> guideSensor(const Deed& d);
+    Result<Done> cleanSensor(const Deed& d);
+    Result<Done> zeroCell(const Deed& d);
+    Result<Done> fitAdapter(const Deed& d);
     [[nodiscard]] Result<GuideState*> guideOf(const Deed& d);
     Result<Done> zone(const inputs::Zone& zone, const Deed& d);
+    Result<Done> diameter(const inputs::Zone& zone, const Deed& d);
     Result<Done> move(Motion motion, Speed speed);
     [[nodiscard]] double upstream(std::size_t spans) const;
     World& m_w;

@@ -30,10 +30,15 @@ struct PressState {
     bool mains = false, air = false, reset = false;  ///< reset: the emergency-stop circuit was, since it last fell
     std::set<std::string> stops;                     ///< emergency stops that are latched
     std::set<std::string> open;                      ///< guards that stand open
+    std::set<std::string> tried;                     ///< stops that were pressed while it moved, since it has power
     bool held = false;                               ///< somebody's maintained stop is on
     Motion motion = Motion::Standing;
     Speed asked;                               ///< to which a running press goes
     std::map<std::string, Quantity> settings;  ///< of each zone that was set
+    std::map<std::string, Length> diameters;   ///< that drives were told, by zone
+    std::set<std::string> zeroed;              ///< zones whose load cells were set to zero
+    std::set<std::string> cleaned;             ///< guides whose sensors were
+    bool adapted = false;                      ///< adapters sit between core and shaft
     std::set<std::string> nips;                ///< closed
     bool tableClamps = false;                  ///< both hold
     RollAt roll = RollAt::Floor;

@@ -12,6 +12,8 @@ namespace {
 constexpr double kPiece = 0.25, kScatter = 0.04;
 /// Hanging web is seen from here on, and gets round a roller from there on.
 constexpr double kHangs = 0.3, kWraps = 1.0;
+/// So many times the roll that is there is another roll.
+constexpr double kFarFrom = 1.1;
 /// Paper takes fire at about 230 degrees (common knowledge, from memory); above the room.
 constexpr double kSmokes = 190;
 /// How long a web has to lie wrong until somebody sees it, s; how often a guide turns that swings.
@@ -22,12 +24,23 @@ constexpr int kSwings = 8;
 
 void Watch::look()
 {
+    slip();
     tear();
     runOut();
     hang();
     carry();
     scorch();
     wander();
+}
+
+/// A core that its shaft does not hold turns on it as soon as the brake has to hold anything.
+void Watch::slip()
+{
+    World& w = m_world;
+    if (w.coreHolds() || w.m_speed == Speed{} || w.drives().brake == Torque{}) return;
+    w.happens("core.slipped", "unwind", "The core slips on its shaft: the brake does not hold the roll.",
+              {{{}, "roll_retained", "The roll was not held by its shaft."},
+               {"core.adapter", {}, "No adapter that fits this core was used."}});
 }
 
 std::string Watch::between(std::size_t span) const
@@ -42,7 +55,13 @@ Cause Watch::settingOf(std::size_t span) const
     for (const LineZone& zone : m_world.m_line.zones)
         if (span >= zone.first && span <= zone.last) {
             const bool set = m_world.m_press.settings.count(zone.id) != 0;
-            const auto& said = m_world.m_setup.inputs.press->zone(zone.id)->name;
+            const inputs::Zone& profile = *m_world.m_setup.inputs.press->zone(zone.id);
+            const auto& said = profile.name;
+            const double wound = 2 * rewindRadius(m_world.m_line.web, m_world.m_web).si();
+            if (set && profile.needsDiameter && m_world.toldDiameter(profile).si() > kFarFrom * wound)
+                return {"tension." + zone.id + ".diameter",
+                        {},
+                        {"The drive of %1 works with the diameter of another roll.", {said}}};
             return {"tension." + zone.id + ".setting",
                     {},
                     set ? Text("The tension of %1 was not set as this roll wants it.", {said})
@@ -187,20 +206,24 @@ void Watch::wander()
     for (std::size_t g = 0; g < w.m_guides.size(); ++g) {
         const Guide& guide = w.m_guides[g];
         const GuideState& state = w.m_guideStates[g];
-        const Cause blind{{}, "sensors_calibrated", "The guide's sensor was not calibrated on this web."};
+        const bool sees = w.sees(guide.id) >= 1;
+        const Cause blind{{},
+                          "sensors_calibrated",
+                          sees ? Text("The guide's sensor was not calibrated on this web.")
+                               : Text("The guide's sensor is dirty.")};
         if (state.off > kWellOffFor && std::abs(state.moved) >= guide.most) {
             std::vector<Cause> causes;
             if (std::abs(w.m_press.offCentre.si()) > guide.most / 2)
                 causes.push_back({"align.centre", {}, "The roll hangs off the middle of the press."});
-            if (!state.calibrated) causes.push_back(blind);
+            if (!state.calibrated || !sees) causes.push_back(blind);
             w.happens("guide.at_end", guide.id, {"Guide %1 stands at its end, and the web goes on.", {guide.id}},
                       std::move(causes));
         } else if (state.automatic && state.turns >= kSwings) {
             w.happens("guide.hunts", guide.id, {"Guide %1 swings to and fro.", {guide.id}},
-                      state.calibrated ? std::vector<Cause>{} : std::vector{blind});
+                      state.calibrated && sees ? std::vector<Cause>{} : std::vector{blind});
         } else if (state.off > kBlindFor) {
             w.happens("guide.asleep", guide.id, {"The web lies wrong, and guide %1 does nothing.", {guide.id}},
-                      state.calibrated ? std::vector<Cause>{} : std::vector{blind});
+                      state.calibrated && sees ? std::vector<Cause>{} : std::vector{blind});
         }
     }
 }

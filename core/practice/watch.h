@@ -13,6 +13,7 @@ public:
     void look();
 
 private:
+    void slip();
     void tear();
     void hang();
     void runOut();

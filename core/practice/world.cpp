@@ -143,7 +143,7 @@ void World::guide()
     for (std::size_t g = 0; g < m_guides.size(); ++g) {
         const Guide& one = m_guides[g];
         const Length place = placeIn(m_line.web, m_lateral, one.span, one.after, m_press.offCentre + now.unwind);
-        steer(one, m_guideStates[g], place, m_speed, m_setup.seed, Time::si(kSeconds));
+        steer(one, m_guideStates[g], place, m_speed, m_setup.seed, Time::si(kSeconds), sees(one.id));
     }
 }
 
@@ -186,6 +186,48 @@ Result<Done> World::mayMove() const
     return Done{};
 }
 
+Pressure World::supply() const { return Pressure::si(m_press.air ? kAirSupply * amountOf("air.low", {}, 1) : 0); }
+
+Force World::shownPull(const LineZone& zone) const
+{
+    std::size_t span = zone.last;
+    const auto& cell = m_setup.inputs.press->zone(zone.id)->loadCell;
+    for (std::size_t i = 0; cell && i < m_line.places.size(); ++i)
+        if (m_line.places[i].id == cell->roller) span = i;
+    return tensionIn(m_line.web, m_web, span) + cellOff(*m_setup.inputs.press->zone(zone.id));
+}
+
+double World::sees(const std::string& guide) const
+{
+    return m_press.cleaned.count(guide) != 0 ? 1 : amountOf("sensor.dirty", guide, 1);
+}
+
+/// By how much a load cell shows too much.
+Force World::cellOff(const inputs::Zone& zone) const
+{
+    if (zone.control != inputs::Control::LoadCell || !zone.loadCell || !zone.loadCell->range) return {};
+    if (m_press.zeroed.count(zone.id) != 0) return {};
+    return zone.loadCell->range->measure() * amountOf("cell.off", zone.id, 0);
+}
+
+Length World::toldDiameter(const inputs::Zone& zone) const
+{
+    const auto told = m_press.diameters.find(zone.id);
+    if (told != m_press.diameters.end()) return told->second;
+    const Length core = m_line.web.rewind.core * 2;
+    if (!has("diameter.stale", zone.id)) return core;
+    for (const inputs::Rewind& rewind : m_setup.inputs.press->rewinds)
+        if (rewind.roller == zone.to && rewind.largestDiameter)
+            return rewind.largestDiameter->measure() * amountOf("diameter.stale", zone.id, 1);
+    return core;
+}
+
+bool World::hasTail() const
+{
+    return std::any_of(m_marks.begin(), m_marks.end(),
+                       [&](const Mark& mark) { return mark.what == Mark::What::Tail && spotOf(paidOut() - mark.in); });
+}
+
 /// What the zone's setting makes of its brake or clutch, as this press is and not as its profile says.
 Torque World::torqueOf(const inputs::Zone& zone) const
 {
@@ -195,7 +237,7 @@ Torque World::torqueOf(const inputs::Zone& zone) const
     const Length radius = unwind ? unwindRadius(m_line.web, m_web) : rewindRadius(m_line.web, m_web);
     const double worn = amountOf("brake.worn", zone.id, 1);
     const bool air = zone.actuator == inputs::Actuator::Pneumatic;
-    const double supply = airSupply().si();
+    const double supply = this->supply().si();
     if (m_emergency && zone.stopAction == "releases") return {};
     double setting = found == m_press.settings.end() ? 0 : found->second.si();
     if (air) {
@@ -214,6 +256,8 @@ Torque World::torqueOf(const inputs::Zone& zone) const
     if (zone.control == inputs::Control::LoadCell && found != m_press.settings.end() &&
         found->second.kind() == Kind::Share)
         pull = zone.loadCell && zone.loadCell->range ? setting * zone.loadCell->range->si() : 0;
+    // What its cell shows too much the loop takes away.
+    if (pull > 0) pull -= cellOff(zone).si();
     if (zone.control == inputs::Control::Dancer && zone.dancer) {
         const auto& dancer = *zone.dancer;
         const auto* arc = m_line.path.arc(dancer.roller);
@@ -246,11 +290,13 @@ Drives World::drives() const
         } else if (zone.first == 0) {
             // A roll that its shaft does not hold turns on it, and no brake reaches it.
             if (m_press.shaftAir || !press.unwind || press.unwind->mandrel.kind != "air_shaft")
-                drives.brake = torqueOf(said);
+                drives.brake = coreHolds() ? torqueOf(said) : amountOf("core.wrong", {}, 1) * torqueOf(said);
         } else if (zone.last + 1 == m_line.web.spans.size()) {
             drives.clutch = torqueOf(said);
             const double over = 1 + said.overspeed.value_or(kOverspeed);
-            drives.clutchInput = Frequency::si(over * m_speed.si() / m_line.web.rewind.core.si());
+            // Of a drive that is told a diameter the speed follows from it.
+            const double radius = said.needsDiameter ? toldDiameter(said).si() / 2 : m_line.web.rewind.core.si();
+            drives.clutchInput = Frequency::si(over * m_speed.si() / radius);
         }
     }
     for (std::size_t i = 0; i < rollers; ++i) {

@@ -83,10 +83,24 @@ public:
     [[nodiscard]] std::optional<Spot> joint() const;
     /// How far the lift must be charged to balance this roll.
     [[nodiscard]] Pressure liftBalance() const;
-    /// What comes of the mains pipe; 0 while it is shut.
-    [[nodiscard]] Pressure airSupply() const;
+    /// The inputs as they are and not as their files say.
+    [[nodiscard]] const inputs::Inputs& truly() const { return m_setup.inputs; }
     /// While the lift is told to rise.
     [[nodiscard]] bool lifting() const { return m_lifting; }
+    /// Compressed air as the gauge shows it; 0 while the mains pipe is shut.
+    [[nodiscard]] Pressure supply() const;
+    /// The web's pull in a zone as its instrument shows it: at its load cell, else where the zone ends.
+    [[nodiscard]] Force shownPull(const LineZone& zone) const;
+    /// Whether the unwind's shaft holds this core so that no brake turns it.
+    [[nodiscard]] bool coreHolds() const { return !has("core.wrong") || m_press.adapted; }
+    /// How much of what there is a guide's sensor sees, 0 to 1.
+    [[nodiscard]] double sees(const std::string& guide) const;
+    /// With what a drive works into which a diameter is typed: what it was told, else what the last roll left there.
+    [[nodiscard]] Length toldDiameter(const inputs::Zone& zone) const;
+    /// The span over the splice table.
+    [[nodiscard]] std::size_t table() const { return m_table; }
+    /// Whether tape or web stands over at a joint anywhere on the line, the last shift's or this one's.
+    [[nodiscard]] bool hasTail() const;
 
 private:
     World() = default;
@@ -104,6 +118,7 @@ private:
     [[nodiscard]] double amountOf(const std::string& fault, const std::string& item, double otherwise) const;
     [[nodiscard]] std::optional<Spot> spotOf(double behindUnwind) const;
     [[nodiscard]] Torque torqueOf(const inputs::Zone& zone) const;
+    [[nodiscard]] Force cellOff(const inputs::Zone& zone) const;
     [[nodiscard]] double paidOut() const { return m_onRoll - m_web.unwound; }
     [[nodiscard]] bool unwinding() const { return m_press.joint.led; }
 

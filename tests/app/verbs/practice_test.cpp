@@ -101,3 +101,82 @@ TEST_CASE("practice says what is wrong with a scenario or with what is to be don
     CHECK(none.err.find("--scenario") != std::string::npos);
     CHECK(runInside({"check", (resources() / "demo/scenarios/knocked_roll.toml").string()}).exit == 0);
 }
+
+TEST_CASE("practice holds answers against the press, scores them and tells what was found")
+{
+    Folder folder;
+    write(folder / "s.toml",
+          "format = 1\n[scenario]\nid = \"s\"\npress = \"north\"\njob = \"J-2101\"\nroll = \"R0041\"\nmode = \"test\"\n"
+          "parts = [\"safety.walk_round\"]\n[[fault]]\nwhat = \"guard.sticks\"\nitem = \"infeed_guard\"\n");
+    write(folder / "a.toml",
+          "format = 1\naction = [\n"
+          "{ do = \"guard\", item = \"infeed_guard\" },\n"
+          "{ after = \"3 s\", do = \"answer\", step = \"safety.walk_round.all_round\", tick = true },\n"
+          "{ do = \"found\", what = \"guard.sticks\", item = \"infeed_guard\" },\n"
+          "{ do = \"found\", what = \"tail.left\" },\n]\n");
+    const std::vector<std::string> args{"practice", "--scenario", folder / "s.toml", "--actions", folder / "a.toml"};
+    auto asJson = args;
+    asJson.emplace_back("--json");
+    const Ran ran = runInside(asJson);
+    CHECK(ran.exit == 1);
+    const Json json = ran.json();
+    CHECK(json["mode"].text() == "test");
+    REQUIRE(json["contradictions"].items().size() == 1);
+    const Json& one = json["contradictions"].items()[0];
+    CHECK(one["at"].number() == Approx(3));
+    CHECK(one["step"].text() == "safety.walk_round.all_round");
+    CHECK(one["text"].text().find("stands open") != std::string::npos);
+    const Json& score = json["score"];
+    CHECK(score["earned"].number() == 0);
+    CHECK(score["total"].number() > 10);
+    CHECK(score["result"].text() == "not_yet");
+    CHECK(score["hits"].integer() == 1);
+    CHECK(score["misses"].integer() == 0);
+    CHECK(score["false_alarms"].integer() == 1);
+    const auto& missed = score["vital_missed"].items();
+    CHECK(std::any_of(missed.begin(), missed.end(), [&](const Json& step) { return step == one["step"]; }));
+    const Ran said = runInside(args);
+    CHECK(said.out.find("answered, and not so: safety.walk_round.all_round") != std::string::npos);
+    CHECK(said.out.find("not yet") != std::string::npos);
+    CHECK(said.out.find("found: 1 of 1 that were not right, 1 named in vain") != std::string::npos);
+}
+
+TEST_CASE("practice only checks a lesson where that is asked, and plays nothing")
+{
+    const Ran good = practised("quiet_morning.toml", "in_a_hurry.toml", {"--check"});
+    CHECK(good.exit == 0);
+    CHECK(good.out.find("in order") != std::string::npos);
+    Folder folder;
+    write(folder / "a.toml", "format = 1\n[[action]]\ndo = \"answer\"\nstep = \"safety.people.dres\"\ntick = true\n");
+    const Ran bad =
+        runInside({"practice", "--check", "--scenario", (resources() / "demo/scenarios/quiet_morning.toml").string(),
+                   "--actions", folder / "a.toml"});
+    CHECK(bad.exit == 2);
+    CHECK(bad.err.find("a.toml:4") != std::string::npos);
+    CHECK(bad.err.find("safety.people.dress") != std::string::npos);
+}
+
+TEST_CASE("practice keeps attempts in a logbook of its own, and tells the training record out of it")
+{
+    Folder folder;
+    const std::string file = folder / "practice.logbook";
+    const std::vector<std::string> who{"--keep", file, "--person", "p-4", "--name", "Lotte Wren", "--json"};
+    const Ran first = practised("knocked_roll.toml", "in_a_hurry.toml", who);
+    CHECK(first.json()["attempt"].text() == "p-4-attempt-1");
+    CHECK(practised("quiet_morning.toml", "by_the_book.toml", who).json()["attempt"].text() == "p-4-attempt-2");
+    const Ran record =
+        runProgram({"practice", "--record", file, "--person", "p-4", "--pdf", folder / "record.pdf", "--json"});
+    CHECK(record.exit == 0);
+    const Json json = record.json();
+    CHECK(json["record"]["person"]["name"].text() == "Lotte Wren");
+    CHECK(json["record"]["attempts"].items().size() == 2);
+    CHECK(json["record"]["practice"].boolean());
+    CHECK(json["sha256"].text() == hex(sha256(json["record"].dump())));
+    const Ran pdf = runTool("pdftotext", {"-layout", folder / "record.pdf", "-"});
+    CHECK(pdf.out.find("PRACTICE") != std::string::npos);
+    CHECK(pdf.out.find("Lotte Wren") != std::string::npos);
+    // The chain is that of any logbook.
+    CHECK(runInside({"verify", file}).exit == 0);
+    CHECK(runInside({"practice", "--record", file, "--person", "p-9"}).exit == 2);
+    CHECK(practised("quiet_morning.toml", "by_the_book.toml", {"--keep", file}).exit == 2);
+}

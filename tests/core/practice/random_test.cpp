@@ -102,8 +102,8 @@ TEST_CASE("whatever is done at the practice press, in whatever order, nothing co
         Chance chance(20261127, static_cast<std::uint64_t>(i));
         CAPTURE(i);
         std::vector<Fault> faults;
-        for (const std::string& name : faultNames())
-            if (chance.is(0.2)) faults.push_back({name, {}, usualAmount(name)});
+        for (const Suspect& suspect : suspectsOf(*in.press))
+            if (chance.is(0.2)) faults.push_back({suspect.what, suspect.item, usualAmount(suspect.what)});
         auto world = World::build({in, static_cast<std::uint64_t>(i), faults});
         REQUIRE(world);
         // By the book up to somewhere, half of it to where the web runs, so that what follows matters; some from cold.
