@@ -189,6 +189,12 @@ private:
                                           [&](const inputs::Rewind& one) { return one.roller == zone.to; });
             const At at = draw ? At::Panel : first ? At::Unwind : last ? At::Rewind : At::Panel;
             add(at, Sort::Value, zone.id + "_setting", {}, {"Tension setting: %1", {zone.name}}, {"Set"});
+            if (zone.needsDiameter)
+                add(at, Sort::Value, zone.id + "_diameter", {}, {"Diameter that the drive works with: %1", {zone.name}},
+                    {"Set"});
+            if (zone.control == inputs::Control::LoadCell)
+                add(at, Sort::Push, "zero_cell", zone.id, {"Load cells at nought, web slack: %1", {zone.name}},
+                    {"Set to nought", {}, "were set", "were not set"});
         }
     }
 
@@ -204,6 +210,7 @@ std::vector<Kind> kindsOf(std::string_view what, const inputs::Press& press)
     if (what == "run") return {Kind::Speed};
     if (what == "hang_roll" || what == "guide_sensor") return {Kind::Length};
     for (const inputs::Zone& zone : press.zones) {
+        if (what == zone.id + "_diameter") return {Kind::Length};
         if (what != zone.id + "_setting") continue;
         if (zone.control == inputs::Control::Draw) return {Kind::Share};
         if (zone.setting.least) return {zone.setting.least->kind()};
