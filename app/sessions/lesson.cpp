@@ -14,8 +14,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr const char* kProcedure = "cold_start";
-
 Result<run::Source> sourceFor(const char* what, const std::string& id, const Session& shop)
 {
     for (const logbook::Definition& one : shop.definitions(what))
@@ -34,7 +32,7 @@ Result<LessonFile> lessonFrom(const fs::path& file)
 {
     const auto text = readFile(file);
     if (!text) return text.error();
-    LessonFile lesson{file, {}, {}};
+    LessonFile lesson{file, {}, {}, *text};
     auto scenario = practice::readScenario(*text, file.string(), lesson.notes);
     if (!scenario) return scenario.error();
     if (stops(lesson.notes)) return lesson.notes.front();
@@ -55,9 +53,9 @@ std::vector<LessonFile> lessonsIn(const fs::path& resources)
     return all;
 }
 
-Result<Lesson> lessonOf(const practice::Scenario& scenario, const Session& shop)
+Result<Lesson> lessonOf(const practice::Scenario& scenario, std::string text, const Session& shop)
 {
-    Lesson lesson{scenario, {}, {}, {}};
+    Lesson lesson{scenario, run::sourceOf(scenario.id, 0, std::move(text)), {}, {}, {}};
     const auto fetch = [&](const char* what, const std::string& id, run::Source& into) -> Result<Done> {
         auto source = sourceFor(what, id, shop);
         if (!source) return source.error();
@@ -67,7 +65,7 @@ Result<Lesson> lessonOf(const practice::Scenario& scenario, const Session& shop)
     if (auto done = fetch("press", scenario.press, lesson.sources.press); !done) return done.error();
     if (auto done = fetch("job", scenario.job, lesson.sources.job); !done) return done.error();
     if (auto done = fetch("roll", scenario.roll, lesson.sources.roll); !done) return done.error();
-    if (auto done = fetch("procedure", kProcedure, lesson.sources.procedure); !done) return done.error();
+    if (auto done = fetch("procedure", scenario.procedure, lesson.sources.procedure); !done) return done.error();
     Findings notes;
     const auto job = inputs::readJob(lesson.sources.job.text, lesson.sources.job.id, notes);
     if (!job) return job.error();

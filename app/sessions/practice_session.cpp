@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "app/seams/resources.h"
+#include "core/base/clock.h"
 
 namespace taut::app {
 
@@ -64,21 +65,37 @@ PracticeSession::~PracticeSession() = default;
 
 const practice::Consequence* PracticeSession::happened() const
 {
-    if (!m_world || m_lookedAt >= m_world->consequences().size()) return nullptr;
-    return &m_world->consequences()[m_lookedAt];
+    if (!m_played || m_lookedAt >= world()->consequences().size()) return nullptr;
+    return &world()->consequences()[m_lookedAt];
 }
 
-void PracticeSession::begin(const Lesson& lesson, const std::string& person)
+std::vector<practice::Action> PracticeSession::actions() const
 {
-    auto world = practice::World::build(lesson.setup());
-    if (!world) return emit refused(world.error());
+    std::vector<practice::Action> all;
+    if (!m_played) return all;
+    double before = 0;
+    for (const practice::Logged& one : m_played->log()) {
+        if (!std::holds_alternative<practice::Deed>(one.act)) continue;
+        all.push_back({Time::si(one.at - before), one.act});
+        before = one.at;
+    }
+    return all;
+}
+
+void PracticeSession::begin(const Lesson& lesson, const practice::Who& person)
+{
+    auto basis = run::basisFor(lesson.sources, {});
+    if (!basis) return emit refused(basis.error());
+    auto played = practice::Lesson::begin(*std::move(basis), lesson.scenario);
+    if (!played) return emit refused(played.error());
     end();
     m_lesson = lesson;
-    m_world = *std::move(world);
+    m_played = *std::move(played);
     m_person = person;
+    m_begun = SystemClock().now();
     m_earlier = m_runs->run() != nullptr ? m_runs->run()->id() : std::string();
     keep();
-    m_runs->beginLesson(person, lesson.sources);
+    m_runs->beginLesson(person.name, lesson.sources);
     emit begun();
     setPace(Pace::Real);
 }
@@ -87,40 +104,59 @@ void PracticeSession::end()
 {
     if (!m_lesson) return;
     setPace(Pace::Stopped);
+    const bool attempted = !m_played->log().empty();
+    if (attempted) {
+        m_last = practice::attemptOf(*m_played, m_lesson->file, m_person, {}, m_begun, SystemClock().now());
+        m_lastLesson = m_lesson;
+        m_runs->keepAttempt(*m_last);
+    }
     m_lesson.reset();
-    m_world.reset();
-    m_person.clear();
-    m_actions.clear();
+    m_played.reset();
+    m_person = {};
     m_answers.clear();
     m_samples.clear();
     m_lookedAt = m_events = 0;
-    m_ticks = m_lastAction = 0;
+    m_ticks = 0;
     m_before = Pace::Stopped;
     m_owed = m_lastStep = 0;
     m_hadRun = m_runOver = false;
-    emit ended();
+    emit ended(attempted);
 }
 
 Result<Done> PracticeSession::perform(const practice::Deed& deed)
 {
-    if (!m_world)
+    if (!m_played)
         return refuse("practice.no_lesson", deed.what, "No lesson is going on.", "Choose a scenario and begin.");
     if (happened() != nullptr)
         return refuse("practice.stands", deed.what, "Time stands still: something happened.",
                       "Look at what happened, then go on.");
-    // What was tried and refused stands among them as well: whoever plays them sees the same.
-    m_actions.push_back({practice::World::kTick * static_cast<double>(m_ticks - m_lastAction), deed});
-    m_lastAction = m_ticks;
-    auto done = m_world->perform(deed);
+    // What was tried and refused stands in the log as well: whoever plays it sees the same.
+    auto done = m_played->perform(deed);
     emit changed();
     if (stopForWhatHappened()) emit happenedNow();
     return done;
 }
 
+void PracticeSession::name(const practice::Suspect& suspect)
+{
+    if (m_played) (void)m_played->perform(suspect);
+}
+
+void PracticeSession::askHelp(const std::string& step)
+{
+    if (!m_played || !m_played->perform(practice::Hint{step})) return;
+    emit helped();
+}
+
+practice::Help PracticeSession::helpFor(const std::string& step) const
+{
+    return m_played ? m_played->helpFor(step) : practice::Help{};
+}
+
 void PracticeSession::setPace(Pace pace)
 {
     // After what happened time goes on by goOn() alone.
-    if (!m_world || happened() != nullptr) pace = Pace::Stopped;
+    if (!m_played || happened() != nullptr) pace = Pace::Stopped;
     if (pace == m_pace) return;
     m_pace = pace;
     m_owed = 0;
@@ -144,7 +180,7 @@ void PracticeSession::turn()
 {
     const double passed = std::min(static_cast<double>(m_clock.nsecsElapsed()) / 1e9, kMostPassed);
     m_clock.restart();
-    if (!m_world || m_pace == Pace::Stopped) return;
+    if (!m_played || m_pace == Pace::Stopped) return;
     m_owed = m_pace == Pace::Fastest ? factorOf(m_pace) : m_owed + passed * factorOf(m_pace);
     QElapsedTimer work;
     work.start();
@@ -169,18 +205,19 @@ void PracticeSession::turn()
 
 void PracticeSession::tick()
 {
-    m_world->advance(practice::World::kTick);
+    m_played->advance(practice::World::kTick);
     if (++m_ticks % kTicksASample == 0) keep();
 }
 
 void PracticeSession::keep()
 {
-    const practice::Line& line = m_world->line();
-    StripSample sample{m_world->time(), {}, m_world->lateral().at};
+    const practice::World& now = *world();
+    const practice::Line& line = now.line();
+    StripSample sample{now.time(), {}, now.lateral().at};
     for (const practice::LineZone& zone : line.zones) {
         double most = 0;
         for (std::size_t s = zone.first; s <= zone.last; ++s)
-            most = std::max(most, practice::tensionIn(line.web, m_world->web(), s).si());
+            most = std::max(most, practice::tensionIn(line.web, now.web(), s).si());
         sample.tensions.push_back(most);
     }
     m_samples.push_back(std::move(sample));
@@ -209,11 +246,22 @@ void PracticeSession::lookAtRun()
         emit runOver();
     }
     // Something of the lesson before may still be on its way.
-    if (run == nullptr || !m_world || run->id() == m_earlier) return;
+    if (run == nullptr || !m_played || run->id() == m_earlier) return;
     m_hadRun = true;
     for (; m_events < run->events().size(); ++m_events)
-        if (const auto* answered = std::get_if<run::Answered>(&run->events()[m_events].happening()))
-            m_answers.push_back({m_world->time(), answered->step, m_events});
+        if (const auto* said = std::get_if<run::Answered>(&run->events()[m_events].happening())) {
+            m_answers.push_back({world()->time(), said->step, m_events});
+            answered(*said);
+        }
+}
+
+/// The press is asked whether it is so.
+void PracticeSession::answered(const run::Answered& said)
+{
+    const std::size_t before = m_played->contradictions().size();
+    (void)m_played->perform(practice::Answer{said.step.value, said.entered});
+    if (m_played->contradictions().size() > before && m_played->scenario().atOnce)
+        emit contradicted(m_played->contradictions().back());
 }
 
 }  // namespace taut::app

@@ -11,6 +11,8 @@
 #include <QTimer>
 
 #include "app/sessions/lesson.h"
+#include "core/practice/attempt.h"
+#include "core/practice/lesson.h"
 
 namespace taut::app {
 
@@ -30,8 +32,9 @@ struct GivenAnswer {
     std::size_t event = 0;  ///< of the practice run
 };
 
-/// A lesson: a world whose time goes on in whole ticks by the clock of this PC, what was done to it and when, and the
-/// run of the practice logbook that is answered beside it. Screens show what this holds and ask it.
+/// A lesson: a press whose time goes on in whole ticks by the clock of this PC, what was done there and when, and the
+/// run of the practice logbook that is answered beside it, held against each other (practice::Lesson). Screens show
+/// what this holds and ask it.
 class PracticeSession : public QObject {
     Q_OBJECT
 
@@ -44,12 +47,14 @@ public:
     [[nodiscard]] Session* runs() { return m_runs; }
     /// The lesson that is going on, for as long as one is.
     [[nodiscard]] const Lesson* lesson() const { return m_lesson ? &*m_lesson : nullptr; }
-    [[nodiscard]] const practice::World* world() const { return m_world ? &*m_world : nullptr; }
-    /// Who practises.
-    [[nodiscard]] const std::string& person() const { return m_person; }
-    /// Everything that was done, or tried in vain, each with the time that went on before it: played from the beginning
-    /// it leads to the same world.
-    [[nodiscard]] const std::vector<practice::Action>& actions() const { return m_actions; }
+    [[nodiscard]] const practice::World* world() const { return m_played ? &m_played->world() : nullptr; }
+    /// What was done and said in it, and what the press said to that.
+    [[nodiscard]] const practice::Lesson* played() const { return m_played ? &*m_played : nullptr; }
+    /// Who practises: their id and name in the shop.
+    [[nodiscard]] const practice::Who& person() const { return m_person; }
+    /// Everything that was done or tried in vain at the press, each with the time that went on before it: played from
+    /// the beginning it leads to the same world.
+    [[nodiscard]] std::vector<practice::Action> actions() const;
     /// The answers given to steps, in the order in which they reached the disk.
     [[nodiscard]] const std::vector<GivenAnswer>& answeredAt() const { return m_answers; }
     /// The last minute of the world's time, ten times a second.
@@ -60,11 +65,22 @@ public:
     [[nodiscard]] const practice::Consequence* happened() const;
 
     /// Begins: builds the world, and a run in the practice logbook. Emits begun, or refused.
-    void begin(const Lesson& lesson, const std::string& person);
-    /// The lesson is over; what it left stays in the practice logbook.
+    void begin(const Lesson& lesson, const practice::Who& person);
+    /// The lesson is over. An attempt in which something was done or said is kept in the practice logbook, sealed, and
+    /// is last() from then on.
     void end();
+    /// The attempt that ended last here; nullptr before there is one.
+    [[nodiscard]] const practice::Attempt* last() const { return m_last ? &*m_last : nullptr; }
+    /// The files that it went by.
+    [[nodiscard]] const Lesson* lastLesson() const { return m_lastLesson ? &*m_lastLesson : nullptr; }
     /// Does it at this moment. A refusal is the press's, and is kept among the actions as well.
     [[nodiscard]] Result<Done> perform(const practice::Deed& deed);
+    /// Something is said to be wrong at the press.
+    void name(const practice::Suspect& suspect);
+    /// Help with this step is asked for: all of it is shown from now on, and it counts half.
+    void askHelp(const std::string& step);
+    /// What of this step is shown.
+    [[nodiscard]] practice::Help helpFor(const std::string& step) const;
 
     void setPace(Pace pace);
     [[nodiscard]] Pace pace() const { return m_pace; }
@@ -77,13 +93,20 @@ public:
 
 signals:
     void begun();
-    void ended();
+    /// attempted: something was done or said in it, and last() tells of it.
+    void ended(bool attempted);
     void runOver();
     /// Time went on, or something was done.
     void changed();
     /// Something came of it: time stands still until goOn().
     void happenedNow();
     void paceChanged();
+    /// More help is given than before.
+    void helped();
+    /// The press said otherwise than an answer did, and the trainee is to know at once.
+    void contradicted(const taut::practice::Contradiction& by);
+    /// The attempt is sealed in the practice logbook.
+    void kept();
     void refused(const taut::Finding& finding);
 
 private:
@@ -92,17 +115,20 @@ private:
     void keep();
     void lookAtRun();
     [[nodiscard]] bool stopForWhatHappened();
+    void answered(const run::Answered& said);
     Session* m_runs;
     std::optional<Lesson> m_lesson;
-    std::optional<practice::World> m_world;
-    std::string m_person;
+    std::optional<practice::Lesson> m_played;
+    practice::Who m_person;
+    Instant m_begun;
+    std::optional<practice::Attempt> m_last;
+    std::optional<Lesson> m_lastLesson;
     std::string m_earlier;  // the run of the lesson before
-    std::vector<practice::Action> m_actions;
     std::vector<GivenAnswer> m_answers;
     std::deque<StripSample> m_samples;
     std::size_t m_lookedAt = 0;  // of what happened
     std::size_t m_events = 0;    // of the run, that were looked at
-    std::int64_t m_ticks = 0, m_lastAction = 0;
+    std::int64_t m_ticks = 0;
     Pace m_pace = Pace::Stopped, m_before = Pace::Stopped;
     double m_owed = 0, m_lastStep = 0;
     bool m_behind = false, m_hadRun = false, m_runOver = false;

@@ -12,6 +12,10 @@
 #include "core/logbook/copy_keeper.h"
 #include "core/logbook/open_run.h"
 
+namespace taut::practice {
+struct Attempt;
+}  // namespace taut::practice
+
 namespace taut::app {
 
 /// A copy that somebody thinks of restoring from, beside what lies here now.
@@ -85,6 +89,8 @@ public:
     /// person is known by their name, as an operator, with secrets that everybody knows (session_practice.cpp). Runs
     /// that an earlier lesson left open end as abandoned. Emits opened where it was not, and runChanged, or refused.
     void beginLesson(const std::string& person, const run::Sources& sources);
+    /// An attempt at the practice press goes into the practice logbook. Emits sealed, or refused.
+    void keepAttempt(const practice::Attempt& attempt);
     /// Takes an open run up again. Emits runChanged, or refused.
     void resume(const QString& runId);
     /// Interrupts the run, if it is theirs who leave, keeps it open on disk and shows the start page.

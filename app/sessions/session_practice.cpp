@@ -6,6 +6,7 @@
 
 #include "app/sessions/practice_secrets.h"
 #include "app/sessions/session_impl.h"
+#include "core/practice/attempt.h"
 
 namespace taut::app {
 
@@ -88,6 +89,19 @@ Result<run::Sources> keptSources(logbook::Writer& writer, run::Sources sources, 
 }
 
 }  // namespace
+
+void Session::keepAttempt(const practice::Attempt& attempt)
+{
+    m_impl->post([attempt](Impl::Alive& a) -> Impl::Outcome {
+        Impl::Outcome outcome;
+        if (!a.writer) return outcome;
+        if (const auto seal = a.writer->keepAttempt(attempt))
+            outcome.sealed = seal->seq;
+        else
+            outcome.refusal = seal.error();
+        return outcome;
+    });
+}
 
 void Session::beginLesson(const std::string& person, const run::Sources& sources)
 {

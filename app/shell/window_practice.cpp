@@ -5,6 +5,7 @@
 #include <QStackedWidget>
 
 #include "app/pages/history/report_pane.h"
+#include "app/pages/practice/live_page.h"
 #include "app/pages/practice/practice_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
@@ -24,7 +25,20 @@ PracticePage* MainWindow::practicePage()
         m_practice = new PracticeSession(usualPracticeLogbook(), m_session->options().resources, this);
     auto* run = new RunPage(m_practice->runs(), m_body);
     auto* sheet = new ReportPane(tr("The sheet"), m_body);
-    m_practicePage = new PracticePage(m_session, m_practice, run, sheet, m_body);
+    auto* attempt = new ReportPane(tr("What the lesson came to"), m_body);
+    m_practicePage = new PracticePage(m_session, m_practice, run, sheet, attempt, m_body);
+    // Whoever tells by heart is shown less of each step; help brings it back.
+    const auto veil = [this, run] {
+        if (m_practice->played() == nullptr) return run->view()->setVeil({}, true);
+        run->view()->setVeil(
+            [this](StepContent& content) { veilStep(content, m_practice->helpFor(content.step.id.value)); },
+            practice::helpIn(m_practice->played()->scenario().mode).say);
+    };
+    connect(m_practice, &PracticeSession::begun, run, veil);
+    connect(m_practice, &PracticeSession::helped, run, veil);
+    connect(m_practice, &PracticeSession::ended, run, veil);
+    veil();
+    m_practicePage->live()->setShown([run] { return run->view()->shownStep().value; });
     m_pages->addWidget(m_practicePage);
     connect(m_practicePage, &PracticePage::stepWanted, run,
             [run](const QString& step) { run->view()->showStep(procedure::StepId{step.toStdString()}); });

@@ -6,8 +6,8 @@
 
 #include "core/inputs/input_file.h"
 #include "core/inputs/sane.h"
-#include "core/practice/handles.h"
 #include "core/inputs/words.h"
+#include "core/practice/handles.h"
 #include "core/practice/lesson.h"
 #include "core/practice/score.h"
 

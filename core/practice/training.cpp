@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/practice/attempt_report.h"
 #include "core/report/parts.h"
 
 namespace taut::practice {
@@ -47,19 +48,6 @@ Json attemptJson(const KeptAttempt& kept)
         .set("score", scoreJson(attempt.score, attempt.detection))
         .set("trace_sha256", attempt.traceSha256)
         .set("observations", std::move(observations));
-}
-
-Text modeText(Mode mode)
-{
-    switch (mode) {
-    case Mode::Do: return "do it";
-    case Mode::TellSteps: return "tell the steps";
-    case Mode::TellKeyPoints: return "tell the key points";
-    case Mode::TellReasons: return "tell the reasons";
-    case Mode::Free: return "free practice";
-    case Mode::Test: return "test";
-    }
-    return {};
 }
 
 report::Cell words(std::string text) { return report::cell(report::data(std::move(text))); }
@@ -164,7 +152,7 @@ report::Report trainingReport(const TrainingRecord& record)
     report::Report sheet;
     sheet.title = "Training record";
     sheet.subtitle = report::data(record.who.name);
-    sheet.banner = "PRACTICE";
+    sheet.practice = "PRACTICE";
     sheet.foot = "What was done at the practice press. It qualifies nobody alone.";
     const auto count = [](std::size_t n) { return words(std::to_string(n)); };
     const Detection found = detectionIn(record);

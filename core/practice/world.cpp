@@ -312,8 +312,6 @@ Drives World::drives() const
     return drives;
 }
 
-Pressure World::airSupply() const { return Pressure::si(m_press.air ? kAirSupply * amountOf("air.low", {}, 1) : 0); }
-
 Pressure World::liftBalance() const
 {
     const auto& unwind = m_setup.inputs.press->unwind;

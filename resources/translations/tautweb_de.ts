@@ -596,8 +596,24 @@
         <translation>%1 kann nicht geschrieben werden; das System meldet: %2. Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>%1 cannot say this of themselves.</source>
+        <translation>%1 kann das nicht von sich selbst sagen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot sign for an attempt of their own.</source>
+        <translation>%1 kann nicht für einen eigenen Versuch unterschreiben.</translation>
+    </message>
+    <message>
         <source>%1 could not be brought to the layout of this program (first difference: %2). Nothing was changed.</source>
         <translation>%1 ließ sich nicht auf den Aufbau dieses Programms bringen (erster Unterschied: %2). Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>%1 does not sign a set-up of this press alone: %2</source>
+        <translation>%1 unterschreibt ein Einrichten dieser Maschine nicht allein: %2</translation>
     </message>
     <message>
         <source>%1 does not stand in this file.</source>
@@ -638,6 +654,10 @@
     <message>
         <source>%1 has no zone %2 whose setting makes a torque.</source>
         <translation>%1 hat keine Zone %2, deren Einstellung ein Drehmoment ergibt.</translation>
+    </message>
+    <message>
+        <source>%1 has not set up the press %2 for %3 days.</source>
+        <translation>%1 hat die Maschine %2 seit %3 Tagen nicht eingerichtet.</translation>
     </message>
     <message>
         <source>%1 has runs in it already, and only an empty logbook is filled.</source>
@@ -752,6 +772,10 @@
         <translation>%1 ist als %2 eingetragen; das erlaubt dies nicht.</translation>
     </message>
     <message>
+        <source>%1 is latched.</source>
+        <translation>%1 ist eingerastet.</translation>
+    </message>
+    <message>
         <source>%1 is less than nothing: this cannot be.</source>
         <translation>%1 ist weniger als nichts: Das kann nicht sein.</translation>
     </message>
@@ -814,6 +838,10 @@
     <message>
         <source>%1 is not said: the practice press takes %2.</source>
         <translation>%1 ist nicht angegeben: Die Übungsmaschine nimmt %2.</translation>
+    </message>
+    <message>
+        <source>%1 is not the one with which this was practised.</source>
+        <translation>Mit %1 wurde hier nicht geübt.</translation>
     </message>
     <message>
         <source>%1 is of an older layout, and it is not in order (%2, %3), so it was left as it is.</source>
@@ -928,6 +956,10 @@
         <translation>%1 von %2</translation>
     </message>
     <message>
+        <source>%1 of %2 (%3 %)</source>
+        <translation>%1 von %2 (%3 %)</translation>
+    </message>
+    <message>
         <source>%1 of %2 overdue on %3</source>
         <translation>%1 von %2 überfällig am %3</translation>
     </message>
@@ -938,6 +970,10 @@
     <message>
         <source>%1 of %2, %3 (%4 to %5 with 95 % confidence)</source>
         <translation>%1 von %2, %3 (%4 bis %5 mit 95 % Sicherheit)</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 in vain</source>
+        <translation>%1 von %2, %3 umsonst</translation>
     </message>
     <message>
         <source>%1 of guide %2</source>
@@ -968,8 +1004,16 @@
         <translation>%1 s von %2 s</translation>
     </message>
     <message>
+        <source>%1 set-ups of this press are named, and this shop wants %2 that somebody watched.</source>
+        <translation>%1 Einrichtungen dieser Maschine sind genannt, und dieser Betrieb verlangt %2, denen jemand zusah.</translation>
+    </message>
+    <message>
         <source>%1 short: have the next roll stand by, and a splice ready.</source>
         <translation>%1 fehlen: nächste Rolle bereithalten und Klebestelle vorbereiten.</translation>
+    </message>
+    <message>
+        <source>%1 stands open.</source>
+        <translation>%1 steht offen.</translation>
     </message>
     <message>
         <source>%1 steps are written in one place; the most is %2.</source>
@@ -998,6 +1042,10 @@
     <message>
         <source>%1 was measured across; the roll's file says %2, and a roll only gets smaller.</source>
         <translation>%1 wurden als Durchmesser gemessen; die Datei der Rolle nennt %2, und eine Rolle wird nur kleiner.</translation>
+    </message>
+    <message>
+        <source>%1 was said, and the press shows %2.</source>
+        <translation>%1 wurde gesagt, und die Maschine zeigt %2.</translation>
     </message>
     <message>
         <source>%1 was written to while it was restored.</source>
@@ -1202,6 +1250,10 @@
     <message>
         <source>%1: set it again at these diameters at the latest</source>
         <translation>%1: spätestens bei diesen Durchmessern neu einstellen</translation>
+    </message>
+    <message>
+        <source>%1: set to %2</source>
+        <translation>%1: auf %2 gestellt</translation>
     </message>
     <message>
         <source>%1: setting</source>
@@ -1580,6 +1632,10 @@
         <translation>Auf der Welle hängt schon eine Rolle.</translation>
     </message>
     <message>
+        <source>A roll hangs raised on the lift.</source>
+        <translation>Auf der Hebevorrichtung hängt eine gehobene Rolle.</translation>
+    </message>
+    <message>
         <source>A roll hangs so that its web leaves over or under.</source>
         <translation>Eine Rolle hängt so, dass ihre Bahn oben oder unten abläuft.</translation>
     </message>
@@ -1666,6 +1722,10 @@
     <message>
         <source>A supervisor other than the person who withdrew it gives it back when it is put right.</source>
         <translation>Eine andere Aufsicht als die Person, die sie gesperrt hat, gibt sie wieder frei, wenn alles in Ordnung gebracht ist.</translation>
+    </message>
+    <message>
+        <source>A supervisor says so anew when it was shown again, or signs beside them until then.</source>
+        <translation>Eine Aufsicht sagt es neu, wenn es wieder gezeigt wurde, oder unterschreibt bis dahin mit.</translation>
     </message>
     <message>
         <source>A table's starting value; the maker's range is better.</source>
@@ -1832,6 +1892,10 @@
         <translation>Ein Arm, der weiter schwingt, sagt: Der Regelkreis pendelt oder die Rolle ist unrund.</translation>
     </message>
     <message>
+        <source>An attempt at the practice press</source>
+        <translation>Ein Versuch an der Übungsmaschine</translation>
+    </message>
+    <message>
         <source>An emergency stop pulls hardest where the web winds up.</source>
         <translation>Ein Not-Halt zieht dort am stärksten, wo die Bahn aufgewickelt wird.</translation>
     </message>
@@ -1866,6 +1930,10 @@
     <message>
         <source>Answer what is open, then call the stage done.</source>
         <translation>Offenes beantworten, dann den Abschnitt als erledigt melden.</translation>
+    </message>
+    <message>
+        <source>Answered: %1: %2</source>
+        <translation>Beantwortet: %1: %2</translation>
     </message>
     <message>
         <source>As drawn, the web goes %2 round roller %1.</source>
@@ -1930,6 +1998,10 @@
     <message>
         <source>Ask whoever answers for the material whether this roll may still be run.</source>
         <translation>Wer das Material verantwortet, sagt, ob diese Rolle noch laufen darf.</translation>
+    </message>
+    <message>
+        <source>Asked for help: %1</source>
+        <translation>Um Hilfe gebeten: %1</translation>
     </message>
     <message>
         <source>At %1 across this part-used roll would hold %2; full it held %3.</source>
@@ -2028,6 +2100,14 @@
         <translation>An diesem Standort werden die Schritte nacheinander gemacht: diesen zuerst machen.</translation>
     </message>
     <message>
+        <source>Attempt</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
         <source>Away</source>
         <translation>Abwesend</translation>
     </message>
@@ -2038,6 +2118,10 @@
     <message>
         <source>Away, mean of a run</source>
         <translation>Abwesend, im Mittel</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
     </message>
     <message>
         <source>Before the run goes on, not yet said: %1.</source>
@@ -2120,8 +2204,16 @@
         <translation>Beide Enden</translation>
     </message>
     <message>
+        <source>Both judges always said the same one thing: chance alone gives that.</source>
+        <translation>Beide Urteilenden sagten immer ein und dasselbe: Das gibt schon der Zufall.</translation>
+    </message>
+    <message>
         <source>Both webs are clamped</source>
         <translation>Beide Bahnen sind geklemmt</translation>
+    </message>
+    <message>
+        <source>Brake or clutch of %1 is worn.</source>
+        <translation>Bremse oder Kupplung von %1 ist abgenutzt.</translation>
     </message>
     <message>
         <source>Bring it to the shaft</source>
@@ -2424,6 +2516,10 @@
         <translation>Eine Kopie oder den Spiegel zum Wiederherstellen wählen.</translation>
     </message>
     <message>
+        <source>Choose a day to come.</source>
+        <translation>Einen künftigen Tag wählen.</translation>
+    </message>
+    <message>
         <source>Choose a file inside it.</source>
         <translation>Eine Datei darin wählen.</translation>
     </message>
@@ -2442,6 +2538,10 @@
     <message>
         <source>Choose a file that tautweb export has written with --as json, without --bare.</source>
         <translation>Eine Datei wählen, die tautweb export mit --as json und ohne --bare geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>Choose a folder in which you may write.</source>
+        <translation>Einen Ordner wählen, in den geschrieben werden darf.</translation>
     </message>
     <message>
         <source>Choose a folder on another disk, a stick or another machine as well.</source>
@@ -2572,6 +2672,10 @@
         <translation>Eine der Maschinen wählen, die hier geführt werden.</translation>
     </message>
     <message>
+        <source>Choose one of the training record.</source>
+        <translation>Einen aus dem Übungsnachweis wählen.</translation>
+    </message>
+    <message>
         <source>Choose one of: %1.</source>
         <translation>Eines wählen von: %1.</translation>
     </message>
@@ -2684,6 +2788,10 @@
         <translation>Noch einmal vom Fuß des Einrichteblatts abschreiben oder den Code des Blatts scannen.</translation>
     </message>
     <message>
+        <source>Copy it from the printed record, or from tautweb practice --record.</source>
+        <translation>Vom gedruckten Nachweis abschreiben, oder aus tautweb practice --record.</translation>
+    </message>
+    <message>
         <source>Core</source>
         <translation>Hülse</translation>
     </message>
@@ -2710,6 +2818,14 @@
     <message>
         <source>Corrections, by step</source>
         <translation>Berichtigungen, je Schritt</translation>
+    </message>
+    <message>
+        <source>Count as many columns as rows.</source>
+        <translation>So viele Spalten wie Zeilen zählen.</translation>
+    </message>
+    <message>
+        <source>Count each thing once.</source>
+        <translation>Jedes Ding einmal zählen.</translation>
     </message>
     <message>
         <source>Count on more: the splice is watched through every station.</source>
@@ -2804,6 +2920,10 @@
         <translation>Durchmesser, bei dem der automatische Halt wirkt</translation>
     </message>
     <message>
+        <source>Diameter that the drive works with: %1</source>
+        <translation>Durchmesser, mit dem der Antrieb arbeitet: %1</translation>
+    </message>
+    <message>
         <source>Did not apply, by step</source>
         <translation>Traf nicht zu, je Schritt</translation>
     </message>
@@ -2842,6 +2962,10 @@
     <message>
         <source>Do not go by it. Restore the logbook from a copy.</source>
         <translation>Nicht danach richten. Protokollbuch aus einer Kopie wiederherstellen.</translation>
+    </message>
+    <message>
+        <source>Do not trust it. Ask who wrote in this file, and with which program.</source>
+        <translation>Ihm nicht trauen. Fragen, wer in diese Datei schrieb und mit welchem Programm.</translation>
     </message>
     <message>
         <source>Do not trust this file. Ask for the run to be exported once more, or look at the logbook itself.</source>
@@ -3116,6 +3240,10 @@
         <translation>Formel %1 braucht %2 (%3).</translation>
     </message>
     <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
         <source>Four of five points are more than 1 sigma out on one side.</source>
         <translation>Vier von fünf Punkten liegen mehr als 1 Sigma auf einer Seite.</translation>
     </message>
@@ -3376,6 +3504,10 @@
         <translation>Leitlinie für ältere Maschinen: Ihr Handbuch und Ihre Risikobeurteilung gehen vor. Beide messen; Verschleiß lässt sie wachsen.</translation>
     </message>
     <message>
+        <source>Guide %1 does not stand in the middle of its stroke.</source>
+        <translation>Der Bahnlaufregler %1 steht nicht in der Mitte seines Hubs.</translation>
+    </message>
+    <message>
         <source>Guide %1 stands at its end, and the web goes on.</source>
         <translation>Der Bahnlaufregler %1 steht am Ende, und die Bahn läuft weiter weg.</translation>
     </message>
@@ -3464,6 +3596,10 @@
         <translation>Diese Datei zuerst von einer Aufsicht ins Protokollbuch aufnehmen lassen.</translation>
     </message>
     <message>
+        <source>Have a supervisor look at it here and sign beside you.</source>
+        <translation>Eine Aufsicht es hier ansehen und mitunterschreiben lassen.</translation>
+    </message>
+    <message>
         <source>Have a supervisor sign in and do it.</source>
         <translation>Eine Aufsicht soll sich anmelden und es machen.</translation>
     </message>
@@ -3472,12 +3608,32 @@
         <translation>Zuerst soll sich eine Aufsicht anmelden.</translation>
     </message>
     <message>
+        <source>Have a trainer or a supervisor look at it.</source>
+        <translation>Eine Ausbildungsperson oder Aufsicht darauf sehen lassen.</translation>
+    </message>
+    <message>
         <source>Have a weaker drive fitted.</source>
         <translation>Einen schwächeren Antrieb einbauen lassen.</translation>
     </message>
     <message>
+        <source>Have another supervisor look at it.</source>
+        <translation>Eine andere Aufsicht darauf sehen lassen.</translation>
+    </message>
+    <message>
         <source>Have another supervisor review it.</source>
         <translation>Von einer anderen Aufsicht prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>Have another trainer look at it.</source>
+        <translation>Eine andere Ausbildungsperson darauf sehen lassen.</translation>
+    </message>
+    <message>
+        <source>Have both judge the same things first.</source>
+        <translation>Zuerst beide dieselben Dinge beurteilen lassen.</translation>
+    </message>
+    <message>
+        <source>Have both judge things of which some are not as the others.</source>
+        <translation>Beide Dinge beurteilen lassen, von denen manche anders sind.</translation>
     </message>
     <message>
         <source>Have it corrected first; where nothing was wrong, a correction by a remark says so.</source>
@@ -3520,6 +3676,10 @@
         <translation>Die nächste Rolle bereithalten und mit ihr planen.</translation>
     </message>
     <message>
+        <source>Have them do more set-ups with a trainer beside them. Practice does not count.</source>
+        <translation>Mehr Einrichtungen unter Aufsicht der Ausbildung machen lassen. Übung zählt nicht.</translation>
+    </message>
+    <message>
         <source>Have them lying ready before the first one is hung.</source>
         <translation>Sie bereitlegen, bevor die erste eingehängt wird.</translation>
     </message>
@@ -3534,6 +3694,10 @@
     <message>
         <source>Held down to the strain that print may be made under: beyond it the labels come out short.</source>
         <translation>Begrenzt auf die Dehnung, unter der gedruckt werden darf: Darüber werden die Etiketten zu kurz.</translation>
+    </message>
+    <message>
+        <source>Help asked for</source>
+        <translation>Hilfe erbeten</translation>
     </message>
     <message>
         <source>Here and below stand more keys that are not known.</source>
@@ -3562,6 +3726,10 @@
     <message>
         <source>Hold this stop, each person their own, and say who holds it: %1</source>
         <translation>Diesen Halt halten, jede Person den eigenen, und sagen, wer ihn hält: %1</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
     </message>
     <message>
         <source>How %1 winds</source>
@@ -3700,6 +3868,10 @@
         <translation>Wie diese Aufzeichnung zu ihrem Stand kam</translation>
     </message>
     <message>
+        <source>How well it was told from the rest (d')</source>
+        <translation>Wie gut es vom Übrigen unterschieden wurde (d')</translation>
+    </message>
+    <message>
         <source>How well the torque is known, plus or minus, as a share.</source>
         <translation>Wie gut das Drehmoment bekannt ist, plus oder minus, als Anteil.</translation>
     </message>
@@ -3770,6 +3942,10 @@
     <message>
         <source>Interruptions, by cause</source>
         <translation>Unterbrechungen, je Ursache</translation>
+    </message>
+    <message>
+        <source>Is %1 meant?</source>
+        <translation>Ist %1 gemeint?</translation>
     </message>
     <message>
         <source>It begins to rise at %1, less than the %2 at which this lift's pressure begins.</source>
@@ -3864,8 +4040,16 @@
         <translation>Es wurde nicht gesagt, was in Ordnung gebracht wurde.</translation>
     </message>
     <message>
+        <source>It was not said what was seen.</source>
+        <translation>Es wurde nicht gesagt, was gesehen wurde.</translation>
+    </message>
+    <message>
         <source>It was not said where the stop is held.</source>
         <translation>Es wurde nicht gesagt, wo der Halt gehalten wird.</translation>
+    </message>
+    <message>
+        <source>It was not said whose attempt this is.</source>
+        <translation>Es wurde nicht gesagt, wessen Versuch das ist.</translation>
     </message>
     <message>
         <source>It was not said why %1 does not give it up.</source>
@@ -3874,6 +4058,10 @@
     <message>
         <source>It was not said why the stage is done again.</source>
         <translation>Es wurde nicht gesagt, warum der Abschnitt neu gemacht wird.</translation>
+    </message>
+    <message>
+        <source>It was not said why this competence ends.</source>
+        <translation>Es wurde nicht gesagt, warum diese Befähigung endet.</translation>
     </message>
     <message>
         <source>It was so and has ended since. Do this stage again, with its cause: %1</source>
@@ -4064,6 +4252,10 @@
         <translation>Den Schritt weglassen oder sagen, was er sein soll.</translation>
     </message>
     <message>
+        <source>Leave this fault out.</source>
+        <translation>Diesen Fehler weglassen.</translation>
+    </message>
+    <message>
         <source>Left open in abandoned runs, by step</source>
         <translation>Offen in abgebrochenen Durchgängen, je Schritt</translation>
     </message>
@@ -4078,6 +4270,10 @@
     <message>
         <source>Less than the %1 at which this lift's pressure begins: it moves as soon as air is on. Let the air in slowly, beside the roll, never under it. If nothing has moved at %2, stop: something is stuck.</source>
         <translation>Weniger als die %1, bei denen der Druck dieses Lifts beginnt: Er bewegt sich, sobald Luft ansteht. Luft langsam einlassen, neben der Rolle stehen, nie darunter. Hat sich bei %2 nichts bewegt, aufhören: Etwas klemmt.</translation>
+    </message>
+    <message>
+        <source>Lesson</source>
+        <translation>Übung</translation>
     </message>
     <message>
         <source>Let an operator seal it.</source>
@@ -4150,6 +4346,10 @@
     <message>
         <source>Load cell with the web slack</source>
         <translation>Kraftmessdose bei loser Bahn</translation>
+    </message>
+    <message>
+        <source>Load cells at nought, web slack: %1</source>
+        <translation>Kraftmessdosen auf null, Bahn lose: %1</translation>
     </message>
     <message>
         <source>Load on the lift</source>
@@ -4294,6 +4494,10 @@
     <message>
         <source>Look there for scuffs and wander, and run slower if you see them. A narrow web keeps more than is reckoned.</source>
         <translation>Dort auf Scheuerstellen und Verlaufen achten und bei deren Auftreten langsamer fahren. Eine schmale Bahn behält mehr als berechnet.</translation>
+    </message>
+    <message>
+        <source>Look up the id of whoever practised.</source>
+        <translation>Die Kennung dessen nachsehen, der geübt hat.</translation>
     </message>
     <message>
         <source>Look whether settings and forces stand in the right rows, and whether the brake is worn, oiled or stuck.</source>
@@ -4508,6 +4712,10 @@
         <translation>Mehr als dies: weiter vorn im Bahnweg nachsehen, bevor der Bahnlaufregler angerührt wird.</translation>
     </message>
     <message>
+        <source>More was named than there was.</source>
+        <translation>Es wurde mehr genannt, als da war.</translation>
+    </message>
+    <message>
         <source>More were counted than there are.</source>
         <translation>Es wurden mehr gezählt, als es gibt.</translation>
     </message>
@@ -4548,12 +4756,32 @@
         <translation>Eine Datei nennen, die es noch nicht gibt.</translation>
     </message>
     <message>
+        <source>Name a finished set-up of this press.</source>
+        <translation>Ein beendetes Einrichten dieser Maschine nennen.</translation>
+    </message>
+    <message>
+        <source>Name a stage, or a stage and a place of it: splice, threading.lift.</source>
+        <translation>Einen Abschnitt nennen, oder Abschnitt und Platz: splice, threading.lift.</translation>
+    </message>
+    <message>
         <source>Name a step and what it should be, or write what is to be put right.</source>
         <translation>Einen Schritt nennen und was er sein soll, oder schreiben, was in Ordnung zu bringen ist.</translation>
     </message>
     <message>
+        <source>Name a step as stage.place.step, and its item.</source>
+        <translation>Einen Schritt als Abschnitt.Platz.Schritt nennen, und sein Teil.</translation>
+    </message>
+    <message>
+        <source>Name a zone with one.</source>
+        <translation>Eine Zone nennen, die eine hat.</translation>
+    </message>
+    <message>
         <source>Name at least one in its key in: full, next_roll, re_web or restart.</source>
         <translation>Mindestens eines in seinem Schlüssel in nennen: full, next_roll, re_web oder restart.</translation>
+    </message>
+    <message>
+        <source>Name every observed set-up once.</source>
+        <translation>Jedes beobachtete Einrichten einmal nennen.</translation>
     </message>
     <message>
         <source>Name one of its file.</source>
@@ -4596,6 +4824,10 @@
         <translation>Klemmwalze auf %1</translation>
     </message>
     <message>
+        <source>No adapter that fits this core was used.</source>
+        <translation>Es wurde kein Adapter benutzt, der zu dieser Hülse passt.</translation>
+    </message>
+    <message>
         <source>No control of this press has the role %1: its label is never shown.</source>
         <translation>Kein Bedienteil dieser Maschine hat die Funktion %1: Seine Beschriftung wird nie gezeigt.</translation>
     </message>
@@ -4620,6 +4852,10 @@
         <translation>Um diese Zeit wurde keine Ausgabe von Maschine, Auftrag, Bedruckstoff oder Ablauf versiegelt: die Maschine selbst ansehen.</translation>
     </message>
     <message>
+        <source>No emergency stop was pressed while the press moved.</source>
+        <translation>Es wurde kein Not-Halt gedrückt, während die Maschine lief.</translation>
+    </message>
+    <message>
         <source>No lesson is going on.</source>
         <translation>Es läuft keine Übung.</translation>
     </message>
@@ -4638,6 +4874,14 @@
     <message>
         <source>No maintained stop is named for this place: lock the isolator by your site's procedure and say so before any hand goes in.</source>
         <translation>Für diesen Standort ist kein bleibender Halt benannt: den Trennschalter nach Betriebsanweisung abschließen und das sagen, bevor eine Hand hineingreift.</translation>
+    </message>
+    <message>
+        <source>No nip is closed, so nothing draws the web.</source>
+        <translation>Kein Einzugsspalt ist geschlossen, also zieht nichts die Bahn.</translation>
+    </message>
+    <message>
+        <source>No outer wraps were taken off the roll.</source>
+        <translation>Von der Rolle wurden keine Außenlagen abgenommen.</translation>
     </message>
     <message>
         <source>No pattern that chance seldom makes.</source>
@@ -4712,12 +4956,20 @@
         <translation>Niemand kann %1 eingestellt haben: Dieses Bedienteil reicht bis %2.</translation>
     </message>
     <message>
+        <source>Nobody countersigns a run that they sign themselves.</source>
+        <translation>Niemand unterschreibt einen Durchgang mit, den er selbst unterschreibt.</translation>
+    </message>
+    <message>
         <source>Nobody gives back a press that they withdrew themselves.</source>
         <translation>Niemand gibt eine Maschine wieder frei, die er selbst gesperrt hat.</translation>
     </message>
     <message>
         <source>Nobody has entered the wall of this roll's core: it is taken to be %1 to %2 thick. Length and mass are known so much the less, and the automatic stop is set for the thickest.</source>
         <translation>Niemand hat die Wandung der Hülse dieser Rolle eingegeben: Sie wird mit %1 bis %2 Dicke angenommen. Länge und Masse sind um so viel weniger genau bekannt, und der automatische Halt ist für die dickste eingestellt.</translation>
+    </message>
+    <message>
+        <source>Nobody has said that %1 may sign alone at the press %2.</source>
+        <translation>Niemand hat gesagt, dass %1 an der Maschine %2 allein unterschreiben darf.</translation>
     </message>
     <message>
         <source>Nobody has said that blades and knives are covered.</source>
@@ -4756,6 +5008,14 @@
         <translation>Niemand hier hat die Kennung %1.</translation>
     </message>
     <message>
+        <source>Nobody holds the press stopped.</source>
+        <translation>Niemand hält die Maschine im Halt.</translation>
+    </message>
+    <message>
+        <source>Nobody in service here has the id %1.</source>
+        <translation>Niemand im Dienst hat hier die Kennung %1.</translation>
+    </message>
+    <message>
         <source>Nobody is in the press</source>
         <translation>Niemand ist in der Maschine</translation>
     </message>
@@ -4774,6 +5034,10 @@
     <message>
         <source>Nobody opens their own door again: it takes two.</source>
         <translation>Niemand öffnet sich selbst wieder die Tür: Dazu braucht es zwei.</translation>
+    </message>
+    <message>
+        <source>Nobody with the id %1 is competent at the press %2.</source>
+        <translation>Niemand mit der Kennung %1 ist an der Maschine %2 befähigt.</translation>
     </message>
     <message>
         <source>None needed; the diameters are used: no label says a length.</source>
@@ -4812,6 +5076,18 @@
         <translation>Nicht versiegelt: Dies ist eine Arbeitskopie eines Durchgangs, der noch offen ist.</translation>
     </message>
     <message>
+        <source>Not yet: a vital step was missed, and no sum makes up for that.</source>
+        <translation>Noch nicht: Ein kritischer Schritt wurde versäumt, und das gleicht keine Summe aus.</translation>
+    </message>
+    <message>
+        <source>Not yet: less than nine tenths are there. How long it took counts nothing.</source>
+        <translation>Noch nicht: Es sind weniger als neun Zehntel da. Wie lange es dauerte, zählt nicht.</translation>
+    </message>
+    <message>
+        <source>Nothing at this press can be wrong like that: %1.</source>
+        <translation>An dieser Maschine kann nichts so falsch sein: %1.</translation>
+    </message>
+    <message>
         <source>Nothing before this step gives %1.</source>
         <translation>Nichts vor diesem Schritt ergibt %1.</translation>
     </message>
@@ -4820,8 +5096,20 @@
         <translation>Nichts kann hier an die Stelle von {%1} treten.</translation>
     </message>
     <message>
+        <source>Nothing clamps the webs on the table.</source>
+        <translation>Nichts klemmt die Bahnen auf dem Tisch fest.</translation>
+    </message>
+    <message>
+        <source>Nothing happened that should not have.</source>
+        <translation>Es geschah nichts, was nicht hätte geschehen sollen.</translation>
+    </message>
+    <message>
         <source>Nothing has to be done; send it back if you found something wrong.</source>
         <translation>Es muss nichts getan werden; zurückgeben, wenn etwas nicht stimmt.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be ended.</source>
+        <translation>Es ist nichts zu beenden.</translation>
     </message>
     <message>
         <source>Nothing has to be given back.</source>
@@ -4838,6 +5126,10 @@
     <message>
         <source>Nothing may hang on the cell while it is read.</source>
         <translation>Während des Ablesens darf nichts an der Kraftmessdose hängen.</translation>
+    </message>
+    <message>
+        <source>Nothing of this procedure is called %1 on this press with this job and roll.</source>
+        <translation>An dieser Maschine heißt mit diesem Auftrag und dieser Rolle nichts von diesem Ablauf %1.</translation>
     </message>
     <message>
         <source>Nothing of this roll can be run: it has %1 wraps, and %2 outer ones are to come off.</source>
@@ -4868,6 +5160,10 @@
         <translation>Es wurde nichts eingegeben.</translation>
     </message>
     <message>
+        <source>Nothing was judged by both.</source>
+        <translation>Beide haben nichts gemeinsam beurteilt.</translation>
+    </message>
+    <message>
         <source>Nothing was recorded. Start the program again; if it comes back, report it.</source>
         <translation>Es wurde nichts aufgezeichnet. Das Programm neu starten; kommt es wieder, melden.</translation>
     </message>
@@ -4886,6 +5182,10 @@
     <message>
         <source>Now %1.</source>
         <translation>Jetzt %1.</translation>
+    </message>
+    <message>
+        <source>Number of the chances</source>
+        <translation>Nummer der Zufälle</translation>
     </message>
     <message>
         <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
@@ -5012,6 +5312,10 @@
         <translation>Nur eine Aufsicht nimmt einen Wert außerhalb seines Fensters an.</translation>
     </message>
     <message>
+        <source>Only a supervisor countersigns a run.</source>
+        <translation>Nur eine Aufsicht unterschreibt einen Durchgang mit.</translation>
+    </message>
+    <message>
         <source>Only one limit is given.</source>
         <translation>Nur eine Grenze ist angegeben.</translation>
     </message>
@@ -5064,8 +5368,16 @@
         <translation>Das Protokollbuch mit dem Programm öffnen, das es geschrieben hat.</translation>
     </message>
     <message>
+        <source>Open the practice logbook.</source>
+        <translation>Das Übungsbuch öffnen.</translation>
+    </message>
+    <message>
         <source>Open the practice press.</source>
         <translation>Die Übungsmaschine öffnen.</translation>
+    </message>
+    <message>
+        <source>Open the shop's logbook.</source>
+        <translation>Das Protokollbuch des Betriebs öffnen.</translation>
     </message>
     <message>
         <source>Open them</source>
@@ -5092,6 +5404,10 @@
         <translation>In %1 beginnen ständig andere Spiegel, und für dieses Protokollbuch ließ sich keiner beginnen.</translation>
     </message>
     <message>
+        <source>Out of order</source>
+        <translation>In falscher Reihenfolge</translation>
+    </message>
+    <message>
         <source>Out of use since %1: %2</source>
         <translation>Gesperrt seit %1: %2</translation>
     </message>
@@ -5112,6 +5428,10 @@
         <translation>Von oben</translation>
     </message>
     <message>
+        <source>PRACTICE</source>
+        <translation>ÜBUNG</translation>
+    </message>
+    <message>
         <source>PRACTICE: nothing of this happened on a press</source>
         <translation>ÜBUNG: Nichts davon geschah an einer Maschine</translation>
     </message>
@@ -5128,6 +5448,10 @@
         <translation>Ein Teil des Drehmoments geht in die Rolle selbst. Unter der Grenze werden die Lagen weich gewickelt: langsamer beschleunigen.</translation>
     </message>
     <message>
+        <source>Passed: nothing vital was missed, and nine tenths of the rest are there.</source>
+        <translation>Bestanden: Nichts Kritisches wurde versäumt, und neun Zehntel des Übrigen sind da.</translation>
+    </message>
+    <message>
         <source>Patterns that chance seldom makes: %1.</source>
         <translation>Muster, die der Zufall selten macht: %1.</translation>
     </message>
@@ -5142,6 +5466,10 @@
     <message>
         <source>Periodic checks</source>
         <translation>Wiederkehrende Prüfungen</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
     </message>
     <message>
         <source>Pictures and files</source>
@@ -5184,6 +5512,18 @@
         <translation>Ppk (nähere Grenze)</translation>
     </message>
     <message>
+        <source>Practice alone qualifies nobody. Who may work a press alone is said by a supervisor in the shop's logbook, for one press and until a day, after set-ups at that press that somebody watched. Who may lock out energy is for the site's own procedure and local law.</source>
+        <translation>Übung allein befähigt niemanden. Wer allein an einer Maschine arbeiten darf, sagt eine Aufsicht im Protokollbuch des Betriebs, für eine Maschine und bis zu einem Tag, nach Einrichtungen an dieser Maschine, denen jemand zusah. Wer Energie wegschalten und sichern darf, sagen die Regeln des Betriebs und das örtliche Recht.</translation>
+    </message>
+    <message>
+        <source>Practice is kept in a logbook of its own, never in the shop's.</source>
+        <translation>Übung steht in einem eigenen Buch, nie in dem des Betriebs.</translation>
+    </message>
+    <message>
+        <source>Practice qualifies nobody: competence stands in the shop's logbook.</source>
+        <translation>Übung befähigt niemanden: Befähigung steht im Protokollbuch des Betriebs.</translation>
+    </message>
+    <message>
         <source>Press</source>
         <translation>Maschine</translation>
     </message>
@@ -5218,6 +5558,10 @@
     <message>
         <source>Pull at settings further apart, or more often, and read the scale while the roll just turns.</source>
         <translation>Bei weiter auseinanderliegenden Einstellungen oder öfter ziehen und die Waage ablesen, während die Rolle gerade dreht.</translation>
+    </message>
+    <message>
+        <source>Pulled hard by hand, the core turns on its shaft.</source>
+        <translation>Mit der Hand fest gezogen, dreht sich die Hülse auf ihrer Welle.</translation>
     </message>
     <message>
         <source>Put a step of kind hold before it in its stage, in the kind of run %1 too, or need locked_out.</source>
@@ -5356,6 +5700,10 @@
         <translation>Ablesungen: %1. Phasen: %2.</translation>
     </message>
     <message>
+        <source>Ready to be observed at a press</source>
+        <translation>Bereit, an einer Maschine beobachtet zu werden</translation>
+    </message>
+    <message>
         <source>Reason</source>
         <translation>Grund</translation>
     </message>
@@ -5402,6 +5750,10 @@
     <message>
         <source>Restore the logbook from a backup; a run's document is never written like this.</source>
         <translation>Das Protokollbuch aus einer Sicherung wiederherstellen; so wird das Dokument eines Durchgangs nie geschrieben.</translation>
+    </message>
+    <message>
+        <source>Restore the practice logbook from a copy; a document is never written like this.</source>
+        <translation>Das Übungsbuch aus einer Kopie wiederherstellen; so wird ein Dokument nie geschrieben.</translation>
     </message>
     <message>
         <source>Result</source>
@@ -5472,6 +5824,14 @@
         <translation>Durchgang %1 ist nicht beendet und kann daher nicht versiegelt werden.</translation>
     </message>
     <message>
+        <source>Run %1 is named twice.</source>
+        <translation>Der Durchgang %1 ist zweimal genannt.</translation>
+    </message>
+    <message>
+        <source>Run %1 is not one of the press %2.</source>
+        <translation>Der Durchgang %1 ist keiner der Maschine %2.</translation>
+    </message>
+    <message>
         <source>Run %1 is not sealed yet.</source>
         <translation>Durchgang %1 ist noch nicht versiegelt.</translation>
     </message>
@@ -5488,8 +5848,16 @@
         <translation>Durchgang %1 ist noch offen an der Maschine %2.</translation>
     </message>
     <message>
+        <source>Run %1 is void.</source>
+        <translation>Der Durchgang %1 ist ungültig.</translation>
+    </message>
+    <message>
         <source>Run %1 is void: nothing can be added to it.</source>
         <translation>Durchgang %1 ist ungültig: Es kann nichts hinzugefügt werden.</translation>
+    </message>
+    <message>
+        <source>Run %1 was not finished.</source>
+        <translation>Der Durchgang %1 wurde nicht beendet.</translation>
     </message>
     <message>
         <source>Run %1 was not opened as it stands now.</source>
@@ -5588,6 +5956,10 @@
         <translation>Gesagt von</translation>
     </message>
     <message>
+        <source>Said to be wrong: %1</source>
+        <translation>Als Fehler gemeldet: %1</translation>
+    </message>
+    <message>
         <source>Save what it holds as a file, and choose that.</source>
         <translation>Was darin steht, als Datei speichern und diese wählen.</translation>
     </message>
@@ -5632,6 +6004,10 @@
         <translation>Sagen, was es sein soll; wo keine Antwort möglich ist, stattdessen eine Bemerkung schreiben.</translation>
     </message>
     <message>
+        <source>Say what the trainer shows again, and how.</source>
+        <translation>Sagen, was noch einmal gezeigt wird, und wie.</translation>
+    </message>
+    <message>
         <source>Say where they are, and that you have seen that nobody is in.</source>
         <translation>Sagen, wo die Person ist und dass Sie gesehen haben, dass niemand in der Maschine ist.</translation>
     </message>
@@ -5640,12 +6016,20 @@
         <translation>Sagen, welcher Halt gehalten wird.</translation>
     </message>
     <message>
+        <source>Say who practised, by id and name.</source>
+        <translation>Sagen, wer geübt hat, mit Kennung und Namen.</translation>
+    </message>
+    <message>
         <source>Scan it again. If it stays so, type in what the tag says in plain figures.</source>
         <translation>Noch einmal scannen. Bleibt es so, eintippen, was der Rollenzettel in Klarschrift sagt.</translation>
     </message>
     <message>
         <source>Scan the roll's tag, or type what it says.</source>
         <translation>Den Rollenzettel scannen oder eintippen, was darauf steht.</translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <translation>Punkte</translation>
     </message>
     <message>
         <source>Seal %1 carries more signatures than its document tells of.</source>
@@ -5676,6 +6060,10 @@
         <translation>Siegel %1 betrifft einen Durchgang, der damals nicht versiegelt war.</translation>
     </message>
     <message>
+        <source>Seal %1 is about an attempt that was not sealed then.</source>
+        <translation>Siegel %1 betrifft einen Versuch, der damals nicht versiegelt war.</translation>
+    </message>
+    <message>
         <source>Seal %1 is broken: its document and its link do not belong together, so one of them was changed after sealing.</source>
         <translation>Siegel %1 ist gebrochen: Sein Dokument und sein Kettenwert gehören nicht zusammen; eines davon wurde also nach dem Versiegeln geändert.</translation>
     </message>
@@ -5688,6 +6076,10 @@
         <translation>Siegel %1 ist nicht, wie es versiegelt wurde, oder folgt nicht auf das davor.</translation>
     </message>
     <message>
+        <source>Seal %1 is of the practice press, and this is the logbook of a shop.</source>
+        <translation>Siegel %1 ist von der Übungsmaschine, und das ist das Protokollbuch eines Betriebs.</translation>
+    </message>
+    <message>
         <source>Seal %1 is signed by somebody who was not enrolled then.</source>
         <translation>Siegel %1 ist von jemandem signiert, der damals nicht eingetragen war.</translation>
     </message>
@@ -5698,6 +6090,14 @@
     <message>
         <source>Seal %1 is signed with a key that was not this person's then.</source>
         <translation>Siegel %1 ist mit einem Schlüssel signiert, der damals nicht der dieser Person war.</translation>
+    </message>
+    <message>
+        <source>Seal %1 names a run of another press, or one that was void.</source>
+        <translation>Siegel %1 nennt einen Durchgang einer anderen Maschine oder einen ungültigen.</translation>
+    </message>
+    <message>
+        <source>Seal %1 names a run that was not sealed then.</source>
+        <translation>Siegel %1 nennt einen Durchgang, der damals nicht versiegelt war.</translation>
     </message>
     <message>
         <source>Seal %1 names one run and is about the seal of another.</source>
@@ -5716,12 +6116,20 @@
         <translation>Siegel %1 dieser Datei ist nicht das, das auf dem Einrichteblatt steht.</translation>
     </message>
     <message>
+        <source>Seal %1 of this logbook is no attempt.</source>
+        <translation>Siegel %1 dieses Buchs ist kein Versuch.</translation>
+    </message>
+    <message>
         <source>Seal %1 of this logbook is not the one that the sheet names: a record was changed, or the sheet is another logbook's.</source>
         <translation>Siegel %1 dieses Protokollbuchs ist nicht das, welches das Blatt nennt: Ein Protokoll wurde geändert, oder das Blatt gehört zu einem anderen Protokollbuch.</translation>
     </message>
     <message>
         <source>Seal %1 puts a key that is not its own person's.</source>
         <translation>Siegel %1 setzt einen Schlüssel ein, der nicht der der eigenen Person ist.</translation>
+    </message>
+    <message>
+        <source>Seal %1 says who is competent, and this is a practice logbook.</source>
+        <translation>Siegel %1 sagt, wer befähigt ist, und das ist ein Übungsbuch.</translation>
     </message>
     <message>
         <source>Seal %1 seals a run that was sealed before.</source>
@@ -5820,6 +6228,10 @@
         <translation>Die Rolle versetzen, bis ihre Bahn in der Mitte läuft, oder eine andere nehmen.</translation>
     </message>
     <message>
+        <source>Set to nought</source>
+        <translation>Auf null setzen</translation>
+    </message>
+    <message>
         <source>Set-up sheet: what each setting should be here, what was read, by whom and when</source>
         <translation>Einrichteblatt: was jede Einstellung hier sein soll, was abgelesen wurde, von wem und wann</translation>
     </message>
@@ -5880,6 +6292,10 @@
         <translation>Ihn abzeichnen oder mit einem Grund abbrechen.</translation>
     </message>
     <message>
+        <source>Signed</source>
+        <translation>Unterschrieben</translation>
+    </message>
+    <message>
         <source>Signed in the logbook by %1 with their own key, %2: %3. Whoever doubts it checks the logbook against the count and link at the foot of this page.</source>
         <translation>Im Protokollbuch von %1 mit eigenem Schlüssel abgezeichnet, %2: %3. Wer daran zweifelt, prüft das Protokollbuch gegen Zahl und Kettenwert am Fuß dieser Seite.</translation>
     </message>
@@ -5934,6 +6350,14 @@
     <message>
         <source>So wound, the roll must be fed %1 to show its face to the plates, and this press cannot feed it so.</source>
         <translation>So gewickelt muss die Rolle %1 zugeführt werden, damit ihre Druckseite zu den Druckplatten zeigt, und so kann diese Maschine sie nicht zuführen.</translation>
+    </message>
+    <message>
+        <source>Somebody still holds the press stopped.</source>
+        <translation>Jemand hält die Maschine noch im Halt.</translation>
+    </message>
+    <message>
+        <source>Something still turns.</source>
+        <translation>Etwas dreht sich noch.</translation>
     </message>
     <message>
         <source>Something that comes first is still open: %1</source>
@@ -6086,6 +6510,10 @@
     <message>
         <source>Supervisor: I have voided this record</source>
         <translation>Aufsicht: Ich habe diese Aufzeichnung für ungültig erklärt</translation>
+    </message>
+    <message>
+        <source>Supervisor: I looked at this set-up and sign beside</source>
+        <translation>Aufsicht: Ich habe dieses Einrichten angesehen und unterschreibe mit</translation>
     </message>
     <message>
         <source>Switch it on.</source>
@@ -6248,6 +6676,10 @@
         <translation>Teile nehmen, die sich unterscheiden wie jene, für die das Messgerät da ist.</translation>
     </message>
     <message>
+        <source>Take the edition that the attempt names.</source>
+        <translation>Die Ausgabe nehmen, die der Versuch nennt.</translation>
+    </message>
+    <message>
         <source>Take the minus sign out, or measure from the other side.</source>
         <translation>Das Minuszeichen herausnehmen oder von der anderen Seite messen.</translation>
     </message>
@@ -6286,6 +6718,10 @@
     <message>
         <source>Take them out.</source>
         <translation>Sie herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Take together attempts with some of both.</source>
+        <translation>Versuche zusammennehmen, die von beidem etwas haben.</translation>
     </message>
     <message>
         <source>Taken over by the next shift</source>
@@ -6404,6 +6840,14 @@
         <translation>Zug: %1</translation>
     </message>
     <message>
+        <source>Tests passed in a row, with other faults each</source>
+        <translation>Prüfungen in Folge bestanden, jede mit anderen Fehlern</translation>
+    </message>
+    <message>
+        <source>Tests that a trainer still has to look at</source>
+        <translation>Prüfungen, die noch jemand aus der Ausbildung ansehen muss</translation>
+    </message>
+    <message>
         <source>The PIN is a straight run like 1234.</source>
         <translation>Die PIN ist eine gerade Folge wie 1234.</translation>
     </message>
@@ -6426,6 +6870,10 @@
     <message>
         <source>The air is not on yet.</source>
         <translation>Die Luft ist noch nicht an.</translation>
+    </message>
+    <message>
+        <source>The air is off.</source>
+        <translation>Die Druckluft ist aus.</translation>
     </message>
     <message>
         <source>The air is on</source>
@@ -6476,12 +6924,28 @@
         <translation>Die Auswahl %1 hat keinen Text.</translation>
     </message>
     <message>
+        <source>The competence of %1 at the press %2 ended on %3.</source>
+        <translation>Die Befähigung von %1 an der Maschine %2 endete am %3.</translation>
+    </message>
+    <message>
+        <source>The competence of %1 at the press %2 was ended: %3</source>
+        <translation>Die Befähigung von %1 an der Maschine %2 wurde beendet: %3</translation>
+    </message>
+    <message>
+        <source>The compressed air is low.</source>
+        <translation>Die Druckluft ist schwach.</translation>
+    </message>
+    <message>
         <source>The constant of the profile is not the one that these runs measured.</source>
         <translation>Die Konstante des Profils ist nicht die, die diese Durchgänge gemessen haben.</translation>
     </message>
     <message>
         <source>The constant of the profile still fits: these runs give no reason to change it.</source>
         <translation>Die Konstante des Profils passt noch: Diese Durchgänge geben keinen Grund, sie zu ändern.</translation>
+    </message>
+    <message>
+        <source>The core is not of the size that the shaft holds.</source>
+        <translation>Die Hülse hat nicht die Größe, die die Welle hält.</translation>
     </message>
     <message>
         <source>The core is said to weigh %1, the whole roll %2.</source>
@@ -6494,6 +6958,10 @@
     <message>
         <source>The core measures %1 inside; the mandrel holds %2 to %3.</source>
         <translation>Die Hülse misst innen %1; der Spanndorn hält %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>The core slips on its shaft: the brake does not hold the roll.</source>
+        <translation>Die Hülse rutscht auf ihrer Welle: Die Bremse hält die Rolle nicht.</translation>
     </message>
     <message>
         <source>The core's wall is not known: reckoned with one of %1, the thickest, so that the stop comes early and never too late. Measure the wall.</source>
@@ -6570,6 +7038,18 @@
     <message>
         <source>The drive no longer pulls; what is left is the finished roll that runs on.</source>
         <translation>Der Antrieb zieht nicht mehr; übrig bleibt die fertige Rolle, die nachläuft.</translation>
+    </message>
+    <message>
+        <source>The drive of %1 still works with the last roll's diameter.</source>
+        <translation>Der Antrieb von %1 rechnet noch mit dem Durchmesser der letzten Rolle.</translation>
+    </message>
+    <message>
+        <source>The drive of %1 works with the diameter of another roll.</source>
+        <translation>Der Antrieb von %1 rechnet mit dem Durchmesser einer anderen Rolle.</translation>
+    </message>
+    <message>
+        <source>The dryer of station %1 stands open.</source>
+        <translation>Der Trockner von Station %1 steht offen.</translation>
     </message>
     <message>
         <source>The edges beyond the middle, in the shorter of the spans before and behind the guide. At three times the running strain the middle hangs slack.</source>
@@ -6700,6 +7180,10 @@
         <translation>Der Bahnlaufregler steht noch nicht in Mittelstellung.</translation>
     </message>
     <message>
+        <source>The guide's sensor is dirty.</source>
+        <translation>Der Sensor des Bahnlaufreglers ist schmutzig.</translation>
+    </message>
+    <message>
         <source>The guide's sensor was not calibrated on this web.</source>
         <translation>Der Sensor des Bahnlaufreglers wurde nicht auf diese Bahn abgeglichen.</translation>
     </message>
@@ -6812,6 +7296,14 @@
         <translation>Die Klebestelle trägt weniger als die Bahn.</translation>
     </message>
     <message>
+        <source>The joint has not come to the rewind yet.</source>
+        <translation>Die Verbindung ist noch nicht an der Aufwicklung.</translation>
+    </message>
+    <message>
+        <source>The joint still lies on the table.</source>
+        <translation>Die Verbindung liegt noch auf dem Tisch.</translation>
+    </message>
+    <message>
         <source>The key %1 is missing here.</source>
         <translation>Der Schlüssel %1 fehlt hier.</translation>
     </message>
@@ -6864,6 +7356,10 @@
         <translation>Der letzte Tag liegt vor dem ersten.</translation>
     </message>
     <message>
+        <source>The last shift left a tail at its joint.</source>
+        <translation>Die letzte Schicht ließ an ihrer Verbindung einen Überstand.</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Die Schichten ergeben zusammen %1, mehr als das Ganze, %2.</translation>
     </message>
@@ -6896,6 +7392,10 @@
         <translation>Der Rollenlift ist noch nicht unten.</translation>
     </message>
     <message>
+        <source>The lift is not down.</source>
+        <translation>Die Hebevorrichtung ist nicht unten.</translation>
+    </message>
+    <message>
         <source>The lift, downwards</source>
         <translation>Der Lift, abwärts</translation>
     </message>
@@ -6926,6 +7426,10 @@
     <message>
         <source>The list cannot go on after "%1".</source>
         <translation>Die Liste kann nach „%1“ nicht weitergehen.</translation>
+    </message>
+    <message>
+        <source>The load cell of %1 does not stand on its zero.</source>
+        <translation>Die Kraftmessdose von %1 steht nicht auf ihrer Null.</translation>
     </message>
     <message>
         <source>The logbook %1 is damaged: parts of the file are missing or scrambled.</source>
@@ -7092,6 +7596,10 @@
         <translation>Die neue Bahn liegt nicht auf dem Tisch.</translation>
     </message>
     <message>
+        <source>The new web is not joined to the old one.</source>
+        <translation>Die neue Bahn ist nicht mit der alten verbunden.</translation>
+    </message>
+    <message>
         <source>The newest of these readings has no window.</source>
         <translation>Die neueste dieser Ablesungen hat kein Fenster.</translation>
     </message>
@@ -7126,6 +7634,10 @@
     <message>
         <source>The outer wraps</source>
         <translation>Die Außenlagen</translation>
+    </message>
+    <message>
+        <source>The outer wraps of the roll are nicked.</source>
+        <translation>Die Außenlagen der Rolle haben Kerben.</translation>
     </message>
     <message>
         <source>The parts are all alike, so nothing can be told apart.</source>
@@ -7176,12 +7688,20 @@
         <translation>Der Strom ist noch nicht an.</translation>
     </message>
     <message>
+        <source>The power is off.</source>
+        <translation>Der Strom ist aus.</translation>
+    </message>
+    <message>
         <source>The power is on</source>
         <translation>Der Strom ist an</translation>
     </message>
     <message>
         <source>The practice press needs %1.</source>
         <translation>Die Übungsmaschine braucht %1.</translation>
+    </message>
+    <message>
+        <source>The press</source>
+        <translation>Die Maschine</translation>
     </message>
     <message>
         <source>The press %1 is not withdrawn from use.</source>
@@ -7352,6 +7872,10 @@
         <translation>Die Rolle ist noch nicht angehoben.</translation>
     </message>
     <message>
+        <source>The roll is not of the size that its label says.</source>
+        <translation>Die Rolle hat nicht die Größe, die ihr Etikett sagt.</translation>
+    </message>
+    <message>
         <source>The roll is not on the shaft yet.</source>
         <translation>Die Rolle ist noch nicht auf der Welle.</translation>
     </message>
@@ -7386,6 +7910,10 @@
     <message>
         <source>The roll or its core is crushed.</source>
         <translation>Die Rolle oder ihre Hülse ist gequetscht.</translation>
+    </message>
+    <message>
+        <source>The roll was not held by its shaft.</source>
+        <translation>Die Rolle wurde von ihrer Welle nicht gehalten.</translation>
     </message>
     <message>
         <source>The roll was opened before; the %1 stated is of the full roll.</source>
@@ -7512,6 +8040,18 @@
         <translation>Die Suche findet andere Wörter als die, die daneben stehen; die Datenbank meldet: %1.</translation>
     </message>
     <message>
+        <source>The sensor of guide %1 is dirty.</source>
+        <translation>Der Sensor des Bahnlaufreglers %1 ist schmutzig.</translation>
+    </message>
+    <message>
+        <source>The sensor of guide %1 is dirty: it hardly tells web from none.</source>
+        <translation>Der Sensor des Bahnlaufreglers %1 ist schmutzig: Er unterscheidet Bahn und keine kaum.</translation>
+    </message>
+    <message>
+        <source>The sensor of guide %1 was not calibrated on this web.</source>
+        <translation>Der Sensor des Bahnlaufreglers %1 wurde nicht auf diese Bahn abgeglichen.</translation>
+    </message>
+    <message>
         <source>The sensor stands %1 behind the guide, in a span of %2: it sees the web too late.</source>
         <translation>Der Sensor steht %1 hinter dem Bahnlaufregler, in einer freien Bahnlänge von %2: Er sieht die Bahn zu spät.</translation>
     </message>
@@ -7542,6 +8082,10 @@
     <message>
         <source>The settings of these runs lie too near together to tell a line from.</source>
         <translation>Die Einstellungen dieser Durchgänge liegen für eine Gerade zu nah beieinander.</translation>
+    </message>
+    <message>
+        <source>The shaft holds the core as it is.</source>
+        <translation>Die Welle hält die Hülse, wie sie ist.</translation>
     </message>
     <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
@@ -7644,12 +8188,20 @@
         <translation>Der Schritt eines Ablaufs, der zeigt, dass sie getan ist: Abschnitt, Platz und Name, mit Punkten dazwischen.</translation>
     </message>
     <message>
+        <source>The step that guards against it</source>
+        <translation>Der Schritt, der davor schützt</translation>
+    </message>
+    <message>
         <source>The stored event's member "%1" is missing or not what it must be.</source>
         <translation>Der Teil „%1“ des gespeicherten Ereignisses fehlt oder ist nicht, was er sein muss.</translation>
     </message>
     <message>
         <source>The supervisor for a vital step must be somebody other than the person at the run.</source>
         <translation>Die Aufsicht für einen kritischen Schritt muss jemand anderes sein als die Person am Durchgang.</translation>
+    </message>
+    <message>
+        <source>The switch of %1 sticks.</source>
+        <translation>Der Schalter von %1 klemmt.</translation>
     </message>
     <message>
         <source>The table %1 has a row that no sealed document tells of: %2.</source>
@@ -7678,6 +8230,10 @@
     <message>
         <source>The tape only has to hold the tail; the wraps hold the web.</source>
         <translation>Das Klebeband muss nur das Ende halten; die Bahn halten die Windungen.</translation>
+    </message>
+    <message>
+        <source>The tension of %1 is not on.</source>
+        <translation>Die Spannung von %1 ist nicht an.</translation>
     </message>
     <message>
         <source>The tension of %1 was not set as this roll wants it.</source>
@@ -7728,12 +8284,20 @@
         <translation>Das Drehmoment je Einheit der Einstellung. „Finden, was eine Einstellung tut“ findet es.</translation>
     </message>
     <message>
+        <source>The training record is not named by its SHA-256, 64 digits in hexadecimal.</source>
+        <translation>Der Übungsnachweis ist nicht mit seiner SHA-256 genannt, 64 hexadezimalen Ziffern.</translation>
+    </message>
+    <message>
         <source>The translation has no words for it.</source>
         <translation>Die Übersetzung hat keinen Text dafür.</translation>
     </message>
     <message>
         <source>The two PINs are not the same.</source>
         <translation>Die beiden PINs sind nicht gleich.</translation>
+    </message>
+    <message>
+        <source>The two judges were not given the same answers to choose from.</source>
+        <translation>Die beiden Urteilenden hatten nicht dieselben Antworten zur Wahl.</translation>
     </message>
     <message>
         <source>The two passphrases are not the same.</source>
@@ -7808,8 +8372,16 @@
         <translation>Die Bahn ist noch nicht verbunden.</translation>
     </message>
     <message>
+        <source>The web is not led.</source>
+        <translation>Die Bahn ist nicht geführt.</translation>
+    </message>
+    <message>
         <source>The web is not on the rewind core yet.</source>
         <translation>Die Bahn ist noch nicht auf der Hülse der Aufwicklung.</translation>
+    </message>
+    <message>
+        <source>The web is not on the rewind's core.</source>
+        <translation>Die Bahn ist nicht auf der Hülse der Aufwicklung.</translation>
     </message>
     <message>
         <source>The web is on the rewind core</source>
@@ -7822,6 +8394,14 @@
     <message>
         <source>The web itself gives way, whatever the tape: run at less tension, and enter that range with the job.</source>
         <translation>Die Bahn selbst gibt nach, gleich mit welchem Klebeband: mit weniger Zug fahren und diesen Bereich beim Auftrag eingeben.</translation>
+    </message>
+    <message>
+        <source>The web leaves the roll from its top.</source>
+        <translation>Die Bahn läuft oben von der Rolle ab.</translation>
+    </message>
+    <message>
+        <source>The web leaves the roll from its underside.</source>
+        <translation>Die Bahn läuft unten von der Rolle ab.</translation>
     </message>
     <message>
         <source>The web lies wrong, and guide %1 does nothing.</source>
@@ -7846,6 +8426,10 @@
     <message>
         <source>The webs are not clamped.</source>
         <translation>Die Bahnen sind nicht geklemmt.</translation>
+    </message>
+    <message>
+        <source>The webs are still clamped on the table.</source>
+        <translation>Die Bahnen sind auf dem Tisch noch geklemmt.</translation>
     </message>
     <message>
         <source>The week of %1</source>
@@ -7912,6 +8496,14 @@
         <translation>An der Maschine ist kein Adapter für diese Hülse. Einen besorgen oder eine Rolle auf anderer Hülse nehmen.</translation>
     </message>
     <message>
+        <source>There is no air in the rewind's shaft.</source>
+        <translation>In der Welle der Aufwicklung ist keine Luft.</translation>
+    </message>
+    <message>
+        <source>There is no air in the shaft that holds the roll.</source>
+        <translation>In der Welle, die die Rolle hält, ist keine Luft.</translation>
+    </message>
+    <message>
         <source>There is no air.</source>
         <translation>Es ist keine Luft da.</translation>
     </message>
@@ -7964,6 +8556,10 @@
         <translation>Es gibt keine Grenze, an der die Werte zu messen sind.</translation>
     </message>
     <message>
+        <source>There is no load cell of %1 on this press.</source>
+        <translation>An dieser Maschine gibt es keine Kraftmessdose von %1.</translation>
+    </message>
+    <message>
         <source>There is no logbook %1.</source>
         <translation>Es gibt kein Protokollbuch %1.</translation>
     </message>
@@ -8008,6 +8604,10 @@
         <translation>Es gibt keine geltende Antwort zum Berichtigen.</translation>
     </message>
     <message>
+        <source>There is no step "%1" on this press with this job and roll.</source>
+        <translation>An dieser Maschine gibt es mit diesem Auftrag und dieser Rolle keinen Schritt „%1“.</translation>
+    </message>
+    <message>
         <source>There is no such reading in the sealed runs that were chosen.</source>
         <translation>In den gewählten versiegelten Durchgängen gibt es keine solche Ablesung.</translation>
     </message>
@@ -8028,6 +8628,10 @@
         <translation>Es gibt noch nichts, wovon ein Anteil zu nehmen wäre.</translation>
     </message>
     <message>
+        <source>There was nothing to find, or nothing to leave alone.</source>
+        <translation>Es gab nichts zu finden, oder nichts in Ruhe zu lassen.</translation>
+    </message>
+    <message>
         <source>These are not the bytes that were attached: they were changed since.</source>
         <translation>Das sind nicht die angehängten Bytes: Sie wurden seither geändert.</translation>
     </message>
@@ -8044,8 +8648,16 @@
         <translation>Dieser Adapter sagt nicht, auf welche Hülse er passt.</translation>
     </message>
     <message>
+        <source>This attempt was not passed, and it was not said what is taught again.</source>
+        <translation>Dieser Versuch wurde nicht bestanden, und es wurde nicht gesagt, was neu gelehrt wird.</translation>
+    </message>
+    <message>
         <source>This badge and PIN do not open this person's key.</source>
         <translation>Dieser Ausweis und diese PIN öffnen den Schlüssel dieser Person nicht.</translation>
+    </message>
+    <message>
+        <source>This competence would be over before it begins.</source>
+        <translation>Diese Befähigung wäre vorbei, ehe sie beginnt.</translation>
     </message>
     <message>
         <source>This correction names no step and remarks nothing.</source>
@@ -8066,6 +8678,18 @@
     <message>
         <source>This document is about something else than a run.</source>
         <translation>Dieses Dokument handelt von etwas anderem als einem Durchgang.</translation>
+    </message>
+    <message>
+        <source>This document is no attempt at the practice press.</source>
+        <translation>Dieses Dokument ist kein Versuch an der Übungsmaschine.</translation>
+    </message>
+    <message>
+        <source>This document is no competence at a press.</source>
+        <translation>Dieses Dokument ist keine Befähigung an einer Maschine.</translation>
+    </message>
+    <message>
+        <source>This document is no observation of an attempt.</source>
+        <translation>Dieses Dokument ist keine Beobachtung eines Versuchs.</translation>
     </message>
     <message>
         <source>This document is no review, correction or void of a run.</source>
@@ -8156,6 +8780,10 @@
         <translation>Dieser Schlüssel hat zu viele Teile.</translation>
     </message>
     <message>
+        <source>This logbook has no attempt of anybody with the id %1.</source>
+        <translation>Dieses Buch hat keinen Versuch von jemandem mit der Kennung %1.</translation>
+    </message>
+    <message>
         <source>This logbook has no run %1.</source>
         <translation>Dieses Protokollbuch hat keinen Durchgang %1.</translation>
     </message>
@@ -8208,6 +8836,10 @@
         <translation>Diese Maschine hat keine Zone %1.</translation>
     </message>
     <message>
+        <source>This press has nothing called "%2" that the fault %1 could be of.</source>
+        <translation>An dieser Maschine heißt nichts „%2“, das den Fehler %1 haben könnte.</translation>
+    </message>
+    <message>
         <source>This press is not withdrawn from use.</source>
         <translation>Diese Maschine ist nicht gesperrt.</translation>
     </message>
@@ -8238,6 +8870,10 @@
     <message>
         <source>This reading has no window to deviate from.</source>
         <translation>Diese Ablesung hat kein Fenster, von dem sie abweichen könnte.</translation>
+    </message>
+    <message>
+        <source>This record by its SHA-256: %1</source>
+        <translation>Dieser Nachweis mit seiner SHA-256: %1</translation>
     </message>
     <message>
         <source>This roll is enough for the job</source>
@@ -8486,6 +9122,22 @@
     <message>
         <source>Touching, never over one another: an overlap strikes every nip.</source>
         <translation>Auf Stoß, nie übereinander: Eine Überlappung schlägt an jede Klemmstelle.</translation>
+    </message>
+    <message>
+        <source>Trainer</source>
+        <translation>Ausbildung</translation>
+    </message>
+    <message>
+        <source>Trainer: I looked at the attempt %1</source>
+        <translation>Ausbildung: Ich habe den Versuch %1 angesehen</translation>
+    </message>
+    <message>
+        <source>Trainer: I looked at these attempts</source>
+        <translation>Ausbildung: Ich habe diese Versuche angesehen</translation>
+    </message>
+    <message>
+        <source>Training record</source>
+        <translation>Übungsnachweis</translation>
     </message>
     <message>
         <source>Translate it anew, then write of = "%1".</source>
@@ -8752,6 +9404,14 @@
         <translation>Das ganze Protokollbuch verifizieren und aus dem Spiegel oder einer Kopie wiederherstellen.</translation>
     </message>
     <message>
+        <source>Vital missed</source>
+        <translation>Wichtiges verfehlt</translation>
+    </message>
+    <message>
+        <source>Vital steps that were missed: one is enough</source>
+        <translation>Versäumte kritische Schritte: Einer genügt</translation>
+    </message>
+    <message>
         <source>Voiding a run needs a reason.</source>
         <translation>Eine Ungültigkeitserklärung braucht einen Grund.</translation>
     </message>
@@ -8852,6 +9512,10 @@
         <translation>Bahn auf der Rolle, nach ihrer Masse</translation>
     </message>
     <message>
+        <source>Web or tape stands over at a joint.</source>
+        <translation>An einer Verbindung steht Bahn oder Band über.</translation>
+    </message>
+    <message>
         <source>Web or tape stood over at a joint.</source>
         <translation>An einer Klebestelle stand Bahn oder Band über.</translation>
     </message>
@@ -8940,6 +9604,10 @@
         <translation>Was jede Walze bei Auftragsgeschwindigkeit hält, ist ohne %1 nicht bekannt: Bei Geschwindigkeit nimmt Luft einen Teil von dem, was mit „nur im Kriechgang“ angegeben ist.</translation>
     </message>
     <message>
+        <source>What happened</source>
+        <translation>Was geschehen ist</translation>
+    </message>
+    <message>
         <source>What happened under way</source>
         <translation>Was unterwegs geschah</translation>
     </message>
@@ -8974,6 +9642,10 @@
     <message>
         <source>What is printed here.</source>
         <translation>Was hier gedruckt wird.</translation>
+    </message>
+    <message>
+        <source>What is taught again</source>
+        <translation>Was neu gelehrt wird</translation>
     </message>
     <message>
         <source>What is the same</source>
@@ -9048,6 +9720,10 @@
         <translation>Wie man es nennt.</translation>
     </message>
     <message>
+        <source>What protects people at the press %2 was changed since %1 was shown to be competent there.</source>
+        <translation>Was an der Maschine %2 Menschen schützt, wurde geändert, seit %1 dort als befähigt galt.</translation>
+    </message>
+    <message>
         <source>What pulls the web while it is threaded.</source>
         <translation>Was die Bahn beim Einziehen zieht.</translation>
     </message>
@@ -9104,12 +9780,28 @@
         <translation>Wie dieser Betrieb dieses Bedienteil nennt.</translation>
     </message>
     <message>
+        <source>What trainers saw and signed for</source>
+        <translation>Was die Ausbildung sah und unterschrieb</translation>
+    </message>
+    <message>
         <source>What was chosen is what it was before.</source>
         <translation>Gewählt wurde dasselbe wie vorher.</translation>
     </message>
     <message>
+        <source>What was done at the practice press. It qualifies nobody alone.</source>
+        <translation>Was an der Übungsmaschine getan wurde. Allein befähigt es niemanden.</translation>
+    </message>
+    <message>
         <source>What was entered by hand counts. Scan the tag again if it should be readable.</source>
         <translation>Das von Hand Eingegebene zählt. Den Rollenzettel noch einmal scannen, wenn er lesbar sein sollte.</translation>
+    </message>
+    <message>
+        <source>What was not as it should be</source>
+        <translation>Was nicht war, wie es sein soll</translation>
+    </message>
+    <message>
+        <source>What was not right, found in tests</source>
+        <translation>Was nicht stimmte, in Prüfungen gefunden</translation>
     </message>
     <message>
         <source>What was restored is the logbook of another PC than what lay there before, which was kept as %1.</source>
@@ -9118,6 +9810,14 @@
     <message>
         <source>What was said no longer holds. Say it again: %1</source>
         <translation>Was gesagt wurde, gilt nicht mehr. Neu sagen: %1</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Was gesehen wurde</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>When its adjuster stands at its mid mark.</source>
@@ -9142,6 +9842,10 @@
     <message>
         <source>Where the job says nothing closer.</source>
         <translation>Wo der Auftrag nichts Genaueres sagt.</translation>
+    </message>
+    <message>
+        <source>Where the press said otherwise</source>
+        <translation>Wo die Maschine anderes sagte</translation>
     </message>
     <message>
         <source>Whether air goes through it: none is drawn in between web and roller.</source>
@@ -10084,6 +10788,10 @@
         <translation>Anzahl darin</translation>
     </message>
     <message>
+        <source>countersigned by %1</source>
+        <translation>mitunterschrieben von %1</translation>
+    </message>
+    <message>
         <source>coverage</source>
         <translation>Flächendeckung</translation>
     </message>
@@ -10178,6 +10886,10 @@
     <message>
         <source>distance between centres</source>
         <translation>Abstand der Mitten</translation>
+    </message>
+    <message>
+        <source>do it</source>
+        <translation>es tun</translation>
     </message>
     <message>
         <source>does not apply</source>
@@ -10332,6 +11044,10 @@
         <translation>folgt aus G8, Mittel über die Breite</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation>gefunden</translation>
+    </message>
+    <message>
         <source>found at the roll</source>
         <translation>an der Rolle festgestellt</translation>
     </message>
@@ -10342,6 +11058,10 @@
     <message>
         <source>frame from which this press is measured</source>
         <translation>Seitenwand, von der aus diese Maschine gemessen wird</translation>
+    </message>
+    <message>
+        <source>free practice</source>
+        <translation>freie Übung</translation>
     </message>
     <message>
         <source>friction</source>
@@ -10968,6 +11688,10 @@
         <translation>nicht beendet</translation>
     </message>
     <message>
+        <source>not found</source>
+        <translation>nicht gefunden</translation>
+    </message>
+    <message>
         <source>not in the newest runs</source>
         <translation>nicht in den neuesten Durchgängen</translation>
     </message>
@@ -10992,6 +11716,10 @@
         <translation>nicht geprüft</translation>
     </message>
     <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
         <source>note</source>
         <translation>Notiz</translation>
     </message>
@@ -11002,6 +11730,10 @@
     <message>
         <source>now %1; steps to be done again: %2</source>
         <translation>jetzt %1; neu zu machende Schritte: %2</translation>
+    </message>
+    <message>
+        <source>observed set-ups at this press that a competence wants, at least</source>
+        <translation>beobachtete Einrichtungen an dieser Maschine, die eine Befähigung mindestens verlangt</translation>
     </message>
     <message>
         <source>of %1, by %2: %3</source>
@@ -11124,6 +11856,10 @@
         <translation>Papier-Etikettenmaterial ohne Herstellerbereich, höchstens</translation>
     </message>
     <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
         <source>phase %1</source>
         <translation>Phase %1</translation>
     </message>
@@ -11166,6 +11902,10 @@
     <message>
         <source>policy, the web's own factor of S26</source>
         <translation>Vorgabe, bahneigener Faktor aus S26</translation>
+    </message>
+    <message>
+        <source>policy: 26 weeks</source>
+        <translation>Vorgabe: 26 Wochen</translation>
     </message>
     <message>
         <source>policy; 0.05 % typical, S92</source>
@@ -11470,6 +12210,10 @@
     <message>
         <source>said</source>
         <translation>gesagt</translation>
+    </message>
+    <message>
+        <source>said in vain</source>
+        <translation>umsonst gemeldet</translation>
     </message>
     <message>
         <source>screen</source>
@@ -11792,6 +12536,18 @@
         <translation>Zähne</translation>
     </message>
     <message>
+        <source>tell the key points</source>
+        <translation>die Kernpunkte sagen</translation>
+    </message>
+    <message>
+        <source>tell the reasons</source>
+        <translation>die Gründe sagen</translation>
+    </message>
+    <message>
+        <source>tell the steps</source>
+        <translation>die Schritte sagen</translation>
+    </message>
+    <message>
         <source>tension</source>
         <translation>Zug</translation>
     </message>
@@ -11822,6 +12578,10 @@
     <message>
         <source>tension to keep</source>
         <translation>zu haltender Zug</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>the %1 setting</source>
@@ -12042,6 +12802,10 @@
     <message>
         <source>time before it slows</source>
         <translation>Zeit, bevor sie bremst</translation>
+    </message>
+    <message>
+        <source>time without setting this press up after which a competence ends</source>
+        <translation>Zeit ohne Einrichten dieser Maschine, nach der eine Befähigung endet</translation>
     </message>
     <message>
         <source>to %1; steps to be said again: %2</source>
@@ -12292,6 +13056,14 @@
         <translation>Bahnbreite</translation>
     </message>
     <message>
+        <source>were not set</source>
+        <translation>wurden nicht auf null gesetzt</translation>
+    </message>
+    <message>
+        <source>were set</source>
+        <translation>wurden auf null gesetzt</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation>was</translation>
     </message>
@@ -12346,6 +13118,10 @@
     <message>
         <source>where</source>
         <translation>wo</translation>
+    </message>
+    <message>
+        <source>whether only who is competent at this press signs a set-up alone: 1 asks it, 0 does not</source>
+        <translation>ob nur allein unterschreibt, wer an dieser Maschine befähigt ist: 1 verlangt es, 0 nicht</translation>
     </message>
     <message>
         <source>width</source>
@@ -12903,6 +13679,69 @@
     </message>
 </context>
 <context>
+    <name>taut::app::AfterLesson</name>
+    <message>
+        <source>Back to what it came to</source>
+        <translation>Zurück zum Ergebnis</translation>
+    </message>
+    <message>
+        <source>Begin again, the same</source>
+        <translation>Noch einmal, ebenso</translation>
+    </message>
+    <message>
+        <source>Begin again, with other chances</source>
+        <translation>Noch einmal, mit anderen Zufällen</translation>
+    </message>
+    <message>
+        <source>It is being played anew…</source>
+        <translation>Es wird neu abgespielt…</translation>
+    </message>
+    <message>
+        <source>Look at the press again</source>
+        <translation>Maschine noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <source>Played anew from its seed: the same, to the last figure.</source>
+        <translation>Aus der Nummer der Zufälle neu abgespielt: dasselbe, bis zur letzten Ziffer.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>This version of the program reckons otherwise than the one that it was practised with: what is seen may differ.</source>
+        <translation>Diese Version des Programms rechnet anders als die, mit der geübt wurde: Was zu sehen ist, kann abweichen.</translation>
+    </message>
+    <message>
+        <source>Time in the lesson</source>
+        <translation>Zeit in der Übung</translation>
+    </message>
+    <message>
+        <source>To the scenarios</source>
+        <translation>Zu den Aufgaben</translation>
+    </message>
+    <message>
+        <source>What it went by cannot be read any more.</source>
+        <translation>Wonach es ging, lässt sich nicht mehr lesen.</translation>
+    </message>
+    <message>
+        <source>What was done and what came of it, in the order of time</source>
+        <translation>Was getan wurde und was daraus folgte, in zeitlicher Folge</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>uebung</translation>
+    </message>
+    <message>
+        <source>refused: %1</source>
+        <translation>abgelehnt: %1</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::AnswerArea</name>
     <message>
         <source>&amp;Enter the tag</source>
@@ -13238,6 +14077,14 @@
     <message>
         <source>Another scenario</source>
         <translation>Andere Aufgabe</translation>
+    </message>
+    <message>
+        <source>B&amp;uild a scenario</source>
+        <translation>Aufgabe &amp;erstellen</translation>
+    </message>
+    <message>
+        <source>How it is gone through</source>
+        <translation>Wie sie durchgegangen wird</translation>
     </message>
     <message>
         <source>Number of the &amp;chances: the same number, the same chances</source>
@@ -13880,6 +14727,13 @@
     </message>
 </context>
 <context>
+    <name>taut::app::FoundPanel</name>
+    <message>
+        <source>Say what you found that is not as it should be. What is said stays said: what is in order counts against you.</source>
+        <translation>Sagen, was gefunden wurde und nicht ist, wie es sein soll. Gesagtes bleibt gesagt: Was in Ordnung ist, zählt dagegen.</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::Gauges</name>
     <message>
         <source>%1: %2</source>
@@ -14474,8 +15328,20 @@
         <translation>Viermal so schnell</translation>
     </message>
     <message>
+        <source>Help with this step: it then counts half</source>
+        <translation>Hilfe zu diesem Schritt: Er zählt dann halb</translation>
+    </message>
+    <message>
+        <source>I have looked</source>
+        <translation>Nachgesehen</translation>
+    </message>
+    <message>
         <source>In practice everybody signs with the passphrase "%1" and the PIN %2.</source>
         <translation>Beim Üben zeichnen alle mit der Passphrase „%1“ und der PIN %2.</translation>
+    </message>
+    <message>
+        <source>Not right?</source>
+        <translation>Nicht richtig?</translation>
     </message>
     <message>
         <source>Real time</source>
@@ -14484,6 +15350,18 @@
     <message>
         <source>Stopped</source>
         <translation>Steht</translation>
+    </message>
+    <message>
+        <source>Tell what is done here. Then do it at the press, and answer.</source>
+        <translation>Sagen, was hier getan wird. Dann an der Maschine tun und antworten.</translation>
+    </message>
+    <message>
+        <source>Tell why.</source>
+        <translation>Sagen, warum.</translation>
+    </message>
+    <message>
+        <source>The press says otherwise: %1</source>
+        <translation>Die Maschine sagt anderes: %1</translation>
     </message>
     <message>
         <source>This PC does not keep up: time goes more slowly.</source>
@@ -14802,6 +15680,10 @@
     <message>
         <source>The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up.</source>
         <translation>Die straffe Linie zeigt den Durchgang auf einen Blick: lose ist nicht begonnen, straff ist erledigt, gerissen ist aufgehalten.</translation>
+    </message>
+    <message>
+        <source>What the lesson came to</source>
+        <translation>Ergebnis der Übung</translation>
     </message>
 </context>
 <context>
@@ -15826,6 +16708,105 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>Why (F2)</source>
         <translation>Warum (F2)</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ScenarioForm</name>
+    <message>
+        <source>1. Do it, with everything shown</source>
+        <translation>1. Tun, alles wird gezeigt</translation>
+    </message>
+    <message>
+        <source>2. Again, telling the steps</source>
+        <translation>2. Noch einmal, Schritte nennen</translation>
+    </message>
+    <message>
+        <source>3. Again, telling the key points</source>
+        <translation>3. Noch einmal, Kernpunkte nennen</translation>
+    </message>
+    <message>
+        <source>4. Again, telling the reasons</source>
+        <translation>4. Noch einmal, Gründe nennen</translation>
+    </message>
+    <message>
+        <source>A scenario of your own</source>
+        <translation>Eine eigene Aufgabe</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Hinterher</translation>
+    </message>
+    <message>
+        <source>And so many more, by chance</source>
+        <translation>Und so viele weitere, zufällig</translation>
+    </message>
+    <message>
+        <source>At once</source>
+        <translation>Sofort</translation>
+    </message>
+    <message>
+        <source>Free practice</source>
+        <translation>Freies Üben</translation>
+    </message>
+    <message>
+        <source>How it is gone through</source>
+        <translation>Wie sie durchgegangen wird</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Number of the chances</source>
+        <translation>Nummer der Zufälle</translation>
+    </message>
+    <message>
+        <source>Practise it</source>
+        <translation>Jetzt üben</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Roll</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Save it as a file…</source>
+        <translation>Als Datei speichern…</translation>
+    </message>
+    <message>
+        <source>Save the scenario</source>
+        <translation>Aufgabe speichern</translation>
+    </message>
+    <message>
+        <source>Scenarios (*.toml)</source>
+        <translation>Aufgaben (*.toml)</translation>
+    </message>
+    <message>
+        <source>Test: nothing is shown, and it counts</source>
+        <translation>Prüfung: Nichts wird gezeigt, und sie zählt</translation>
+    </message>
+    <message>
+        <source>To the scenarios</source>
+        <translation>Zu den Aufgaben</translation>
+    </message>
+    <message>
+        <source>What is not as it should be</source>
+        <translation>Was nicht ist, wie es sein soll</translation>
+    </message>
+    <message>
+        <source>What it is called</source>
+        <translation>Wie sie heißt</translation>
+    </message>
+    <message>
+        <source>What the press says otherwise is shown</source>
+        <translation>Was die Maschine anders sagt, wird gezeigt</translation>
+    </message>
+    <message>
+        <source>scenario</source>
+        <translation>aufgabe</translation>
     </message>
 </context>
 <context>

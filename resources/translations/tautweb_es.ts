@@ -596,8 +596,24 @@
         <translation>No se puede escribir %1; el sistema dice: %2. No se cambió nada.</translation>
     </message>
     <message>
+        <source>%1 cannot say this of themselves.</source>
+        <translation>%1 no puede decir esto de sí mismo.</translation>
+    </message>
+    <message>
+        <source>%1 cannot sign for an attempt of their own.</source>
+        <translation>%1 no puede firmar por un intento propio.</translation>
+    </message>
+    <message>
         <source>%1 could not be brought to the layout of this program (first difference: %2). Nothing was changed.</source>
         <translation>No se pudo llevar %1 a la estructura de este programa (primera diferencia: %2). No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>No se pudo escribir %1.</translation>
+    </message>
+    <message>
+        <source>%1 does not sign a set-up of this press alone: %2</source>
+        <translation>%1 no firma a solas una preparación de esta máquina: %2</translation>
     </message>
     <message>
         <source>%1 does not stand in this file.</source>
@@ -638,6 +654,10 @@
     <message>
         <source>%1 has no zone %2 whose setting makes a torque.</source>
         <translation>%1 no tiene ninguna zona %2 cuyo ajuste dé un par.</translation>
+    </message>
+    <message>
+        <source>%1 has not set up the press %2 for %3 days.</source>
+        <translation>%1 no ha preparado la máquina %2 desde hace %3 días.</translation>
     </message>
     <message>
         <source>%1 has runs in it already, and only an empty logbook is filled.</source>
@@ -752,6 +772,10 @@
         <translation>%1 está de alta como %2, lo que no permite esto.</translation>
     </message>
     <message>
+        <source>%1 is latched.</source>
+        <translation>%1 está enclavado.</translation>
+    </message>
+    <message>
         <source>%1 is less than nothing: this cannot be.</source>
         <translation>%1 es menos que nada: eso no puede ser.</translation>
     </message>
@@ -814,6 +838,10 @@
     <message>
         <source>%1 is not said: the practice press takes %2.</source>
         <translation>%1 no consta: la máquina de prácticas toma %2.</translation>
+    </message>
+    <message>
+        <source>%1 is not the one with which this was practised.</source>
+        <translation>%1 no es aquello con lo que se practicó.</translation>
     </message>
     <message>
         <source>%1 is of an older layout, and it is not in order (%2, %3), so it was left as it is.</source>
@@ -928,6 +956,10 @@
         <translation>%1 de %2</translation>
     </message>
     <message>
+        <source>%1 of %2 (%3 %)</source>
+        <translation>%1 de %2 (%3 %)</translation>
+    </message>
+    <message>
         <source>%1 of %2 overdue on %3</source>
         <translation>%1 de %2 vencidos el %3</translation>
     </message>
@@ -938,6 +970,10 @@
     <message>
         <source>%1 of %2, %3 (%4 to %5 with 95 % confidence)</source>
         <translation>%1 de %2, %3 (%4 a %5 con una confianza del 95 %)</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 in vain</source>
+        <translation>%1 de %2, %3 en vano</translation>
     </message>
     <message>
         <source>%1 of guide %2</source>
@@ -968,8 +1004,16 @@
         <translation>%1 s de %2 s</translation>
     </message>
     <message>
+        <source>%1 set-ups of this press are named, and this shop wants %2 that somebody watched.</source>
+        <translation>Se nombran %1 preparaciones de esta máquina, y este taller exige %2 que alguien observara.</translation>
+    </message>
+    <message>
         <source>%1 short: have the next roll stand by, and a splice ready.</source>
         <translation>Faltan %1: tenga preparada la bobina siguiente y un empalme listo.</translation>
+    </message>
+    <message>
+        <source>%1 stands open.</source>
+        <translation>%1 está abierto.</translation>
     </message>
     <message>
         <source>%1 steps are written in one place; the most is %2.</source>
@@ -998,6 +1042,10 @@
     <message>
         <source>%1 was measured across; the roll's file says %2, and a roll only gets smaller.</source>
         <translation>Se midió %1 de diámetro; el archivo de la bobina indica %2, y una bobina solo se hace menor.</translation>
+    </message>
+    <message>
+        <source>%1 was said, and the press shows %2.</source>
+        <translation>Se dijo %1, y la máquina muestra %2.</translation>
     </message>
     <message>
         <source>%1 was written to while it was restored.</source>
@@ -1202,6 +1250,10 @@
     <message>
         <source>%1: set it again at these diameters at the latest</source>
         <translation>%1: ajústelo de nuevo a más tardar en estos diámetros</translation>
+    </message>
+    <message>
+        <source>%1: set to %2</source>
+        <translation>%1: se pone en %2</translation>
     </message>
     <message>
         <source>%1: setting</source>
@@ -1580,6 +1632,10 @@
         <translation>Ya cuelga una bobina en el eje.</translation>
     </message>
     <message>
+        <source>A roll hangs raised on the lift.</source>
+        <translation>En el elevador hay una bobina levantada.</translation>
+    </message>
+    <message>
         <source>A roll hangs so that its web leaves over or under.</source>
         <translation>Una bobina cuelga de modo que su banda sale por arriba o por abajo.</translation>
     </message>
@@ -1666,6 +1722,10 @@
     <message>
         <source>A supervisor other than the person who withdrew it gives it back when it is put right.</source>
         <translation>Un supervisor distinto de quien la retiró la devuelve al servicio cuando está arreglada.</translation>
+    </message>
+    <message>
+        <source>A supervisor says so anew when it was shown again, or signs beside them until then.</source>
+        <translation>Un supervisor lo declara de nuevo cuando se haya demostrado otra vez, o firma junto a la persona hasta entonces.</translation>
     </message>
     <message>
         <source>A table's starting value; the maker's range is better.</source>
@@ -1832,6 +1892,10 @@
         <translation>Un brazo que no deja de oscilar indica que el lazo oscila o que la bobina está ovalada.</translation>
     </message>
     <message>
+        <source>An attempt at the practice press</source>
+        <translation>Un intento en la máquina de prácticas</translation>
+    </message>
+    <message>
         <source>An emergency stop pulls hardest where the web winds up.</source>
         <translation>Un paro de emergencia tira con más fuerza donde la banda se enrolla.</translation>
     </message>
@@ -1866,6 +1930,10 @@
     <message>
         <source>Answer what is open, then call the stage done.</source>
         <translation>Responda lo que está pendiente, y después declare terminada la etapa.</translation>
+    </message>
+    <message>
+        <source>Answered: %1: %2</source>
+        <translation>Respondido: %1: %2</translation>
     </message>
     <message>
         <source>As drawn, the web goes %2 round roller %1.</source>
@@ -1930,6 +1998,10 @@
     <message>
         <source>Ask whoever answers for the material whether this roll may still be run.</source>
         <translation>Preguntar a quien responde del material si esta bobina aún puede usarse.</translation>
+    </message>
+    <message>
+        <source>Asked for help: %1</source>
+        <translation>Ayuda pedida: %1</translation>
     </message>
     <message>
         <source>At %1 across this part-used roll would hold %2; full it held %3.</source>
@@ -2028,6 +2100,14 @@
         <translation>En este puesto los pasos se hacen uno tras otro: haga primero ese.</translation>
     </message>
     <message>
+        <source>Attempt</source>
+        <translation>Intento</translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation>Intentos</translation>
+    </message>
+    <message>
         <source>Away</source>
         <translation>Ausencia</translation>
     </message>
@@ -2038,6 +2118,10 @@
     <message>
         <source>Away, mean of a run</source>
         <translation>Ausencia media</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Porque</translation>
     </message>
     <message>
         <source>Before the run goes on, not yet said: %1.</source>
@@ -2120,8 +2204,16 @@
         <translation>Los dos extremos</translation>
     </message>
     <message>
+        <source>Both judges always said the same one thing: chance alone gives that.</source>
+        <translation>Ambos jueces dijeron siempre lo mismo: eso lo da el azar solo.</translation>
+    </message>
+    <message>
         <source>Both webs are clamped</source>
         <translation>Ambas bandas están sujetas con las prensas</translation>
+    </message>
+    <message>
+        <source>Brake or clutch of %1 is worn.</source>
+        <translation>El freno o embrague de %1 está gastado.</translation>
     </message>
     <message>
         <source>Bring it to the shaft</source>
@@ -2424,6 +2516,10 @@
         <translation>Elija una copia o el espejo desde donde restaurar.</translation>
     </message>
     <message>
+        <source>Choose a day to come.</source>
+        <translation>Elija un día futuro.</translation>
+    </message>
+    <message>
         <source>Choose a file inside it.</source>
         <translation>Elija un archivo que esté dentro.</translation>
     </message>
@@ -2442,6 +2538,10 @@
     <message>
         <source>Choose a file that tautweb export has written with --as json, without --bare.</source>
         <translation>Elija un archivo que tautweb export haya escrito con --as json, sin --bare.</translation>
+    </message>
+    <message>
+        <source>Choose a folder in which you may write.</source>
+        <translation>Elija una carpeta en la que pueda escribir.</translation>
     </message>
     <message>
         <source>Choose a folder on another disk, a stick or another machine as well.</source>
@@ -2572,6 +2672,10 @@
         <translation>Elija una de las máquinas guardadas aquí.</translation>
     </message>
     <message>
+        <source>Choose one of the training record.</source>
+        <translation>Elija uno del registro de formación.</translation>
+    </message>
+    <message>
         <source>Choose one of: %1.</source>
         <translation>Elija una de estas: %1.</translation>
     </message>
@@ -2684,6 +2788,10 @@
         <translation>Cópielo otra vez del pie de la hoja, o escanee el código de la hoja.</translation>
     </message>
     <message>
+        <source>Copy it from the printed record, or from tautweb practice --record.</source>
+        <translation>Cópielo del registro impreso, o de tautweb practice --record.</translation>
+    </message>
+    <message>
         <source>Core</source>
         <translation>Núcleo</translation>
     </message>
@@ -2710,6 +2818,14 @@
     <message>
         <source>Corrections, by step</source>
         <translation>Correcciones, por paso</translation>
+    </message>
+    <message>
+        <source>Count as many columns as rows.</source>
+        <translation>Cuente tantas columnas como filas.</translation>
+    </message>
+    <message>
+        <source>Count each thing once.</source>
+        <translation>Cuente cada cosa una vez.</translation>
     </message>
     <message>
         <source>Count on more: the splice is watched through every station.</source>
@@ -2804,6 +2920,10 @@
         <translation>Diámetro en el que actúa el paro automático</translation>
     </message>
     <message>
+        <source>Diameter that the drive works with: %1</source>
+        <translation>Diámetro con el que trabaja el accionamiento: %1</translation>
+    </message>
+    <message>
         <source>Did not apply, by step</source>
         <translation>No procede, por paso</translation>
     </message>
@@ -2842,6 +2962,10 @@
     <message>
         <source>Do not go by it. Restore the logbook from a copy.</source>
         <translation>No fiarse de él. Restaurar el libro de registro desde una copia.</translation>
+    </message>
+    <message>
+        <source>Do not trust it. Ask who wrote in this file, and with which program.</source>
+        <translation>No se fíe de él. Pregunte quién escribió en este archivo y con qué programa.</translation>
     </message>
     <message>
         <source>Do not trust this file. Ask for the run to be exported once more, or look at the logbook itself.</source>
@@ -3116,6 +3240,10 @@
         <translation>La fórmula %1 necesita %2 (%3).</translation>
     </message>
     <message>
+        <source>Found</source>
+        <translation>Hallado</translation>
+    </message>
+    <message>
         <source>Four of five points are more than 1 sigma out on one side.</source>
         <translation>Cuatro de cinco puntos están a más de 1 sigma a un lado.</translation>
     </message>
@@ -3376,6 +3504,10 @@
         <translation>Guía para máquinas antiguas: prevalecen su manual y su evaluación de riesgos. Mida ambos; el desgaste los hace crecer.</translation>
     </message>
     <message>
+        <source>Guide %1 does not stand in the middle of its stroke.</source>
+        <translation>El guiador %1 no está en el centro de su carrera.</translation>
+    </message>
+    <message>
         <source>Guide %1 stands at its end, and the web goes on.</source>
         <translation>El guiador %1 está en su extremo, y la banda sigue yéndose.</translation>
     </message>
@@ -3464,6 +3596,10 @@
         <translation>Que un supervisor guarde primero este archivo en el libro de registro.</translation>
     </message>
     <message>
+        <source>Have a supervisor look at it here and sign beside you.</source>
+        <translation>Que un supervisor lo compruebe aquí y firme junto a usted.</translation>
+    </message>
+    <message>
         <source>Have a supervisor sign in and do it.</source>
         <translation>Que un supervisor inicie sesión y lo haga.</translation>
     </message>
@@ -3472,12 +3608,32 @@
         <translation>Que un supervisor inicie sesión primero.</translation>
     </message>
     <message>
+        <source>Have a trainer or a supervisor look at it.</source>
+        <translation>Que lo mire un instructor o un supervisor.</translation>
+    </message>
+    <message>
         <source>Have a weaker drive fitted.</source>
         <translation>Haga montar un accionamiento más débil.</translation>
     </message>
     <message>
+        <source>Have another supervisor look at it.</source>
+        <translation>Que lo mire otro supervisor.</translation>
+    </message>
+    <message>
         <source>Have another supervisor review it.</source>
         <translation>Que la revise otro supervisor.</translation>
+    </message>
+    <message>
+        <source>Have another trainer look at it.</source>
+        <translation>Que lo mire otro instructor.</translation>
+    </message>
+    <message>
+        <source>Have both judge the same things first.</source>
+        <translation>Haga que ambos juzguen primero las mismas cosas.</translation>
+    </message>
+    <message>
+        <source>Have both judge things of which some are not as the others.</source>
+        <translation>Haga que ambos juzguen cosas de las que algunas sean distintas.</translation>
     </message>
     <message>
         <source>Have it corrected first; where nothing was wrong, a correction by a remark says so.</source>
@@ -3520,6 +3676,10 @@
         <translation>Tenga lista la bobina siguiente, y planifique con ella.</translation>
     </message>
     <message>
+        <source>Have them do more set-ups with a trainer beside them. Practice does not count.</source>
+        <translation>Que haga más preparaciones con un instructor al lado. La práctica no cuenta.</translation>
+    </message>
+    <message>
         <source>Have them lying ready before the first one is hung.</source>
         <translation>Téngalas listas antes de colgar la primera.</translation>
     </message>
@@ -3534,6 +3694,10 @@
     <message>
         <source>Held down to the strain that print may be made under: beyond it the labels come out short.</source>
         <translation>Limitada al alargamiento con el que se puede imprimir: más allá las etiquetas salen cortas.</translation>
+    </message>
+    <message>
+        <source>Help asked for</source>
+        <translation>Ayuda pedida</translation>
     </message>
     <message>
         <source>Here and below stand more keys that are not known.</source>
@@ -3562,6 +3726,10 @@
     <message>
         <source>Hold this stop, each person their own, and say who holds it: %1</source>
         <translation>Mantenga este paro, cada persona el suyo, y diga quién lo mantiene: %1</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
     </message>
     <message>
         <source>How %1 winds</source>
@@ -3700,6 +3868,10 @@
         <translation>Cómo llegó este registro a estar como está</translation>
     </message>
     <message>
+        <source>How well it was told from the rest (d')</source>
+        <translation>Lo bien que se distinguió del resto (d')</translation>
+    </message>
+    <message>
         <source>How well the torque is known, plus or minus, as a share.</source>
         <translation>Con qué exactitud se conoce el par, más o menos, como proporción.</translation>
     </message>
@@ -3770,6 +3942,10 @@
     <message>
         <source>Interruptions, by cause</source>
         <translation>Interrupciones, por causa</translation>
+    </message>
+    <message>
+        <source>Is %1 meant?</source>
+        <translation>¿Quiere decir %1?</translation>
     </message>
     <message>
         <source>It begins to rise at %1, less than the %2 at which this lift's pressure begins.</source>
@@ -3864,8 +4040,16 @@
         <translation>No se dijo qué se arregló.</translation>
     </message>
     <message>
+        <source>It was not said what was seen.</source>
+        <translation>No se dijo qué se vio.</translation>
+    </message>
+    <message>
         <source>It was not said where the stop is held.</source>
         <translation>No se dijo dónde se mantiene el paro.</translation>
+    </message>
+    <message>
+        <source>It was not said whose attempt this is.</source>
+        <translation>No se dijo de quién es este intento.</translation>
     </message>
     <message>
         <source>It was not said why %1 does not give it up.</source>
@@ -3874,6 +4058,10 @@
     <message>
         <source>It was not said why the stage is done again.</source>
         <translation>No se dijo por qué se repite la etapa.</translation>
+    </message>
+    <message>
+        <source>It was not said why this competence ends.</source>
+        <translation>No se dijo por qué termina esta competencia.</translation>
     </message>
     <message>
         <source>It was so and has ended since. Do this stage again, with its cause: %1</source>
@@ -4064,6 +4252,10 @@
         <translation>Omita el paso, o diga qué debe ser.</translation>
     </message>
     <message>
+        <source>Leave this fault out.</source>
+        <translation>Omita este fallo.</translation>
+    </message>
+    <message>
         <source>Left open in abandoned runs, by step</source>
         <translation>Abiertos en preparaciones abandonadas, por paso</translation>
     </message>
@@ -4078,6 +4270,10 @@
     <message>
         <source>Less than the %1 at which this lift's pressure begins: it moves as soon as air is on. Let the air in slowly, beside the roll, never under it. If nothing has moved at %2, stop: something is stuck.</source>
         <translation>Menos que %1, donde empieza la presión de este elevador: se mueve en cuanto hay aire. Deje entrar el aire despacio, al lado de la bobina, nunca debajo de ella. Si nada se ha movido en %2, deténgase: algo está atascado.</translation>
+    </message>
+    <message>
+        <source>Lesson</source>
+        <translation>Lección</translation>
     </message>
     <message>
         <source>Let an operator seal it.</source>
@@ -4150,6 +4346,10 @@
     <message>
         <source>Load cell with the web slack</source>
         <translation>Célula de carga con la banda floja</translation>
+    </message>
+    <message>
+        <source>Load cells at nought, web slack: %1</source>
+        <translation>Células de carga a cero, banda floja: %1</translation>
     </message>
     <message>
         <source>Load on the lift</source>
@@ -4294,6 +4494,10 @@
     <message>
         <source>Look there for scuffs and wander, and run slower if you see them. A narrow web keeps more than is reckoned.</source>
         <translation>Busque allí rozaduras y deriva lateral, y corra más despacio si las ve. Una banda estrecha conserva más de lo calculado.</translation>
+    </message>
+    <message>
+        <source>Look up the id of whoever practised.</source>
+        <translation>Consulte el identificador de quien practicó.</translation>
     </message>
     <message>
         <source>Look whether settings and forces stand in the right rows, and whether the brake is worn, oiled or stuck.</source>
@@ -4508,6 +4712,10 @@
         <translation>Si es más: mire aguas arriba antes de tocar el guiador.</translation>
     </message>
     <message>
+        <source>More was named than there was.</source>
+        <translation>Se nombró más de lo que había.</translation>
+    </message>
+    <message>
         <source>More were counted than there are.</source>
         <translation>Se han contado más de los que hay.</translation>
     </message>
@@ -4548,12 +4756,32 @@
         <translation>Indique un archivo que aún no exista.</translation>
     </message>
     <message>
+        <source>Name a finished set-up of this press.</source>
+        <translation>Nombre una preparación terminada de esta máquina.</translation>
+    </message>
+    <message>
+        <source>Name a stage, or a stage and a place of it: splice, threading.lift.</source>
+        <translation>Nombre una etapa, o una etapa y un puesto suyo: splice, threading.lift.</translation>
+    </message>
+    <message>
         <source>Name a step and what it should be, or write what is to be put right.</source>
         <translation>Nombre un paso y qué debe ser, o escriba qué hay que corregir.</translation>
     </message>
     <message>
+        <source>Name a step as stage.place.step, and its item.</source>
+        <translation>Nombre un paso como etapa.puesto.paso, y su elemento.</translation>
+    </message>
+    <message>
+        <source>Name a zone with one.</source>
+        <translation>Nombre una zona que tenga una.</translation>
+    </message>
+    <message>
         <source>Name at least one in its key in: full, next_roll, re_web or restart.</source>
         <translation>Nombre al menos una en su campo in: full, next_roll, re_web o restart.</translation>
+    </message>
+    <message>
+        <source>Name every observed set-up once.</source>
+        <translation>Nombre cada preparación observada una vez.</translation>
     </message>
     <message>
         <source>Name one of its file.</source>
@@ -4596,6 +4824,10 @@
         <translation>Nip en %1</translation>
     </message>
     <message>
+        <source>No adapter that fits this core was used.</source>
+        <translation>No se usó ningún adaptador que sirva a este núcleo.</translation>
+    </message>
+    <message>
         <source>No control of this press has the role %1: its label is never shown.</source>
         <translation>Ningún mando de esta máquina tiene el rol %1: su rótulo no se muestra nunca.</translation>
     </message>
@@ -4620,6 +4852,10 @@
         <translation>Por entonces no se selló ninguna edición de máquina, trabajo, sustrato ni procedimiento: mire la propia máquina.</translation>
     </message>
     <message>
+        <source>No emergency stop was pressed while the press moved.</source>
+        <translation>No se pulsó ninguna parada de emergencia mientras la máquina se movía.</translation>
+    </message>
+    <message>
         <source>No lesson is going on.</source>
         <translation>No hay ningún ejercicio en curso.</translation>
     </message>
@@ -4638,6 +4874,14 @@
     <message>
         <source>No maintained stop is named for this place: lock the isolator by your site's procedure and say so before any hand goes in.</source>
         <translation>No hay nombrado ningún paro con enclavamiento para este puesto: bloquee el seccionador según el procedimiento de su planta y declárelo antes de meter ninguna mano.</translation>
+    </message>
+    <message>
+        <source>No nip is closed, so nothing draws the web.</source>
+        <translation>No hay ningún par de rodillos cerrado, así que nada tira de la banda.</translation>
+    </message>
+    <message>
+        <source>No outer wraps were taken off the roll.</source>
+        <translation>No se quitó ninguna vuelta exterior de la bobina.</translation>
     </message>
     <message>
         <source>No pattern that chance seldom makes.</source>
@@ -4712,12 +4956,20 @@
         <translation>Nadie puede haber ajustado %1: este mando llega hasta %2.</translation>
     </message>
     <message>
+        <source>Nobody countersigns a run that they sign themselves.</source>
+        <translation>Nadie refrenda una preparación que firma él mismo.</translation>
+    </message>
+    <message>
         <source>Nobody gives back a press that they withdrew themselves.</source>
         <translation>Nadie devuelve al servicio una máquina que retiró él mismo.</translation>
     </message>
     <message>
         <source>Nobody has entered the wall of this roll's core: it is taken to be %1 to %2 thick. Length and mass are known so much the less, and the automatic stop is set for the thickest.</source>
         <translation>Nadie ha introducido la pared del núcleo de esta bobina: se supone de %1 a %2 de grueso. Longitud y masa se conocen tanto peor, y el paro automático se ajusta para la más gruesa.</translation>
+    </message>
+    <message>
+        <source>Nobody has said that %1 may sign alone at the press %2.</source>
+        <translation>Nadie ha dicho que %1 pueda firmar a solas en la máquina %2.</translation>
     </message>
     <message>
         <source>Nobody has said that blades and knives are covered.</source>
@@ -4756,6 +5008,14 @@
         <translation>Nadie aquí tiene el id %1.</translation>
     </message>
     <message>
+        <source>Nobody holds the press stopped.</source>
+        <translation>Nadie retiene parada la máquina.</translation>
+    </message>
+    <message>
+        <source>Nobody in service here has the id %1.</source>
+        <translation>Nadie en servicio tiene aquí el identificador %1.</translation>
+    </message>
+    <message>
         <source>Nobody is in the press</source>
         <translation>No hay nadie dentro de la máquina</translation>
     </message>
@@ -4774,6 +5034,10 @@
     <message>
         <source>Nobody opens their own door again: it takes two.</source>
         <translation>Nadie vuelve a abrir su propia puerta: hacen falta dos.</translation>
+    </message>
+    <message>
+        <source>Nobody with the id %1 is competent at the press %2.</source>
+        <translation>Nadie con el identificador %1 es competente en la máquina %2.</translation>
     </message>
     <message>
         <source>None needed; the diameters are used: no label says a length.</source>
@@ -4812,6 +5076,18 @@
         <translation>Sin sellar: esto es una copia de trabajo de una preparación aún abierta.</translation>
     </message>
     <message>
+        <source>Not yet: a vital step was missed, and no sum makes up for that.</source>
+        <translation>Todavía no: se omitió un paso vital, y ninguna suma lo compensa.</translation>
+    </message>
+    <message>
+        <source>Not yet: less than nine tenths are there. How long it took counts nothing.</source>
+        <translation>Todavía no: hay menos de nueve décimos. Lo que se tardó no cuenta.</translation>
+    </message>
+    <message>
+        <source>Nothing at this press can be wrong like that: %1.</source>
+        <translation>Nada en esta máquina puede fallar así: %1.</translation>
+    </message>
+    <message>
         <source>Nothing before this step gives %1.</source>
         <translation>Nada antes de este paso da %1.</translation>
     </message>
@@ -4820,8 +5096,20 @@
         <translation>Aquí no se puede poner nada en lugar de {%1}.</translation>
     </message>
     <message>
+        <source>Nothing clamps the webs on the table.</source>
+        <translation>Nada sujeta las bandas sobre la mesa.</translation>
+    </message>
+    <message>
+        <source>Nothing happened that should not have.</source>
+        <translation>No pasó nada que no debiera.</translation>
+    </message>
+    <message>
         <source>Nothing has to be done; send it back if you found something wrong.</source>
         <translation>No hay que hacer nada; devuélvala si encontró algo mal.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be ended.</source>
+        <translation>No hay nada que terminar.</translation>
     </message>
     <message>
         <source>Nothing has to be given back.</source>
@@ -4838,6 +5126,10 @@
     <message>
         <source>Nothing may hang on the cell while it is read.</source>
         <translation>Nada puede colgar de la célula mientras se lee.</translation>
+    </message>
+    <message>
+        <source>Nothing of this procedure is called %1 on this press with this job and roll.</source>
+        <translation>Nada de este procedimiento se llama %1 en esta máquina con este trabajo y esta bobina.</translation>
     </message>
     <message>
         <source>Nothing of this roll can be run: it has %1 wraps, and %2 outer ones are to come off.</source>
@@ -4868,6 +5160,10 @@
         <translation>No se introdujo nada.</translation>
     </message>
     <message>
+        <source>Nothing was judged by both.</source>
+        <translation>Nada fue juzgado por ambos.</translation>
+    </message>
+    <message>
         <source>Nothing was recorded. Start the program again; if it comes back, report it.</source>
         <translation>No se registró nada. Inicie de nuevo el programa; si vuelve a ocurrir, infórmelo.</translation>
     </message>
@@ -4886,6 +5182,10 @@
     <message>
         <source>Now %1.</source>
         <translation>Ahora %1.</translation>
+    </message>
+    <message>
+        <source>Number of the chances</source>
+        <translation>Número de los azares</translation>
     </message>
     <message>
         <source>Of a slip clutch: how much faster its input is than the empty core, as a share.</source>
@@ -5012,6 +5312,10 @@
         <translation>Solo un supervisor acepta un valor fuera de su margen.</translation>
     </message>
     <message>
+        <source>Only a supervisor countersigns a run.</source>
+        <translation>Solo un supervisor refrenda una preparación.</translation>
+    </message>
+    <message>
         <source>Only one limit is given.</source>
         <translation>Solo se ha dado un límite.</translation>
     </message>
@@ -5064,8 +5368,16 @@
         <translation>Abra el libro de registro con el programa que lo escribió.</translation>
     </message>
     <message>
+        <source>Open the practice logbook.</source>
+        <translation>Abra el libro de prácticas.</translation>
+    </message>
+    <message>
         <source>Open the practice press.</source>
         <translation>Abra la máquina de prácticas.</translation>
+    </message>
+    <message>
+        <source>Open the shop's logbook.</source>
+        <translation>Abra el libro de registro del taller.</translation>
     </message>
     <message>
         <source>Open them</source>
@@ -5092,6 +5404,10 @@
         <translation>Otros empiezan espejos en %1 todo el tiempo, y no se pudo empezar ninguno para este libro de registro.</translation>
     </message>
     <message>
+        <source>Out of order</source>
+        <translation>Fuera de orden</translation>
+    </message>
+    <message>
         <source>Out of use since %1: %2</source>
         <translation>Fuera de servicio desde %1: %2</translation>
     </message>
@@ -5112,6 +5428,10 @@
         <translation>Por encima</translation>
     </message>
     <message>
+        <source>PRACTICE</source>
+        <translation>PRÁCTICA</translation>
+    </message>
+    <message>
         <source>PRACTICE: nothing of this happened on a press</source>
         <translation>PRÁCTICA: nada de esto ocurrió en una máquina</translation>
     </message>
@@ -5128,6 +5448,10 @@
         <translation>Parte del par va a la propia bobina. Por debajo del límite las vueltas se enrollan blandas: acelere más despacio.</translation>
     </message>
     <message>
+        <source>Passed: nothing vital was missed, and nine tenths of the rest are there.</source>
+        <translation>Aprobado: no se omitió nada vital, y están nueve décimos del resto.</translation>
+    </message>
+    <message>
         <source>Patterns that chance seldom makes: %1.</source>
         <translation>Patrones que el azar rara vez produce: %1.</translation>
     </message>
@@ -5142,6 +5466,10 @@
     <message>
         <source>Periodic checks</source>
         <translation>Controles periódicos</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>Pictures and files</source>
@@ -5184,6 +5512,18 @@
         <translation>Ppk (el límite más cercano)</translation>
     </message>
     <message>
+        <source>Practice alone qualifies nobody. Who may work a press alone is said by a supervisor in the shop's logbook, for one press and until a day, after set-ups at that press that somebody watched. Who may lock out energy is for the site's own procedure and local law.</source>
+        <translation>La práctica sola no habilita a nadie. Quién puede trabajar a solas en una máquina lo dice un supervisor en el libro de registro del taller, para una máquina y hasta un día, tras preparaciones en esa máquina que alguien observó. Quién puede bloquear energías lo dicen el procedimiento del centro y la ley local.</translation>
+    </message>
+    <message>
+        <source>Practice is kept in a logbook of its own, never in the shop's.</source>
+        <translation>La práctica se guarda en un libro propio, nunca en el del taller.</translation>
+    </message>
+    <message>
+        <source>Practice qualifies nobody: competence stands in the shop's logbook.</source>
+        <translation>La práctica no habilita a nadie: la competencia consta en el libro del taller.</translation>
+    </message>
+    <message>
         <source>Press</source>
         <translation>Máquina</translation>
     </message>
@@ -5218,6 +5558,10 @@
     <message>
         <source>Pull at settings further apart, or more often, and read the scale while the roll just turns.</source>
         <translation>Tirar con ajustes más separados, o más veces, y leer la báscula mientras la bobina apenas gira.</translation>
+    </message>
+    <message>
+        <source>Pulled hard by hand, the core turns on its shaft.</source>
+        <translation>Al tirar fuerte con la mano, el núcleo gira sobre su eje.</translation>
     </message>
     <message>
         <source>Put a step of kind hold before it in its stage, in the kind of run %1 too, or need locked_out.</source>
@@ -5356,6 +5700,10 @@
         <translation>Lecturas: %1. Fases: %2.</translation>
     </message>
     <message>
+        <source>Ready to be observed at a press</source>
+        <translation>Lista para ser observada en una máquina</translation>
+    </message>
+    <message>
         <source>Reason</source>
         <translation>Motivo</translation>
     </message>
@@ -5402,6 +5750,10 @@
     <message>
         <source>Restore the logbook from a backup; a run's document is never written like this.</source>
         <translation>Restaure el libro de registro desde una copia de seguridad; el documento de una preparación nunca se escribe así.</translation>
+    </message>
+    <message>
+        <source>Restore the practice logbook from a copy; a document is never written like this.</source>
+        <translation>Restaure el libro de prácticas desde una copia; un documento nunca se escribe así.</translation>
     </message>
     <message>
         <source>Result</source>
@@ -5472,6 +5824,14 @@
         <translation>La preparación %1 no ha terminado, así que no se puede sellar.</translation>
     </message>
     <message>
+        <source>Run %1 is named twice.</source>
+        <translation>La preparación %1 se nombra dos veces.</translation>
+    </message>
+    <message>
+        <source>Run %1 is not one of the press %2.</source>
+        <translation>La preparación %1 no es de la máquina %2.</translation>
+    </message>
+    <message>
         <source>Run %1 is not sealed yet.</source>
         <translation>La preparación %1 aún no está sellada.</translation>
     </message>
@@ -5488,8 +5848,16 @@
         <translation>La preparación %1 sigue abierta en la máquina %2.</translation>
     </message>
     <message>
+        <source>Run %1 is void.</source>
+        <translation>La preparación %1 está anulada.</translation>
+    </message>
+    <message>
         <source>Run %1 is void: nothing can be added to it.</source>
         <translation>La preparación %1 está anulada: no se le puede añadir nada.</translation>
+    </message>
+    <message>
+        <source>Run %1 was not finished.</source>
+        <translation>La preparación %1 no se terminó.</translation>
     </message>
     <message>
         <source>Run %1 was not opened as it stands now.</source>
@@ -5588,6 +5956,10 @@
         <translation>Dicho por</translation>
     </message>
     <message>
+        <source>Said to be wrong: %1</source>
+        <translation>Señalado como fallo: %1</translation>
+    </message>
+    <message>
         <source>Save what it holds as a file, and choose that.</source>
         <translation>Guarde como archivo lo que contiene, y elija ese.</translation>
     </message>
@@ -5632,6 +6004,10 @@
         <translation>Diga qué debe ser; donde no se puede dar respuesta, escriba una observación.</translation>
     </message>
     <message>
+        <source>Say what the trainer shows again, and how.</source>
+        <translation>Diga qué muestra de nuevo el instructor, y cómo.</translation>
+    </message>
+    <message>
         <source>Say where they are, and that you have seen that nobody is in.</source>
         <translation>Diga dónde está, y que usted ha comprobado que no hay nadie dentro.</translation>
     </message>
@@ -5640,12 +6016,20 @@
         <translation>Diga qué paro se mantiene.</translation>
     </message>
     <message>
+        <source>Say who practised, by id and name.</source>
+        <translation>Diga quién practicó, con identificador y nombre.</translation>
+    </message>
+    <message>
         <source>Scan it again. If it stays so, type in what the tag says in plain figures.</source>
         <translation>Escanéela de nuevo. Si sigue igual, escriba lo que la tarjeta dice en cifras legibles.</translation>
     </message>
     <message>
         <source>Scan the roll's tag, or type what it says.</source>
         <translation>Escanee la tarjeta de la bobina, o escriba lo que dice.</translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <translation>Puntos</translation>
     </message>
     <message>
         <source>Seal %1 carries more signatures than its document tells of.</source>
@@ -5676,6 +6060,10 @@
         <translation>El sello %1 trata de una preparación que entonces no estaba sellada.</translation>
     </message>
     <message>
+        <source>Seal %1 is about an attempt that was not sealed then.</source>
+        <translation>El sello %1 trata de un intento que entonces no estaba sellado.</translation>
+    </message>
+    <message>
         <source>Seal %1 is broken: its document and its link do not belong together, so one of them was changed after sealing.</source>
         <translation>El sello %1 está roto: su documento y su enlace no se corresponden, así que uno de ellos se cambió después de sellar.</translation>
     </message>
@@ -5688,6 +6076,10 @@
         <translation>El sello %1 no está como se selló, o no sigue al anterior.</translation>
     </message>
     <message>
+        <source>Seal %1 is of the practice press, and this is the logbook of a shop.</source>
+        <translation>El sello %1 es de la máquina de prácticas, y este es el libro de un taller.</translation>
+    </message>
+    <message>
         <source>Seal %1 is signed by somebody who was not enrolled then.</source>
         <translation>El sello %1 está firmado por alguien que entonces no estaba de alta.</translation>
     </message>
@@ -5698,6 +6090,14 @@
     <message>
         <source>Seal %1 is signed with a key that was not this person's then.</source>
         <translation>El sello %1 está firmado con una clave que entonces no era de esta persona.</translation>
+    </message>
+    <message>
+        <source>Seal %1 names a run of another press, or one that was void.</source>
+        <translation>El sello %1 nombra una preparación de otra máquina, o una anulada.</translation>
+    </message>
+    <message>
+        <source>Seal %1 names a run that was not sealed then.</source>
+        <translation>El sello %1 nombra una preparación que entonces no estaba sellada.</translation>
     </message>
     <message>
         <source>Seal %1 names one run and is about the seal of another.</source>
@@ -5716,12 +6116,20 @@
         <translation>El sello %1 de este archivo no es el que nombra la hoja.</translation>
     </message>
     <message>
+        <source>Seal %1 of this logbook is no attempt.</source>
+        <translation>El sello %1 de este libro no es un intento.</translation>
+    </message>
+    <message>
         <source>Seal %1 of this logbook is not the one that the sheet names: a record was changed, or the sheet is another logbook's.</source>
         <translation>El sello %1 de este libro no es el que nombra la hoja: se cambió un registro, o la hoja es de otro libro de registro.</translation>
     </message>
     <message>
         <source>Seal %1 puts a key that is not its own person's.</source>
         <translation>El sello %1 pone una clave que no es la de su propia persona.</translation>
+    </message>
+    <message>
+        <source>Seal %1 says who is competent, and this is a practice logbook.</source>
+        <translation>El sello %1 dice quién es competente, y este es un libro de prácticas.</translation>
     </message>
     <message>
         <source>Seal %1 seals a run that was sealed before.</source>
@@ -5820,6 +6228,10 @@
         <translation>Desplace la bobina hasta que su banda corra por el centro, o tome otra.</translation>
     </message>
     <message>
+        <source>Set to nought</source>
+        <translation>Poner a cero</translation>
+    </message>
+    <message>
         <source>Set-up sheet: what each setting should be here, what was read, by whom and when</source>
         <translation>Hoja de ajuste: qué debe ser aquí cada ajuste, qué se leyó, quién y cuándo</translation>
     </message>
@@ -5880,6 +6292,10 @@
         <translation>Fírmela y ciérrela, o abandónela con un motivo.</translation>
     </message>
     <message>
+        <source>Signed</source>
+        <translation>Firmado</translation>
+    </message>
+    <message>
         <source>Signed in the logbook by %1 with their own key, %2: %3. Whoever doubts it checks the logbook against the count and link at the foot of this page.</source>
         <translation>Firmado en el libro de registro por %1 con su propia clave, %2: %3. Quien lo dude, coteje el libro con el número y el enlace al pie de esta página.</translation>
     </message>
@@ -5934,6 +6350,14 @@
     <message>
         <source>So wound, the roll must be fed %1 to show its face to the plates, and this press cannot feed it so.</source>
         <translation>Enrollada así, la bobina debe alimentarse %1 para mostrar su cara a las planchas, y esta máquina no puede alimentarla así.</translation>
+    </message>
+    <message>
+        <source>Somebody still holds the press stopped.</source>
+        <translation>Alguien retiene aún parada la máquina.</translation>
+    </message>
+    <message>
+        <source>Something still turns.</source>
+        <translation>Algo gira todavía.</translation>
     </message>
     <message>
         <source>Something that comes first is still open: %1</source>
@@ -6086,6 +6510,10 @@
     <message>
         <source>Supervisor: I have voided this record</source>
         <translation>Supervisor: he anulado este registro</translation>
+    </message>
+    <message>
+        <source>Supervisor: I looked at this set-up and sign beside</source>
+        <translation>Supervisor: he mirado esta preparación y firmo al lado</translation>
     </message>
     <message>
         <source>Switch it on.</source>
@@ -6248,6 +6676,10 @@
         <translation>Tome piezas que difieran como aquellas para las que sirve el instrumento.</translation>
     </message>
     <message>
+        <source>Take the edition that the attempt names.</source>
+        <translation>Tome la edición que nombra el intento.</translation>
+    </message>
+    <message>
         <source>Take the minus sign out, or measure from the other side.</source>
         <translation>Quite el signo menos, o mida desde el otro lado.</translation>
     </message>
@@ -6286,6 +6718,10 @@
     <message>
         <source>Take them out.</source>
         <translation>Quítelos.</translation>
+    </message>
+    <message>
+        <source>Take together attempts with some of both.</source>
+        <translation>Junte intentos que tengan de ambas cosas.</translation>
     </message>
     <message>
         <source>Taken over by the next shift</source>
@@ -6404,6 +6840,14 @@
         <translation>Tensión: %1</translation>
     </message>
     <message>
+        <source>Tests passed in a row, with other faults each</source>
+        <translation>Pruebas superadas seguidas, cada una con otros fallos</translation>
+    </message>
+    <message>
+        <source>Tests that a trainer still has to look at</source>
+        <translation>Pruebas que un instructor aún tiene que mirar</translation>
+    </message>
+    <message>
         <source>The PIN is a straight run like 1234.</source>
         <translation>El PIN es una serie seguida como 1234.</translation>
     </message>
@@ -6426,6 +6870,10 @@
     <message>
         <source>The air is not on yet.</source>
         <translation>El aire aún no está abierto.</translation>
+    </message>
+    <message>
+        <source>The air is off.</source>
+        <translation>El aire está cortado.</translation>
     </message>
     <message>
         <source>The air is on</source>
@@ -6476,12 +6924,28 @@
         <translation>La opción %1 no tiene texto.</translation>
     </message>
     <message>
+        <source>The competence of %1 at the press %2 ended on %3.</source>
+        <translation>La competencia de %1 en la máquina %2 terminó el %3.</translation>
+    </message>
+    <message>
+        <source>The competence of %1 at the press %2 was ended: %3</source>
+        <translation>La competencia de %1 en la máquina %2 se dio por terminada: %3</translation>
+    </message>
+    <message>
+        <source>The compressed air is low.</source>
+        <translation>El aire comprimido es escaso.</translation>
+    </message>
+    <message>
         <source>The constant of the profile is not the one that these runs measured.</source>
         <translation>La constante del perfil no es la que midieron estas preparaciones.</translation>
     </message>
     <message>
         <source>The constant of the profile still fits: these runs give no reason to change it.</source>
         <translation>La constante del perfil sigue valiendo: estas preparaciones no dan motivo para cambiarla.</translation>
+    </message>
+    <message>
+        <source>The core is not of the size that the shaft holds.</source>
+        <translation>El núcleo no es del tamaño que sujeta el eje.</translation>
     </message>
     <message>
         <source>The core is said to weigh %1, the whole roll %2.</source>
@@ -6494,6 +6958,10 @@
     <message>
         <source>The core measures %1 inside; the mandrel holds %2 to %3.</source>
         <translation>El núcleo mide %1 por dentro; el eje sujeta de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>The core slips on its shaft: the brake does not hold the roll.</source>
+        <translation>El núcleo patina en su eje: el freno no sujeta la bobina.</translation>
     </message>
     <message>
         <source>The core's wall is not known: reckoned with one of %1, the thickest, so that the stop comes early and never too late. Measure the wall.</source>
@@ -6570,6 +7038,18 @@
     <message>
         <source>The drive no longer pulls; what is left is the finished roll that runs on.</source>
         <translation>El accionamiento ya no tira; lo que queda es la bobina terminada, que sigue girando.</translation>
+    </message>
+    <message>
+        <source>The drive of %1 still works with the last roll's diameter.</source>
+        <translation>El accionamiento de %1 trabaja aún con el diámetro de la última bobina.</translation>
+    </message>
+    <message>
+        <source>The drive of %1 works with the diameter of another roll.</source>
+        <translation>El accionamiento de %1 trabaja con el diámetro de otra bobina.</translation>
+    </message>
+    <message>
+        <source>The dryer of station %1 stands open.</source>
+        <translation>El secador de la estación %1 está abierto.</translation>
     </message>
     <message>
         <source>The edges beyond the middle, in the shorter of the spans before and behind the guide. At three times the running strain the middle hangs slack.</source>
@@ -6700,6 +7180,10 @@
         <translation>El guiador aún no está en el centro de su recorrido.</translation>
     </message>
     <message>
+        <source>The guide's sensor is dirty.</source>
+        <translation>El sensor del guiador está sucio.</translation>
+    </message>
+    <message>
         <source>The guide's sensor was not calibrated on this web.</source>
         <translation>El sensor del guiador no se calibró con esta banda.</translation>
     </message>
@@ -6812,6 +7296,14 @@
         <translation>El empalme aguanta menos que la banda.</translation>
     </message>
     <message>
+        <source>The joint has not come to the rewind yet.</source>
+        <translation>La unión aún no ha llegado al rebobinador.</translation>
+    </message>
+    <message>
+        <source>The joint still lies on the table.</source>
+        <translation>La unión sigue sobre la mesa.</translation>
+    </message>
+    <message>
         <source>The key %1 is missing here.</source>
         <translation>Aquí falta el campo %1.</translation>
     </message>
@@ -6864,6 +7356,10 @@
         <translation>El último día es anterior al primero.</translation>
     </message>
     <message>
+        <source>The last shift left a tail at its joint.</source>
+        <translation>El último turno dejó un cabo en su unión.</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Las capas suman %1, más que el total, %2.</translation>
     </message>
@@ -6896,6 +7392,10 @@
         <translation>El elevador aún no está abajo.</translation>
     </message>
     <message>
+        <source>The lift is not down.</source>
+        <translation>El elevador no está abajo.</translation>
+    </message>
+    <message>
         <source>The lift, downwards</source>
         <translation>El elevador, abajo</translation>
     </message>
@@ -6926,6 +7426,10 @@
     <message>
         <source>The list cannot go on after "%1".</source>
         <translation>La lista no puede seguir después de «%1».</translation>
+    </message>
+    <message>
+        <source>The load cell of %1 does not stand on its zero.</source>
+        <translation>La célula de carga de %1 no está en su cero.</translation>
     </message>
     <message>
         <source>The logbook %1 is damaged: parts of the file are missing or scrambled.</source>
@@ -7092,6 +7596,10 @@
         <translation>La banda nueva no está sobre la mesa.</translation>
     </message>
     <message>
+        <source>The new web is not joined to the old one.</source>
+        <translation>La banda nueva no está unida a la vieja.</translation>
+    </message>
+    <message>
         <source>The newest of these readings has no window.</source>
         <translation>La última de estas lecturas no tiene margen.</translation>
     </message>
@@ -7126,6 +7634,10 @@
     <message>
         <source>The outer wraps</source>
         <translation>Las vueltas exteriores</translation>
+    </message>
+    <message>
+        <source>The outer wraps of the roll are nicked.</source>
+        <translation>Las vueltas exteriores de la bobina tienen mellas.</translation>
     </message>
     <message>
         <source>The parts are all alike, so nothing can be told apart.</source>
@@ -7176,12 +7688,20 @@
         <translation>La corriente aún no está conectada.</translation>
     </message>
     <message>
+        <source>The power is off.</source>
+        <translation>No hay corriente.</translation>
+    </message>
+    <message>
         <source>The power is on</source>
         <translation>La corriente está conectada</translation>
     </message>
     <message>
         <source>The practice press needs %1.</source>
         <translation>La máquina de prácticas necesita %1.</translation>
+    </message>
+    <message>
+        <source>The press</source>
+        <translation>La máquina</translation>
     </message>
     <message>
         <source>The press %1 is not withdrawn from use.</source>
@@ -7352,6 +7872,10 @@
         <translation>La bobina todavía no está levantada.</translation>
     </message>
     <message>
+        <source>The roll is not of the size that its label says.</source>
+        <translation>La bobina no es del tamaño que dice su etiqueta.</translation>
+    </message>
+    <message>
         <source>The roll is not on the shaft yet.</source>
         <translation>La bobina aún no está en el eje.</translation>
     </message>
@@ -7386,6 +7910,10 @@
     <message>
         <source>The roll or its core is crushed.</source>
         <translation>La bobina o su núcleo está aplastado.</translation>
+    </message>
+    <message>
+        <source>The roll was not held by its shaft.</source>
+        <translation>La bobina no estaba sujeta por su eje.</translation>
     </message>
     <message>
         <source>The roll was opened before; the %1 stated is of the full roll.</source>
@@ -7512,6 +8040,18 @@
         <translation>La búsqueda halla otras palabras que las registradas junto a ella; el motor dice: %1.</translation>
     </message>
     <message>
+        <source>The sensor of guide %1 is dirty.</source>
+        <translation>El sensor del guiador %1 está sucio.</translation>
+    </message>
+    <message>
+        <source>The sensor of guide %1 is dirty: it hardly tells web from none.</source>
+        <translation>El sensor del guiador %1 está sucio: apenas distingue si hay banda.</translation>
+    </message>
+    <message>
+        <source>The sensor of guide %1 was not calibrated on this web.</source>
+        <translation>El sensor del guiador %1 no se calibró con esta banda.</translation>
+    </message>
+    <message>
         <source>The sensor stands %1 behind the guide, in a span of %2: it sees the web too late.</source>
         <translation>El sensor está %1 detrás del guiador, en un tramo de %2: ve la banda demasiado tarde.</translation>
     </message>
@@ -7542,6 +8082,10 @@
     <message>
         <source>The settings of these runs lie too near together to tell a line from.</source>
         <translation>Los ajustes de estas preparaciones están demasiado juntos para dar una recta.</translation>
+    </message>
+    <message>
+        <source>The shaft holds the core as it is.</source>
+        <translation>El eje sujeta el núcleo tal como está.</translation>
     </message>
     <message>
         <source>The shaft's plate wants at least %1; the air supply gives %2 at most.</source>
@@ -7644,12 +8188,20 @@
         <translation>El paso de un procedimiento que muestra que se hizo: su etapa, lugar y nombre, con puntos entre ellos.</translation>
     </message>
     <message>
+        <source>The step that guards against it</source>
+        <translation>El paso que lo evita</translation>
+    </message>
+    <message>
         <source>The stored event's member "%1" is missing or not what it must be.</source>
         <translation>El campo «%1» del suceso guardado falta o no es lo que debe ser.</translation>
     </message>
     <message>
         <source>The supervisor for a vital step must be somebody other than the person at the run.</source>
         <translation>El supervisor de un paso vital debe ser alguien distinto de quien lleva la preparación.</translation>
+    </message>
+    <message>
+        <source>The switch of %1 sticks.</source>
+        <translation>El interruptor de %1 se atasca.</translation>
     </message>
     <message>
         <source>The table %1 has a row that no sealed document tells of: %2.</source>
@@ -7678,6 +8230,10 @@
     <message>
         <source>The tape only has to hold the tail; the wraps hold the web.</source>
         <translation>La cinta solo tiene que sujetar la cola; las vueltas sujetan la banda.</translation>
+    </message>
+    <message>
+        <source>The tension of %1 is not on.</source>
+        <translation>La tensión de %1 no está puesta.</translation>
     </message>
     <message>
         <source>The tension of %1 was not set as this roll wants it.</source>
@@ -7728,12 +8284,20 @@
         <translation>El par que da cada unidad del ajuste. «Hallar qué hace un ajuste» lo halla.</translation>
     </message>
     <message>
+        <source>The training record is not named by its SHA-256, 64 digits in hexadecimal.</source>
+        <translation>El registro de formación no se nombra por su SHA-256, 64 cifras hexadecimales.</translation>
+    </message>
+    <message>
         <source>The translation has no words for it.</source>
         <translation>La traducción no tiene texto para ello.</translation>
     </message>
     <message>
         <source>The two PINs are not the same.</source>
         <translation>Los dos PIN no son iguales.</translation>
+    </message>
+    <message>
+        <source>The two judges were not given the same answers to choose from.</source>
+        <translation>Los dos jueces no tenían las mismas respuestas para elegir.</translation>
     </message>
     <message>
         <source>The two passphrases are not the same.</source>
@@ -7808,8 +8372,16 @@
         <translation>La banda aún no está unida.</translation>
     </message>
     <message>
+        <source>The web is not led.</source>
+        <translation>La banda no está pasada.</translation>
+    </message>
+    <message>
         <source>The web is not on the rewind core yet.</source>
         <translation>La banda aún no está en el núcleo del rebobinador.</translation>
+    </message>
+    <message>
+        <source>The web is not on the rewind's core.</source>
+        <translation>La banda no está en el núcleo del rebobinador.</translation>
     </message>
     <message>
         <source>The web is on the rewind core</source>
@@ -7822,6 +8394,14 @@
     <message>
         <source>The web itself gives way, whatever the tape: run at less tension, and enter that range with the job.</source>
         <translation>Cede la propia banda, con cualquier cinta: corra con menos tensión, e introduzca ese rango con el trabajo.</translation>
+    </message>
+    <message>
+        <source>The web leaves the roll from its top.</source>
+        <translation>La banda sale de la bobina por arriba.</translation>
+    </message>
+    <message>
+        <source>The web leaves the roll from its underside.</source>
+        <translation>La banda sale de la bobina por debajo.</translation>
     </message>
     <message>
         <source>The web lies wrong, and guide %1 does nothing.</source>
@@ -7846,6 +8426,10 @@
     <message>
         <source>The webs are not clamped.</source>
         <translation>Las bandas no están fijadas con las pinzas.</translation>
+    </message>
+    <message>
+        <source>The webs are still clamped on the table.</source>
+        <translation>Las bandas siguen sujetas sobre la mesa.</translation>
     </message>
     <message>
         <source>The week of %1</source>
@@ -7912,6 +8496,14 @@
         <translation>No hay adaptador para este núcleo en la máquina. Consiga uno, o tome una bobina con otro núcleo.</translation>
     </message>
     <message>
+        <source>There is no air in the rewind's shaft.</source>
+        <translation>No hay aire en el eje del rebobinador.</translation>
+    </message>
+    <message>
+        <source>There is no air in the shaft that holds the roll.</source>
+        <translation>No hay aire en el eje que sujeta la bobina.</translation>
+    </message>
+    <message>
         <source>There is no air.</source>
         <translation>No hay aire.</translation>
     </message>
@@ -7964,6 +8556,10 @@
         <translation>No hay ningún límite con que comparar los valores.</translation>
     </message>
     <message>
+        <source>There is no load cell of %1 on this press.</source>
+        <translation>No hay ninguna célula de carga de %1 en esta máquina.</translation>
+    </message>
+    <message>
         <source>There is no logbook %1.</source>
         <translation>No hay ningún libro de registro %1.</translation>
     </message>
@@ -8008,6 +8604,10 @@
         <translation>No hay ninguna respuesta vigente que corregir.</translation>
     </message>
     <message>
+        <source>There is no step "%1" on this press with this job and roll.</source>
+        <translation>No hay ningún paso «%1» en esta máquina con este trabajo y esta bobina.</translation>
+    </message>
+    <message>
         <source>There is no such reading in the sealed runs that were chosen.</source>
         <translation>No hay tal lectura en las preparaciones selladas que se eligieron.</translation>
     </message>
@@ -8028,6 +8628,10 @@
         <translation>Aún no hay nada de lo que tomar una proporción.</translation>
     </message>
     <message>
+        <source>There was nothing to find, or nothing to leave alone.</source>
+        <translation>No había nada que hallar, o nada que dejar en paz.</translation>
+    </message>
+    <message>
         <source>These are not the bytes that were attached: they were changed since.</source>
         <translation>Estos no son los bytes que se adjuntaron: se cambiaron desde entonces.</translation>
     </message>
@@ -8044,8 +8648,16 @@
         <translation>Este adaptador no dice para qué núcleo sirve.</translation>
     </message>
     <message>
+        <source>This attempt was not passed, and it was not said what is taught again.</source>
+        <translation>Este intento no se superó, y no se dijo qué se enseña de nuevo.</translation>
+    </message>
+    <message>
         <source>This badge and PIN do not open this person's key.</source>
         <translation>Esta credencial y este PIN no abren la clave de esta persona.</translation>
+    </message>
+    <message>
+        <source>This competence would be over before it begins.</source>
+        <translation>Esta competencia acabaría antes de empezar.</translation>
     </message>
     <message>
         <source>This correction names no step and remarks nothing.</source>
@@ -8066,6 +8678,18 @@
     <message>
         <source>This document is about something else than a run.</source>
         <translation>Este documento trata de algo que no es una preparación.</translation>
+    </message>
+    <message>
+        <source>This document is no attempt at the practice press.</source>
+        <translation>Este documento no es un intento en la máquina de prácticas.</translation>
+    </message>
+    <message>
+        <source>This document is no competence at a press.</source>
+        <translation>Este documento no es una competencia en una máquina.</translation>
+    </message>
+    <message>
+        <source>This document is no observation of an attempt.</source>
+        <translation>Este documento no es la observación de un intento.</translation>
     </message>
     <message>
         <source>This document is no review, correction or void of a run.</source>
@@ -8156,6 +8780,10 @@
         <translation>Este campo tiene demasiadas partes.</translation>
     </message>
     <message>
+        <source>This logbook has no attempt of anybody with the id %1.</source>
+        <translation>Este libro no tiene ningún intento de nadie con el identificador %1.</translation>
+    </message>
+    <message>
         <source>This logbook has no run %1.</source>
         <translation>Este libro de registro no tiene ninguna preparación %1.</translation>
     </message>
@@ -8208,6 +8836,10 @@
         <translation>Esta máquina no tiene zona %1.</translation>
     </message>
     <message>
+        <source>This press has nothing called "%2" that the fault %1 could be of.</source>
+        <translation>Esta máquina no tiene nada llamado «%2» que pueda tener el fallo %1.</translation>
+    </message>
+    <message>
         <source>This press is not withdrawn from use.</source>
         <translation>Esta máquina no está retirada del servicio.</translation>
     </message>
@@ -8238,6 +8870,10 @@
     <message>
         <source>This reading has no window to deviate from.</source>
         <translation>Esta lectura no tiene margen del que desviarse.</translation>
+    </message>
+    <message>
+        <source>This record by its SHA-256: %1</source>
+        <translation>Este registro por su SHA-256: %1</translation>
     </message>
     <message>
         <source>This roll is enough for the job</source>
@@ -8486,6 +9122,22 @@
     <message>
         <source>Touching, never over one another: an overlap strikes every nip.</source>
         <translation>Tocándose, nunca uno sobre otro: un solape golpea todos los nips.</translation>
+    </message>
+    <message>
+        <source>Trainer</source>
+        <translation>Instructor</translation>
+    </message>
+    <message>
+        <source>Trainer: I looked at the attempt %1</source>
+        <translation>Instructor: he mirado el intento %1</translation>
+    </message>
+    <message>
+        <source>Trainer: I looked at these attempts</source>
+        <translation>Instructor: he mirado estos intentos</translation>
+    </message>
+    <message>
+        <source>Training record</source>
+        <translation>Registro de formación</translation>
     </message>
     <message>
         <source>Translate it anew, then write of = "%1".</source>
@@ -8752,6 +9404,14 @@
         <translation>Verifique todo el libro de registro, y restáurelo desde el espejo o una copia.</translation>
     </message>
     <message>
+        <source>Vital missed</source>
+        <translation>Vitales omitidos</translation>
+    </message>
+    <message>
+        <source>Vital steps that were missed: one is enough</source>
+        <translation>Pasos vitales omitidos: basta uno</translation>
+    </message>
+    <message>
         <source>Voiding a run needs a reason.</source>
         <translation>Anular una preparación necesita un motivo.</translation>
     </message>
@@ -8852,6 +9512,10 @@
         <translation>Banda en la bobina, por su masa</translation>
     </message>
     <message>
+        <source>Web or tape stands over at a joint.</source>
+        <translation>En una unión sobresale banda o cinta.</translation>
+    </message>
+    <message>
         <source>Web or tape stood over at a joint.</source>
         <translation>En un empalme sobresalía banda o cinta.</translation>
     </message>
@@ -8940,6 +9604,10 @@
         <translation>Lo que sujeta cada rodillo a la velocidad del trabajo no se conoce sin %1: a velocidad el aire quita parte de lo dicho «solo en marcha lenta».</translation>
     </message>
     <message>
+        <source>What happened</source>
+        <translation>Qué ha pasado</translation>
+    </message>
+    <message>
         <source>What happened under way</source>
         <translation>Lo que pasó por el camino</translation>
     </message>
@@ -8974,6 +9642,10 @@
     <message>
         <source>What is printed here.</source>
         <translation>Qué se imprime aquí.</translation>
+    </message>
+    <message>
+        <source>What is taught again</source>
+        <translation>Qué se enseña de nuevo</translation>
     </message>
     <message>
         <source>What is the same</source>
@@ -9048,6 +9720,10 @@
         <translation>Cómo lo llama la gente.</translation>
     </message>
     <message>
+        <source>What protects people at the press %2 was changed since %1 was shown to be competent there.</source>
+        <translation>Lo que protege a las personas en la máquina %2 cambió desde que %1 se mostró competente allí.</translation>
+    </message>
+    <message>
         <source>What pulls the web while it is threaded.</source>
         <translation>Qué tira de la banda al enhebrar.</translation>
     </message>
@@ -9104,12 +9780,28 @@
         <translation>Cómo llama este taller a este mando.</translation>
     </message>
     <message>
+        <source>What trainers saw and signed for</source>
+        <translation>Lo que los instructores vieron y firmaron</translation>
+    </message>
+    <message>
         <source>What was chosen is what it was before.</source>
         <translation>Lo elegido es lo que había antes.</translation>
     </message>
     <message>
+        <source>What was done at the practice press. It qualifies nobody alone.</source>
+        <translation>Lo que se hizo en la máquina de prácticas. Por sí solo no habilita a nadie.</translation>
+    </message>
+    <message>
         <source>What was entered by hand counts. Scan the tag again if it should be readable.</source>
         <translation>Cuenta lo introducido a mano. Escanee otra vez la tarjeta si debería ser legible.</translation>
+    </message>
+    <message>
+        <source>What was not as it should be</source>
+        <translation>Lo que no estaba como debía</translation>
+    </message>
+    <message>
+        <source>What was not right, found in tests</source>
+        <translation>Lo que no estaba bien, hallado en pruebas</translation>
     </message>
     <message>
         <source>What was restored is the logbook of another PC than what lay there before, which was kept as %1.</source>
@@ -9118,6 +9810,14 @@
     <message>
         <source>What was said no longer holds. Say it again: %1</source>
         <translation>Lo dicho ya no vale. Declárelo de nuevo: %1</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Qué se vio</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
     </message>
     <message>
         <source>When its adjuster stands at its mid mark.</source>
@@ -9142,6 +9842,10 @@
     <message>
         <source>Where the job says nothing closer.</source>
         <translation>Donde el trabajo no dice nada más preciso.</translation>
+    </message>
+    <message>
+        <source>Where the press said otherwise</source>
+        <translation>Donde la máquina decía otra cosa</translation>
     </message>
     <message>
         <source>Whether air goes through it: none is drawn in between web and roller.</source>
@@ -10084,6 +10788,10 @@
         <translation>cantidad contenida</translation>
     </message>
     <message>
+        <source>countersigned by %1</source>
+        <translation>refrendada por %1</translation>
+    </message>
+    <message>
         <source>coverage</source>
         <translation>cobertura</translation>
     </message>
@@ -10178,6 +10886,10 @@
     <message>
         <source>distance between centres</source>
         <translation>distancia entre centros</translation>
+    </message>
+    <message>
+        <source>do it</source>
+        <translation>hacerlo</translation>
     </message>
     <message>
         <source>does not apply</source>
@@ -10332,6 +11044,10 @@
         <translation>se deduce de G8, media en todo el ancho</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation>encontrado</translation>
+    </message>
+    <message>
         <source>found at the roll</source>
         <translation>hallado en la bobina</translation>
     </message>
@@ -10342,6 +11058,10 @@
     <message>
         <source>frame from which this press is measured</source>
         <translation>bastidor desde el que se mide esta máquina</translation>
+    </message>
+    <message>
+        <source>free practice</source>
+        <translation>práctica libre</translation>
     </message>
     <message>
         <source>friction</source>
@@ -10968,6 +11688,10 @@
         <translation>sin terminar</translation>
     </message>
     <message>
+        <source>not found</source>
+        <translation>no encontrado</translation>
+    </message>
+    <message>
         <source>not in the newest runs</source>
         <translation>no en las preparaciones más recientes</translation>
     </message>
@@ -10992,6 +11716,10 @@
         <translation>sin revisar</translation>
     </message>
     <message>
+        <source>not yet</source>
+        <translation>todavía no</translation>
+    </message>
+    <message>
         <source>note</source>
         <translation>nota</translation>
     </message>
@@ -11002,6 +11730,10 @@
     <message>
         <source>now %1; steps to be done again: %2</source>
         <translation>ahora %1; pasos por repetir: %2</translation>
+    </message>
+    <message>
+        <source>observed set-ups at this press that a competence wants, at least</source>
+        <translation>preparaciones observadas en esta máquina que exige una competencia, como mínimo</translation>
     </message>
     <message>
         <source>of %1, by %2: %3</source>
@@ -11124,6 +11856,10 @@
         <translation>material de etiquetas de papel sin rango del fabricante, como máximo</translation>
     </message>
     <message>
+        <source>passed</source>
+        <translation>superado</translation>
+    </message>
+    <message>
         <source>phase %1</source>
         <translation>fase %1</translation>
     </message>
@@ -11166,6 +11902,10 @@
     <message>
         <source>policy, the web's own factor of S26</source>
         <translation>normas, el factor propio de la banda de S26</translation>
+    </message>
+    <message>
+        <source>policy: 26 weeks</source>
+        <translation>normas: 26 semanas</translation>
     </message>
     <message>
         <source>policy; 0.05 % typical, S92</source>
@@ -11470,6 +12210,10 @@
     <message>
         <source>said</source>
         <translation>declarado</translation>
+    </message>
+    <message>
+        <source>said in vain</source>
+        <translation>dicho en vano</translation>
     </message>
     <message>
         <source>screen</source>
@@ -11792,6 +12536,18 @@
         <translation>dientes</translation>
     </message>
     <message>
+        <source>tell the key points</source>
+        <translation>decir los puntos clave</translation>
+    </message>
+    <message>
+        <source>tell the reasons</source>
+        <translation>decir los motivos</translation>
+    </message>
+    <message>
+        <source>tell the steps</source>
+        <translation>decir los pasos</translation>
+    </message>
+    <message>
         <source>tension</source>
         <translation>tensión</translation>
     </message>
@@ -11822,6 +12578,10 @@
     <message>
         <source>tension to keep</source>
         <translation>tensión que mantener</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>prueba</translation>
     </message>
     <message>
         <source>the %1 setting</source>
@@ -12042,6 +12802,10 @@
     <message>
         <source>time before it slows</source>
         <translation>tiempo hasta que empieza a frenar</translation>
+    </message>
+    <message>
+        <source>time without setting this press up after which a competence ends</source>
+        <translation>tiempo sin preparar esta máquina tras el que termina una competencia</translation>
     </message>
     <message>
         <source>to %1; steps to be said again: %2</source>
@@ -12292,6 +13056,14 @@
         <translation>ancho de banda</translation>
     </message>
     <message>
+        <source>were not set</source>
+        <translation>no se pusieron a cero</translation>
+    </message>
+    <message>
+        <source>were set</source>
+        <translation>se pusieron a cero</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation>qué</translation>
     </message>
@@ -12346,6 +13118,10 @@
     <message>
         <source>where</source>
         <translation>dónde</translation>
+    </message>
+    <message>
+        <source>whether only who is competent at this press signs a set-up alone: 1 asks it, 0 does not</source>
+        <translation>si solo firma a solas quien es competente en esta máquina: 1 lo exige, 0 no</translation>
     </message>
     <message>
         <source>width</source>
@@ -12903,6 +13679,69 @@
     </message>
 </context>
 <context>
+    <name>taut::app::AfterLesson</name>
+    <message>
+        <source>Back to what it came to</source>
+        <translation>Volver al resultado</translation>
+    </message>
+    <message>
+        <source>Begin again, the same</source>
+        <translation>Empezar de nuevo, igual</translation>
+    </message>
+    <message>
+        <source>Begin again, with other chances</source>
+        <translation>Empezar de nuevo, con otros azares</translation>
+    </message>
+    <message>
+        <source>It is being played anew…</source>
+        <translation>Se está reproduciendo…</translation>
+    </message>
+    <message>
+        <source>Look at the press again</source>
+        <translation>Ver otra vez la máquina</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Reproducir</translation>
+    </message>
+    <message>
+        <source>Played anew from its seed: the same, to the last figure.</source>
+        <translation>Reproducido desde su número de azares: igual, hasta la última cifra.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>This version of the program reckons otherwise than the one that it was practised with: what is seen may differ.</source>
+        <translation>Esta versión del programa calcula de otro modo que aquella con la que se practicó: lo que se ve puede diferir.</translation>
+    </message>
+    <message>
+        <source>Time in the lesson</source>
+        <translation>Tiempo en el ejercicio</translation>
+    </message>
+    <message>
+        <source>To the scenarios</source>
+        <translation>A los ejercicios</translation>
+    </message>
+    <message>
+        <source>What it went by cannot be read any more.</source>
+        <translation>Ya no se puede leer aquello en que se basó.</translation>
+    </message>
+    <message>
+        <source>What was done and what came of it, in the order of time</source>
+        <translation>Lo que se hizo y lo que resultó, en orden de tiempo</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>practica</translation>
+    </message>
+    <message>
+        <source>refused: %1</source>
+        <translation>rechazado: %1</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::AnswerArea</name>
     <message>
         <source>&amp;Enter the tag</source>
@@ -13238,6 +14077,14 @@
     <message>
         <source>Another scenario</source>
         <translation>Otro ejercicio</translation>
+    </message>
+    <message>
+        <source>B&amp;uild a scenario</source>
+        <translation>&amp;Crear un ejercicio</translation>
+    </message>
+    <message>
+        <source>How it is gone through</source>
+        <translation>Cómo se recorre</translation>
     </message>
     <message>
         <source>Number of the &amp;chances: the same number, the same chances</source>
@@ -13880,6 +14727,13 @@
     </message>
 </context>
 <context>
+    <name>taut::app::FoundPanel</name>
+    <message>
+        <source>Say what you found that is not as it should be. What is said stays said: what is in order counts against you.</source>
+        <translation>Diga qué encontró que no está como debe. Lo dicho, dicho queda: lo que está en orden cuenta en su contra.</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::Gauges</name>
     <message>
         <source>%1: %2</source>
@@ -14474,8 +15328,20 @@
         <translation>Cuatro veces más rápido</translation>
     </message>
     <message>
+        <source>Help with this step: it then counts half</source>
+        <translation>Ayuda con este paso: entonces cuenta la mitad</translation>
+    </message>
+    <message>
+        <source>I have looked</source>
+        <translation>Ya lo he mirado</translation>
+    </message>
+    <message>
         <source>In practice everybody signs with the passphrase "%1" and the PIN %2.</source>
         <translation>En las prácticas todos firman con la frase de contraseña «%1» y el PIN %2.</translation>
+    </message>
+    <message>
+        <source>Not right?</source>
+        <translation>¿Algo mal?</translation>
     </message>
     <message>
         <source>Real time</source>
@@ -14484,6 +15350,18 @@
     <message>
         <source>Stopped</source>
         <translation>Detenido</translation>
+    </message>
+    <message>
+        <source>Tell what is done here. Then do it at the press, and answer.</source>
+        <translation>Diga qué se hace aquí. Después hágalo en la máquina, y responda.</translation>
+    </message>
+    <message>
+        <source>Tell why.</source>
+        <translation>Diga por qué.</translation>
+    </message>
+    <message>
+        <source>The press says otherwise: %1</source>
+        <translation>La máquina dice otra cosa: %1</translation>
     </message>
     <message>
         <source>This PC does not keep up: time goes more slowly.</source>
@@ -14802,6 +15680,10 @@
     <message>
         <source>The taut line is the run at a glance: slack is not begun, drawn tight is done, parted is held up.</source>
         <translation>La línea tensa es la preparación de un vistazo: floja, sin empezar; tensa, hecha; partida, detenida.</translation>
+    </message>
+    <message>
+        <source>What the lesson came to</source>
+        <translation>Resultado del ejercicio</translation>
     </message>
 </context>
 <context>
@@ -15826,6 +16708,105 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>Why (F2)</source>
         <translation>Por qué (F2)</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::ScenarioForm</name>
+    <message>
+        <source>1. Do it, with everything shown</source>
+        <translation>1. Hacerlo, con todo a la vista</translation>
+    </message>
+    <message>
+        <source>2. Again, telling the steps</source>
+        <translation>2. Otra vez, diciendo los pasos</translation>
+    </message>
+    <message>
+        <source>3. Again, telling the key points</source>
+        <translation>3. Otra vez, diciendo los puntos clave</translation>
+    </message>
+    <message>
+        <source>4. Again, telling the reasons</source>
+        <translation>4. Otra vez, diciendo los motivos</translation>
+    </message>
+    <message>
+        <source>A scenario of your own</source>
+        <translation>Un ejercicio propio</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>And so many more, by chance</source>
+        <translation>Y este número más, al azar</translation>
+    </message>
+    <message>
+        <source>At once</source>
+        <translation>Enseguida</translation>
+    </message>
+    <message>
+        <source>Free practice</source>
+        <translation>Práctica libre</translation>
+    </message>
+    <message>
+        <source>How it is gone through</source>
+        <translation>Cómo se recorre</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Number of the chances</source>
+        <translation>Número de los azares</translation>
+    </message>
+    <message>
+        <source>Practise it</source>
+        <translation>Practicarlo</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Máquina</translation>
+    </message>
+    <message>
+        <source>Roll</source>
+        <translation>Bobina</translation>
+    </message>
+    <message>
+        <source>Save it as a file…</source>
+        <translation>Guardarlo como archivo…</translation>
+    </message>
+    <message>
+        <source>Save the scenario</source>
+        <translation>Guardar el ejercicio</translation>
+    </message>
+    <message>
+        <source>Scenarios (*.toml)</source>
+        <translation>Ejercicios (*.toml)</translation>
+    </message>
+    <message>
+        <source>Test: nothing is shown, and it counts</source>
+        <translation>Prueba: no se muestra nada, y cuenta</translation>
+    </message>
+    <message>
+        <source>To the scenarios</source>
+        <translation>A los ejercicios</translation>
+    </message>
+    <message>
+        <source>What is not as it should be</source>
+        <translation>Lo que no está como debe</translation>
+    </message>
+    <message>
+        <source>What it is called</source>
+        <translation>Cómo se llama</translation>
+    </message>
+    <message>
+        <source>What the press says otherwise is shown</source>
+        <translation>Lo que contradice la máquina se muestra</translation>
+    </message>
+    <message>
+        <source>scenario</source>
+        <translation>ejercicio</translation>
     </message>
 </context>
 <context>

@@ -52,23 +52,31 @@ double secondsOf(practice::World& world, double simulated)
 
 Pace paceOf(const std::string& press)
 {
-    practice::Setup setup;
-    setup.inputs = bench::inputsOf(press, "quince-jelly", "R0041");
-    setup.seed = 7;
+    const auto basis =
+        bench::must(run::basisFor({run::sourceOf("north", 1, press),
+                                   run::sourceOf("J-2101", 1, bench::resource("demo/jobs/quince-jelly.toml")),
+                                   run::sourceOf("paper-label-80", 1, bench::resource("substrates.toml")),
+                                   run::sourceOf("R0041", 0, bench::resource("demo/rolls/R0041.toml")),
+                                   run::sourceOf("cold_start", 1, bench::resource("procedures/cold_start.toml"))},
+                                  {}),
+                    "basis");
     Findings notes;
-    const auto actions = bench::must(practice::readActions(bench::resource("demo/actions/by_the_book.toml"),
-                                                           "by_the_book.toml", *setup.inputs.press, notes),
-                                     "actions");
+    const auto actions = bench::must(
+        practice::readActions(bench::resource("demo/actions/by_the_book.toml"), "by_the_book.toml", basis, notes),
+        "actions");
+    const practice::Setup setup{basis.inputs, 7, {}};
     auto world = bench::must(practice::World::build(setup), "world");
     Pace pace;
     pace.spans = world.line().web.spans.size();
     double took = 0;
     for (const practice::Action& action : actions) {
+        const auto* deed = action.act ? std::get_if<practice::Deed>(&*action.act) : nullptr;
         // Up to where it is stopped again.
-        if (action.deed.what == "stop") break;
+        if (deed != nullptr && deed->what == "stop") break;
         took += secondsOf(world, action.after.si());
-        if (const auto done = world.perform(action.deed); !done) {
-            std::fprintf(stderr, "%s is refused: %s\n", action.deed.what.c_str(), done.error().code.c_str());
+        if (deed == nullptr) continue;
+        if (const auto done = world.perform(*deed); !done) {
+            std::fprintf(stderr, "%s is refused: %s\n", deed->what.c_str(), done.error().code.c_str());
             std::exit(4);
         }
     }

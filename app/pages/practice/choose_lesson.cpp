@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/pages/practice/scenario_form.h"
 #include "app/seams/resources.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
@@ -80,14 +81,26 @@ ChooseLesson::ChooseLesson(Session* shop, QWidget* parent) : QWidget(parent), m_
     auto* label = new QLabel(tr("Number of the &chances: the same number, the same chances"), this);
     label->setWordWrap(true);
     label->setBuddy(m_seed);
+    m_mode = new PickList(this);
+    m_mode->setObjectName(QStringLiteral("mode"));
+    m_mode->setMinimumHeight(sizes().control);
+    named(m_mode, tr("How it is gone through"));
+    fillModes(m_mode);
+    m_build = worded(tr("B&uild a scenario"), "", this);
+    m_build->setObjectName(QStringLiteral("buildScenario"));
+    connect(m_build, &QPushButton::clicked, this, &ChooseLesson::buildWanted);
     QPushButton* other = worded(tr("Another &file\u2026"), "", this);
     other->setObjectName(QStringLiteral("otherFile"));
     m_begin = worded(tr("&Begin to practise"), "main", this);
     m_begin->setObjectName(QStringLiteral("beginLesson"));
-    for (QWidget* one : std::initializer_list<QWidget*>{label, m_seed, other, m_begin}) row->addWidget(one);
+    for (QWidget* one : std::initializer_list<QWidget*>{m_mode, label, m_seed, other, m_build, m_begin})
+        row->addWidget(one);
     layout->addLayout(row);
     connect(m_list, &QListWidget::currentRowChanged, this, [this] {
-        if (const practice::Scenario* scenario = chosen()) m_seed->setText(QString::number(scenario->seed));
+        if (const practice::Scenario* scenario = chosen()) {
+            m_seed->setText(QString::number(scenario->seed));
+            m_mode->setCurrentIndex(m_mode->findData(static_cast<int>(scenario->mode)));
+        }
         settle();
     });
     connect(m_list, &QListWidget::itemActivated, this, &ChooseLesson::give);
@@ -141,12 +154,18 @@ void ChooseLesson::refuse(const Finding& finding) { m_finding->say(finding, Unit
 
 QWidget* ChooseLesson::first() const { return m_list; }
 
-const practice::Scenario* ChooseLesson::chosen() const
+const LessonFile* ChooseLesson::chosenFile() const
 {
     const std::string file = m_list->chosen().toStdString();
     for (const LessonFile& one : m_lessons)
-        if (one.file.string() == file) return &one.scenario;
+        if (one.file.string() == file) return &one;
     return nullptr;
+}
+
+const practice::Scenario* ChooseLesson::chosen() const
+{
+    const LessonFile* file = chosenFile();
+    return file == nullptr ? nullptr : &file->scenario;
 }
 
 void ChooseLesson::settle()
@@ -166,6 +185,8 @@ void ChooseLesson::settle()
     m_whyNot->setText(why);
     m_whyNot->setVisible(!why.isEmpty());
     m_begin->setEnabled(why.isEmpty());
+    // Whoever builds one knows what is hidden in it.
+    m_build->setVisible(m_shop->actor() && people::may(m_shop->actor()->role(), people::Act::Observe));
 }
 
 void ChooseLesson::give()
@@ -174,7 +195,8 @@ void ChooseLesson::give()
     if (scenario == nullptr || !m_begin->isEnabled()) return;
     practice::Scenario wanted = *scenario;
     if (!m_seed->text().isEmpty()) wanted.seed = m_seed->text().toULongLong();
-    emit begin(wanted);
+    wanted.mode = static_cast<practice::Mode>(m_mode->currentData().toInt());
+    emit begin(wanted, QString::fromStdString(chosenFile()->text));
 }
 
 }  // namespace taut::app

@@ -14,6 +14,7 @@ class QPushButton;
 namespace taut::app {
 
 class FindingStrip;
+class PickList;
 class RowList;
 
 /// Which scenario is practised, and with which chances. What is not as it should be in it nobody is told.
@@ -28,20 +29,25 @@ public:
     void open(const std::filesystem::path& file);
     void refuse(const Finding& finding);
     [[nodiscard]] QWidget* first() const;
+    [[nodiscard]] const practice::Scenario* chosen() const;
 
 signals:
-    void begin(const taut::practice::Scenario& scenario);
+    /// text: the scenario as it was written.
+    void begin(const taut::practice::Scenario& scenario, const QString& text);
+    /// A trainer wants to build one, from the chosen one where there is one.
+    void buildWanted();
 
 private:
     void settle();
     void give();
-    [[nodiscard]] const practice::Scenario* chosen() const;
+    [[nodiscard]] const LessonFile* chosenFile() const;
     Session* m_shop;
     std::vector<LessonFile> m_lessons;
     RowList* m_list;
     QLineEdit* m_seed;
+    PickList* m_mode;
     QLabel *m_near, *m_whyNot;
-    QPushButton* m_begin;
+    QPushButton *m_begin, *m_build;
     FindingStrip* m_finding;
 };
 

@@ -11,6 +11,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/pages/practice/found_panel.h"
 #include "app/pages/practice/hand_panel.h"
 #include "app/pages/practice/press_picture.h"
 #include "app/pages/practice/strip_charts.h"
@@ -25,7 +26,7 @@ namespace taut::app {
 
 namespace {
 
-constexpr int kCharts = 100;  // the tab beside the places
+constexpr int kCharts = 100, kFound = 101;  // the tabs beside the places
 /// Figures are read, not watched: they are written this often, charts seldomer.
 constexpr qint64 kFiguresMs = 100, kChartsMs = 500;
 
@@ -41,6 +42,21 @@ QString clockOf(double seconds)
 
 }  // namespace
 
+void veilStep(StepContent& content, const practice::Help& help)
+{
+    const auto said = [](const QString& text) { return Text("%1", {text.toStdString()}); };
+    if (!help.say)
+        content.step.say = said(LivePage::tr("Tell what is done here. Then do it at the press, and answer."));
+    if (!help.keyPoint) {
+        content.step.caution = {};
+        content.target.reset();
+    }
+    if (!help.why) {
+        content.step.why = said(LivePage::tr("Tell why."));
+        content.step.see = {};
+    }
+}
+
 LivePage::LivePage(PracticeSession* practice, QWidget* runPage, QWidget* parent) : QWidget(parent), m_practice(practice)
 {
     m_left = new QWidget(this);
@@ -53,7 +69,25 @@ LivePage::LivePage(PracticeSession* practice, QWidget* runPage, QWidget* parent)
     over->setObjectName(QStringLiteral("runOver"));
     over->setAlignment(Qt::AlignTop);
     m_procedure->addWidget(over);
+    m_otherwise = new QWidget(m_left);
+    auto* otherwise = new QVBoxLayout(m_otherwise);
+    otherwise->setContentsMargins(0, 0, 0, 4);
+    m_otherwiseSaid = wrapped({}, "strong", m_otherwise);
+    m_otherwiseSaid->setObjectName(QStringLiteral("otherwise"));
+    otherwise->addWidget(m_otherwiseSaid);
+    QPushButton* seen = worded(tr("I have looked"), "", m_otherwise);
+    seen->setObjectName(QStringLiteral("otherwiseSeen"));
+    otherwise->addWidget(seen, 0, Qt::AlignLeft);
+    m_otherwise->hide();
+    connect(seen, &QPushButton::clicked, m_otherwise, &QWidget::hide);
+    column->addWidget(m_otherwise);
     column->addWidget(m_procedure, 1);
+    m_help = worded(tr("Help with this step: it then counts half"), "quiet", m_left);
+    m_help->setObjectName(QStringLiteral("helpWithStep"));
+    column->addWidget(m_help, 0, Qt::AlignLeft);
+    connect(m_help, &QPushButton::clicked, this, [this] {
+        if (m_shown) m_practice->askHelp(m_shown());
+    });
     column->addWidget(wrapped(tr("In practice everybody signs with the passphrase \"%1\" and the PIN %2.")
                                   .arg(QLatin1String(kPracticePassphrase), QLatin1String(kPracticePin)),
                               "small", m_left));
@@ -76,6 +110,7 @@ LivePage::LivePage(PracticeSession* practice, QWidget* runPage, QWidget* parent)
     connect(practice, &PracticeSession::changed, this, &LivePage::show);
     connect(practice, &PracticeSession::paceChanged, this, &LivePage::showPace);
     connect(practice, &PracticeSession::happenedNow, this, &LivePage::showHappened);
+    connect(practice, &PracticeSession::contradicted, this, &LivePage::showContradicted);
     connect(practice, &PracticeSession::runOver, this, [this] { m_procedure->setCurrentIndex(1); });
     connect(practice->runs(), &Session::runChanged, this, [this] {
         if (m_practice->happened() != nullptr) showHappened();
@@ -143,6 +178,7 @@ QWidget* LivePage::buildPlaces()
     };
     for (const practice::At at : practice::kEverywhere) add(placeText(at), static_cast<int>(at));
     add(tr("Charts"), kCharts);
+    add(tr("Not right?"), kFound);
     connect(m_tabs, &QButtonGroup::idClicked, this, &LivePage::choose);
     return box;
 }
@@ -165,7 +201,13 @@ QWidget* LivePage::buildRight()
     m_hands = new HandPanel(m_lower);
     m_charts = new StripCharts(m_lower);
     m_happened = new WhatHappened(m_lower);
-    for (QWidget* one : std::initializer_list<QWidget*>{m_hands, m_charts, m_happened}) m_lower->addWidget(one);
+    m_found = new FoundPanel(m_lower);
+    for (QWidget* one : std::initializer_list<QWidget*>{m_hands, m_charts, m_happened, m_found})
+        m_lower->addWidget(one);
+    connect(m_found, &FoundPanel::named, m_practice, [this](const practice::Suspect& suspect) {
+        m_practice->name(suspect);
+        m_found->show(*m_practice->played());
+    });
     m_lower->setMinimumHeight(3 * sizes().control);
     column->addWidget(m_lower, 1);
     connect(m_hands, &HandPanel::done, this, &LivePage::perform);
@@ -182,6 +224,9 @@ void LivePage::begin()
 {
     if (m_practice->lesson() == nullptr) return;
     m_hands->build(*m_practice->lesson()->inputs.press);
+    m_found->build(*m_practice->lesson()->inputs.press);
+    m_otherwise->hide();
+    m_help->setVisible(practice::helpIn(m_practice->played()->scenario().mode) != practice::Help{});
     m_tabs->button(static_cast<int>(practice::At::Panel))->setChecked(true);
     m_procedure->setCurrentIndex(m_practice->isRunOver() ? 1 : 0);
     m_seesPress = true;
@@ -192,8 +237,9 @@ void LivePage::begin()
 
 void LivePage::choose(int tab)
 {
-    if (tab != kCharts) m_hands->stand(static_cast<practice::At>(tab));
-    if (m_practice->happened() == nullptr) lower(tab == kCharts ? static_cast<QWidget*>(m_charts) : m_hands);
+    if (tab < kCharts) m_hands->stand(static_cast<practice::At>(tab));
+    if (tab == kFound && m_practice->played() != nullptr) m_found->show(*m_practice->played());
+    if (m_practice->happened() == nullptr) lower(chosenTab());
     m_told.invalidate();
     show();
 }
@@ -203,6 +249,22 @@ void LivePage::lower(QWidget* page)
 {
     m_lower->setCurrentWidget(page);
     for (QWidget* one : std::initializer_list<QWidget*>{m_gauges, m_places}) one->setVisible(page != m_happened);
+}
+
+QWidget* LivePage::chosenTab() const
+{
+    switch (m_tabs->checkedId()) {
+    case kCharts: return m_charts;
+    case kFound: return m_found;
+    default: return m_hands;
+    }
+}
+
+void LivePage::showContradicted(const practice::Contradiction& by)
+{
+    const inputs::Press& press = *m_practice->lesson()->inputs.press;
+    m_otherwiseSaid->setText(tr("The press says otherwise: %1").arg(words(by.text, press.units)));
+    m_otherwise->show();
 }
 
 void LivePage::showRun()
@@ -229,7 +291,7 @@ void LivePage::show()
     const qint64 since = m_told.isValid() && !still ? m_told.elapsed() : kChartsMs;
     m_hands->show(*world);
     if (m_practice->happened() == nullptr && m_lower->currentWidget() == m_happened) {
-        lower(m_tabs->checkedId() == kCharts ? static_cast<QWidget*>(m_charts) : m_hands);
+        lower(chosenTab());
         if (QAbstractButton* tab = m_tabs->checkedButton()) tab->setFocus();
     }
     if (since < kFiguresMs) return;

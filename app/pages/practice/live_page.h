@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+#include <string>
+
 #include <QElapsedTimer>
 #include <QWidget>
 
 #include "app/sessions/practice_session.h"
+#include "app/widgets/answer.h"
 
 class QButtonGroup;
 class QHBoxLayout;
@@ -14,6 +18,7 @@ class QStackedWidget;
 
 namespace taut::app {
 
+class FoundPanel;
 class Gauges;
 class HandPanel;
 class PressPicture;
@@ -32,6 +37,9 @@ public:
     void begin();
     /// Shows the run, where it is not in sight.
     void showRun();
+    /// Which step of it is looked at; asked when help is wanted.
+    using Shown = std::function<std::string()>;
+    void setShown(Shown shown) { m_shown = std::move(shown); }
 
 signals:
     void stepWanted(const QString& step);
@@ -54,13 +62,19 @@ private:
     void perform(const practice::Deed& deed);
     void choose(int tab);
     void lower(QWidget* page);
+    [[nodiscard]] QWidget* chosenTab() const;
     void fit();
+    void showContradicted(const practice::Contradiction& by);
     PracticeSession* m_practice;
+    Shown m_shown;
     QWidget *m_left, *m_right;
     QStackedWidget *m_lower, *m_procedure;
     QButtonGroup *m_paces, *m_tabs;
     QLabel *m_clock, *m_behind;
-    QPushButton *m_toPress, *m_toRun;
+    QPushButton *m_toPress, *m_toRun, *m_help;
+    QWidget* m_otherwise;  // what the press says otherwise than an answer
+    QLabel* m_otherwiseSaid;
+    FoundPanel* m_found;
     PressPicture* m_picture;
     Gauges* m_gauges;
     QWidget* m_places;
@@ -70,5 +84,8 @@ private:
     QElapsedTimer m_told;  // since gauges and charts were written last
     bool m_narrow = false, m_seesPress = true;
 };
+
+/// Takes from a step what is not shown with this help.
+void veilStep(StepContent& content, const practice::Help& help);
 
 }  // namespace taut::app

@@ -7,15 +7,18 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/pages/practice/after_lesson.h"
 #include "app/pages/practice/choose_lesson.h"
 #include "app/pages/practice/live_page.h"
+#include "app/pages/practice/scenario_form.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
 
 namespace taut::app {
 
-PracticePage::PracticePage(Session* shop, PracticeSession* practice, QWidget* runPage, QWidget* sheet, QWidget* parent)
+PracticePage::PracticePage(Session* shop, PracticeSession* practice, QWidget* runPage, QWidget* sheet,
+                           ReportPane* attempt, QWidget* parent)
     : QWidget(parent),
       m_shop(shop),
       m_practice(practice)
@@ -27,18 +30,36 @@ PracticePage::PracticePage(Session* shop, PracticeSession* practice, QWidget* ru
     m_sheetPage = new QWidget(m_stack);
     auto* column = new QVBoxLayout(m_sheetPage);
     column->setContentsMargins(0, 0, 0, 0);
-    QPushButton* back = worded(tr("&Back to the lesson"), "", m_sheetPage);
-    back->setObjectName(QStringLiteral("leaveSheet"));
-    column->addWidget(back, 0, Qt::AlignLeft);
+    QPushButton* leaveSheet = worded(tr("&Back to the lesson"), "", m_sheetPage);
+    leaveSheet->setObjectName(QStringLiteral("leaveSheet"));
+    column->addWidget(leaveSheet, 0, Qt::AlignLeft);
     sheet->setParent(m_sheetPage);
     column->addWidget(sheet, 1);
-    for (QWidget* one : std::initializer_list<QWidget*>{m_closed, m_choose, m_live, m_sheetPage})
+    m_after = new AfterLesson(attempt, m_stack);
+    m_build = new ScenarioForm(shop, m_stack);
+    for (QWidget* one : std::initializer_list<QWidget*>{m_closed, m_choose, m_live, m_sheetPage, m_after, m_build})
         m_stack->addWidget(one);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_stack);
-    connect(back, &QPushButton::clicked, this, [this] { m_stack->setCurrentWidget(m_live); });
+    connect(leaveSheet, &QPushButton::clicked, this, [this] { m_stack->setCurrentWidget(m_live); });
     connect(m_choose, &ChooseLesson::begin, this, &PracticePage::begin);
+    connect(m_choose, &ChooseLesson::buildWanted, this, [this] {
+        m_build->show(m_choose->chosen());
+        m_stack->setCurrentWidget(m_build);
+        m_build->first()->setFocus();
+    });
+    const auto back = [this] {
+        m_choose->refresh();
+        m_stack->setCurrentWidget(m_choose);
+        m_choose->first()->setFocus();
+    };
+    connect(m_build, &ScenarioForm::begin, this, &PracticePage::begin);
+    connect(m_build, &ScenarioForm::left, this, back);
+    connect(m_build, &ScenarioForm::saved, this, [this, back](const QString& file) {
+        m_choose->open(file.toStdString());
+        back();
+    });
     connect(m_live, &LivePage::stepWanted, this, &PracticePage::stepWanted);
     connect(m_live, &LivePage::left, practice, &PracticeSession::end);
     connect(m_live, &LivePage::again, this, &PracticePage::again);
@@ -46,10 +67,9 @@ PracticePage::PracticePage(Session* shop, PracticeSession* practice, QWidget* ru
         m_live->begin();
         m_stack->setCurrentWidget(m_live);
     });
-    connect(practice, &PracticeSession::ended, this, [this] {
-        m_choose->refresh();
-        m_stack->setCurrentWidget(m_choose);
-    });
+    connect(practice, &PracticeSession::ended, this, &PracticePage::ended);
+    connect(m_after, &AfterLesson::again, this, &PracticePage::again);
+    connect(m_after, &AfterLesson::left, this, back);
     connect(practice, &PracticeSession::refused, this, &PracticePage::refuse);
     connect(shop, &Session::actorChanged, this, &PracticePage::lookWho);
     if (practice->lesson() != nullptr) m_live->begin();
@@ -86,6 +106,7 @@ bool PracticePage::enter()
         return false;
     }
     if (m_practice->lesson() == nullptr) {
+        if (m_stack->currentWidget() == m_after) return true;
         m_choose->refresh();
         m_stack->setCurrentWidget(m_choose);
     } else if (m_stack->currentWidget() == m_closed || m_stack->currentWidget() == m_choose) {
@@ -106,21 +127,33 @@ void PracticePage::showSheet()
     m_stack->setCurrentWidget(m_sheetPage);
 }
 
-void PracticePage::begin(const practice::Scenario& scenario)
+void PracticePage::begin(const practice::Scenario& scenario, const QString& text)
 {
     if (!m_shop->actor()) return;
-    const auto lesson = lessonOf(scenario, *m_shop);
+    const auto lesson = lessonOf(scenario, text.toStdString(), *m_shop);
     if (!lesson) return refuse(lesson.error());
-    m_practice->begin(*lesson, m_shop->actor()->name());
+    m_practice->begin(*lesson, {m_shop->actor()->id().value, m_shop->actor()->name()});
+}
+
+/// What it came to is seen first, where there is anything to be seen.
+void PracticePage::ended(bool attempted)
+{
+    m_choose->refresh();
+    if (!attempted) return m_stack->setCurrentWidget(m_choose);
+    m_after->show(*m_practice->last(), m_practice->lastLesson()->sources);
+    m_stack->setCurrentWidget(m_after);
+    m_after->first()->setFocus();
 }
 
 void PracticePage::again(bool sameSeed)
 {
-    if (m_practice->lesson() == nullptr) return;
-    practice::Scenario scenario = m_practice->lesson()->scenario;
+    const Lesson* lesson = m_practice->lesson() != nullptr ? m_practice->lesson() : m_practice->lastLesson();
+    if (lesson == nullptr) return;
+    practice::Scenario scenario = lesson->scenario;
+    const QString text = QString::fromStdString(lesson->file.text);
     constexpr std::uint32_t kMostSeed = 1'000'000'000;
     if (!sameSeed) scenario.seed = QRandomGenerator::global()->bounded(kMostSeed);
-    begin(scenario);
+    begin(scenario, text);
 }
 
 void PracticePage::refuse(const Finding& finding)
@@ -135,7 +168,7 @@ void PracticePage::lookWho()
     m_practice->setPace(Pace::Stopped);
     const auto& actor = m_shop->actor();
     m_live->setEnabled(actor.has_value());
-    if (actor && m_practice->lesson() != nullptr && actor->name() != m_practice->person()) m_practice->end();
+    if (actor && m_practice->lesson() != nullptr && actor->id().value != m_practice->person().id) m_practice->end();
 }
 
 /// Nobody looks: time stands still.

@@ -11,8 +11,11 @@ class QStackedWidget;
 
 namespace taut::app {
 
+class AfterLesson;
 class ChooseLesson;
 class LivePage;
+class ReportPane;
+class ScenarioForm;
 
 /// The practice press: why it does not open, what may be practised, the lesson, and the sheet of its run. What belongs
 /// to other pages is put in by whoever makes this one.
@@ -20,14 +23,16 @@ class PracticePage : public QWidget {
     Q_OBJECT
 
 public:
-    /// runPage, sheet: of the practice run; taken over.
-    PracticePage(Session* shop, PracticeSession* practice, QWidget* runPage, QWidget* sheet, QWidget* parent = nullptr);
+    /// runPage, sheet: of the practice run; attempt: on which what a lesson came to is shown; taken over.
+    PracticePage(Session* shop, PracticeSession* practice, QWidget* runPage, QWidget* sheet, ReportPane* attempt,
+                 QWidget* parent = nullptr);
     /// Somebody came in by the door. False: a run is open at this PC, and the page says so and nothing else.
     bool enter();
     /// Where whoever comes to it begins.
     void focusFirst();
     void showSheet();
     [[nodiscard]] ChooseLesson* chooser() const { return m_choose; }
+    [[nodiscard]] LivePage* live() const { return m_live; }
 
 signals:
     /// A step of the practice run is to be shown.
@@ -40,7 +45,8 @@ protected:
 
 private:
     QWidget* buildClosed();
-    void begin(const practice::Scenario& scenario);
+    void begin(const practice::Scenario& scenario, const QString& text);
+    void ended(bool attempted);
     void again(bool sameSeed);
     void refuse(const Finding& finding);
     void lookWho();
@@ -52,6 +58,8 @@ private:
     QPushButton* m_toRun;
     ChooseLesson* m_choose;
     LivePage* m_live;
+    AfterLesson* m_after;
+    ScenarioForm* m_build;
 };
 
 }  // namespace taut::app

@@ -123,7 +123,7 @@ void Gauges::show(const practice::World& world, const inputs::Press& press)
     light(world, press);
     const auto text = [&](auto measure, Kind kind) { return quantityText(Quantity(measure, kind), system); };
     say(tr("Speed"), text(world.speed(), Kind::Speed));
-    if (press.hasAir) say(tr("Air supply"), text(world.airSupply(), Kind::Pressure));
+    if (press.hasAir) say(tr("Air supply"), text(world.supply(), Kind::Pressure));
     for (const inputs::Zone& zone : press.zones) {
         const auto set = state.settings.find(zone.id);
         say(tr("Set: %1").arg(dataText(zone.name)),

@@ -176,6 +176,13 @@ void RunView::refuse(const Finding& finding)
     if (!m_act && wandered && !m_actor.id.isEmpty()) focusCard();
 }
 
+void RunView::setVeil(Veil veil, bool listed)
+{
+    m_veil = std::move(veil);
+    m_list->setVisible(listed);
+    refresh();
+}
+
 void RunView::refresh()
 {
     const procedure::Step* current = step();
@@ -186,10 +193,11 @@ void RunView::refresh()
     if (const QString spoken = spokenText(m_files); !spoken.isEmpty()) heading << spoken;
     m_heading->setText(heading.join(QStringLiteral(" \u00B7 ")));
     m_list->show(*m_run, m_step);
-    m_card->show(stepContentOf(*m_run, *current, m_people));
+    StepContent content = stepContentOf(*m_run, *current, m_people);
+    if (m_veil) m_veil(content);
+    m_card->show(content);
     m_card->setBusy(m_busy);
-    const targets::Target* target = targetOfStep(*m_run, *current);
-    m_why->show(*current, target ? std::optional(*target) : std::nullopt, m_run->targets(), unitsOf(*m_run));
+    m_why->show(content.step, content.target, m_run->targets(), unitsOf(*m_run));
     m_stops->setText(stopsHeldText(*m_run));
     m_elevation->setView(elevationOfRun(*m_run, m_files, *current));
     if (m_act && *m_act == RunAct::Attach) showAttachments();

@@ -53,6 +53,10 @@ public:
     void setRollsAtHand(std::vector<RollAtHand> rolls);
     /// Where the bytes of what is attached are had.
     void setAttachments(AttachmentPanel::Load load);
+    /// Takes something from every step before it is shown, where somebody is to tell it by heart; what is listed beside
+    /// it is then not shown either. {} = nothing.
+    using Veil = std::function<void(StepContent&)>;
+    void setVeil(Veil veil, bool listed);
     /// While something is being written nothing can be touched.
     void setBusy(bool busy);
     /// Says it where it was asked; what was entered stays.
@@ -139,6 +143,7 @@ private:
     std::map<DraftKey, QStringList> m_drafts;  // what was typed and not given
     QPointer<QWidget> m_heldFocus;             // what had the focus when writing began
     bool m_busy = false, m_reviewing = false;
+    Veil m_veil;
     bool m_close = false;  // room for one column only
     Beside m_beside = Beside::Card;
 

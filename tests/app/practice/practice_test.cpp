@@ -35,17 +35,19 @@ std::string asToml(const std::vector<practice::Action>& actions)
 {
     std::string text = "format = 1\naction = [\n";
     for (const practice::Action& one : actions) {
+        const auto* done = one.act ? std::get_if<practice::Deed>(&*one.act) : nullptr;
+        const practice::Deed deed = done != nullptr ? *done : practice::Deed{"wait"};
         char after[32];
         std::snprintf(after, sizeof after, "%.2f s", one.after.si());
-        text += "  { after = \"" + std::string(after) + "\", do = \"" + one.deed.what + "\"";
-        if (!one.deed.item.empty()) text += ", item = \"" + one.deed.item + "\"";
-        if (one.deed.to) {
-            const std::string unit(siUnit(one.deed.to->kind()).symbol);
+        text += "  { after = \"" + std::string(after) + "\", do = \"" + deed.what + "\"";
+        if (!deed.item.empty()) text += ", item = \"" + deed.item + "\"";
+        if (deed.to) {
+            const std::string unit(siUnit(deed.to->kind()).symbol);
             char value[48];
-            std::snprintf(value, sizeof value, "%.17g %s", one.deed.to->si(), unit.c_str());
+            std::snprintf(value, sizeof value, "%.17g %s", deed.to->si(), unit.c_str());
             text += ", to = \"" + std::string(value) + "\"";
         }
-        text += std::string(", on = ") + (one.deed.on ? "true" : "false") + " },\n";
+        text += std::string(", on = ") + (deed.on ? "true" : "false") + " },\n";
     }
     return text + "]\n";
 }
@@ -115,7 +117,7 @@ TEST_CASE("done by the book on the page the web runs, and the same deeds at the 
     double done = 0;
     for (const practice::Action& one : actions) done += one.after.si();
     const double now = std::round((w.world().time() - done) / 0.01) * 0.01;
-    all.push_back({Time::si(now), {"wait"}});
+    all.push_back({Time::si(now), std::nullopt});
     const std::filesystem::path folder(w.folder.path().toStdString());
     REQUIRE(writeFile(folder / "actions.toml", asToml(all)));
     QProcess command;
@@ -524,7 +526,7 @@ TEST_CASE("a scenario of one's own about a press of inches, dancers and load cel
     w.practice().setPace(Pace::Stopped);
     w.touch("main_disconnect");
     w.touch("run", {}, "50 ft/min");
-    CHECK(w.practice().actions().back().deed.to->si() == Approx(50 * 0.3048 / 60));
+    CHECK(std::get<practice::Deed>(*w.practice().actions().back().act).to->si() == Approx(50 * 0.3048 / 60));
     // One that names what nobody knows is told so.
     REQUIRE(writeFile(file,
                       "format = 1\n[scenario]\nid = \"x\"\npress = \"nowhere\"\njob = \"J-2103\"\nroll = \"R0048\"\n"));

@@ -102,9 +102,9 @@ TEST_CASE("a row tells how it stands from the world alone")
         REQUIRE(world.perform(tried(one, false)));
         CHECK(stands(world, one) == std::optional(false));
     }
-    CHECK(world.airSupply() == Pressure{});
+    CHECK(world.supply() == Pressure{});
     REQUIRE(world.perform({"air_supply"}));
-    CHECK(world.airSupply() > Pressure{});
+    CHECK(world.supply() > Pressure{});
     for (const Handle& one : handlesOf(*demo::press("north")))
         if (one.deed.what == "unwind_setting") {
             CHECK_FALSE(setTo(world, one));

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A lesson as it is taught: how much is shown, what is found, what it came to, and the press looked at again.
+#include <catch2/catch.hpp>
+
+#include <QListWidget>
+#include <QSlider>
+
+#include "app/pages/history/report_pane.h"
+#include "app/pages/practice/after_lesson.h"
+#include "app/pages/practice/scenario_form.h"
+#include "app/pages/run/run_view.h"
+#include "app/text/words.h"
+#include "app/widgets/controls.h"
+#include "app/widgets/row_list.h"
+#include "core/logbook/training.h"
+#include "core/practice/scenario_text.h"
+#include "core/units/plain.h"
+#include "tests/app/practice/practice_support.h"
+
+using namespace taut;
+using namespace taut::app;
+using namespace taut::app::shop;
+
+namespace {
+
+void chooseMode(PracticeWindow& w, practice::Mode mode)
+{
+    auto* list = visible<PickList>(w.window, "mode");
+    REQUIRE(list);
+    list->setCurrentIndex(list->findData(static_cast<int>(mode)));
+}
+std::filesystem::path practiceFile(const PracticeWindow& w)
+{
+    return std::filesystem::path(w.folder.path().toStdString()) / "tautweb" / "practice.logbook";
+}
+/// Waits until nothing is on its way to the practice logbook.
+void kept(PracticeWindow& w)
+{
+    until([&] { return !w.practice().runs()->busy(); }, "the attempt is kept");
+}
+
+}  // namespace
+
+TEST_CASE(
+    "a lesson that ended in a mess says why and which step guards against it, and is kept in the practice logbook")
+{
+    PracticeWindow w;
+    const auto before = w.session().reader()->anchor();
+    w.begin();
+    // A guard is left open.
+    for (const char* what : {"main_disconnect", "air_supply"}) w.touch(what);
+    w.touch("emergency_stop", "stop_unwind", nullptr, "undo");
+    w.touch("emergency_reset");
+    w.touch("hold_to_run");
+    w.wait(1);
+    w.click("endLesson");
+    auto* after = visible<AfterLesson>(w.window);
+    REQUIRE(after);
+    const auto& report = after->findChild<ReportPane*>()->report();
+    REQUIRE(report);
+    CHECK(plain(report->practice) == "PRACTICE");
+    CHECK(plain(report->subtitle) == w.session().actor()->name());
+    kept(w);
+    const auto record = logbook::trainingOf(practiceFile(w), "p-2");
+    REQUIRE(record);
+    REQUIRE(record->attempts.size() == 1);
+    const practice::Attempt& attempt = record->attempts.front().attempt;
+    CHECK(attempt.who.id == "p-2");
+    CHECK_FALSE(attempt.score.passed());
+    CHECK_FALSE(attempt.score.vitalMissed.empty());
+    CHECK(attempt.log.size() == 5);
+    // Nothing of it is in the shop's logbook.
+    const auto now = w.session().reader()->anchor();
+    REQUIRE(now);
+    CHECK(now->count == before->count);
+    CHECK(now->link == before->link);
+
+    // The press as it was, at any time.
+    w.click("lookAgain");
+    auto* slider = visible<QSlider>(w.window, "replayTime");
+    REQUIRE(slider);
+    until([&] { return slider->isEnabled(); }, "it is played anew");
+    CHECK(w.said().contains(QStringLiteral("the same, to the last figure")));
+    auto* marks = visible<RowList>(w.window, "timeLine");
+    REQUIRE(marks);
+    CHECK(marks->count() >= 5);
+    marks->setCurrentRow(marks->count() - 1);
+    CHECK(slider->value() > 0);
+    QTest::keyClick(slider, Qt::Key_Home);
+    CHECK(visible<QLabel>(w.window, "replayClock")->text() == QStringLiteral("0:00:00"));
+
+    w.click("attemptAgain");
+    until([&] { return w.practice().lesson() != nullptr; }, "it begins again");
+    CHECK(w.practice().lesson()->scenario.id == "quiet_morning");
+}
+
+TEST_CASE("a lesson in which nothing was done leaves no attempt")
+{
+    PracticeWindow w;
+    w.begin();
+    w.click("endLesson");
+    CHECK(visible<AfterLesson>(w.window) == nullptr);
+    CHECK(visible<ChooseLesson>(w.window) != nullptr);
+    kept(w);
+    CHECK(logbook::traineesIn(practiceFile(w))->empty());
+}
+
+TEST_CASE("in a test the steps are told by heart, and help shows one and counts")
+{
+    PracticeWindow w;
+    w.door(Qt::Key_4);
+    chooseMode(w, practice::Mode::Test);
+    w.click("beginLesson");
+    until([&] { return w.practice().runs()->run() != nullptr && !w.practice().runs()->busy(); }, "the run has begun");
+    w.practice().setPace(Pace::Stopped);
+    const auto* page = w.window.findChild<PracticePage*>();
+    REQUIRE(page);
+    const auto* view = page->findChild<RunView*>();
+    REQUIRE(view);
+    const procedure::Step* step = w.practice().runs()->run()->plan().find(view->shownStep());
+    REQUIRE(step);
+    const QString say = words(step->say, UnitSystem::Metric);
+    CHECK_FALSE(w.said().contains(say.left(30)));
+    CHECK(w.said().contains(QStringLiteral("Tell what is done here")));
+    w.click("helpWithStep");
+    CHECK(w.said().contains(say.left(30)));
+    REQUIRE(w.practice().played()->log().size() == 1);
+    CHECK(std::holds_alternative<practice::Hint>(w.practice().played()->log().front().act));
+    // The next one is hidden again.
+    CHECK(w.practice().played()->helpFor("another.step") != practice::Help{});
+}
+
+TEST_CASE("what is found is named once, and what was said stays said")
+{
+    PracticeWindow w;
+    w.begin("knocked_roll");
+    w.click("place101");
+    auto* low = visible<QAbstractButton>(w.window, "suspect_air.low_");
+    REQUIRE(low);
+    low->click();
+    CHECK_FALSE(low->isEnabled());
+    REQUIRE(w.practice().played()->log().size() == 1);
+    CHECK(std::get<practice::Suspect>(w.practice().played()->log().front().act).what == "air.low");
+    low->click();
+    CHECK(w.practice().played()->log().size() == 1);
+}
+
+TEST_CASE("what the press says otherwise than an answer is shown at once where the trainer wanted it")
+{
+    PracticeWindow w;
+    w.begin();
+    CHECK(visible<QLabel>(w.window, "otherwise") == nullptr);
+    emit w.practice().contradicted({1, "s", {}, Text("The guard stands open.")});
+    auto* said = visible<QLabel>(w.window, "otherwise");
+    REQUIRE(said);
+    CHECK(said->text().contains(QStringLiteral("The guard stands open.")));
+    w.click("otherwiseSeen");
+    CHECK(visible<QLabel>(w.window, "otherwise") == nullptr);
+}
+
+TEST_CASE("a trainer builds a scenario, which form and file say alike, and others do not see what is hidden in one")
+{
+    PracticeWindow w;
+    w.door(Qt::Key_4);
+    CHECK(visible<QAbstractButton>(w.window, "buildScenario") == nullptr);
+    w.session().signOut();
+    until([&] { return !w.session().actor() && !w.session().busy(); }, "locked");
+    signIn(w.session(), "p-1");
+    w.click("buildScenario");
+    auto* form = visible<ScenarioForm>(w.window);
+    REQUIRE(form);
+    for (const char* fault : {"fault_air.low_", "fault_tail.left_"}) {
+        auto* button = form->findChild<QAbstractButton*>(QString::fromLatin1(fault));
+        INFO(fault);
+        REQUIRE(button);
+        if (!button->isChecked()) button->click();
+    }
+    auto* title = visible<QLineEdit>(w.window, "scenarioTitle");
+    REQUIRE(title);
+    title->setText(QStringLiteral("After the \"late\" shift"));
+    form->findChild<PickList*>(QStringLiteral("scenarioMode"))->setCurrentIndex(5);
+    form->findChild<PickList*>(QStringLiteral("scenarioShown"))->setCurrentIndex(1);
+    form->findChild<QLineEdit*>(QStringLiteral("scenarioDraw"))->setText(QStringLiteral("2"));
+    const practice::Scenario wanted = form->scenario();
+    CHECK(wanted.faults.size() >= 2);
+    Findings notes;
+    const auto read = practice::readScenario(practice::scenarioText(wanted), "own.toml", notes);
+    REQUIRE(read);
+    CHECK(notes.empty());
+    CHECK(read->title == wanted.title);
+    CHECK(read->faults == wanted.faults);
+    CHECK(read->mode == practice::Mode::Test);
+    CHECK(read->atOnce);
+    CHECK(read->draw == 2);
+    w.click("scenarioBegin");
+    until([&] { return w.practice().played() != nullptr; }, "the lesson has begun");
+    // What is drawn may be one of those that were named.
+    CHECK(w.practice().played()->faults().size() > wanted.faults.size());
+}
