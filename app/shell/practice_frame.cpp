@@ -4,6 +4,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QVBoxLayout>
 
@@ -34,13 +35,14 @@ void PracticeFrame::setHatched(bool hatched)
     update();
 }
 
-void PracticeFrame::paintEvent(QPaintEvent*)
+void PracticeFrame::paintEvent(QPaintEvent* event)
 {
-    if (!m_hatched) return;
+    const QRegion frame = QRegion(rect()) - QRegion(rect().adjusted(kWide, kWide, -kWide, -kWide));
+    // Whatever moves in the middle is painted often, and the frame is not.
+    if (!m_hatched || !event->region().intersects(frame)) return;
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const Palette p = currentLook().palette;
-    const QRegion frame = QRegion(rect()) - QRegion(rect().adjusted(kWide, kWide, -kWide, -kWide));
     painter.setClipRegion(frame);
     painter.fillRect(rect(), p.sheet);
     painter.setPen(QPen(p.accent, 5, Qt::SolidLine, Qt::FlatCap));
@@ -67,8 +69,6 @@ PracticeBand::PracticeBand(QWidget* parent) : QWidget(parent)
 void PracticeBand::dress()
 {
     const Look look = currentLook(1.22, true);
-    QPalette words = palette();
-    words.setColor(QPalette::WindowText, look.palette.onAccent);
     const QString sheet = QStringLiteral("color: %1; background: transparent;").arg(look.palette.onAccent.name());
     m_word->setStyleSheet(sheet + QStringLiteral(" font-size: %1pt; font-weight: bold; letter-spacing: 4px;")
                                       .arg(look.font.pointSizeF(), 0, 'f', 1));
@@ -84,8 +84,8 @@ void PracticeBand::paintEvent(QPaintEvent*)
 void PracticeBand::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    // Its own words change their style as well: only what comes from outside is followed.
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::ApplicationPaletteChange) dress();
+    // Its words have sheets of their own: what is chosen for the screen reaches them by this.
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) dress();
 }
 
 }  // namespace taut::app

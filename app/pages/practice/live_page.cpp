@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/practice/live_page.h"
 
-#include <cmath>
-
 #include <QButtonGroup>
 #include <QEvent>
 #include <QHBoxLayout>
@@ -17,7 +15,6 @@
 #include "app/pages/practice/strip_charts.h"
 #include "app/pages/practice/what_happened.h"
 #include "app/sessions/practice_secrets.h"
-#include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"
 #include "app/widgets/theme.h"

@@ -11,7 +11,6 @@
 #include "app/widgets/answer.h"
 
 class QButtonGroup;
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
@@ -42,6 +41,7 @@ public:
     void setShown(Shown shown) { m_shown = std::move(shown); }
 
 signals:
+    /// A step of the procedure is to be shown.
     void stepWanted(const QString& step);
     /// The lesson is to end.
     void left();

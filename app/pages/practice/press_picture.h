@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <utility>
+#include <vector>
+
 #include <QWidget>
 
 #include "app/drawing/live_press.h"
@@ -36,6 +39,7 @@ class Gauges : public QWidget {
 
 public:
     explicit Gauges(QWidget* parent = nullptr);
+    /// As they stand in this world now.
     void show(const practice::World& world, const inputs::Press& press);
 
 private:
