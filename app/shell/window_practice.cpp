@@ -4,11 +4,11 @@
 #include <QButtonGroup>
 #include <QStackedWidget>
 
-#include "app/pages/history/report_pane.h"
 #include "app/pages/practice/live_page.h"
 #include "app/pages/practice/practice_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
+#include "app/print/report_pane.h"
 #include "app/shell/main_window.h"
 #include "app/shell/practice_frame.h"
 #include "app/text/words.h"

@@ -109,6 +109,8 @@ private:
             add(At::Unwind, Sort::Switch, "lift_up", {}, "The lift, upwards",
                 {"Raise the roll", "Stop raising", "is rising", "stands still"});
         }
+        add(At::Unwind, Sort::Push, "fit_adapter", {}, "Adapters between core and shaft",
+            {"Fit them", {}, "are fitted", "are not fitted"});
         add(At::Unwind, Sort::Hang, "hang_roll", {}, "The roll on its shaft",
             {"Over the top", "Under", "is hung", "is not hung"});
         if (m_press.hasAir && m_press.unwind->mandrel.kind == "air_shaft")
@@ -140,6 +142,8 @@ private:
             };
             add(At::Guide, Sort::Push, "guide_middle", guide.id, called("The web guide, to its middle"),
                 {"To the middle"});
+            add(At::Guide, Sort::Push, "clean_sensor", guide.id, called("The sensor's window"),
+                {"Wipe it", {}, "was wiped", "was not wiped"});
             add(At::Guide, Sort::Value, "guide_sensor", guide.id, called("Sensor of the web guide"),
                 {"Place and calibrate", {}, "is calibrated", "is not calibrated"});
             add(At::Guide, Sort::Switch, "guide_automatic", guide.id, called("The web guide, by itself"),
@@ -248,6 +252,9 @@ std::optional<bool> stands(const World& world, const Handle& handle)
         {"lamp_park", p.lampsOpen.count(item) == 0},
         {"lay_rag", has(p.rags)},
         {"tape_core", p.coreHeld},
+        {"fit_adapter", p.adapted},
+        {"clean_sensor", has(p.cleaned)},
+        {"zero_cell", has(p.zeroed)},
     };
     for (const auto& [name, on] : all)
         if (what == name) return on;
@@ -270,6 +277,8 @@ std::optional<Quantity> setTo(const World& world, const Handle& handle)
         return p.liftAir > Pressure{} ? std::optional(Quantity(p.liftAir, Kind::Pressure)) : std::nullopt;
     for (const auto& [zone, setting] : p.settings)
         if (what == zone + "_setting") return setting;
+    for (const auto& [zone, diameter] : p.diameters)
+        if (what == zone + "_diameter") return Quantity(diameter, Kind::Length);
     return std::nullopt;
 }
 

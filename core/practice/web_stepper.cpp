@@ -198,6 +198,9 @@ private:
         const double last = m_rewindSurface >= 0 ? m_strain.back() : m_line.rewind.strain;
         m_flow.front() = m_now.unwound > 0 || m_unwindSurface < 0 ? m_unwindSurface / (1 + first) : 0;
         m_flow.back() = m_now.rewound > 0 || m_rewindSurface >= 0 ? m_rewindSurface / (1 + last) : 0;
+        // Of a torn span a roll takes up no more than is there.
+        if (m_unwindSurface < 0) m_flow.front() *= left(0);
+        if (m_rewindSurface > 0) m_flow.back() *= left(m_spans - 1);
         for (std::size_t i = 0; i < m_rollers; ++i) m_flow[i + 1] = leaving(m_now.speed[i], i, i + 1);
         if (m_sliding) slide();
         for (std::size_t s = 0; s < m_spans; ++s) {

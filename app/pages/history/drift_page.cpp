@@ -12,7 +12,7 @@
 
 #include "app/drawing/control_figure.h"
 #include "app/pages/history/narrowing.h"
-#include "app/pages/history/report_pane.h"
+#include "app/print/report_pane.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
 #include "app/widgets/control_view.h"

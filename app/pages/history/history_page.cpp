@@ -8,8 +8,8 @@
 
 #include "app/pages/history/list_setup.h"
 #include "app/pages/history/record_acts.h"
-#include "app/pages/history/report_pane.h"
 #include "app/pages/history/run_line.h"
+#include "app/print/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/attachment_panel.h"
 #include "app/widgets/controls.h"

@@ -6,8 +6,8 @@
 
 #include "app/pages/history/history_page.h"
 #include "app/pages/history/list_setup.h"
-#include "app/pages/history/report_pane.h"
 #include "app/pages/history/run_line.h"
+#include "app/print/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"

@@ -8,7 +8,7 @@
 #include <QVBoxLayout>
 
 #include "app/pages/history/narrowing.h"
-#include "app/pages/history/report_pane.h"
+#include "app/print/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"

@@ -8,7 +8,7 @@
 #include <QVBoxLayout>
 
 #include "app/pages/history/record_acts.h"
-#include "app/pages/history/report_pane.h"
+#include "app/print/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/controls.h"

@@ -7,7 +7,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
-#include "app/pages/history/report_pane.h"
+#include "app/print/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"

@@ -14,8 +14,8 @@
 #include <QThread>
 #include <QVBoxLayout>
 
-#include "app/pages/history/report_pane.h"
 #include "app/pages/practice/press_picture.h"
+#include "app/print/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"

@@ -15,6 +15,7 @@
 #include "app/pages/practice/strip_charts.h"
 #include "app/pages/practice/what_happened.h"
 #include "app/sessions/practice_secrets.h"
+#include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/room.h"
 #include "app/widgets/theme.h"

@@ -20,13 +20,13 @@
 #include <QTranslator>
 
 #include "app/pages/history/history_page.h"
-#include "app/pages/history/report_pane.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
 #include "app/pages/run/step_list.h"
 #include "app/pages/setup/definition_editor.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/start/start_page.h"
+#include "app/print/report_pane.h"
 #include "app/sessions/asker.h"
 #include "app/shell/main_window.h"
 #include "app/text/language.h"

@@ -13,10 +13,10 @@
 
 #include "app/pages/history/drift_page.h"
 #include "app/pages/history/narrowing.h"
-#include "app/pages/history/report_pane.h"
 #include "app/pages/history/time_page.h"
 #include "app/pages/history/waiting_page.h"
 #include "app/pages/history/week_page.h"
+#include "app/print/report_pane.h"
 #include "app/sessions/asker.h"
 #include "app/widgets/control_view.h"
 #include "app/widgets/controls.h"

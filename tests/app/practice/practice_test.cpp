@@ -47,7 +47,8 @@ std::string asToml(const std::vector<practice::Action>& actions)
             std::snprintf(value, sizeof value, "%.17g %s", deed.to->si(), unit.c_str());
             text += ", to = \"" + std::string(value) + "\"";
         }
-        text += std::string(", on = ") + (deed.on ? "true" : "false") + " },\n";
+        if (done != nullptr) text += std::string(", on = ") + (deed.on ? "true" : "false");
+        text += " },\n";
     }
     return text + "]\n";
 }
@@ -215,6 +216,7 @@ TEST_CASE("time stops with what happened, which names the step that guards again
     w.practice().goOn();
     w.click("endLesson");
     CHECK(w.practice().lesson() == nullptr);
+    w.click("toScenarios");
     CHECK(visible<ChooseLesson>(w.window));
     w.click("beginLesson");
     REQUIRE(w.practice().lesson());
@@ -292,6 +294,7 @@ TEST_CASE("nothing of a lesson reaches the shop's logbook, and its own file is o
 
     // The next lesson ends what this one left open, and the file stays in order.
     w.click("endLesson");
+    w.click("toScenarios");
     w.click("beginLesson");
     until(
         [&] {
@@ -531,6 +534,7 @@ TEST_CASE("a scenario of one's own about a press of inches, dancers and load cel
     REQUIRE(writeFile(file,
                       "format = 1\n[scenario]\nid = \"x\"\npress = \"nowhere\"\njob = \"J-2103\"\nroll = \"R0048\"\n"));
     w.click("endLesson");
+    w.click("toScenarios");
     visible<ChooseLesson>(w.window)->open(file);
     w.click("beginLesson");
     CHECK(w.said().contains(QStringLiteral("nowhere")));

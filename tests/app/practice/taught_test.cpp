@@ -5,10 +5,10 @@
 #include <QListWidget>
 #include <QSlider>
 
-#include "app/pages/history/report_pane.h"
 #include "app/pages/practice/after_lesson.h"
 #include "app/pages/practice/scenario_form.h"
 #include "app/pages/run/run_view.h"
+#include "app/print/report_pane.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/row_list.h"

@@ -168,7 +168,7 @@ TEST_CASE("the training record has the same bytes from the same attempts, and ot
     CHECK(practice::recordSha256(p.record()) != once);
 
     const auto report = practice::trainingReport(p.record());
-    CHECK(report.banner.source.str() == "PRACTICE");
+    CHECK(report.practice.source.str() == "PRACTICE");
     bool hashed = false;
     for (const auto& section : report.sections)
         if (const auto* paragraph = std::get_if<report::Paragraph>(&section))

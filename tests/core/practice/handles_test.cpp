@@ -47,9 +47,14 @@ TEST_CASE("every deed that a press knows has a row, once, and the press knows ev
         CHECK(namesOf(all).size() == all.size());
         std::set<std::string> what;
         for (const Handle& one : all) what.insert(one.deed.what);
-        for (const inputs::Zone& zone : press->zones) CHECK(what.count(zone.id + "_setting") == 1);
+        for (const inputs::Zone& zone : press->zones) {
+            CHECK(what.count(zone.id + "_setting") == 1);
+            CHECK(what.count(zone.id + "_diameter") == (zone.needsDiameter ? 1 : 0));
+        }
+        CHECK(what.count("zero_cell") == (std::string(id) == "south" ? 1 : 0));
         if (std::string(id) == "north")
             for (const std::string& deed : deedNames()) {
+                if (deed == "zero_cell") continue;  // it has no load cell
                 CAPTURE(deed);
                 CHECK(what.count(deed) == 1);
             }

@@ -104,7 +104,7 @@ TEST_CASE("whatever is done at the practice press, in whatever order, nothing co
         CAPTURE(i);
         std::vector<Fault> faults;
         for (const Suspect& suspect : suspectsOf(*in.press))
-            if (chance.is(0.2)) faults.push_back({suspect.what, suspect.item, usualAmount(suspect.what)});
+            if (chance.is(0.1)) faults.push_back({suspect.what, suspect.item, usualAmount(suspect.what)});
         auto world = World::build({in, static_cast<std::uint64_t>(i), faults});
         REQUIRE(world);
         // By the book up to somewhere, half of it to where the web runs, so that what follows matters; some from cold.

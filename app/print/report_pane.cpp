@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/pages/history/report_pane.h"
+#include "app/print/report_pane.h"
 
 #include <utility>
 
