@@ -91,6 +91,14 @@ public:
     void beginLesson(const std::string& person, const run::Sources& sources);
     /// An attempt at the practice press goes into the practice logbook. Emits sealed, or refused.
     void keepAttempt(const practice::Attempt& attempt);
+    /// Opens the key of whoever is signed in for one signature in another logbook, and hands it over on the window's
+    /// thread; or emits refused.
+    using UseKey = std::function<void(const std::shared_ptr<const people::Signer>&)>;
+    void lendKey(const QString& secret, UseKey use);
+    /// What a trainer says of an attempt of this practice logbook, which is opened where it is not open yet. Emits
+    /// observed, or refused.
+    void observe(quint64 attempt, const seal::Observation& observation,
+                 const std::shared_ptr<const people::Signer>& by);
     /// Takes an open run up again. Emits runChanged, or refused.
     void resume(const QString& runId);
     /// Interrupts the run, if it is theirs who leave, keeps it open on disk and shows the start page.
@@ -178,6 +186,8 @@ signals:
     void withdrawalsChanged();
     void shopChanged();                        ///< people, their doors, or definitions
     void recordChanged(const QString& runId);  ///< a sealed run was reviewed, corrected or made void
+    /// Somebody looked at an attempt, by the number of its seal, and signed for it.
+    void observed(quint64 attempt);
     /// The code is shown once, to be handed on.
     void invited(const QString& name, const QString& code);
     /// The code is shown once, to be printed.

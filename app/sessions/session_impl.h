@@ -52,6 +52,8 @@ struct Session::Impl {
         std::optional<std::string> badge;
         std::optional<std::string> recordOf;  ///< the run that something was said of
         std::optional<bool> secretsChanged;   ///< whether a badge is gone with them
+        std::optional<std::uint64_t> observed;
+        std::function<void()> then;  ///< done last, on the window's thread
         std::optional<logbook::Copied> copied;
         std::optional<Weighed> weighed;
         std::optional<logbook::Restored> restored;
@@ -145,12 +147,14 @@ struct Session::Impl {
             emit session->invited(QString::fromStdString(outcome.invited->first),
                                   QString::fromStdString(outcome.invited->second));
         if (outcome.recordOf) emit session->recordChanged(QString::fromStdString(*outcome.recordOf));
+        if (outcome.observed) emit session->observed(*outcome.observed);
         if (outcome.badge) emit session->badgeMade(QString::fromStdString(*outcome.badge));
         if (outcome.secretsChanged) emit session->secretsChanged(*outcome.secretsChanged);
         if (outcome.copied) emit session->copied(*outcome.copied);
         if (outcome.weighed) emit session->weighed(*outcome.weighed);
         if (outcome.restored) emit session->restored(*outcome.restored);
         if (outcome.refusal) emit session->refused(*outcome.refusal);
+        if (outcome.then) outcome.then();
         session->askMirror();
         if (outcome.triedRestore) restoring = false;
         if (outcome.opened || outcome.copied || !copyKeeper) session->tendCopies(true);

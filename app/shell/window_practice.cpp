@@ -6,6 +6,7 @@
 
 #include "app/pages/practice/live_page.h"
 #include "app/pages/practice/practice_page.h"
+#include "app/pages/practice/training_page.h"
 #include "app/pages/run/run_page.h"
 #include "app/pages/run/run_view.h"
 #include "app/print/report_pane.h"
@@ -40,6 +41,12 @@ PracticePage* MainWindow::practicePage()
     veil();
     m_practicePage->live()->setShown([run] { return run->view()->shownStep().value; });
     m_pages->addWidget(m_practicePage);
+    auto* paper = new ReportPane(tr("The training record"), m_body);
+    auto* training = new TrainingPage(m_session, m_practice, paper, m_body);
+    m_practicePage->setTraining(training);
+    connect(training, &TrainingPage::reportMade, paper,
+            [paper](const report::Report& report, const QString& file) { paper->show(report, file); });
+    connect(training, &TrainingPage::nothingToShow, paper, &ReportPane::showNothing);
     connect(m_practicePage, &PracticePage::stepWanted, run,
             [run](const QString& step) { run->view()->showStep(procedure::StepId{step.toStdString()}); });
     connect(m_practicePage, &PracticePage::runWanted, this, [this] { choose(kRunDoor); });

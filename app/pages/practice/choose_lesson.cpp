@@ -91,9 +91,12 @@ ChooseLesson::ChooseLesson(Session* shop, QWidget* parent) : QWidget(parent), m_
     connect(m_build, &QPushButton::clicked, this, &ChooseLesson::buildWanted);
     QPushButton* other = worded(tr("Another &file\u2026"), "", this);
     other->setObjectName(QStringLiteral("otherFile"));
+    QPushButton* training = worded(tr("Training re&cord"), "", this);
+    training->setObjectName(QStringLiteral("toTraining"));
+    connect(training, &QPushButton::clicked, this, &ChooseLesson::trainingWanted);
     m_begin = worded(tr("&Begin to practise"), "main", this);
     m_begin->setObjectName(QStringLiteral("beginLesson"));
-    for (QWidget* one : std::initializer_list<QWidget*>{m_mode, label, m_seed, other, m_build, m_begin})
+    for (QWidget* one : std::initializer_list<QWidget*>{m_mode, label, m_seed, other, training, m_build, m_begin})
         row->addWidget(one);
     layout->addLayout(row);
     connect(m_list, &QListWidget::currentRowChanged, this, [this] {

@@ -36,6 +36,7 @@ signals:
     void begin(const taut::practice::Scenario& scenario, const QString& text);
     /// A trainer wants to build one, from the chosen one where there is one.
     void buildWanted();
+    void trainingWanted();
 
 private:
     void settle();

@@ -11,6 +11,7 @@
 #include "app/pages/practice/choose_lesson.h"
 #include "app/pages/practice/live_page.h"
 #include "app/pages/practice/scenario_form.h"
+#include "app/pages/practice/training_page.h"
 #include "app/text/words.h"
 #include "app/widgets/controls.h"
 #include "app/widgets/theme.h"
@@ -125,6 +126,22 @@ void PracticePage::showSheet()
 {
     m_practice->setPace(Pace::Stopped);
     m_stack->setCurrentWidget(m_sheetPage);
+}
+
+void PracticePage::setTraining(TrainingPage* page)
+{
+    m_training = page;
+    m_stack->addWidget(page);
+    connect(m_choose, &ChooseLesson::trainingWanted, this, [this] {
+        m_training->refresh();
+        m_stack->setCurrentWidget(m_training);
+        m_training->first()->setFocus();
+    });
+    connect(m_training, &TrainingPage::left, this, [this] {
+        m_choose->refresh();
+        m_stack->setCurrentWidget(m_choose);
+        m_choose->first()->setFocus();
+    });
 }
 
 void PracticePage::begin(const practice::Scenario& scenario, const QString& text)

@@ -16,6 +16,7 @@ class ChooseLesson;
 class LivePage;
 class ReportPane;
 class ScenarioForm;
+class TrainingPage;
 
 /// The practice press: why it does not open, what may be practised, the lesson, and the sheet of its run. What belongs
 /// to other pages is put in by whoever makes this one.
@@ -31,6 +32,8 @@ public:
     /// Where whoever comes to it begins.
     void focusFirst();
     void showSheet();
+    /// The training record, behind a button beside the scenarios; taken over.
+    void setTraining(TrainingPage* page);
     [[nodiscard]] ChooseLesson* chooser() const { return m_choose; }
     [[nodiscard]] LivePage* live() const { return m_live; }
 
@@ -60,6 +63,7 @@ private:
     LivePage* m_live;
     AfterLesson* m_after;
     ScenarioForm* m_build;
+    TrainingPage* m_training = nullptr;
 };
 
 }  // namespace taut::app

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/pages/practice/attempt_told.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "app/sessions/lesson.h"
+#include "app/text/words.h"
+#include "core/report/parts.h"
+
+namespace taut::app {
+
+namespace {
+
+struct Told {
+    Q_DECLARE_TR_FUNCTIONS(taut::app::Told)
+};
+
+std::optional<practice::Scenario> scenarioOf(const practice::Attempt& attempt)
+{
+    Findings notes;
+    auto scenario = practice::readScenario(attempt.scenario.text, attempt.scenario.id, notes);
+    if (!scenario) return std::nullopt;
+    return *std::move(scenario);
+}
+
+/// The steps in words; by their ids where the shop no longer has what the attempt was about.
+QStringList stepsText(const practice::Attempt& attempt, const Session& shop)
+{
+    std::optional<run::Basis> basis;
+    if (const auto scenario = scenarioOf(attempt))
+        if (const auto lesson = lessonOf(*scenario, shop))
+            if (auto made = run::basisFor(lesson->sources, {})) basis = *std::move(made);
+    QStringList all;
+    for (const std::string& id : attempt.score.vitalMissed) {
+        const procedure::Step* step = basis ? basis->plan.find(procedure::StepId{id}) : nullptr;
+        all << (step == nullptr
+                    ? dataText(id)
+                    : words(report::nameOf(*step, basis->targets.find(step->target)), basis->inputs.press->units));
+    }
+    return all;
+}
+
+}  // namespace
+
+QString lessonText(const practice::Attempt& attempt)
+{
+    const auto scenario = scenarioOf(attempt);
+    return dataText(scenario && !scenario->title.empty() ? scenario->title : attempt.scenario.id);
+}
+
+QString resultText(const practice::Score& score) { return score.passed() ? Told::tr("passed") : Told::tr("not yet"); }
+
+QString attemptText(const practice::KeptAttempt& kept, const Session& shop)
+{
+    const practice::Attempt& one = kept.attempt;
+    QStringList lines;
+    lines << Told::tr("%1, %2: %3 of %4 points, %5.")
+                 .arg(lessonText(one), momentText(one.begun.utcMs, one.begun.offsetMinutes),
+                      numberText(one.score.earned), numberText(one.score.total), resultText(one.score));
+    lines << Told::tr("Not right and found: %1. Missed: %2. Named in vain: %3.")
+                 .arg(one.detection.hits)
+                 .arg(one.detection.misses)
+                 .arg(one.detection.falseAlarms);
+    if (!one.score.vitalMissed.empty())
+        lines << Told::tr("Vital steps missed: %1.").arg(stepsText(one, shop).join(QStringLiteral("; ")));
+    for (const practice::Consequence& what : one.consequences)
+        lines << Told::tr("It happened: %1").arg(words(what.text, UnitSystem::Metric));
+    for (const practice::Observed& said : kept.observations)
+        lines << Told::tr("%1 signed: %2 %3")
+                     .arg(dataText(said.by.name), dataText(said.said.note), dataText(said.said.followUp));
+    return lines.join(QLatin1Char('\n'));
+}
+
+}  // namespace taut::app

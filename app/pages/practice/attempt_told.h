@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include "app/sessions/session.h"
+#include "core/practice/training.h"
+
+namespace taut::app {
+
+/// What the scenario of an attempt is called.
+[[nodiscard]] QString lessonText(const practice::Attempt& attempt);
+/// "passed" or "not yet".
+[[nodiscard]] QString resultText(const practice::Score& score);
+/// What a trainer reads of an attempt before they sign for it: what it came to, the vital steps that were missed in the
+/// words of the procedure as the shop has it, what happened at the practice press, and what others said of it.
+[[nodiscard]] QString attemptText(const practice::KeptAttempt& kept, const Session& shop);
+
+}  // namespace taut::app
