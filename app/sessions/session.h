@@ -133,6 +133,13 @@ public:
     void changePerson(const people::PersonRecord& person, const QString& secret);
     /// A badge for whoever is signed in; emits badgeMade with its code, to be printed once.
     void giveBadge(const QString& secret, const QString& pin);
+    /// Asks how everybody's competence stands at each press; emits competencesTold.
+    void askCompetences();
+    /// That somebody may sign set-ups of a press alone, or may not any more, signed by whoever is signed in. Emit
+    /// competencesTold and shopChanged, or refused.
+    void qualify(const logbook::Qualifying& who, const QString& secret);
+    void endCompetence(const std::string& personId, const std::string& press, const QString& reason,
+                       const QString& secret);
     /// What follows a sealed run, signed by whoever is signed in. Emit recordChanged.
     void review(const QString& runId, const seal::Review& review, const QString& secret);
     /// Accepts several with one remark; of runs that were not opened as they stand none is accepted
@@ -186,6 +193,8 @@ signals:
     void withdrawalsChanged();
     void shopChanged();                        ///< people, their doors, or definitions
     void recordChanged(const QString& runId);  ///< a sealed run was reviewed, corrected or made void
+    /// The newest that was said of each person at each press.
+    void competencesTold(const std::vector<taut::logbook::CompetenceStanding>& all);
     /// Somebody looked at an attempt, by the number of its seal, and signed for it.
     void observed(quint64 attempt);
     /// The code is shown once, to be handed on.

@@ -53,6 +53,7 @@ struct Session::Impl {
         std::optional<std::string> recordOf;  ///< the run that something was said of
         std::optional<bool> secretsChanged;   ///< whether a badge is gone with them
         std::optional<std::uint64_t> observed;
+        std::optional<std::vector<logbook::CompetenceStanding>> competences;
         std::function<void()> then;  ///< done last, on the window's thread
         std::optional<logbook::Copied> copied;
         std::optional<Weighed> weighed;
@@ -138,6 +139,7 @@ struct Session::Impl {
         if (--running == 0) emit session->busyChanged(false);
         if (outcome.opened) emit session->opened();
         if (looked) emit session->openedToRead();
+        if (outcome.competences) emit session->competencesTold(*outcome.competences);
         if (outcome.shopChanged) emit session->shopChanged();
         if (outcome.actorChanged) emit session->actorChanged();
         if (outcome.withdrawalsChanged) emit session->withdrawalsChanged();
@@ -212,6 +214,8 @@ struct Session::Impl {
         if (!self) return refusedWith(self.error());
         return act(*self);
     }
+    /// A competence was said, or refused: how everybody stands now (session_competence.cpp).
+    [[nodiscard]] static Outcome afterSaid(Alive& a, const Result<seal::Seal>& sealed);
     [[nodiscard]] static Finding notSignedIn()
     {
         return refuse("session.not_signed_in", {}, "Nobody is signed in.", "Choose your name and type your PIN.");

@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "app/pages/setup/competence_card.h"
 #include "app/pages/setup/definitions_page.h"
 #include "app/pages/setup/logbook_card.h"
 #include "app/pages/setup/once_card.h"
@@ -60,7 +61,9 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_ask = new AskPanel(m_right);
     m_once = new OnceCard(m_right);
     m_logbook = new LogbookCard(session, m_right);
-    for (QWidget* w : std::initializer_list<QWidget*>{m_person, m_ask, m_once, m_logbook}) m_right->addWidget(w);
+    m_competence = new CompetenceCard(session, m_right);
+    for (QWidget* w : std::initializer_list<QWidget*>{m_person, m_ask, m_once, m_logbook, m_competence})
+        m_right->addWidget(w);
     halves->addWidget(m_right, 3);
 
     const auto toPerson = [this] {
@@ -119,6 +122,7 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
         m_pc->setFocus();
     });
     connect(m_logbook, &LogbookCard::asks, this, &SetupPage::ask);
+    connect(m_competence, &CompetenceCard::asks, this, &SetupPage::ask);
     connect(m_logbook, &LogbookCard::came, this, [this] {
         m_home = m_logbook;
         back();
@@ -185,18 +189,21 @@ QWidget* SetupPage::buildPerson()
     m_service = worded({}, "answer", card);
     m_badge = worded(tr("Make me a badge"), "answer", card);
     m_anew = worded(tr("Change my PIN or passphrase"), "answer", card);
+    m_alone = worded(tr("May work alone at\u2026"), "answer", card);
+    m_alone->setObjectName(QStringLiteral("toAlone"));
     m_said = wrapped({}, "strong", card);
     layout->addWidget(m_name);
     layout->addWidget(m_standing);
     layout->addWidget(m_whyNot);
     layout->addWidget(m_said);
     layout->addStretch(1);
-    for (QPushButton* button : {m_invite, m_role, m_service, m_badge, m_anew}) layout->addWidget(button);
+    for (QPushButton* button : {m_alone, m_invite, m_role, m_service, m_badge, m_anew}) layout->addWidget(button);
     connect(m_invite, &QPushButton::clicked, this, &SetupPage::inviteAgain);
     connect(m_role, &QPushButton::clicked, this, &SetupPage::changeRole);
     connect(m_service, &QPushButton::clicked, this, &SetupPage::changeService);
     connect(m_badge, &QPushButton::clicked, this, &SetupPage::makeBadge);
     connect(m_anew, &QPushButton::clicked, this, &SetupPage::chooseAgain);
+    connect(m_alone, &QPushButton::clicked, this, &SetupPage::showCompetence);
     return card;
 }
 
@@ -247,6 +254,7 @@ void SetupPage::settle()
     m_service->setEnabled(supervisor && person && !self);
     m_badge->setEnabled(free && self);
     m_anew->setEnabled(free && self);
+    m_alone->setEnabled(free && person && m_session->isOpen());
     m_twice->setEnabled(m_session->isOpen());
     m_whyNot->setText(!m_session->actor() ? tr("Sign in to change something here.")
                       : supervises()      ? QString()
@@ -271,7 +279,8 @@ void SetupPage::back()
     m_once->forget();
     const bool asked = m_ask->isVisible();
     m_right->setCurrentWidget(m_home);
-    if (asked) m_home == m_logbook ? m_logbook->first()->setFocus() : m_list->setFocus();
+    QWidget* first = m_home == m_logbook ? m_logbook->first() : m_home == m_competence ? m_competence->first() : m_list;
+    if (asked) first->setFocus();
 }
 
 void SetupPage::say(const QString& sentence)

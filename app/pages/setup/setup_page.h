@@ -14,6 +14,7 @@
 
 namespace taut::app {
 
+class CompetenceCard;
 class DefinitionsPage;
 class LogbookCard;
 class OnceCard;
@@ -64,6 +65,7 @@ private:
     void makeBadge();
     void chooseAgain();
     void showLogbook();
+    void showCompetence();
     void showDefinitions();
     /// To the person who is chosen, or to the logbook: whichever was looked at.
     void back();
@@ -78,11 +80,12 @@ private:
     QStackedWidget* m_right;
     QWidget* m_person;
     QLabel *m_name, *m_standing, *m_whyNot, *m_said;
-    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_anew, *m_shop, *m_twice, *m_pc;
+    QPushButton *m_enrol, *m_invite, *m_role, *m_service, *m_badge, *m_anew, *m_alone, *m_shop, *m_twice, *m_pc;
     PickList* m_idle;
     AskPanel* m_ask;
     OnceCard* m_once;
     LogbookCard* m_logbook;
+    CompetenceCard* m_competence;
     QWidget* m_home;
     Given m_given;
     std::map<std::string, std::size_t> m_fieldOf;  // which field a refusal is about, by its code

@@ -2,6 +2,7 @@
 // The pages behind the door "Shop" beside the people.
 #include <QStackedWidget>
 
+#include "app/pages/setup/competence_card.h"
 #include "app/pages/setup/definitions_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/setup/this_pc_page.h"
@@ -12,6 +13,16 @@ void SetupPage::showDefinitions()
 {
     m_pages->setCurrentWidget(m_definitions);
     m_definitions->first()->setFocus();
+}
+
+void SetupPage::showCompetence()
+{
+    const people::PersonRecord* person = chosen();
+    if (person == nullptr) return;
+    m_home = m_competence;
+    back();
+    m_competence->showFor(*person);
+    m_competence->first()->setFocus();
 }
 
 void SetupPage::showThisPc(bool firstTime)
