@@ -218,23 +218,27 @@ void Session::finish(const run::Command& command, const QString& passphrase)
 {
     m_impl->post([command, secret = secretText(passphrase)](Impl::Alive& a) -> Impl::Outcome {
         if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
-        const auto signer = a.writer->unlock(a.actor->id().value, secret);
-        if (!signer) return Impl::refusedWith(signer.error());
-        const bool ended =
-            a.run->run().phase() == run::Phase::Completed || a.run->run().phase() == run::Phase::Abandoned;
-        if (!ended)
-            if (auto done = a.run->perform(command, *a.actor); !done) return Impl::refusedWith(done.error());
-        Impl::Outcome outcome;
-        outcome.runChanged = true;
-        auto sealed = a.run->seal(*signer);
-        if (!sealed) {
-            outcome.refusal = sealed.error();
-            return outcome;
-        }
-        outcome.sealed = sealed->seq;
-        a.run.reset();
-        return outcome;
+        return Impl::finished(a, command, secret);
     });
+}
+
+Session::Impl::Outcome Session::Impl::finished(Alive& a, const run::Command& command, const std::string& secret)
+{
+    const auto signer = a.writer->unlock(a.actor->id().value, secret);
+    if (!signer) return refusedWith(signer.error());
+    const bool ended = a.run->run().phase() == run::Phase::Completed || a.run->run().phase() == run::Phase::Abandoned;
+    if (!ended)
+        if (auto done = a.run->perform(command, *a.actor); !done) return refusedWith(done.error());
+    Outcome outcome;
+    outcome.runChanged = true;
+    auto sealed = a.run->seal(*signer);
+    if (!sealed) {
+        outcome.refusal = sealed.error();
+        return outcome;
+    }
+    outcome.sealed = sealed->seq;
+    a.run.reset();
+    return outcome;
 }
 
 void Session::withdraw(const QString& press, const QString& reason)

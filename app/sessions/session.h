@@ -117,6 +117,8 @@ public:
     /// Performs SignOff or Abandon and seals with the signature of whoever is signed in, whose passphrase it is:
     /// whoever walked up to an unlocked screen cannot sign for somebody else. Emits sealed.
     void finish(const run::Command& command, const QString& passphrase);
+    /// Signs the run off with a supervisor beside whoever signs, who shows that they are there with their PIN.
+    void finishBeside(const QString& remarks, const QString& personId, const QString& pin, const QString& passphrase);
     /// Takes a press out of use, or gives it back. Emits withdrawalsChanged, or refused.
     void withdraw(const QString& press, const QString& reason);
     void giveBack(const QString& press, const QString& done);

@@ -44,4 +44,16 @@ void Session::endCompetence(const std::string& personId, const std::string& pres
     });
 }
 
+void Session::finishBeside(const QString& remarks, const QString& personId, const QString& pin,
+                           const QString& passphrase)
+{
+    m_impl->post([remarks = remarks.toStdString(), id = personId.toStdString(), pin = secretText(pin),
+                  secret = secretText(passphrase)](Impl::Alive& a) -> Impl::Outcome {
+        if (auto why = Impl::notReady(a, true)) return Impl::refusedWith(*why);
+        auto beside = a.writer->signIn(id, pin);
+        if (!beside) return Impl::refusedWith(beside.error());
+        return Impl::finished(a, run::SignOff{remarks, *std::move(beside)}, secret);
+    });
+}
+
 }  // namespace taut::app

@@ -214,6 +214,8 @@ struct Session::Impl {
         if (!self) return refusedWith(self.error());
         return act(*self);
     }
+    /// Performs what ends the run, and seals with the key of whoever is signed in.
+    [[nodiscard]] static Outcome finished(Alive& a, const run::Command& command, const std::string& secret);
     /// A competence was said, or refused: how everybody stands now (session_competence.cpp).
     [[nodiscard]] static Outcome afterSaid(Alive& a, const Result<seal::Seal>& sealed);
     [[nodiscard]] static Finding notSignedIn()

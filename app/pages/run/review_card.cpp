@@ -9,6 +9,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/pages/run/countersign.h"
 #include "app/pages/run/run_shown.h"
 #include "app/text/names.h"
 #include "app/text/words.h"
@@ -28,6 +29,8 @@ namespace taut::app {
 namespace {
 
 constexpr int kStepRole = Qt::UserRole;
+/// What the logbook refuses whoever may not sign a set-up of this press alone with.
+constexpr const char* kNotCompetent = "gate.not_competent";
 
 QString answeredText(const procedure::Step& step, const run::StepStanding& standing, UnitSystem system)
 {
@@ -83,10 +86,12 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_held = new HeldStops(this);
     connect(m_held, &HeldStops::command, this, &ReviewCard::command);
     layout->addWidget(m_held);
+    m_beside = new Countersign(this);
+    layout->addWidget(m_beside);
     m_finding = new FindingStrip(this);
     connect(m_finding, &FindingStrip::understood, this, [this] {
         if (m_passphrase->isEnabled())
-            m_passphrase->setFocus();
+            wanted()->setFocus();
         else
             first()->setFocus();
     });
@@ -101,6 +106,7 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     layout->addWidget(m_meaning);
     connect(m_sign, &QPushButton::clicked, this, &ReviewCard::give);
     connect(m_passphrase, &QLineEdit::textEdited, m_finding, &FindingStrip::clear);
+    connect(m_beside, &Countersign::edited, m_finding, &FindingStrip::clear);
     connect(m_table, &QTableWidget::cellActivated, this, [this](int row, int) {
         if (const QTableWidgetItem* item = m_table->item(row, 0)) emit stepChosen(item->data(kStepRole).toString());
     });
@@ -111,6 +117,9 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     m_system = unitsOf(run);
     m_finding->clear();
     m_passphrase->forget();
+    m_beside->forgetPin();
+    if (m_run != run.id()) m_beside->hide();
+    m_run = run.id();
     const int corrected = fill(run);
     const std::size_t open = run.openSteps().size();
     const bool may =
@@ -207,13 +216,27 @@ void ReviewCard::setBusy(bool busy)
 void ReviewCard::refuse(const Finding& finding)
 {
     m_finding->say(finding, m_system);
+    if (finding.code == kNotCompetent) m_beside->begin();
     // While it was being written nothing here could hold the focus; a wrong passphrase is typed anew at once.
-    if (m_passphrase->isEnabled()) m_passphrase->setFocus();
+    if (m_passphrase->isEnabled()) wanted()->setFocus();
+}
+
+void ReviewCard::setPeople(const std::vector<PersonChoice>& people, const PersonChoice& actor)
+{
+    m_beside->setPeople(people, actor);
+}
+
+/// What is typed next: whoever countersigns comes before the passphrase of whoever signs.
+QWidget* ReviewCard::wanted() const
+{
+    QWidget* beside = m_beside->isVisibleTo(this) ? m_beside->wanted() : nullptr;
+    return beside != nullptr ? beside : m_passphrase;
 }
 
 void ReviewCard::forgetTyped()
 {
     m_remarks->clear();
+    m_beside->hide();
     m_passphrase->forget();
 }
 
@@ -234,13 +257,19 @@ void ReviewCard::keyPressEvent(QKeyEvent* event)
 void ReviewCard::give()
 {
     if (!m_sign->isEnabled()) return;
+    const bool beside = m_beside->isVisible();
     const QString passphrase = m_passphrase->secret();
-    if (passphrase.isEmpty()) {
-        m_passphrase->setFocus();
+    if (passphrase.isEmpty() || (beside && m_beside->wanted() != nullptr)) {
+        wanted()->setFocus();
         return;
     }
     m_passphrase->forget();
-    emit sign(run::SignOff{m_remarks->text().trimmed().toStdString()}, passphrase);
+    const QString remarks = m_remarks->text().trimmed(), pin = m_beside->pin();
+    m_beside->forgetPin();
+    if (beside)
+        emit signBeside(remarks, m_beside->person(), pin, passphrase);
+    else
+        emit sign(run::SignOff{remarks.toStdString()}, passphrase);
 }
 
 }  // namespace taut::app

@@ -12,6 +12,7 @@ class QPushButton;
 
 namespace taut::app {
 
+class Countersign;
 class FindingStrip;
 class HeldStops;
 class SecretLine;
@@ -26,6 +27,8 @@ public:
     explicit ReviewCard(QWidget* parent = nullptr);
     /// Fills the card; only who may sign this run finds the button usable.
     void show(const run::Run& run, const PersonChoice& actor);
+    /// Who could countersign where whoever signs may not sign alone.
+    void setPeople(const std::vector<PersonChoice>& people, const PersonChoice& actor);
     /// While it is being sealed nothing can be touched.
     void setBusy(bool busy);
     void forgetTyped();  ///< somebody else came to the screen
@@ -39,6 +42,8 @@ signals:
     void command(const taut::run::Command& command);
     /// SignOff with the remarks, and what it is signed with.
     void sign(const taut::run::Command& command, const QString& passphrase);
+    /// The same with a supervisor beside whoever signs: what SignOff says, and who it is by id and PIN.
+    void signBeside(const QString& remarks, const QString& personId, const QString& pin, const QString& passphrase);
     /// To be looked at on its own card.
     void stepChosen(const QString& stepId);
 
@@ -48,6 +53,7 @@ protected:
 
 private:
     int fill(const run::Run& run);
+    [[nodiscard]] QWidget* wanted() const;
     void give();
     UnitSystem m_system{};
     QLabel *m_title, *m_summary, *m_remarksLabel, *m_passphraseLabel, *m_meaning, *m_writing;
@@ -57,6 +63,8 @@ private:
     SecretLine* m_passphrase;
     QPushButton* m_sign;
     HeldStops* m_held;
+    Countersign* m_beside;
+    std::string m_run;
     FindingStrip* m_finding;
 };
 

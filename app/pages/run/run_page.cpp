@@ -54,6 +54,7 @@ RunPage::RunPage(Session* session, QWidget* parent) : QWidget(parent), m_session
     connect(m_view, &RunView::commandWith, session, &Session::performWith);
     connect(m_view, &RunView::commandSigned, session, &Session::performSigned);
     connect(m_view, &RunView::finish, session, &Session::finish);
+    connect(m_view, &RunView::finishBeside, session, &Session::finishBeside);
     connect(m_view, &RunView::withdraw, session, &Session::withdraw);
     connect(m_view, &RunView::giveBack, session, &Session::giveBack);
     connect(m_view, &RunView::sheetWanted, this, &RunPage::sheetWanted);

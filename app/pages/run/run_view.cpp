@@ -229,7 +229,10 @@ void RunView::showCard()
     m_stops->setVisible(!m_run->heldStops().empty() && card != m_safe);
     if (card == m_others) m_others->show(*m_run, m_actor);
     if (card == m_withdrawn) m_withdrawn->show(*m_run, m_actor);
-    if (card == m_review) m_review->show(*m_run, m_actor);
+    if (card == m_review) {
+        m_review->setPeople(m_people, m_actor);
+        m_review->show(*m_run, m_actor);
+    }
     // The whole width for looking through the whole run.
     m_middle->setCurrentWidget(card);
     // Nothing on a locked screen looks as if it could be answered; the whole run may still be looked through.

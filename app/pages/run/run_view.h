@@ -84,6 +84,8 @@ signals:
     void commandSigned(const QString& personId, const QString& passphrase, const taut::app::WithSigner& make);
     /// Ends the run, sealed with the passphrase of whoever is signed in.
     void finish(const taut::run::Command& command, const QString& passphrase);
+    /// Signed off with a supervisor beside whoever signs.
+    void finishBeside(const QString& remarks, const QString& personId, const QString& pin, const QString& passphrase);
     /// Takes the press out of use, for this reason.
     void withdraw(const QString& press, const QString& reason);
     /// Back to use, with what was put right.

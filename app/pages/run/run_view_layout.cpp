@@ -141,6 +141,7 @@ QWidget* RunView::buildMiddle()
             [this](const QString& done) { emit giveBack(QString::fromStdString(m_run->sources().press.id), done); });
     connect(m_review, &ReviewCard::command, this, &RunView::command);
     connect(m_review, &ReviewCard::sign, this, &RunView::finish);
+    connect(m_review, &ReviewCard::signBeside, this, &RunView::finishBeside);
     connect(m_review, &ReviewCard::stepChosen, this,
             [this](const QString& id) { showStep(procedure::StepId{id.toStdString()}); });
     connect(m_ask, &AskPanel::given, this, &RunView::answered);
