@@ -11340,6 +11340,10 @@
         <translation>ist aus</translation>
     </message>
     <message>
+        <source>is on</source>
+        <translation>ist ein</translation>
+    </message>
+    <message>
         <source>is on the core</source>
         <translation>ist auf der Hülse</translation>
     </message>
@@ -14745,7 +14749,7 @@
     </message>
     <message>
         <source>Air supply</source>
-        <translation>Luftversorgung</translation>
+        <translation>Luftdruck</translation>
     </message>
     <message>
         <source>Guard open</source>
@@ -14777,7 +14781,7 @@
     </message>
     <message>
         <source>Rewind roll</source>
-        <translation>Aufgewickelt</translation>
+        <translation>Aufwickler</translation>
     </message>
     <message>
         <source>Set: %1</source>
@@ -14789,15 +14793,15 @@
     </message>
     <message>
         <source>Stop held</source>
-        <translation>Halt gehalten</translation>
+        <translation>Halt</translation>
     </message>
     <message>
         <source>Stop latched</source>
-        <translation>Halt eingerastet</translation>
+        <translation>Not-Halt</translation>
     </message>
     <message>
         <source>Unwind roll</source>
-        <translation>Abwickelrolle</translation>
+        <translation>Abwickler</translation>
     </message>
     <message>
         <source>not hung</source>
@@ -14812,7 +14816,7 @@
     <name>taut::app::HandPanel</name>
     <message>
         <source>Panel</source>
-        <translation>Bedienpult</translation>
+        <translation>Pult</translation>
     </message>
     <message>
         <source>Rewind</source>
@@ -14832,7 +14836,7 @@
     </message>
     <message>
         <source>Web guide</source>
-        <translation>Bahnlaufregler</translation>
+        <translation>Bahnlauf</translation>
     </message>
 </context>
 <context>

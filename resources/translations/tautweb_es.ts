@@ -11340,6 +11340,10 @@
         <translation>está desconectado</translation>
     </message>
     <message>
+        <source>is on</source>
+        <translation>está conectado</translation>
+    </message>
+    <message>
         <source>is on the core</source>
         <translation>está en el núcleo</translation>
     </message>
@@ -14745,11 +14749,11 @@
     </message>
     <message>
         <source>Air supply</source>
-        <translation>Suministro de aire</translation>
+        <translation>Presión</translation>
     </message>
     <message>
         <source>Guard open</source>
-        <translation>Resguardo abierto</translation>
+        <translation>Resguardo</translation>
     </message>
     <message>
         <source>Lit: %1.</source>
@@ -14789,11 +14793,11 @@
     </message>
     <message>
         <source>Stop held</source>
-        <translation>Paro mantenido</translation>
+        <translation>Paro</translation>
     </message>
     <message>
         <source>Stop latched</source>
-        <translation>Paro enclavado</translation>
+        <translation>Emergencia</translation>
     </message>
     <message>
         <source>Unwind roll</source>
@@ -14820,7 +14824,7 @@
     </message>
     <message>
         <source>Splice table</source>
-        <translation>Mesa de empalme</translation>
+        <translation>Empalme</translation>
     </message>
     <message>
         <source>Stations</source>
@@ -14832,7 +14836,7 @@
     </message>
     <message>
         <source>Web guide</source>
-        <translation>Guiador de banda</translation>
+        <translation>Guiador</translation>
     </message>
 </context>
 <context>

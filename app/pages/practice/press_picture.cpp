@@ -83,7 +83,7 @@ void Gauges::light(const practice::World& world, const inputs::Press& press)
     lamp(state.held, tr("Stop held"));
     lamp(!state.open.empty(), tr("Guard open"));
     lamp(world.speed() > Speed{}, tr("Moves"));
-    const QString text = shown.join(QStringLiteral("   "));
+    const QString text = shown.join(QStringLiteral("  "));
     if (text == m_lamps->text()) return;
     m_lamps->setText(text);
     m_lamps->setAccessibleName(lit.isEmpty() ? tr("No lamp is lit.")
