@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/practice/training.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/practice/attempt_report.h"
@@ -126,6 +127,19 @@ std::vector<const KeptAttempt*> followUpsIn(const TrainingRecord& record)
         if (kept.attempt.mode == Mode::Test && !kept.attempt.score.passed() && kept.observations.empty())
             open.push_back(&kept);
     return open;
+}
+
+std::vector<const Observed*> unknownHands(const TrainingRecord& record, std::span<const people::PersonRecord> people)
+{
+    std::vector<const Observed*> unknown;
+    for (const KeptAttempt& kept : record.attempts)
+        for (const Observed& one : kept.observations) {
+            const bool known = std::any_of(people.begin(), people.end(), [&](const people::PersonRecord& person) {
+                return person.id.value == one.by.id && person.key && hex(*person.key) == one.key;
+            });
+            if (!known) unknown.push_back(&one);
+        }
+    return unknown;
 }
 
 Json recordJson(const TrainingRecord& record)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -39,6 +40,11 @@ struct TrainingRecord {
 [[nodiscard]] Detection detectionIn(const TrainingRecord& record);
 /// Tests that were not passed and that no trainer has looked at yet: what trainers still have to teach again.
 [[nodiscard]] std::vector<const KeptAttempt*> followUpsIn(const TrainingRecord& record);
+
+/// What trainers signed with a key that is not the one by which the shop's logbook knows them (or not any more): a
+/// practice logbook enrols nobody, so whoever goes by a record asks this. `people`: the shop's.
+[[nodiscard]] std::vector<const Observed*> unknownHands(const TrainingRecord& record,
+                                                        std::span<const people::PersonRecord> people);
 
 /// {"format","kind":"training_record","practice":true,"person","attempts" [{"seq","link","id","scenario" {"id",
 /// "sha256"},"press","procedure","seed","mode","begun","ended","offset","score","trace_sha256","observations" [{"seq",

@@ -180,3 +180,17 @@ TEST_CASE("practice keeps attempts in a logbook of its own, and tells the traini
     CHECK(runInside({"practice", "--record", file, "--person", "p-9"}).exit == 2);
     CHECK(practised("quiet_morning.toml", "by_the_book.toml", {"--keep", file}).exit == 2);
 }
+
+TEST_CASE("the lesson of the demo is passed by somebody who looks before they say so")
+{
+    const Ran ran = practised("first_round.toml", "first_round.toml", {"--json"});
+    INFO(ran.out << ran.err);
+    const Json json = ran.json();
+    CHECK(ran.exit == 0);
+    CHECK(json["refusals"].items().empty());
+    CHECK(json["contradictions"].items().empty());
+    CHECK(json["score"]["result"].text() == "passed");
+    CHECK(json["score"]["earned"].number() == json["score"]["total"].number());
+    CHECK(json["score"]["hits"].integer() == 1);
+    CHECK(json["score"]["false_alarms"].integer() == 0);
+}

@@ -144,6 +144,21 @@ TEST_CASE("practice that was changed afterwards is found, and so is what was sig
     CHECK(changed("DELETE FROM signature_rows") == "signature.missing");
 }
 
+TEST_CASE("whoever signed with a key that the shop does not know is told from the shop's trainers")
+{
+    Practice p;
+    const auto seq = p.keeps(attempt(true));
+    const auto stranger = people::test::member("p-3", "Ana Feld", people::Role::Trainer);
+    REQUIRE(p.writer->observe(seq, {"All well.", {}}, *p.trainer.signer));
+    REQUIRE(p.writer->observe(seq, {"All well too.", {}}, *stranger.signer));
+    const auto record = p.record();
+    const std::vector<people::PersonRecord> shop{p.trainer.enrolled.person};
+    const auto unknown = practice::unknownHands(record, shop);
+    REQUIRE(unknown.size() == 1);
+    CHECK(unknown.front()->key == hex(stranger.signer->key()));
+    CHECK(practice::unknownHands(record, {}).size() == 2);
+}
+
 TEST_CASE("practice never stands in a shop's logbook, nor who is competent in a practice logbook")
 {
     Press shop;
