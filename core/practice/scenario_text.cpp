@@ -20,7 +20,8 @@ std::string scenarioText(const Scenario& scenario)
     out << "seed = " << scenario.seed << "\ndraw = " << scenario.draw << "\nmode = \"" << modeWord(scenario.mode)
         << "\"\ncontradictions = \"" << (scenario.atOnce ? "at_once" : "afterwards") << "\"\n";
     if (!scenario.parts.empty()) {
-        out << "parts" << " = [";
+        out << "parts"
+            << " = [";
         for (std::size_t i = 0; i < scenario.parts.size(); ++i)
             out << (i == 0 ? "" : ", ") << quoted(scenario.parts[i]);
         out << "]\n";

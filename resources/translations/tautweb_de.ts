@@ -1816,6 +1816,10 @@
         <translation>Quer über ihre Fläche. An Abwicklung und Aufwicklung zählt der der Rolle.</translation>
     </message>
     <message>
+        <source>Adapters between core and shaft</source>
+        <translation>Adapter zwischen Hülse und Welle</translation>
+    </message>
+    <message>
         <source>Add a [[person]] with id, name, role, pin and passphrase for everybody.</source>
         <translation>Für alle je ein [[person]] mit id, name, role, pin und passphrase anlegen.</translation>
     </message>
@@ -3228,6 +3232,10 @@
         <translation>Einen Ultraschallsensor einbauen oder auf einer gedruckten Linie führen.</translation>
     </message>
     <message>
+        <source>Fit them</source>
+        <translation>Einsetzen</translation>
+    </message>
+    <message>
         <source>Formula %1 has no answer for these values. It holds for: %2.</source>
         <translation>Formel %1 hat für diese Werte kein Ergebnis. Sie gilt für: %2.</translation>
     </message>
@@ -4386,6 +4394,10 @@
     <message>
         <source>Look at it in the text of the file.</source>
         <translation>Im Text der Datei ansehen.</translation>
+    </message>
+    <message>
+        <source>Look at the PC on which this person practised.</source>
+        <translation>Sehen Sie am PC nach, an dem diese Person geübt hat.</translation>
     </message>
     <message>
         <source>Look at the code again, or ask the supervisor for a new one.</source>
@@ -7696,6 +7708,10 @@
         <translation>Der Strom ist an</translation>
     </message>
     <message>
+        <source>The practice logbook of this PC has attempts of %1 under the id %2, not of %3.</source>
+        <translation>Das Übungs-Protokollbuch dieses PCs hat unter der Nummer %2 Versuche von %1, nicht von %3.</translation>
+    </message>
+    <message>
         <source>The practice press needs %1.</source>
         <translation>Die Übungsmaschine braucht %1.</translation>
     </message>
@@ -8054,6 +8070,10 @@
     <message>
         <source>The sensor stands %1 behind the guide, in a span of %2: it sees the web too late.</source>
         <translation>Der Sensor steht %1 hinter dem Bahnlaufregler, in einer freien Bahnlänge von %2: Er sieht die Bahn zu spät.</translation>
+    </message>
+    <message>
+        <source>The sensor's window</source>
+        <translation>Das Fenster des Sensors</translation>
     </message>
     <message>
         <source>The sensors are calibrated</source>
@@ -9784,6 +9804,10 @@
         <translation>Was die Ausbildung sah und unterschrieb</translation>
     </message>
     <message>
+        <source>What trainers say of attempts stands in a practice logbook alone.</source>
+        <translation>Was Ausbilder von Versuchen sagen, steht nur in einem Übungs-Protokollbuch.</translation>
+    </message>
+    <message>
         <source>What was chosen is what it was before.</source>
         <translation>Gewählt wurde dasselbe wie vorher.</translation>
     </message>
@@ -9950,6 +9974,10 @@
     <message>
         <source>Wind on a smaller core, or have a stronger drive fitted.</source>
         <translation>Auf eine kleinere Hülse wickeln, oder einen stärkeren Antrieb einbauen lassen.</translation>
+    </message>
+    <message>
+        <source>Wipe it</source>
+        <translation>Abwischen</translation>
     </message>
     <message>
         <source>With all that the brake has, as it bites in an emergency stop.</source>
@@ -10532,8 +10560,16 @@
         <translation>sind geschnitten</translation>
     </message>
     <message>
+        <source>are fitted</source>
+        <translation>sind eingesetzt</translation>
+    </message>
+    <message>
         <source>are not cut together</source>
         <translation>sind nicht zusammen geschnitten</translation>
+    </message>
+    <message>
+        <source>are not fitted</source>
+        <translation>sind nicht eingesetzt</translation>
     </message>
     <message>
         <source>are not trimmed</source>
@@ -12964,12 +13000,20 @@
         <translation>wurde nicht gestartet</translation>
     </message>
     <message>
+        <source>was not wiped</source>
+        <translation>wurde nicht abgewischt</translation>
+    </message>
+    <message>
         <source>was reset</source>
         <translation>ist rückgesetzt</translation>
     </message>
     <message>
         <source>was started</source>
         <translation>wurde gestartet</translation>
+    </message>
+    <message>
+        <source>was wiped</source>
+        <translation>wurde abgewischt</translation>
     </message>
     <message>
         <source>waste</source>
@@ -14119,6 +14163,10 @@
         <translation>Diese Aufgabe handelt von der Maschine, an der dieser PC steht. Nichts auf dieser Seite ist diese Maschine: Was hier getan wird, tut dort nichts.</translation>
     </message>
     <message>
+        <source>Training re&amp;cord</source>
+        <translation>Übungsnach&amp;weis</translation>
+    </message>
+    <message>
         <source>What do you want to practise?</source>
         <translation>Was soll geübt werden?</translation>
     </message>
@@ -14188,6 +14236,121 @@
     <message>
         <source>eight letters and digits</source>
         <translation>acht Buchstaben und Ziffern</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::CompetenceCard</name>
+    <message>
+        <source>%1 may work alone at</source>
+        <translation>%1 darf allein arbeiten an</translation>
+    </message>
+    <message>
+        <source>%1 may work alone at %2</source>
+        <translation>%1 darf allein arbeiten an %2</translation>
+    </message>
+    <message>
+        <source>%1 months, to %2</source>
+        <translation>%1 Monate, bis %2</translation>
+    </message>
+    <message>
+        <source>%1 works alone at %2 no longer</source>
+        <translation>%1 arbeitet nicht mehr allein an %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>An accident or a near miss, what an inspection showed, another task: from now on a supervisor signs beside them, where this press asks it.</source>
+        <translation>Ein Unfall oder Beinahe-Unfall, was eine Begehung zeigte, eine andere Aufgabe: Von jetzt an unterschreibt eine Aufsicht mit, wo diese Maschine es verlangt.</translation>
+    </message>
+    <message>
+        <source>End it now</source>
+        <translation>Jetzt beenden</translation>
+    </message>
+    <message>
+        <source>It ends now</source>
+        <translation>Sie endet jetzt</translation>
+    </message>
+    <message>
+        <source>May work alone</source>
+        <translation>Darf allein arbeiten</translation>
+    </message>
+    <message>
+        <source>No press is kept in this logbook.</source>
+        <translation>In diesem Protokollbuch steht keine Maschine.</translation>
+    </message>
+    <message>
+        <source>Practice alone qualifies nobody. Competence is for one press, wants set-ups there that somebody watched, and ends. Who may lock out energy is for the site's own procedure and local law, and is not said here.</source>
+        <translation>Übung allein befähigt niemanden. Die Befugnis gilt für eine Maschine, verlangt dort Einrichtungen, bei denen jemand zusah, und endet. Wer Energien wegschließen darf, regeln das Verfahren des Betriebs und das örtliche Recht, nicht diese Seite.</translation>
+    </message>
+    <message>
+        <source>Presses</source>
+        <translation>Maschinen</translation>
+    </message>
+    <message>
+        <source>Run %1, %2, job %3 %4</source>
+        <translation>Durchgang %1, %2, Auftrag %3 %4</translation>
+    </message>
+    <message>
+        <source>Set-ups that were watched: %1. Training record: SHA-256 %2. Your name, the time and your signature stand in the logbook for good. It ends on its day, when what protects people at this press is changed, when they are long away from it, or when a supervisor ends it.</source>
+        <translation>Einrichtungen, bei denen jemand zusah: %1. Übungsnachweis: SHA-256 %2. Ihr Name, die Zeit und Ihre Unterschrift bleiben für immer im Protokollbuch. Sie endet an ihrem Tag, wenn an dieser Maschine geändert wird, was Menschen schützt, nach langer Zeit ohne diese Maschine, oder wenn eine Aufsicht sie beendet.</translation>
+    </message>
+    <message>
+        <source>Sign that they may</source>
+        <translation>Unterschreiben, dass sie dürfen</translation>
+    </message>
+    <message>
+        <source>The practice logbook of this PC has no attempt of theirs.</source>
+        <translation>Das Übungs-Protokollbuch dieses PCs hat keinen Versuch von ihnen.</translation>
+    </message>
+    <message>
+        <source>They finished no set-up of this press yet</source>
+        <translation>Noch keine Einrichtung dieser Maschine abgeschlossen</translation>
+    </message>
+    <message>
+        <source>Tick the set-ups that were watched: %1 of at least %2.</source>
+        <translation>Kreuzen Sie an, bei welchen Einrichtungen jemand zusah: %1 von mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Training record of %1 at this PC: %2 attempts, SHA-256 %3</source>
+        <translation>Übungsnachweis von %1 an diesem PC: %2 Versuche, SHA-256 %3</translation>
+    </message>
+    <message>
+        <source>Valid until</source>
+        <translation>Gültig bis</translation>
+    </message>
+    <message>
+        <source>Which of these set-ups did somebody watch?</source>
+        <translation>Bei welchen dieser Einrichtungen sah jemand zu?</translation>
+    </message>
+    <message>
+        <source>Why it ends</source>
+        <translation>Warum sie endet</translation>
+    </message>
+    <message>
+        <source>Without a training record nobody is said to be competent: see what stands above.</source>
+        <translation>Ohne Übungsnachweis wird niemand befugt: siehe oben.</translation>
+    </message>
+    <message>
+        <source>not alone</source>
+        <translation>nicht allein</translation>
+    </message>
+    <message>
+        <source>said by %1, %2</source>
+        <translation>gesagt von %1, %2</translation>
+    </message>
+    <message>
+        <source>this press asks it</source>
+        <translation>diese Maschine verlangt es</translation>
+    </message>
+    <message>
+        <source>this press does not ask it</source>
+        <translation>diese Maschine verlangt es nicht</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
     </message>
 </context>
 <context>
@@ -14282,6 +14445,33 @@
     <message>
         <source>Chart of the readings</source>
         <translation>Regelkarte der Ablesungen</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::Countersign</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>A supervisor countersigns: they look at the run here, choose their name and type their PIN. Then sign with your own passphrase, once more.</source>
+        <translation>Eine Aufsicht zeichnet gegen: Sie sieht den Durchgang hier an, wählt ihren Namen und gibt ihre PIN ein. Dann unterschreiben Sie noch einmal mit Ihrer eigenen Passphrase.</translation>
+    </message>
+    <message>
+        <source>No other supervisor is enrolled here who could.</source>
+        <translation>Hier ist keine andere Aufsicht eingetragen, die es könnte.</translation>
+    </message>
+    <message>
+        <source>PIN of the supervisor</source>
+        <translation>PIN der Aufsicht</translation>
+    </message>
+    <message>
+        <source>Supervisor who countersigns</source>
+        <translation>Aufsicht, die gegenzeichnet</translation>
+    </message>
+    <message>
+        <source>Which supervisor?</source>
+        <translation>Welche Aufsicht?</translation>
     </message>
 </context>
 <context>
@@ -15686,6 +15876,10 @@
         <translation>Die straffe Linie zeigt den Durchgang auf einen Blick: lose ist nicht begonnen, straff ist erledigt, gerissen ist aufgehalten.</translation>
     </message>
     <message>
+        <source>The training record</source>
+        <translation>Der Übungsnachweis</translation>
+    </message>
+    <message>
         <source>What the lesson came to</source>
         <translation>Ergebnis der Übung</translation>
     </message>
@@ -16973,6 +17167,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Ausweis machen</translation>
     </message>
     <message>
+        <source>May work alone at…</source>
+        <translation>Darf allein arbeiten an …</translation>
+    </message>
+    <message>
         <source>Name</source>
         <translation>Name</translation>
     </message>
@@ -17631,6 +17829,37 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     </message>
 </context>
 <context>
+    <name>taut::app::Told</name>
+    <message>
+        <source>%1 signed: %2 %3</source>
+        <translation>%1 unterschrieb: %2 %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 of %4 points, %5.</source>
+        <translation>%1, %2: %3 von %4 Punkten, %5.</translation>
+    </message>
+    <message>
+        <source>It happened: %1</source>
+        <translation>Es geschah: %1</translation>
+    </message>
+    <message>
+        <source>Not right and found: %1. Missed: %2. Named in vain: %3.</source>
+        <translation>Nicht in Ordnung und gefunden: %1. Übersehen: %2. Umsonst genannt: %3.</translation>
+    </message>
+    <message>
+        <source>Vital steps missed: %1.</source>
+        <translation>Kritische Schritte verfehlt: %1.</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::Tour</name>
     <message>
         <source>%1 of %2</source>
@@ -17651,6 +17880,77 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>To work</source>
         <translation>An die Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::TrainingPage</name>
+    <message>
+        <source>%1 · %2 signed</source>
+        <translation>%1 · %2 unterschrieb</translation>
+    </message>
+    <message>
+        <source>%1 · to be taught again</source>
+        <translation>%1 · noch einmal zu lehren</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the scenarios</source>
+        <translation>&amp;Zurück zu den Aufgaben</translation>
+    </message>
+    <message>
+        <source>An attempt of %1</source>
+        <translation>Ein Versuch von %1</translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>Attempts: what still has to be taught again comes first</source>
+        <translation>Versuche: Was noch einmal zu lehren ist, steht vorn</translation>
+    </message>
+    <message>
+        <source>Look at it and si&amp;gn</source>
+        <translation>Ansehen und &amp;unterschreiben</translation>
+    </message>
+    <message>
+        <source>Nobody whose record you may see has finished a lesson at this PC.</source>
+        <translation>Niemand, dessen Nachweis Sie sehen dürfen, hat an diesem PC eine Übung beendet.</translation>
+    </message>
+    <message>
+        <source>See the attempt</source>
+        <translation>Den Versuch ansehen</translation>
+    </message>
+    <message>
+        <source>Sign for it</source>
+        <translation>Dafür unterschreiben</translation>
+    </message>
+    <message>
+        <source>Sign in first: a record is shown to whose it is, and to trainers.</source>
+        <translation>Erst anmelden: Einen Nachweis sieht, wessen er ist, und sehen Ausbilder.</translation>
+    </message>
+    <message>
+        <source>Training record</source>
+        <translation>Übungsnachweis</translation>
+    </message>
+    <message>
+        <source>What you saw</source>
+        <translation>Was Sie sahen</translation>
+    </message>
+    <message>
+        <source>What you teach again, and how</source>
+        <translation>Was Sie noch einmal lehren, und wie</translation>
+    </message>
+    <message>
+        <source>Who practised</source>
+        <translation>Wer geübt hat</translation>
+    </message>
+    <message>
+        <source>must be there: it was not passed</source>
+        <translation>muss da stehen: nicht bestanden</translation>
+    </message>
+    <message>
+        <source>practised</source>
+        <translation>geübt</translation>
     </message>
 </context>
 <context>

@@ -1816,6 +1816,10 @@
         <translation>A lo ancho de su cara. Del desbobinador y el rebobinador cuenta el de la bobina.</translation>
     </message>
     <message>
+        <source>Adapters between core and shaft</source>
+        <translation>Adaptadores entre núcleo y eje</translation>
+    </message>
+    <message>
         <source>Add a [[person]] with id, name, role, pin and passphrase for everybody.</source>
         <translation>Añada un [[person]] con id, name, role, pin y passphrase para cada persona.</translation>
     </message>
@@ -3228,6 +3232,10 @@
         <translation>Monte un sensor ultrasónico, o guíe por una línea impresa.</translation>
     </message>
     <message>
+        <source>Fit them</source>
+        <translation>Montarlos</translation>
+    </message>
+    <message>
         <source>Formula %1 has no answer for these values. It holds for: %2.</source>
         <translation>La fórmula %1 no tiene respuesta para estos valores. Vale para: %2.</translation>
     </message>
@@ -4386,6 +4394,10 @@
     <message>
         <source>Look at it in the text of the file.</source>
         <translation>Verlo en el texto del archivo.</translation>
+    </message>
+    <message>
+        <source>Look at the PC on which this person practised.</source>
+        <translation>Mire en el PC en que practicó esta persona.</translation>
     </message>
     <message>
         <source>Look at the code again, or ask the supervisor for a new one.</source>
@@ -7696,6 +7708,10 @@
         <translation>La corriente está conectada</translation>
     </message>
     <message>
+        <source>The practice logbook of this PC has attempts of %1 under the id %2, not of %3.</source>
+        <translation>El libro de prácticas de este PC tiene con el id %2 intentos de %1, no de %3.</translation>
+    </message>
+    <message>
         <source>The practice press needs %1.</source>
         <translation>La máquina de prácticas necesita %1.</translation>
     </message>
@@ -8054,6 +8070,10 @@
     <message>
         <source>The sensor stands %1 behind the guide, in a span of %2: it sees the web too late.</source>
         <translation>El sensor está %1 detrás del guiador, en un tramo de %2: ve la banda demasiado tarde.</translation>
+    </message>
+    <message>
+        <source>The sensor's window</source>
+        <translation>La ventana del sensor</translation>
     </message>
     <message>
         <source>The sensors are calibrated</source>
@@ -9784,6 +9804,10 @@
         <translation>Lo que los instructores vieron y firmaron</translation>
     </message>
     <message>
+        <source>What trainers say of attempts stands in a practice logbook alone.</source>
+        <translation>Lo que los instructores dicen de los intentos consta solo en un libro de prácticas.</translation>
+    </message>
+    <message>
         <source>What was chosen is what it was before.</source>
         <translation>Lo elegido es lo que había antes.</translation>
     </message>
@@ -9950,6 +9974,10 @@
     <message>
         <source>Wind on a smaller core, or have a stronger drive fitted.</source>
         <translation>Bobine en un núcleo más pequeño, o haga montar un accionamiento más fuerte.</translation>
+    </message>
+    <message>
+        <source>Wipe it</source>
+        <translation>Limpiarla</translation>
     </message>
     <message>
         <source>With all that the brake has, as it bites in an emergency stop.</source>
@@ -10532,8 +10560,16 @@
         <translation>están cortados</translation>
     </message>
     <message>
+        <source>are fitted</source>
+        <translation>están montados</translation>
+    </message>
+    <message>
         <source>are not cut together</source>
         <translation>no están cortados juntos</translation>
+    </message>
+    <message>
+        <source>are not fitted</source>
+        <translation>no están montados</translation>
     </message>
     <message>
         <source>are not trimmed</source>
@@ -12964,12 +13000,20 @@
         <translation>no se ha puesto en marcha</translation>
     </message>
     <message>
+        <source>was not wiped</source>
+        <translation>no se limpió</translation>
+    </message>
+    <message>
         <source>was reset</source>
         <translation>está rearmado</translation>
     </message>
     <message>
         <source>was started</source>
         <translation>está en marcha</translation>
+    </message>
+    <message>
+        <source>was wiped</source>
+        <translation>se limpió</translation>
     </message>
     <message>
         <source>waste</source>
@@ -14119,6 +14163,10 @@
         <translation>Este ejercicio trata de la máquina junto a la que está este PC. Nada de esta página es esa máquina: lo que haga aquí no hace nada allí.</translation>
     </message>
     <message>
+        <source>Training re&amp;cord</source>
+        <translation>Registro de práctica</translation>
+    </message>
+    <message>
         <source>What do you want to practise?</source>
         <translation>¿Qué quiere practicar?</translation>
     </message>
@@ -14188,6 +14236,121 @@
     <message>
         <source>eight letters and digits</source>
         <translation>ocho letras y cifras</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::CompetenceCard</name>
+    <message>
+        <source>%1 may work alone at</source>
+        <translation>%1 puede trabajar a solas en</translation>
+    </message>
+    <message>
+        <source>%1 may work alone at %2</source>
+        <translation>%1 puede trabajar a solas en %2</translation>
+    </message>
+    <message>
+        <source>%1 months, to %2</source>
+        <translation>%1 meses, hasta %2</translation>
+    </message>
+    <message>
+        <source>%1 works alone at %2 no longer</source>
+        <translation>%1 ya no trabaja a solas en %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>An accident or a near miss, what an inspection showed, another task: from now on a supervisor signs beside them, where this press asks it.</source>
+        <translation>Un accidente o un casi accidente, lo que mostró una inspección, otra tarea: desde ahora un supervisor firma a su lado, donde esta máquina lo pide.</translation>
+    </message>
+    <message>
+        <source>End it now</source>
+        <translation>Terminarla ahora</translation>
+    </message>
+    <message>
+        <source>It ends now</source>
+        <translation>Termina ahora</translation>
+    </message>
+    <message>
+        <source>May work alone</source>
+        <translation>Puede trabajar a solas</translation>
+    </message>
+    <message>
+        <source>No press is kept in this logbook.</source>
+        <translation>En este libro no hay ninguna máquina.</translation>
+    </message>
+    <message>
+        <source>Practice alone qualifies nobody. Competence is for one press, wants set-ups there that somebody watched, and ends. Who may lock out energy is for the site's own procedure and local law, and is not said here.</source>
+        <translation>La práctica sola no habilita a nadie. La habilitación vale para una máquina, pide preparaciones en ella que alguien haya observado, y termina. Quién puede bloquear energías lo deciden el procedimiento de la planta y la ley local, y aquí no se dice.</translation>
+    </message>
+    <message>
+        <source>Presses</source>
+        <translation>Máquinas</translation>
+    </message>
+    <message>
+        <source>Run %1, %2, job %3 %4</source>
+        <translation>Preparación %1, %2, trabajo %3 %4</translation>
+    </message>
+    <message>
+        <source>Set-ups that were watched: %1. Training record: SHA-256 %2. Your name, the time and your signature stand in the logbook for good. It ends on its day, when what protects people at this press is changed, when they are long away from it, or when a supervisor ends it.</source>
+        <translation>Preparaciones observadas: %1. Registro de práctica: SHA-256 %2. Su nombre, la hora y su firma quedan en el libro para siempre. Termina en su día, cuando se cambia lo que protege a las personas en esta máquina, tras mucho tiempo sin usarla, o cuando un supervisor la termina.</translation>
+    </message>
+    <message>
+        <source>Sign that they may</source>
+        <translation>Firmar que puede</translation>
+    </message>
+    <message>
+        <source>The practice logbook of this PC has no attempt of theirs.</source>
+        <translation>El libro de prácticas de este PC no tiene ningún intento suyo.</translation>
+    </message>
+    <message>
+        <source>They finished no set-up of this press yet</source>
+        <translation>Aún no ha terminado ninguna preparación de esta máquina</translation>
+    </message>
+    <message>
+        <source>Tick the set-ups that were watched: %1 of at least %2.</source>
+        <translation>Marque las preparaciones observadas: %1 de al menos %2.</translation>
+    </message>
+    <message>
+        <source>Training record of %1 at this PC: %2 attempts, SHA-256 %3</source>
+        <translation>Registro de práctica de %1 en este PC: %2 intentos, SHA-256 %3</translation>
+    </message>
+    <message>
+        <source>Valid until</source>
+        <translation>Válida hasta</translation>
+    </message>
+    <message>
+        <source>Which of these set-ups did somebody watch?</source>
+        <translation>¿Cuáles de estas preparaciones observó alguien?</translation>
+    </message>
+    <message>
+        <source>Why it ends</source>
+        <translation>Por qué termina</translation>
+    </message>
+    <message>
+        <source>Without a training record nobody is said to be competent: see what stands above.</source>
+        <translation>Sin registro de práctica no se habilita a nadie: vea lo que dice arriba.</translation>
+    </message>
+    <message>
+        <source>not alone</source>
+        <translation>no a solas</translation>
+    </message>
+    <message>
+        <source>said by %1, %2</source>
+        <translation>lo dijo %1, %2</translation>
+    </message>
+    <message>
+        <source>this press asks it</source>
+        <translation>esta máquina lo pide</translation>
+    </message>
+    <message>
+        <source>this press does not ask it</source>
+        <translation>esta máquina no lo pide</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta %1</translation>
     </message>
 </context>
 <context>
@@ -14282,6 +14445,33 @@
     <message>
         <source>Chart of the readings</source>
         <translation>Gráfico de las lecturas</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::Countersign</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>A supervisor countersigns: they look at the run here, choose their name and type their PIN. Then sign with your own passphrase, once more.</source>
+        <translation>Un supervisor contrafirma: mira aquí la preparación, elige su nombre y escribe su PIN. Después firme usted otra vez con su propia frase de contraseña.</translation>
+    </message>
+    <message>
+        <source>No other supervisor is enrolled here who could.</source>
+        <translation>Aquí no hay inscrito otro supervisor que pueda hacerlo.</translation>
+    </message>
+    <message>
+        <source>PIN of the supervisor</source>
+        <translation>PIN del supervisor</translation>
+    </message>
+    <message>
+        <source>Supervisor who countersigns</source>
+        <translation>Supervisor que contrafirma</translation>
+    </message>
+    <message>
+        <source>Which supervisor?</source>
+        <translation>¿Qué supervisor?</translation>
     </message>
 </context>
 <context>
@@ -15686,6 +15876,10 @@
         <translation>La línea tensa es la preparación de un vistazo: floja, sin empezar; tensa, hecha; partida, detenida.</translation>
     </message>
     <message>
+        <source>The training record</source>
+        <translation>El registro de práctica</translation>
+    </message>
+    <message>
         <source>What the lesson came to</source>
         <translation>Resultado del ejercicio</translation>
     </message>
@@ -16973,6 +17167,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Hacer la credencial</translation>
     </message>
     <message>
+        <source>May work alone at…</source>
+        <translation>Puede trabajar a solas en…</translation>
+    </message>
+    <message>
         <source>Name</source>
         <translation>Nombre</translation>
     </message>
@@ -17631,6 +17829,37 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
 </context>
 <context>
+    <name>taut::app::Told</name>
+    <message>
+        <source>%1 signed: %2 %3</source>
+        <translation>%1 firmó: %2 %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 of %4 points, %5.</source>
+        <translation>%1, %2: %3 de %4 puntos, %5.</translation>
+    </message>
+    <message>
+        <source>It happened: %1</source>
+        <translation>Ocurrió: %1</translation>
+    </message>
+    <message>
+        <source>Not right and found: %1. Missed: %2. Named in vain: %3.</source>
+        <translation>Mal y hallado: %1. Pasado por alto: %2. Nombrado en vano: %3.</translation>
+    </message>
+    <message>
+        <source>Vital steps missed: %1.</source>
+        <translation>Pasos vitales omitidos: %1.</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>todavía no</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>superado</translation>
+    </message>
+</context>
+<context>
     <name>taut::app::Tour</name>
     <message>
         <source>%1 of %2</source>
@@ -17651,6 +17880,77 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>To work</source>
         <translation>A trabajar</translation>
+    </message>
+</context>
+<context>
+    <name>taut::app::TrainingPage</name>
+    <message>
+        <source>%1 · %2 signed</source>
+        <translation>%1 · firmó %2</translation>
+    </message>
+    <message>
+        <source>%1 · to be taught again</source>
+        <translation>%1 · por enseñar de nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the scenarios</source>
+        <translation>&amp;Volver a los ejercicios</translation>
+    </message>
+    <message>
+        <source>An attempt of %1</source>
+        <translation>Un intento de %1</translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation>Intentos</translation>
+    </message>
+    <message>
+        <source>Attempts: what still has to be taught again comes first</source>
+        <translation>Intentos: primero lo que aún hay que enseñar de nuevo</translation>
+    </message>
+    <message>
+        <source>Look at it and si&amp;gn</source>
+        <translation>Mirarlo y &amp;firmar</translation>
+    </message>
+    <message>
+        <source>Nobody whose record you may see has finished a lesson at this PC.</source>
+        <translation>Nadie cuyo registro usted pueda ver ha terminado un ejercicio en este PC.</translation>
+    </message>
+    <message>
+        <source>See the attempt</source>
+        <translation>Ver el intento</translation>
+    </message>
+    <message>
+        <source>Sign for it</source>
+        <translation>Firmarlo</translation>
+    </message>
+    <message>
+        <source>Sign in first: a record is shown to whose it is, and to trainers.</source>
+        <translation>Primero identifíquese: un registro lo ven su dueño y los instructores.</translation>
+    </message>
+    <message>
+        <source>Training record</source>
+        <translation>Registro de formación</translation>
+    </message>
+    <message>
+        <source>What you saw</source>
+        <translation>Lo que vio</translation>
+    </message>
+    <message>
+        <source>What you teach again, and how</source>
+        <translation>Qué enseña de nuevo, y cómo</translation>
+    </message>
+    <message>
+        <source>Who practised</source>
+        <translation>Quién practicó</translation>
+    </message>
+    <message>
+        <source>must be there: it was not passed</source>
+        <translation>obligatorio: no fue superado</translation>
+    </message>
+    <message>
+        <source>practised</source>
+        <translation>practicado</translation>
     </message>
 </context>
 <context>

@@ -56,8 +56,8 @@ AfterLesson::AfterLesson(ReportPane* sheet, QWidget* parent) : QWidget(parent), 
         return button;
     };
     m_look = add(tr("Look at the press again"), "main", "lookAgain");
-    QPushButton* same = add(tr("Begin again, the same"), "", "attemptAgain");
-    QPushButton* other = add(tr("Begin again, with other chances"), "", "attemptOther");
+    m_same = add(tr("Begin again, the same"), "", "attemptAgain");
+    m_other = add(tr("Begin again, with other chances"), "", "attemptOther");
     QPushButton* leave = add(tr("To the scenarios"), "", "toScenarios");
     layout->addLayout(row);
     m_stack = new QStackedWidget(this);
@@ -76,8 +76,8 @@ AfterLesson::AfterLesson(ReportPane* sheet, QWidget* parent) : QWidget(parent), 
         m_look->setText(tr("Back to what it came to"));
         if (!m_replay) replay();
     });
-    connect(same, &QPushButton::clicked, this, [this] { emit again(true); });
-    connect(other, &QPushButton::clicked, this, [this] { emit again(false); });
+    connect(m_same, &QPushButton::clicked, this, [this] { emit again(true); });
+    connect(m_other, &QPushButton::clicked, this, [this] { emit again(false); });
     connect(leave, &QPushButton::clicked, this, &AfterLesson::left);
     m_timer.setInterval(kPictureMs);
     connect(&m_timer, &QTimer::timeout, this, [this] {
@@ -137,8 +137,9 @@ QWidget* AfterLesson::buildReplay()
     return page;
 }
 
-void AfterLesson::show(const practice::Attempt& attempt, const run::Sources& sources)
+void AfterLesson::show(const practice::Attempt& attempt, const run::Sources& sources, bool own)
 {
+    for (QPushButton* button : {m_same, m_other}) button->setVisible(own);
     play(false);
     ++m_asked;
     m_attempt = attempt;

@@ -30,7 +30,8 @@ public:
     explicit AfterLesson(ReportPane* sheet, QWidget* parent = nullptr);
     ~AfterLesson() override;
     /// sources: of the press, job, substrate, roll and procedure that it went by.
-    void show(const practice::Attempt& attempt, const run::Sources& sources);
+    /// own: of whoever is at the screen, who may begin it again.
+    void show(const practice::Attempt& attempt, const run::Sources& sources, bool own);
     [[nodiscard]] QWidget* first() const;
 
 signals:
@@ -56,7 +57,7 @@ private:
     RowList* m_marks;
     QSlider* m_slider;
     QLabel *m_clock, *m_said;
-    QPushButton *m_look, *m_play;
+    QPushButton *m_look, *m_same, *m_other, *m_play;
     QTimer m_timer{this};
     double m_at = 0;
     bool m_moves = false;  ///< the slider, by itself

@@ -29,7 +29,7 @@ QStringList stepsText(const practice::Attempt& attempt, const Session& shop)
 {
     std::optional<run::Basis> basis;
     if (const auto scenario = scenarioOf(attempt))
-        if (const auto lesson = lessonOf(*scenario, shop))
+        if (const auto lesson = lessonOf(*scenario, attempt.scenario.text, shop))
             if (auto made = run::basisFor(lesson->sources, {})) basis = *std::move(made);
     QStringList all;
     for (const std::string& id : attempt.score.vitalMissed) {

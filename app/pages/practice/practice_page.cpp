@@ -137,6 +137,7 @@ void PracticePage::setTraining(TrainingPage* page)
         m_stack->setCurrentWidget(m_training);
         m_training->first()->setFocus();
     });
+    connect(m_training, &TrainingPage::attemptWanted, this, &PracticePage::lookAt);
     connect(m_training, &TrainingPage::left, this, [this] {
         m_choose->refresh();
         m_stack->setCurrentWidget(m_choose);
@@ -157,7 +158,20 @@ void PracticePage::ended(bool attempted)
 {
     m_choose->refresh();
     if (!attempted) return m_stack->setCurrentWidget(m_choose);
-    m_after->show(*m_practice->last(), m_practice->lastLesson()->sources);
+    m_after->show(*m_practice->last(), m_practice->lastLesson()->sources, true);
+    m_stack->setCurrentWidget(m_after);
+    m_after->first()->setFocus();
+}
+
+/// An attempt out of the training record.
+void PracticePage::lookAt(const practice::Attempt& attempt)
+{
+    Findings notes;
+    const auto scenario = practice::readScenario(attempt.scenario.text, attempt.scenario.id, notes);
+    if (!scenario) return refuse(scenario.error());
+    const auto lesson = lessonOf(*scenario, attempt.scenario.text, *m_shop);
+    if (!lesson) return refuse(lesson.error());
+    m_after->show(attempt, lesson->sources, false);
     m_stack->setCurrentWidget(m_after);
     m_after->first()->setFocus();
 }

@@ -50,6 +50,7 @@ private:
     QWidget* buildClosed();
     void begin(const practice::Scenario& scenario, const QString& text);
     void ended(bool attempted);
+    void lookAt(const practice::Attempt& attempt);
     void again(bool sameSeed);
     void refuse(const Finding& finding);
     void lookWho();

@@ -98,8 +98,14 @@ QWidget* TrainingPage::buildLeft()
     m_whyNot = wrapped({}, "soft", box);
     m_whyNot->setObjectName(QStringLiteral("whyNotObserved"));
     left->addWidget(m_whyNot);
+    m_see = worded(tr("See the attempt"), "", box);
+    m_see->setObjectName(QStringLiteral("seeAttempt"));
+    connect(m_see, &QPushButton::clicked, this, [this] {
+        if (const practice::KeptAttempt* kept = chosen()) emit attemptWanted(kept->attempt);
+    });
     m_sign = worded(tr("Look at it and si&gn"), "main", box);
     m_sign->setObjectName(QStringLiteral("observe"));
+    left->addWidget(m_see);
     left->addWidget(m_sign);
     return box;
 }
@@ -202,6 +208,7 @@ void TrainingPage::settle()
 {
     const practice::KeptAttempt* kept = chosen();
     const auto why = kept == nullptr ? std::nullopt : whyNot(*kept);
+    m_see->setEnabled(kept != nullptr);
     m_sign->setEnabled(kept != nullptr && !why && !m_shop->busy() && !m_practice->runs()->busy());
     m_whyNot->setText(why ? words(*why, UnitSystem::Metric) : QString());
     m_whyNot->setVisible(why.has_value());

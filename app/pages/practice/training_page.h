@@ -34,6 +34,8 @@ public:
 signals:
     void reportMade(const taut::report::Report& report, const QString& file);
     void nothingToShow(const QString& why);
+    /// This attempt is to be looked at: what it came to, and the press as it was.
+    void attemptWanted(const taut::practice::Attempt& attempt);
     void left();
 
 private:
@@ -57,7 +59,7 @@ private:
     std::shared_ptr<const Training> m_training;
     RowList *m_people, *m_attempts;
     QLabel* m_whyNot;
-    QPushButton *m_sign, *m_leave;
+    QPushButton *m_sign, *m_see, *m_leave;
     QStackedWidget* m_right;
     QWidget* m_paper;
     AskPanel* m_ask;
