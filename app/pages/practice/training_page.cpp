@@ -51,7 +51,10 @@ TrainingPage::TrainingPage(Session* shop, PracticeSession* practice, QWidget* pa
     m_right->addWidget(m_ask);
     halves->addWidget(m_right, 3);
     connect(m_desk, &TrainingDesk::told, this, &TrainingPage::show);
-    connect(m_people, &QListWidget::currentItemChanged, this, &TrainingPage::refresh);
+    connect(m_people, &QListWidget::currentItemChanged, this, [this] {
+        back();
+        refresh();
+    });
     connect(m_attempts, &QListWidget::currentItemChanged, this, [this] {
         back();
         settle();

@@ -41,8 +41,7 @@ qint64 untilMs(int months)
 CompetenceCard::CompetenceCard(Session* session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
-      m_desk(new TrainingDesk(usualPracticeLogbook(), this)),
-      m_training(std::make_shared<const Training>())
+      m_desk(new TrainingDesk(usualPracticeLogbook(), this))
 {
     m_box = new QWidget;
     auto* whole = new QVBoxLayout(this);
@@ -105,7 +104,7 @@ void CompetenceCard::showFor(const people::PersonRecord& person)
 {
     m_person = person;
     m_all.clear();
-    m_training = std::make_shared<const Training>();
+    m_training.reset();
     m_title->setText(tr("%1 may work alone at").arg(dataText(person.name)));
     lookAtPresses();
     fillPresses();
@@ -223,7 +222,7 @@ std::optional<Finding> CompetenceCard::whyNot(bool granted) const
     asked.granted = granted;
     asked.personId = m_person.id.value;
     asked.press = press() == nullptr ? std::string() : press()->id;
-    asked.trainingRecord = m_training->sha256;
+    if (m_training) asked.trainingRecord = m_training->sha256;
     asked.validUntilMs = now + 1;
     asked.reason = kWords;
     for (const people::PersonRecord& one : m_session->people())
@@ -236,8 +235,9 @@ void CompetenceCard::settle()
 {
     const Press* at = press();
     const std::size_t have = ticked().size();
-    m_record->setText(m_training->refusal  ? words(*m_training->refusal, UnitSystem::Metric)
-                      : m_training->record ? tr("Training record of %1 at this PC: %2 attempts, SHA-256 %3")
+    m_record->setText(!m_training           ? tr("Reading the practice logbook of this PC\u2026")
+                      : m_training->refusal ? words(*m_training->refusal, UnitSystem::Metric)
+                      : m_training->record  ? tr("Training record of %1 at this PC: %2 attempts, SHA-256 %3")
                                                  .arg(dataText(m_training->record->who.name))
                                                  .arg(m_training->record->attempts.size())
                                                  .arg(QString::fromStdString(m_training->sha256))

@@ -132,7 +132,6 @@ TEST_CASE("whoever practised sees their own record and nobody else's, and a trai
 TEST_CASE("a trainer looks at an attempt and signs with the key that they have in the shop's logbook")
 {
     Record w;
-    const std::string before = readFile(w.session().options().logbook).value();
     w.as(kTrainer);
     (void)w.page();
     w.waitFor("attempts", 2);
@@ -175,7 +174,6 @@ TEST_CASE("a trainer looks at an attempt and signs with the key that they have i
     // And of it all the shop's logbook has nothing.
     CHECK(readFile(w.session().options().logbook).value().find(record.attempts.front().attempt.id) ==
           std::string::npos);
-    CHECK(readFile(w.session().options().logbook).value().size() == before.size());
 }
 
 TEST_CASE("words half typed about an attempt wait for whoever began them, and nobody else finds them")
