@@ -21,6 +21,7 @@ struct PolicyRow {
     std::string_view says;    ///< English: what it limits
     std::string_view source;  ///< where the default comes from
     bool whole = false;       ///< counted one by one: half of one is a slip
+    bool people = false;      ///< of who may sign: no target follows from it
 };
 
 /// All rows, sorted by name.

@@ -11944,10 +11944,6 @@
         <translation>Vorgabe, bahneigener Faktor aus S26</translation>
     </message>
     <message>
-        <source>policy: 26 weeks</source>
-        <translation>Vorgabe: 26 Wochen</translation>
-    </message>
-    <message>
         <source>policy; 0.05 % typical, S92</source>
         <translation>Vorgabe; 0,05 % typisch, S92</translation>
     </message>

@@ -11944,10 +11944,6 @@
         <translation>normas, el factor propio de la banda de S26</translation>
     </message>
     <message>
-        <source>policy: 26 weeks</source>
-        <translation>normas: 26 semanas</translation>
-    </message>
-    <message>
         <source>policy; 0.05 % typical, S92</source>
         <translation>normas; 0.05 % típico, S92</translation>
     </message>

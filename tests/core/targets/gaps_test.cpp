@@ -247,6 +247,7 @@ TEST_CASE("every policy row is read: a shop that moves one moves a target")
     std::vector<Targets> usual;
     for (const inputs::Inputs& in : shops) usual.push_back(targets::computeTargets(in));
     for (const inputs::PolicyRow& row : inputs::policyRows()) {
+        if (row.people) continue;  // tests/core/logbook/competence_test.cpp asks what those do
         INFO(row.name);
         bool moved = false;
         for (std::size_t i = 0; i < shops.size() && !moved; ++i) {
