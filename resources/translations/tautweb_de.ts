@@ -14285,6 +14285,10 @@
         <translation>Maschinen</translation>
     </message>
     <message>
+        <source>Reading the practice logbook of this PC…</source>
+        <translation>Das Übungs-Protokollbuch dieses PCs wird gelesen …</translation>
+    </message>
+    <message>
         <source>Run %1, %2, job %3 %4</source>
         <translation>Durchgang %1, %2, Auftrag %3 %4</translation>
     </message>

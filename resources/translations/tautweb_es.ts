@@ -14285,6 +14285,10 @@
         <translation>Máquinas</translation>
     </message>
     <message>
+        <source>Reading the practice logbook of this PC…</source>
+        <translation>Leyendo el libro de prácticas de este PC…</translation>
+    </message>
+    <message>
         <source>Run %1, %2, job %3 %4</source>
         <translation>Preparación %1, %2, trabajo %3 %4</translation>
     </message>
