@@ -23,10 +23,10 @@ bool isShortened(const QWidget& w)
 }
 
 /// Looks at page after page of a lesson; returns what is cut.
-QStringList walk(const QSize& size, double text)
+QStringList walk(const QSize& size, double text, bool dark = false)
 {
     PracticeWindow w({size.width(), size.height() - 28});
-    applyTheme({false, text, 1.0});
+    applyTheme({dark, text, 1.0});
     QStringList all;
     int shown = 0;
     const QString pictures = qEnvironmentVariable("TAUTWEB_PICTURES");
@@ -44,13 +44,13 @@ QStringList walk(const QSize& size, double text)
             },
             "everything is in its place");
         if (!pictures.isEmpty())
-            w.window.grab().save(QStringLiteral("%1/practice_%2_%3x%4_%5_%6_%7.png")
+            w.window.grab().save(QStringLiteral("%1/practice_%2_%3x%4_%5%8_%6_%7.png")
                                      .arg(pictures, language())
                                      .arg(size.width())
                                      .arg(size.height())
                                      .arg(text)
                                      .arg(++shown, 2, 10, QLatin1Char('0'))
-                                     .arg(QString::fromLatin1(page)));
+                                     .arg(QString::fromLatin1(page), dark ? QStringLiteral("_dark") : QString()));
         for (const QString& one : test::cutOn(w.window, isShortened))
             all << QStringLiteral("%1: %2").arg(QString::fromLatin1(page), one);
     };
@@ -97,4 +97,8 @@ TEST_CASE("no text of the practice press is cut or shortened on small and large 
                     for (const QString& cut : walk(size, text)) FAIL_CHECK(cut.toStdString());
                 }
             }
+    SECTION("en, 1366 x 768, dark")
+    {
+        for (const QString& cut : walk({1366, 768}, 1, true)) FAIL_CHECK(cut.toStdString());
+    }
 }
