@@ -195,7 +195,13 @@ void paintControlFigure(QPainter& painter, const QRectF& box, const ControlFigur
     QString name = words(figure.yName, system);
     if (!f.y.unit.empty() && f.y.unit != "1")
         name = QCoreApplication::translate("drawing", "%1 (%2)").arg(name, unitText(f.y.unit));
+    // A long name is set smaller rather than cut.
+    const double wide = QFontMetricsF(look.font).horizontalAdvance(name);
+    QFont fitted = look.font;
+    if (wide > box.width()) fitted.setPixelSize(std::max(1, static_cast<int>(fitted.pixelSize() * box.width() / wide)));
+    painter.setFont(fitted);
     painter.drawText(QRectF(box.left(), box.top(), box.width(), f.line), Qt::AlignLeft | Qt::TextDontClip, name);
+    painter.setFont(look.font);
     if (figure.since && *figure.since < figure.dots.size()) {
         const double left = f.x(*figure.since);
         painter.fillRect(QRectF(left, f.plot.top(), f.plot.right() - left, f.plot.height()), look.palette.wash);

@@ -14160,7 +14160,7 @@
     </message>
     <message>
         <source>Training re&amp;cord</source>
-        <translation>Registro de práctica</translation>
+        <translation>Re&amp;gistro de práctica</translation>
     </message>
     <message>
         <source>What do you want to practise?</source>

@@ -151,7 +151,7 @@ TEST_CASE("the practice press: a public control benchmark of six spans, as its o
     WebState state = standing();
     advance(line, state, drivenAt(line, speeds), Time::si(100));
     for (std::size_t i = 0; i < wanted.size(); ++i)
-        page.check("D8", "tension " + std::to_string(i + 1) + " kept by its speeds", tensionIn(line, state, i + 1).si(),
+        page.check("–", "tension " + std::to_string(i + 1) + " kept by its speeds", tensionIn(line, state, i + 1).si(),
                    wanted[i], "N", share(1e-9));
     // A roller that nothing drives: what a newton more behind it than before it does.
     constexpr double kMoment = 1e-7;
@@ -160,7 +160,7 @@ TEST_CASE("the practice press: a public control benchmark of six spans, as its o
         std::vector<double> driven = speeds;
         driven[i] = 0;
         advance(line, state, drivenAt(line, driven), Time::si(kMoment));
-        page.check("D8", "roller " + std::to_string(i) + ", its speed by a newton",
+        page.check("–", "roller " + std::to_string(i) + ", its speed by a newton",
                    (state.speed[i] - speeds[i]) / kMoment / (wanted[i] - wanted[i - 1]), 0.00168421, "m/s2/N",
                    share(5e-6));
     }
@@ -174,7 +174,7 @@ TEST_CASE("the practice press: a public control benchmark of six spans, as its o
             advance(line, run, drivenAt(line, driven), Time::si(kWhile));
             return tensionIn(line, run, i).si();
         };
-        page.check("D8", "tension " + std::to_string(i) + ", how fast by its roller's speed",
+        page.check("–", "tension " + std::to_string(i) + ", how fast by its roller's speed",
                    (after(kMore) - after(0)) / kWhile / kMore, kStiffness - wanted[i - 1], "N/m",
                    share(2.2 * wanted[i - 1] / kStiffness));
     }

@@ -54,7 +54,10 @@ QString nameOf(const Session& shop, const char* what, const std::string& id, con
 
 ChooseLesson::ChooseLesson(Session* shop, QWidget* parent) : QWidget(parent), m_shop(shop)
 {
-    auto* layout = new QVBoxLayout(this);
+    auto* body = new QWidget;
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    auto* layout = new QVBoxLayout(body);
     layout->setContentsMargins(0, 8, 0, 0);
     layout->addWidget(wrapped(tr("What do you want to practise?"), "head", this));
     layout->addWidget(wrapped(tr("A press that answers as a real one does. It may not be as its papers say: look, as "
@@ -99,6 +102,8 @@ ChooseLesson::ChooseLesson(Session* shop, QWidget* parent) : QWidget(parent), m_
     for (QWidget* one : std::initializer_list<QWidget*>{m_mode, label, m_seed, other, training, m_build, m_begin})
         row->addWidget(one);
     layout->addLayout(row);
+    m_list->setMinimumHeight(3 * sizes().row);
+    whole->addWidget(new ScrollRoom(body, this));
     connect(m_list, &QListWidget::currentRowChanged, this, [this] {
         if (const practice::Scenario* scenario = chosen()) {
             m_seed->setText(QString::number(scenario->seed));

@@ -21,6 +21,16 @@ namespace taut::app {
 
 namespace {
 
+/// So many digits may go on in the next line.
+QString breakable(const std::string& digits)
+{
+    constexpr std::size_t kGroup = 8;
+    QString out;
+    for (std::size_t i = 0; i < digits.size(); i += kGroup)
+        out += (i == 0 ? QString() : QString(QChar(0x200B))) + QString::fromStdString(digits.substr(i, kGroup));
+    return out;
+}
+
 using Question = AskPanel::Question;
 
 /// For how many months a supervisor may say it; what is not so any more they end at once.
@@ -240,7 +250,7 @@ void CompetenceCard::settle()
                       : m_training->record  ? tr("Training record of %1 at this PC: %2 attempts, SHA-256 %3")
                                                  .arg(dataText(m_training->record->who.name))
                                                  .arg(m_training->record->attempts.size())
-                                                 .arg(QString::fromStdString(m_training->sha256))
+                                                 .arg(breakable(m_training->sha256))
                                            : tr("The practice logbook of this PC has no attempt of theirs."));
     m_runsHead->setText(m_runs.empty() ? tr("They finished no set-up of this press yet")
                                        : tr("Which of these set-ups did somebody watch?"));

@@ -65,7 +65,7 @@ OnceCard::OnceCard(QWidget* parent) : QWidget(parent)
     buttons->addWidget(m_save);
     buttons->addWidget(m_done, 1);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 10, 20, 10);
+    layout->setContentsMargins(20, 0, 20, 0);
     layout->setSpacing(sizes().gap);
     for (QWidget* w : std::initializer_list<QWidget*>{m_title, m_text, m_code, m_picture, m_said}) layout->addWidget(w);
     layout->addStretch(1);
