@@ -243,7 +243,7 @@ TEST_CASE("a supervisor says that somebody may work a press alone, on their trai
     CHECK(bytes.find(practice::recordSha256(*record)) != std::string::npos);
     CHECK(bytes.find(record->attempts.front().attempt.id) == std::string::npos);
     CHECK(bytes.find(record->attempts.front().link) == std::string::npos);
-    CHECK(bytes.find("Round the press") == std::string::npos);
+    CHECK(bytes.find("Once round for practice") == std::string::npos);
 
     // Now they sign alone.
     w.as(kInka);
