@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include <QCoreApplication>
+#include <QFontInfo>
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -122,6 +123,15 @@ void paintDays(QPainter& painter, const ControlFrame& f, const ControlFigure& fi
     }
 }
 
+/// A name that is longer than its room is set smaller rather than cut.
+QFont fitting(QFont font, const QString& name, double room)
+{
+    const double wide = QFontMetricsF(font).horizontalAdvance(name);
+    if (wide > room && room > 0)
+        font.setPixelSize(std::max(1, static_cast<int>(QFontInfo(font).pixelSize() * room / wide)));
+    return font;
+}
+
 void paintNames(QPainter& painter, const ControlFrame& f, const ControlFigure& figure, UnitSystem system,
                 const Look& look)
 {
@@ -131,9 +141,13 @@ void paintNames(QPainter& painter, const ControlFrame& f, const ControlFigure& f
     painter.setPen(look.palette.ink);
     for (const ControlFigure::Phase& phase : figure.phases) {
         if (phase.name.empty()) continue;
-        const double left = f.x(phase.begin), room = f.x(phase.end - 1) - left;
+        // A phase alone has the whole width, however few its readings.
+        const bool alone = figure.phases.size() == 1;
+        const double left = alone ? f.plot.left() : f.x(phase.begin);
+        const double room = alone ? f.plot.width() : f.x(phase.end - 1) - left;
         const QString name = words(phase.name, system);
-        if (metrics.horizontalAdvance(name) > room && figure.phases.size() > 1) continue;
+        if (!alone && metrics.horizontalAdvance(name) > room) continue;
+        painter.setFont(fitting(font, name, room));
         painter.drawText(QRectF(left, f.plot.top() - f.line, std::max(room, 1.0), f.line),
                          Qt::AlignLeft | Qt::TextDontClip, name);
     }
@@ -195,11 +209,7 @@ void paintControlFigure(QPainter& painter, const QRectF& box, const ControlFigur
     QString name = words(figure.yName, system);
     if (!f.y.unit.empty() && f.y.unit != "1")
         name = QCoreApplication::translate("drawing", "%1 (%2)").arg(name, unitText(f.y.unit));
-    // A long name is set smaller rather than cut.
-    const double wide = QFontMetricsF(look.font).horizontalAdvance(name);
-    QFont fitted = look.font;
-    if (wide > box.width()) fitted.setPixelSize(std::max(1, static_cast<int>(fitted.pixelSize() * box.width() / wide)));
-    painter.setFont(fitted);
+    painter.setFont(fitting(look.font, name, box.width()));
     painter.drawText(QRectF(box.left(), box.top(), box.width(), f.line), Qt::AlignLeft | Qt::TextDontClip, name);
     painter.setFont(look.font);
     if (figure.since && *figure.since < figure.dots.size()) {
