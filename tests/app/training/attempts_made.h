@@ -14,9 +14,9 @@ namespace taut::app::shop {
 /// A test about the walk round the press: right from the beginning, or with a guard that stands open and is not seen.
 inline practice::Attempt walkRound(const practice::Who& who, bool right, std::int64_t atMs)
 {
-    const std::string text =
-        "format = 1\n[scenario]\nid = \"round\"\ntitle = \"Once round for practice\"\npress = \"north\"\njob = \"J-2101\"\n"
-        "roll = \"R0041\"\nseed = 3\nmode = \"test\"\nparts = [\"safety.walk_round\"]\n";
+    const std::string text = "format = 1\n[scenario]\nid = \"round\"\ntitle = \"Once round for practice\"\npress = "
+                             "\"north\"\njob = \"J-2101\"\n"
+                             "roll = \"R0041\"\nseed = 3\nmode = \"test\"\nparts = [\"safety.walk_round\"]\n";
     Findings notes;
     const auto scenario = practice::readScenario(text, "s.toml", notes);
     REQUIRE(scenario);
