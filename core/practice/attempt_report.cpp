@@ -27,11 +27,12 @@ Text deedText(const Deed& deed, const inputs::Press& press)
 {
     for (const Handle& handle : handlesOf(press)) {
         const bool one = handle.deed.what == deed.what && (handle.deed.item.empty() || handle.deed.item == deed.item ||
-                                                           handle.sort == Handle::Sort::Hang);
+                                                           handle.sort == Handle::Sort::Either);
         if (!one) continue;
         const std::vector<Text> name{handle.name};
         if (deed.to && handle.sort == Handle::Sort::Value) return {"%1: set to %2", {name, deed.to->magnitude()}};
-        const Text& did = !deed.on && !handle.undoes.empty() ? handle.undoes : handle.does;
+        const bool other = handle.sort == Handle::Sort::Either ? deed.item == handle.ways[1] : !deed.on;
+        const Text& did = other && !handle.undoes.empty() ? handle.undoes : handle.does;
         return {"%1: %2", {name, std::vector<Text>{did}}};
     }
     return data(deed.what);

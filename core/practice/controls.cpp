@@ -6,6 +6,18 @@
 
 namespace taut::practice {
 
+namespace {
+
+void put(std::set<std::string>& all, const std::string& one, bool in)
+{
+    if (in)
+        all.insert(one);
+    else
+        all.erase(one);
+}
+
+}  // namespace
+
 const std::vector<Hands::Row>& Hands::rows()
 {
     static const std::vector<Row> kRows{
@@ -15,6 +27,7 @@ const std::vector<Hands::Row>& Hands::rows()
         {"emergency_reset", &Hands::reset},
         {"hold_stop", &Hands::holdStop},
         {"guard", &Hands::guard},
+        {"inch", &Hands::inch},
         {"hold_to_run", &Hands::holdToRun},
         {"run", &Hands::run},
         {"stop", &Hands::halt},
@@ -29,6 +42,10 @@ const std::vector<Hands::Row>& Hands::rows()
         {"clean_sensor", &Hands::cleanSensor, true},
         {"zero_cell", &Hands::zeroCell},
         {"fit_adapter", &Hands::fitAdapter, true},
+        {"engage_calipers", &Hands::engageCalipers, true},
+        {"dancer_pin", &Hands::dancerPin, true},
+        {"register_along", &Hands::registers},
+        {"register_across", &Hands::registers},
         {"clamp_web", &Hands::clamp, true},
         {"roll_to_lift", &Hands::rollToLift},
         {"hang_roll", &Hands::hang, true},
@@ -64,10 +81,7 @@ Result<Done> Hands::perform(const Deed& deed)
             return diameter(one, deed);
     for (const LinePlace& place : m_w.m_line.places)
         if (place.nip && deed.what == place.id + "_nip") {
-            if (deed.on)
-                m_w.m_press.nips.insert(place.id);
-            else
-                m_w.m_press.nips.erase(place.id);
+            put(m_w.m_press.nips, place.id, deed.on);
             return Done{};
         }
     return refuse("practice.deed", deed.what, {"There is no %1 on this press.", {deed.what}},
@@ -126,10 +140,7 @@ Result<Done> Hands::guard(const Deed& d)
     if (known == m_press.guards.end())
         return refuse("practice.deed", d.item, {"There is no guard %1 on this press.", {d.item}},
                       "Name one of its file.");
-    if (d.on)
-        m_w.m_press.open.erase(d.item);
-    else
-        m_w.m_press.open.insert(d.item);
+    put(m_w.m_press.open, d.item, !d.on);
     return Done{};
 }
 
@@ -143,15 +154,26 @@ Result<Done> Hands::move(Motion motion, Speed speed)
     m_w.m_press.asked = speed;
     return Done{};
 }
-Result<Done> Hands::holdToRun(const Deed& d)
+Speed Hands::crawl() const
 {
     constexpr double kCrawl = 1.0 / 60;
-    if (!d.on) {
-        m_w.m_press.motion = Motion::Standing;
-        return Done{};
-    }
-    const auto& crawl = m_press.crawl.value;
-    return move(Motion::HeldToRun, Speed::si(crawl && crawl->kind() == Kind::Speed ? crawl->si() : kCrawl));
+    const auto& said = m_press.crawl.value;
+    return Speed::si(said && said->kind() == Kind::Speed ? said->si() : kCrawl);
+}
+/// Once pressed it goes so far and stands, however long it is held.
+Result<Done> Hands::inch(const Deed& d)
+{
+    if (!m_press.inch.value)
+        return refuse("practice.deed", d.what, "This press does not inch.", "Move it slowly, as long as it is held.");
+    const auto moved = move(Motion::Inching, crawl());
+    if (moved) m_w.m_toInch = m_press.inch.value->si();
+    return moved;
+}
+Result<Done> Hands::holdToRun(const Deed& d)
+{
+    if (d.on) return move(Motion::HeldToRun, crawl());
+    m_w.m_press.motion = Motion::Standing;
+    return Done{};
 }
 Result<Done> Hands::run(const Deed& d)
 {
@@ -198,10 +220,7 @@ Result<Done> Hands::shaftAir(const Deed& d)
 }
 Result<Done> Hands::lamp(const Deed& d)
 {
-    if (d.on)
-        m_w.m_press.lampsOpen.erase(d.item);
-    else
-        m_w.m_press.lampsOpen.insert(d.item);
+    put(m_w.m_press.lampsOpen, d.item, !d.on);
     return Done{};
 }
 Result<Done> Hands::clamp(const Deed& d)
@@ -211,10 +230,7 @@ Result<Done> Hands::clamp(const Deed& d)
 }
 Result<Done> Hands::rag(const Deed& d)
 {
-    if (d.on)
-        m_w.m_press.rags.insert(d.item);
-    else
-        m_w.m_press.rags.erase(d.item);
+    put(m_w.m_press.rags, d.item, d.on);
     return Done{};
 }
 /// The guide that is meant; where there is one alone it need not be named.
@@ -274,14 +290,49 @@ Result<Done> Hands::cleanSensor(const Deed& d)
         if (d.item.empty() || d.item == guide.id) m_w.m_press.cleaned.insert(guide.id);
     return Done{};
 }
+/// Refused where the press has nothing of a zone that this fault could be of.
+Result<Done> Hands::ofZone(const Deed& d, const char* fault, Text none) const
+{
+    for (const Suspect& one : suspectsOf(m_press))
+        if (one.what == fault && one.item == d.item) return Done{};
+    return refuse("practice.deed", d.item, std::move(none), "Name a zone with one.");
+}
 /// With the web slack; nobody asks that here, the display does.
 Result<Done> Hands::zeroCell(const Deed& d)
 {
-    const inputs::Zone* zone = m_press.zone(d.item);
-    if (zone == nullptr || zone->control != inputs::Control::LoadCell)
-        return refuse("practice.deed", d.item, {"There is no load cell of %1 on this press.", {d.item}},
-                      "Name a zone with one.");
-    m_w.m_press.zeroed.insert(d.item);
+    const auto has = ofZone(d, "cell.off", {"There is no load cell of %1 on this press.", {d.item}});
+    if (has) m_w.m_press.zeroed.insert(d.item);
+    return has;
+}
+Result<Done> Hands::engageCalipers(const Deed& d)
+{
+    const auto has = ofZone(d, "calipers.wrong", {"There is no brake with calipers of %1 on this press.", {d.item}});
+    if (has) m_w.m_press.engaged.insert(d.item);
+    return has;
+}
+/// In (on) while the web is led, out before it runs.
+Result<Done> Hands::dancerPin(const Deed& d)
+{
+    const auto has = ofZone(d, "dancer.pinned", {"There is no dancer of %1 on this press.", {d.item}});
+    if (!has) return has;
+    put(m_w.m_press.pinned, d.item, d.on);
+    return Done{};
+}
+/// So far from their mid mark, and no further than they go.
+Result<Done> Hands::registers(const Deed& d)
+{
+    const auto found = m_w.m_press.registers.find(d.item);
+    const auto station = std::find_if(m_press.stations.begin(), m_press.stations.end(),
+                                      [&](const inputs::Station& one) { return std::to_string(one.number) == d.item; });
+    const bool along = d.what == "register_along";
+    const auto* way = station == m_press.stations.end() ? nullptr
+                      : along                           ? &station->registerAlong
+                                                        : &station->registerAcross;
+    if (found == m_w.m_press.registers.end() || way == nullptr || !*way)
+        return refuse("practice.deed", d.item, {"No register adjuster of station %1 is known.", {d.item}},
+                      "Name a station whose file says how far it goes.");
+    const double most = (*way)->si(), to = d.to ? d.to->si() : 0;
+    (along ? found->second.along : found->second.across) = Length::si(std::clamp(to, -most, most));
     return Done{};
 }
 Result<Done> Hands::fitAdapter(const Deed&)

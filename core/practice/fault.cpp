@@ -18,29 +18,47 @@ Items guards(const inputs::Press& press)
     for (const inputs::Device& guard : press.guards) items.emplace_back(guard.id, guard.name);
     return items;
 }
+template <class Is>
+Items zones(const inputs::Press& press, Is is)
+{
+    Items items;
+    for (const inputs::Zone& zone : press.zones)
+        if (is(zone)) items.emplace_back(zone.id, zone.name);
+    return items;
+}
 /// A draw has no brake that wears.
 Items brakes(const inputs::Press& press)
 {
-    Items items;
-    for (const inputs::Zone& zone : press.zones)
-        if (zone.control != inputs::Control::Draw) items.emplace_back(zone.id, zone.name);
-    return items;
+    return zones(press, [](const inputs::Zone& zone) { return zone.control != inputs::Control::Draw; });
 }
-
 /// With a load cell that can be off; with a drive into which a diameter is typed.
 Items cells(const inputs::Press& press)
 {
-    Items items;
-    for (const inputs::Zone& zone : press.zones)
-        if (zone.control == inputs::Control::LoadCell) items.emplace_back(zone.id, zone.name);
-    return items;
+    return zones(press, [](const inputs::Zone& zone) { return zone.control == inputs::Control::LoadCell; });
 }
 Items drives(const inputs::Press& press)
 {
-    Items items;
-    for (const inputs::Zone& zone : press.zones)
-        if (zone.needsDiameter) items.emplace_back(zone.id, zone.name);
-    return items;
+    return zones(press, [](const inputs::Zone& zone) { return zone.needsDiameter; });
+}
+Items dancers(const inputs::Press& press)
+{
+    return zones(press, [](const inputs::Zone& zone) { return zone.control == inputs::Control::Dancer; });
+}
+/// With calipers of which more or fewer can be engaged: an air brake on the unwind.
+Items calipers(const inputs::Press& press)
+{
+    return zones(press, [&](const inputs::Zone& zone) {
+        return press.unwind && zone.from == press.unwind->roller && zone.control == inputs::Control::OpenLoop &&
+               zone.actuator == inputs::Actuator::Pneumatic;
+    });
+}
+/// Of air that is set by a gauge.
+Items gauges(const inputs::Press& press)
+{
+    return zones(press, [](const inputs::Zone& zone) {
+        return zone.control != inputs::Control::Draw && zone.setting.least &&
+               zone.setting.least->kind() == Kind::Pressure;
+    });
 }
 Items guides(const inputs::Press& press)
 {
@@ -58,10 +76,14 @@ struct Row {
 constexpr std::array kRows{
     Row{"air.low", 0.4, "The compressed air is low."},
     Row{"brake.worn", 0.6, "Brake or clutch of %1 is worn.", brakes},
+    Row{"calipers.wrong", 0.5, "Not all the calipers of the brake of %1 are engaged.", calipers},
     Row{"cell.off", 0.1, "The load cell of %1 does not stand on its zero.", cells},
     Row{"core.wrong", 0.2, "The core is not of the size that the shaft holds."},
+    Row{"dancer.pinned", 0, "The dancer of %1 is still pinned.", dancers},
     Row{"diameter.stale", 1, "The drive of %1 still works with the last roll's diameter.", drives},
+    Row{"gauge.off", 0.1, "The gauge of %1 does not go back to nought.", gauges},
     Row{"guard.sticks", 0, "The switch of %1 sticks.", guards},
+    Row{"roll.eccentric", 0.02, "The roll is out of round."},
     Row{"roll.mislabelled", 1.15, "The roll is not of the size that its label says."},
     Row{"sensor.dirty", 0.02, "The sensor of guide %1 is dirty.", guides},
     Row{"tail.left", 0, "The last shift left a tail at its joint."},

@@ -15,7 +15,8 @@ namespace taut::practice {
 struct Fault {
     std::string what;
     std::string item = {};  ///< which guard, zone or station, where there are several; "" = all of them
-    double amount = 0;      ///< what it takes: a share of torque, diameter, range or sight that is left or too much
+    double amount = 0;      ///< what it takes: a share of torque, diameter, range, radius or sight that is left or
+                            ///< too much
     friend bool operator==(const Fault&, const Fault&) = default;
 };
 [[nodiscard]] const std::vector<std::string>& faultNames();

@@ -67,6 +67,13 @@ private:
         return m_all.emplace_back(std::move(one));
     }
 
+    void either(At at, const std::string& what, Text called, Words words, const char* first, const char* second)
+    {
+        Handle& one = add(at, Sort::Either, what, {}, std::move(called), std::move(words));
+        one.ways[0] = first;
+        one.ways[1] = second;
+    }
+
     void power()
     {
         add(At::Panel, Sort::Switch, "main_disconnect", {}, "Main disconnect",
@@ -90,6 +97,8 @@ private:
     }
     void moving()
     {
+        if (m_press.inch.value)
+            add(At::Panel, Sort::Motion, "inch", {}, "Move a short way and stand", {"Move a little"});
         add(At::Panel, Sort::Motion, "hold_to_run", {}, "Move slowly, as long as it is held",
             {"Move slowly", "Let go", "is held", "is let go"});
         add(At::Panel, Sort::Motion, "run", {}, "Run", {"Run", {}, "was started", "was not started"});
@@ -111,8 +120,8 @@ private:
         }
         add(At::Unwind, Sort::Push, "fit_adapter", {}, "Adapters between core and shaft",
             {"Fit them", {}, "are fitted", "are not fitted"});
-        add(At::Unwind, Sort::Hang, "hang_roll", {}, "The roll on its shaft",
-            {"Over the top", "Under", "is hung", "is not hung"});
+        either(At::Unwind, "hang_roll", "The roll on its shaft", {"Over the top", "Under", "is hung", "is not hung"},
+               "over", "under");
         if (m_press.hasAir && m_press.unwind->mandrel.kind == "air_shaft")
             add(At::Unwind, Sort::Switch, "mandrel_air", m_press.unwind->roller, "Air of the unwind's shaft",
                 {"Inflate", "Let the air out", "is inflated", "has no air"});
@@ -126,9 +135,10 @@ private:
     {
         add(At::Table, Sort::Switch, "clamp_web", {}, "Clamps of the splice table",
             {"Clamp both webs", "Open them", "are closed", "are open"});
-        add(At::Table, Sort::Push, "cut_ends", {}, "Both ends",
-            {"Cut them together", {}, "are cut", "are not cut together"});
-        add(At::Table, Sort::Push, "tape_joint", {}, "The joint", {"Tape it", {}, "is taped", "is not taped"});
+        either(At::Table, "cut_ends", "Both ends",
+               {"Cut along a rule", "Cut by eye", "are cut", "are not cut together"}, "rule", "eye");
+        either(At::Table, "tape_joint", "The joint",
+               {"Tape it along an edge", "Tape it by eye", "is taped", "is not taped"}, "rule", "eye");
         add(At::Table, Sort::Push, "trim_tails", {}, "Tape and web that stand over",
             {"Trim them", {}, "are trimmed", "are not trimmed"});
     }
@@ -162,8 +172,12 @@ private:
                 {"Close", "Open", "is closed", "is open"});
         }
         for (const inputs::Station& station : m_press.stations) {
-            if (station.dryer.empty() || station.dryer == "none") continue;
             const std::string number = std::to_string(station.number);
+            if (station.registerAlong)
+                adjuster("register_along", number, {"Register along the web: station %1", {number}});
+            if (station.registerAcross)
+                adjuster("register_across", number, {"Register across the web: station %1", {number}});
+            if (station.dryer.empty() || station.dryer == "none") continue;
             const Text dryer("Dryer of station %1", {number});
             add(At::Stations, Sort::Switch, "lamp_park", number, dryer,
                 {"Park it", "Open it", "is parked", "is open over the web"});
@@ -172,6 +186,12 @@ private:
             add(At::Stations, Sort::Switch, "lay_rag", number, {"A rag, on the dryer of station %1", {number}},
                 {"Lay it there", "Take it away", "lies there", "is not there"});
         }
+    }
+    /// Of several that bear one label each says its station.
+    void adjuster(const char* what, const std::string& number, Text called)
+    {
+        Handle& one = add(At::Stations, Sort::Value, what, number, std::move(called), {"Set"});
+        if (!one.what.empty()) one.name = Text("%1: %2", {*m_press.label(what), number});
     }
     void rewinds()
     {
@@ -196,6 +216,12 @@ private:
             if (zone.needsDiameter)
                 add(at, Sort::Value, zone.id + "_diameter", {}, {"Diameter that the drive works with: %1", {zone.name}},
                     {"Set"});
+            if (zone.control == inputs::Control::Dancer)
+                add(at, Sort::Switch, "dancer_pin", zone.id, {"Lock pin of the dancer: %1", {zone.name}},
+                    {"Put it in", "Take it out", "is in", "is out"});
+            if (first && zone.control == inputs::Control::OpenLoop && zone.actuator == inputs::Actuator::Pneumatic)
+                add(at, Sort::Push, "engage_calipers", zone.id, {"Calipers of the brake: %1", {zone.name}},
+                    {"Engage all of them", {}, "are engaged", "were not looked at"});
             if (zone.control == inputs::Control::LoadCell)
                 add(at, Sort::Push, "zero_cell", zone.id, {"Load cells at nought, web slack: %1", {zone.name}},
                     {"Set to nought", {}, "were set", "were not set"});
@@ -212,7 +238,8 @@ std::vector<Kind> kindsOf(std::string_view what, const inputs::Press& press)
 {
     if (what == "lift_pressure") return {Kind::Pressure};
     if (what == "run") return {Kind::Speed};
-    if (what == "hang_roll" || what == "guide_sensor") return {Kind::Length};
+    if (what == "hang_roll" || what == "guide_sensor" || what == "register_along" || what == "register_across")
+        return {Kind::Length};
     for (const inputs::Zone& zone : press.zones) {
         if (what == zone.id + "_diameter") return {Kind::Length};
         if (what != zone.id + "_setting") continue;
@@ -253,6 +280,8 @@ std::optional<bool> stands(const World& world, const Handle& handle)
         {"lay_rag", has(p.rags)},
         {"tape_core", p.coreHeld},
         {"fit_adapter", p.adapted},
+        {"dancer_pin", has(p.pinned)},
+        {"engage_calipers", has(p.engaged)},
         {"clean_sensor", has(p.cleaned)},
         {"zero_cell", has(p.zeroed)},
     };
@@ -275,10 +304,15 @@ std::optional<Quantity> setTo(const World& world, const Handle& handle)
     const PressState& p = world.press();
     if (what == "lift_pressure")
         return p.liftAir > Pressure{} ? std::optional(Quantity(p.liftAir, Kind::Pressure)) : std::nullopt;
-    for (const auto& [zone, setting] : p.settings)
-        if (what == zone + "_setting") return setting;
+    for (const inputs::Zone& zone : world.truly().press->zones)
+        if (what == zone.id + "_setting") return world.shownSetting(zone);
     for (const auto& [zone, diameter] : p.diameters)
         if (what == zone + "_diameter") return Quantity(diameter, Kind::Length);
+    for (const auto& [station, left] : p.registers) {
+        if (handle.deed.item != station) continue;
+        if (what == "register_along") return Quantity(left.along, Kind::Length);
+        if (what == "register_across") return Quantity(left.across, Kind::Length);
+    }
     return std::nullopt;
 }
 

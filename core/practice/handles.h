@@ -20,7 +20,7 @@ struct Handle {
         Switch,  ///< on or off
         Push,    ///< done
         Value,   ///< set to a quantity
-        Hang,    ///< over or under, and how far off the middle
+        Either,  ///< done in one of two ways
         Motion   ///< the web moves: asked twice
     };
     At at{};
@@ -28,8 +28,9 @@ struct Handle {
     Deed deed;
     Text name;                     ///< as this shop calls it, else what it is
     Text what;                     ///< what it is, where the shop calls it something else; else empty
-    Text does;                     ///< the words of doing it, of switching it on
-    Text undoes;                   ///< of switching it off; empty: it cannot be
+    Text does;                     ///< the words of doing it, of switching it on, of the first way
+    Text undoes;                   ///< of switching it off or of the second way; empty: it cannot be
+    std::string ways[2] = {};      ///< Either: the deed's item, of the first way and of the second
     Text stands;                   ///< how it stands once it is done or on
     Text rests;                    ///< and how before or off; empty: nothing is to be seen of it
     std::vector<Kind> kinds = {};  ///< of what it can be set to; empty = to nothing

@@ -14,6 +14,15 @@ constexpr double kWrapsStripped = 3;
 /// A nick that has begun to tear leaves so little (common practice, no source).
 constexpr double kNickLeast = 0.004, kNickMost = 0.03;
 constexpr double kUsualJoint = 0.7;  ///< of the web's strength, where the tape's is not said
+/// How far off hands are that work along a rule and an edge, or by eye (common practice, no source): m, a standard
+/// deviation; beyond two of them whoever works sees it and does it again.
+struct Skill {
+    double square, gap, step;
+};
+constexpr Skill kByRule{3e-4, 1.5e-4, 1.5e-4}, kByEye{4e-3, 8e-4, 2e-3};
+constexpr double kSeen = 2;
+/// The free web between roll and table can be led to the side by this share of its length without a crease.
+constexpr double kLed = 0.01;
 
 }  // namespace
 
@@ -41,6 +50,7 @@ Result<Done> Hands::hang(const Deed& d)
     auto line = lineOf(m_w.m_setup.inputs, feed);
     if (!line) return line.error();
     m_w.m_line = *std::move(line);
+    m_w.m_line.web.unwind.eccentric = m_w.amountOf("roll.eccentric", {}, 0);
     m_w.m_press.feed = feed;
     m_w.m_press.roll = RollAt::Shaft;
     if (d.to) m_w.m_press.offCentre = Length::si(d.to->si());
@@ -108,28 +118,92 @@ Result<Done> Hands::lead(const Deed&)
     m_w.m_press.joint.led = true;
     return Done{};
 }
-Result<Done> Hands::cut(const Deed&)
+/// What hands do at the joint they do while it lies on the table, held.
+Result<Done> Hands::mayJoin() const
 {
     if (!m_w.m_press.joint.led) return first("lead_web", "The new web does not lie on the table.");
     if (!m_w.m_press.tableClamps) return first("clamp_web", "Nothing holds the two webs.");
-    m_w.m_press.joint.cut = true;
+    const auto joint = m_w.joint();
+    if (m_w.m_press.joint.taped && (!joint || joint->span != m_w.m_table))
+        return first("stop", "The joint lies on the table no more.");
     return Done{};
 }
-Result<Done> Hands::tape(const Deed&)
+namespace {
+
+/// Along a rule unless it is said that it is done by eye.
+Result<Skill> skillOf(const Deed& d)
 {
-    if (!m_w.m_press.joint.cut) return first("cut_ends", "The ends are not cut together.");
-    if (!m_w.m_press.tableClamps) return first("clamp_web", "Nothing holds the two webs.");
-    if (m_w.m_press.joint.taped) return Done{};
-    const auto& tape = m_w.m_setup.inputs.substrate->spliceTape;
-    const double breaks = (m_w.m_line.breaks / m_w.m_line.web.width).si();
-    double share = kUsualJoint;
-    if (tape && tape->strength) share = std::min(1.0, tape->strength->si() / breaks);
+    if (d.item.empty() || d.item == "rule") return kByRule;
+    if (d.item == "eye") return kByEye;
+    return refuse("practice.deed", d.item, "That is done along a rule, or by eye.", "Say rule or eye.");
+}
+
+}  // namespace
+
+/// Once more takes the joint out that was there.
+Result<Done> Hands::cut(const Deed& d)
+{
+    if (const auto may = mayJoin(); !may) return may;
+    const auto skill = skillOf(d);
+    if (!skill) return skill.error();
+    unjoin();
+    Joint& joint = m_w.m_press.joint;
+    joint.cut = true;
+    joint.square = Length::si(std::abs(off(skill->square)));
+    return Done{};
+}
+/// Once more lays the edges anew.
+Result<Done> Hands::tape(const Deed& d)
+{
+    if (const auto may = mayJoin(); !may) return may;
+    Joint& joint = m_w.m_press.joint;
+    if (!joint.cut) return first("cut_ends", "The ends are not cut together.");
+    const auto skill = skillOf(d);
+    if (!skill) return skill.error();
+    unjoin();
+    const double share = heldShare();
     m_w.m_web.parted[m_w.m_table] = false;
     const double here = m_w.paidOut() - upstream(m_w.m_table) - m_w.m_web.held[m_w.m_table] / 2;
     m_w.m_marks.push_back({World::Mark::What::Joint, here, share, m_w.m_table});
     m_w.m_marks.push_back({World::Mark::What::Tail, here, 1, m_w.m_table});
-    m_w.m_press.joint.taped = true;
+    joint.gap = Length::si(std::abs(off(skill->gap)));
+    // A roll that hangs further off the middle than its web can be led brings the rest along.
+    const double led = kLed * upstream(m_w.m_table), hangs = m_w.m_press.offCentre.si();
+    joint.step = Length::si(off(skill->step) + hangs - std::clamp(hangs, -led, led));
+    m_w.m_marks.push_back({World::Mark::What::Corner, here, 1, m_w.m_table});
+    joint.taped = true;
     return Done{};
+}
+/// What a well-made joint bears, of what the web does: the tape or its bond, whichever gives way first, once for each
+/// face that is taped (P1, P2).
+double Hands::heldShare() const
+{
+    const auto& tape = m_w.m_setup.inputs.substrate->spliceTape;
+    if (!tape || (!tape->strength && !tape->shear)) return kUsualJoint;
+    const double weakest = std::min(tape->strength ? tape->strength->si() : tape->shear->si(),
+                                    tape->shear ? tape->shear->si() : tape->strength->si());
+    const double faces = tape->bothFaces.value_or(false) ? 2 : 1;
+    return std::min(1.0, faces * weakest / (m_w.m_line.breaks / m_w.m_line.web.width).si());
+}
+/// The ends lie apart on the table again.
+void Hands::unjoin()
+{
+    Joint& joint = m_w.m_press.joint;
+    if (joint.taped) {
+        std::erase_if(m_w.m_marks, [&](const World::Mark& mark) {
+            return mark.what != World::Mark::What::Nick && mark.span == m_w.m_table;
+        });
+        m_w.m_web.parted[m_w.m_table] = true;
+    }
+    joint.taped = joint.trimmed = false;
+    joint.gap = joint.step = Length{};
+}
+/// How far off hands came out this time.
+double Hands::off(double usually)
+{
+    constexpr std::uint64_t kStream = 5000;
+    Chance chance(m_w.m_setup.seed, kStream + static_cast<std::uint64_t>(++m_w.m_press.joint.made));
+    return usually * std::clamp(chance.normal(), -kSeen, kSeen);
 }
 Result<Done> Hands::trim(const Deed&)
 {

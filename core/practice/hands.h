@@ -28,6 +28,7 @@ private:
     Result<Done> reset(const Deed& d);
     Result<Done> holdStop(const Deed& d);
     Result<Done> guard(const Deed& d);
+    Result<Done> inch(const Deed& d);
     Result<Done> holdToRun(const Deed& d);
     Result<Done> run(const Deed& d);
     Result<Done> halt(const Deed& d);
@@ -52,10 +53,19 @@ private:
     Result<Done> cleanSensor(const Deed& d);
     Result<Done> zeroCell(const Deed& d);
     Result<Done> fitAdapter(const Deed& d);
+    Result<Done> engageCalipers(const Deed& d);
+    Result<Done> dancerPin(const Deed& d);
+    Result<Done> registers(const Deed& d);
     [[nodiscard]] Result<GuideState*> guideOf(const Deed& d);
     Result<Done> zone(const inputs::Zone& zone, const Deed& d);
     Result<Done> diameter(const inputs::Zone& zone, const Deed& d);
     Result<Done> move(Motion motion, Speed speed);
+    [[nodiscard]] Speed crawl() const;
+    [[nodiscard]] Result<Done> ofZone(const Deed& d, const char* fault, Text none) const;
+    [[nodiscard]] Result<Done> mayJoin() const;
+    void unjoin();
+    [[nodiscard]] double heldShare() const;
+    [[nodiscard]] double off(double usually);
     [[nodiscard]] double upstream(std::size_t spans) const;
     World& m_w;
     const inputs::Press& m_press;

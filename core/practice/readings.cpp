@@ -10,8 +10,8 @@ namespace taut::practice {
 namespace {
 
 /// How far two people read the same thing apart, where no instrument of the press says (common practice, no source).
-constexpr double kGauge = 2e4, kAcross = 0.003, kAlong = 1e-3, kEdge = 1e-3, kPull = 2, kOfPull = 0.1, kOfRoll = 0.005,
-                 kOfSetting = 0.02;
+constexpr double kGauge = 2e4, kAcross = 0.003, kAlong = 1e-3, kEdge = 1e-3, kJoint = 5e-4, kArm = 0.17, kPull = 2,
+                 kOfPull = 0.1, kOfRoll = 0.005, kOfSetting = 0.02;
 
 std::optional<Shown> pressure(Pressure value, double tolerance = kGauge)
 {
@@ -128,6 +128,58 @@ std::optional<Shown> told(const World& w, const std::string& id)
     return length(w.toldDiameter(*zone).si(), "mm", kAlong);
 }
 
+/// What hands made of the joint is measured on the table, and where it went by.
+std::optional<Shown> madeOf(bool made, Text missing, Length value)
+{
+    if (!made) return Shown{{}, std::move(missing), 0};
+    auto shown = length(std::abs(value.si()), "mm", kJoint);
+    shown->sized = true;
+    return shown;
+}
+std::optional<Shown> square(const World& w, const std::string&)
+{
+    return madeOf(w.press().joint.cut, "Both ends are not cut together.", w.press().joint.square);
+}
+std::optional<Shown> gap(const World& w, const std::string&)
+{
+    return madeOf(w.press().joint.taped, "The new web is not joined to the old one.", w.press().joint.gap);
+}
+std::optional<Shown> step(const World& w, const std::string&)
+{
+    return madeOf(w.press().joint.taped, "The new web is not joined to the old one.", w.press().joint.step);
+}
+
+/// Register adjusters: how far from the mid mark, and what is left to the nearer end.
+std::optional<Shown> adjuster(const World& w, const std::string& number, bool along, bool left)
+{
+    const auto found = w.press().registers.find(number);
+    if (found == w.press().registers.end()) return std::nullopt;
+    const double off = std::abs(along ? found->second.along.si() : found->second.across.si());
+    for (const inputs::Station& station : w.truly().press->stations) {
+        if (std::to_string(station.number) != number) continue;
+        const auto& way = along ? station.registerAlong : station.registerAcross;
+        if (!way) return std::nullopt;
+        auto shown = length(left ? way->si() - off : off, "mm", kJoint);
+        shown->sized = true;
+        return shown;
+    }
+    return std::nullopt;
+}
+std::optional<Shown> leftAlong(const World& w, const std::string& station) { return adjuster(w, station, true, true); }
+std::optional<Shown> leftAcross(const World& w, const std::string& station)
+{
+    return adjuster(w, station, false, true);
+}
+std::optional<Shown> fromMid(const World& w, const std::string& station) { return adjuster(w, station, true, false); }
+
+/// Whoever reads where the arm rests reads it while the web runs.
+std::optional<Shown> arm(const World& w, const std::string& zone)
+{
+    const auto rests = w.armOf(zone);
+    if (!rests || w.speed() == Speed{}) return std::nullopt;
+    return Shown{Quantity(*rests, Kind::Share, "%"), {}, kArm};
+}
+
 /// Whoever says how many wraps are on says that the web is on the core; how many there are nobody counts here.
 std::optional<Shown> wraps(const World& w, const std::string&)
 {
@@ -155,6 +207,13 @@ constexpr std::array kRows{
     Row{"tension.", ".total", total},
     Row{"tension.", ".zero", zero},
     Row{"tension.", ".diameter", told},
+    Row{"tension.", ".rest", arm},
+    Row{"splice.square", "", square},
+    Row{"splice.gap", "", gap},
+    Row{"splice.step", "", step},
+    Row{"register.", ".along", leftAlong},
+    Row{"register.", ".across", leftAcross},
+    Row{"register.", ".centre", fromMid},
     Row{"thread.", ".wraps", wraps},
 };
 

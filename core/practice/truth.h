@@ -13,7 +13,7 @@ namespace taut::practice {
 // What the press says to a statement. One table by the names of conditions and targets; no step is named, so that any
 // procedure is held against it.
 
-/// NotKnown: the practice press has nothing by which to tell (who stands behind it, whether a joint is square). Nobody
+/// NotKnown: the practice press has nothing by which to tell (who stands behind it, how much tape stands over). Nobody
 /// is contradicted of that.
 enum class Truth : std::uint8_t { Holds, Contradicted, NotKnown };
 struct Verity {

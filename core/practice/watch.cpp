@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace taut::practice {
 
@@ -12,6 +13,11 @@ namespace {
 constexpr double kPiece = 0.25, kScatter = 0.04;
 /// Hanging web is seen from here on, and gets round a roller from there on.
 constexpr double kHangs = 0.3, kWraps = 1.0;
+/// A swing is far above this share of the mean, which is more than what any good roll shows; seen after some turns.
+constexpr double kSwing = 0.4;
+constexpr int kTurns = 3;
+/// A corner that stands out further than this catches (common practice, no source).
+constexpr double kCatches = 0.002;
 /// So many times the roll that is there is another roll.
 constexpr double kFarFrom = 1.1;
 /// Paper takes fire at about 230 degrees (common knowledge, from memory); above the room.
@@ -25,6 +31,7 @@ constexpr int kSwings = 8;
 void Watch::look()
 {
     slip();
+    swing();
     tear();
     runOut();
     hang();
@@ -41,6 +48,33 @@ void Watch::slip()
     w.happens("core.slipped", "unwind", "The core slips on its shaft: the brake does not hold the roll.",
               {{{}, "roll_retained", "The roll was not held by its shaft."},
                {"core.adapter", {}, "No adapter that fits this core was used."}});
+}
+
+/// The pull of the first span over each whole turn of the roll, while the press keeps its speed.
+void Watch::swing()
+{
+    World& w = m_world;
+    World::Swing& s = w.m_swing;
+    const double turn = std::floor(w.m_web.unwindTurn / (2 * std::numbers::pi));
+    const double pull = tensionIn(w.m_line.web, w.m_web, 0).si();
+    if (w.m_speed == Speed{} || w.m_speed != w.m_press.asked || isParted(w.m_web, 0)) {
+        s = {turn + 1, pull, pull, 0};  // a turn that was begun otherwise does not count
+        return;
+    }
+    if (turn > s.turn) {
+        if (s.settled) {
+            const double mean = (s.most + s.least) / 2;
+            const bool far = mean > 0 && s.most - s.least > kSwing * mean;
+            s.wild = far ? s.wild + 1 : 0;
+        }
+        s = {turn, pull, pull, s.wild, true};
+    }
+    s.least = std::min(s.least, pull);
+    s.most = std::max(s.most, pull);
+    if (s.wild < kTurns) return;
+    std::vector<Cause> causes;
+    if (w.m_line.web.unwind.eccentric > 0) causes.push_back({"roll.diameter", {}, "The roll is out of round."});
+    w.happens("web.swings", "unwind", "The tension swings up and down once a turn of the roll.", std::move(causes));
 }
 
 std::string Watch::between(std::size_t span) const
@@ -89,16 +123,33 @@ void Watch::tearAt(std::size_t span, const World::Mark* weak)
 {
     World& w = m_world;
     std::vector<Cause> causes;
+    const double pull = tensionIn(w.m_line.web, w.m_web, span).si();
     const bool caught = !w.m_caught.empty();
-    if (caught) causes.push_back({"splice.margin", {}, "A tail that stood over was caught and held the web."});
+    if (caught)
+        causes.push_back(w.hasTail() ? Cause{"splice.margin", {}, "A tail that stood over was caught and held the web."}
+                                     : Cause{"splice.step", {}, "A corner of the joint was caught and held the web."});
     if (weak != nullptr && weak->what == World::Mark::What::Nick)
         causes.push_back({"strip.diameter", {}, "A nick in the outer wraps was left on the roll."});
+    else if (weak != nullptr && pull < w.m_line.breaks.si() * weak->share)
+        causes.push_back({"splice.square", {}, "The joint is crooked, and its short side bears the pull."});
     else if (weak != nullptr)
         causes.push_back({"splice.gap", {}, "The joint bears less than the web."});
     if (!caught && (weak == nullptr || weak->what != World::Mark::What::Nick)) causes.push_back(settingOf(span));
     w.m_web.parted[span] = true;
     w.m_caught.clear();
     w.happens("web.broke", between(span), {"The web broke behind %1.", {between(span)}}, std::move(causes));
+}
+
+/// What the short side of a crooked joint bears, as if all the web did. Cut out of square by s, one edge of the span is
+/// shorter than the other by s, so that over the width strain goes up by s / L: by half of that the short side is above
+/// the mean, and where the pull is too little to draw the long side flat, it is shared by what is taut (a beam that
+/// bends, as in G5). A span shorter than the web is wide gives as if it were that long, since its web slides.
+double Watch::atShortSide(std::size_t span, double pull) const
+{
+    const WebLine& web = m_world.m_line.web;
+    const double length = std::max(web.spans[span].si(), web.width.si());
+    const double across = web.stiffness.si() * m_world.m_press.joint.square.si() / length;
+    return pull >= across / 2 ? pull + across / 2 : std::sqrt(2 * across * pull);
 }
 
 void Watch::tear()
@@ -109,12 +160,17 @@ void Watch::tear()
         const double pull = tensionIn(w.m_line.web, w.m_web, s).si();
         if (pull <= 0) continue;
         const World::Mark* weak = nullptr;
+        double most = 0;  // of what it can bear there
         for (const World::Mark& mark : w.m_marks) {
-            if (mark.share >= 1 || (weak != nullptr && mark.share >= weak->share)) continue;
+            if (mark.what != World::Mark::What::Joint && mark.what != World::Mark::What::Nick) continue;
             const auto spot = w.spotOf(w.paidOut() - mark.in);
-            if (spot && spot->span == s) weak = &mark;
+            if (!spot || spot->span != s) continue;
+            const double bears = mark.what == World::Mark::What::Joint ? atShortSide(s, pull) : pull;
+            if (bears <= most * breaks * mark.share) continue;
+            weak = &mark;
+            most = bears / (breaks * mark.share);
         }
-        if (weak != nullptr && pull > breaks * weak->share) return tearAt(s, weak);
+        if (weak != nullptr && most > 1) return tearAt(s, weak);
         if (pull > breaks * (1 - 4 * kScatter) && pull > breaks * soundShare(s)) return tearAt(s, nullptr);
     }
 }
@@ -162,6 +218,8 @@ void Watch::carry()
         const auto spot = w.spotOf(w.paidOut() - mark.in);
         if (!spot || spot->span <= mark.span) continue;
         for (std::size_t roller = mark.span; roller < spot->span; ++roller) {
+            // Behind the joint the web lies beside where it lay before.
+            if (mark.what == World::Mark::What::Joint) w.m_lateral.at[roller] += w.m_press.joint.step.si();
             const auto& station = w.m_line.places[roller].station;
             if (!station) continue;
             const auto found =
@@ -174,6 +232,12 @@ void Watch::carry()
                 w.m_caught.push_back(roller);
                 w.happens("tail.caught", number, {"A tail caught in the dryer of station %1.", {number}},
                           {{"splice.margin", {}, "Web or tape stood over at a joint."}});
+            }
+            if (mark.what == World::Mark::What::Corner && dries && std::abs(w.m_press.joint.step.si()) > kCatches) {
+                w.m_caught.push_back(roller);
+                w.happens("corner.caught", number,
+                          {"A corner of the joint caught in the dryer of station %1.", {number}},
+                          {{"splice.step", {}, "The webs were joined with a step to the side."}});
             }
             if (mark.what != World::Mark::What::Joint) continue;
             const auto right = inputs::feedFor(*w.m_setup.inputs.press, *w.m_setup.inputs.roll);

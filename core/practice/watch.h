@@ -14,6 +14,8 @@ public:
 
 private:
     void slip();
+    void swing();
+    [[nodiscard]] double atShortSide(std::size_t span, double pull) const;
     void tear();
     void hang();
     void runOut();

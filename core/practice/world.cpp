@@ -3,11 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "core/inputs/key_reader.h"
-#include "core/physics/brake.h"
-#include "core/physics/dancer.h"
 #include "core/physics/lift.h"
 #include "core/practice/watch.h"
 
@@ -16,11 +13,8 @@ namespace taut::practice {
 namespace {
 
 constexpr double kSeconds = World::kTick.si();  ///< of a tick
-/// What the mains pipe gives (common practice, no source).
-constexpr double kAirSupply = 6.2e5;
 /// Up to speed, down again, and in an emergency, where the press does not say (common practice, no source).
 constexpr double kUsualRise = 0.3, kUsualFall = 0.5, kUsualEmergency = 2;
-constexpr double kOverspeed = 0.1;
 
 double ratePer(const inputs::Sourced& said, const inputs::Sourced& largest, double usual)
 {
@@ -93,6 +87,18 @@ Result<World> World::build(const Setup& setup)
     for (const inputs::Station& station : press.stations)
         if (!station.dryer.empty() && station.dryer != "none")
             world.m_press.lampsOpen.insert(std::to_string(station.number));
+    // How the last job left its register adjusters follows from the seed; nobody puts them back for the next.
+    constexpr std::uint64_t kAdjusters = 6000;
+    constexpr double kLeft = 0.8;
+    for (const inputs::Station& station : press.stations) {
+        if (!station.registerAlong && !station.registerAcross) continue;
+        Chance chance(setup.seed, kAdjusters + static_cast<std::uint64_t>(station.number));
+        Adjusted& left = world.m_press.registers[std::to_string(station.number)];
+        if (station.registerAlong) left.along = station.registerAlong->measure() * chance.between(-kLeft, kLeft);
+        if (station.registerAcross) left.across = station.registerAcross->measure() * chance.between(-kLeft, kLeft);
+    }
+    for (const inputs::Zone& zone : press.zones)
+        if (world.has("dancer.pinned", zone.id)) world.m_press.pinned.insert(zone.id);
     if (world.has("tail.left")) {
         // The last shift's joint lies just behind the table, and something stands over.
         double before = 0;
@@ -139,7 +145,14 @@ Length World::leaves() const { return m_press.offCentre + steered(m_guides, m_gu
 void World::guide()
 {
     const Steered now = steered(m_guides, m_guideStates, m_line);
-    practice::advance(m_line.web, m_web, m_lateral, m_press.offCentre + now.unwind, now.stands, Time::si(kSeconds));
+    // Joined with a step, the new web lies beside the line that the old one draws behind it: the line alone is led.
+    const Length beside = m_press.joint.taped ? m_press.joint.step : Length{};
+    const auto at = joint();
+    const std::size_t joined = at ? at->span : m_press.joint.taped ? m_lateral.at.size() : 0;
+    for (std::size_t i = 0; i < joined; ++i) m_lateral.at[i] -= beside.si();
+    practice::advance(m_line.web, m_web, m_lateral, m_press.offCentre + now.unwind - beside, now.stands,
+                      Time::si(kSeconds));
+    for (std::size_t i = 0; i < joined; ++i) m_lateral.at[i] += beside.si();
     for (std::size_t g = 0; g < m_guides.size(); ++g) {
         const Guide& one = m_guides[g];
         const Length place = placeIn(m_line.web, m_lateral, one.span, one.after, m_press.offCentre + now.unwind);
@@ -155,10 +168,16 @@ void World::runUp()
         m_press.motion = Motion::Standing;
         m_emergency = true;
     }
-    const double wanted = m_press.motion == Motion::Standing ? 0 : m_press.asked.si(), now = m_speed.si();
+    const double now = m_speed.si();
     const double rise = ratePer(press.rampUp, press.largest, kUsualRise);
     const double fall = m_emergency ? ratePer(press.emergencyStopTime, press.largest, kUsualEmergency)
                                     : ratePer(press.stopTime, press.largest, kUsualFall);
+    if (m_press.motion == Motion::Inching) {
+        // It stands when it has gone so far, with the way in which it stops.
+        m_toInch -= now * kSeconds;
+        if (m_toInch <= now * now / (2 * fall)) m_press.motion = Motion::Standing;
+    }
+    const double wanted = m_press.motion == Motion::Standing ? 0 : m_press.asked.si();
     m_speed =
         Speed::si(wanted > now ? std::min(wanted, now + rise * kSeconds) : std::max(wanted, now - fall * kSeconds));
     if (m_speed == Speed{}) m_emergency = false;
@@ -186,130 +205,10 @@ Result<Done> World::mayMove() const
     return Done{};
 }
 
-Pressure World::supply() const { return Pressure::si(m_press.air ? kAirSupply * amountOf("air.low", {}, 1) : 0); }
-
-Force World::shownPull(const LineZone& zone) const
-{
-    std::size_t span = zone.last;
-    const auto& cell = m_setup.inputs.press->zone(zone.id)->loadCell;
-    for (std::size_t i = 0; cell && i < m_line.places.size(); ++i)
-        if (m_line.places[i].id == cell->roller) span = i;
-    return tensionIn(m_line.web, m_web, span) + cellOff(*m_setup.inputs.press->zone(zone.id));
-}
-
-double World::sees(const std::string& guide) const
-{
-    return m_press.cleaned.count(guide) != 0 ? 1 : amountOf("sensor.dirty", guide, 1);
-}
-
-/// By how much a load cell shows too much.
-Force World::cellOff(const inputs::Zone& zone) const
-{
-    if (zone.control != inputs::Control::LoadCell || !zone.loadCell || !zone.loadCell->range) return {};
-    if (m_press.zeroed.count(zone.id) != 0) return {};
-    return zone.loadCell->range->measure() * amountOf("cell.off", zone.id, 0);
-}
-
-Length World::toldDiameter(const inputs::Zone& zone) const
-{
-    const auto told = m_press.diameters.find(zone.id);
-    if (told != m_press.diameters.end()) return told->second;
-    const Length core = m_line.web.rewind.core * 2;
-    if (!has("diameter.stale", zone.id)) return core;
-    for (const inputs::Rewind& rewind : m_setup.inputs.press->rewinds)
-        if (rewind.roller == zone.to && rewind.largestDiameter)
-            return rewind.largestDiameter->measure() * amountOf("diameter.stale", zone.id, 1);
-    return core;
-}
-
 bool World::hasTail() const
 {
     return std::any_of(m_marks.begin(), m_marks.end(),
                        [&](const Mark& mark) { return mark.what == Mark::What::Tail && spotOf(paidOut() - mark.in); });
-}
-
-/// What the zone's setting makes of its brake or clutch, as this press is and not as its profile says.
-Torque World::torqueOf(const inputs::Zone& zone) const
-{
-    const auto found = m_press.settings.find(zone.id);
-    const bool unwind = std::any_of(m_line.zones.begin(), m_line.zones.end(),
-                                    [&](const LineZone& z) { return z.id == zone.id && z.first == 0; });
-    const Length radius = unwind ? unwindRadius(m_line.web, m_web) : rewindRadius(m_line.web, m_web);
-    const double worn = amountOf("brake.worn", zone.id, 1);
-    const bool air = zone.actuator == inputs::Actuator::Pneumatic;
-    const double supply = this->supply().si();
-    if (m_emergency && zone.stopAction == "releases") return {};
-    double setting = found == m_press.settings.end() ? 0 : found->second.si();
-    if (air) {
-        if (supply == 0 && zone.airLoss != "holds")
-            setting = zone.airLoss == "brakes" ? kAirSupply : 0;
-        else if (supply > 0)
-            setting = std::min(setting, supply);
-    }
-    if (zone.control == inputs::Control::OpenLoop) {
-        if (!zone.torquePerSetting) return {};
-        const double zero = zone.zeroSetting ? zone.zeroSetting->si() : 0;
-        return Torque::si(worn * zone.torquePerSetting->si() * std::max(0.0, setting - zero));
-    }
-    // A regulated zone gives the tension that was asked, as long as its brake can.
-    double pull = setting;
-    if (zone.control == inputs::Control::LoadCell && found != m_press.settings.end() &&
-        found->second.kind() == Kind::Share)
-        pull = zone.loadCell && zone.loadCell->range ? setting * zone.loadCell->range->si() : 0;
-    // What its cell shows too much the loop takes away.
-    if (pull > 0) pull -= cellOff(zone).si();
-    if (zone.control == inputs::Control::Dancer && zone.dancer) {
-        const auto& dancer = *zone.dancer;
-        const auto* arc = m_line.path.arc(dancer.roller);
-        const double wrap = dancer.wrap ? dancer.wrap->si() : arc ? arc->wrap : 0;
-        if (dancer.load == "pneumatic" && dancer.bore && dancer.armCylinder && dancer.armRoller)
-            pull = physics::dancerTension(dancer.cylinders.value_or(1), Pressure::si(setting),
-                                          std::numbers::pi / 4 * dancer.bore->measure() * dancer.bore->measure(),
-                                          dancer.armCylinder->measure(), dancer.armRoller->measure(), wrap)
-                       .si();
-    }
-    return Torque::si(worn * std::max(0.0, std::isfinite(pull) ? pull : 0.0)) * radius.si();
-}
-
-Drives World::drives() const
-{
-    const inputs::Press& press = *m_setup.inputs.press;
-    const std::size_t rollers = m_line.places.size();
-    Drives drives;
-    drives.driven.resize(rollers);
-    drives.nipped.assign(rollers, false);
-    std::vector<double> draw(rollers, 1);
-    drives.unwindHeld = !unwinding();
-    drives.rewindHeld = !m_press.coreHeld;
-    for (const LineZone& zone : m_line.zones) {
-        const inputs::Zone& said = *press.zone(zone.id);
-        const auto set = m_press.settings.find(zone.id);
-        if (said.control == inputs::Control::Draw) {
-            if (set == m_press.settings.end()) continue;
-            for (std::size_t i = zone.last; i < rollers; ++i) draw[i] *= 1 + set->second.si();
-        } else if (zone.first == 0) {
-            // A roll that its shaft does not hold turns on it, and no brake reaches it.
-            if (m_press.shaftAir || !press.unwind || press.unwind->mandrel.kind != "air_shaft")
-                drives.brake = coreHolds() ? torqueOf(said) : amountOf("core.wrong", {}, 1) * torqueOf(said);
-        } else if (zone.last + 1 == m_line.web.spans.size()) {
-            drives.clutch = torqueOf(said);
-            const double over = 1 + said.overspeed.value_or(kOverspeed);
-            // Of a drive that is told a diameter the speed follows from it.
-            const double radius = said.needsDiameter ? toldDiameter(said).si() / 2 : m_line.web.rewind.core.si();
-            drives.clutchInput = Frequency::si(over * m_speed.si() / radius);
-        }
-    }
-    for (std::size_t i = 0; i < rollers; ++i) {
-        const LinePlace& place = m_line.places[i];
-        if (place.turned == Turned::Drive) drives.driven[i] = m_speed * draw[i];
-        drives.nipped[i] = place.nip && m_press.nips.count(place.id) != 0;
-        const bool clamped = m_press.tableClamps && (i + 1 == m_table || i == m_table);
-        if (clamped || std::find(m_caught.begin(), m_caught.end(), i) != m_caught.end()) {
-            drives.driven[i] = Speed{};
-            drives.nipped[i] = true;
-        }
-    }
-    return drives;
 }
 
 Pressure World::liftBalance() const

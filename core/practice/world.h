@@ -89,6 +89,11 @@ public:
     [[nodiscard]] bool lifting() const { return m_lifting; }
     /// Compressed air as the gauge shows it; 0 while the mains pipe is shut.
     [[nodiscard]] Pressure supply() const;
+    /// To what a zone is set, as its gauge or display shows it; nullopt where nothing is shown before something is set.
+    [[nodiscard]] std::optional<Quantity> shownSetting(const inputs::Zone& zone) const;
+    /// Where the arm of a zone's dancer rests, as a share of its travel from where it lies without web; nullopt where
+    /// there is none.
+    [[nodiscard]] std::optional<double> armOf(const std::string& zone) const;
     /// The web's pull in a zone as its instrument shows it: at its load cell, else where the zone ends.
     [[nodiscard]] Force shownPull(const LineZone& zone) const;
     /// Whether the unwind's shaft holds this core so that no brake turns it.
@@ -118,17 +123,27 @@ private:
     [[nodiscard]] double amountOf(const std::string& fault, const std::string& item, double otherwise) const;
     [[nodiscard]] std::optional<Spot> spotOf(double behindUnwind) const;
     [[nodiscard]] Torque torqueOf(const inputs::Zone& zone) const;
+    [[nodiscard]] Pressure gaugeOff(const std::string& zone) const;
     [[nodiscard]] Force cellOff(const inputs::Zone& zone) const;
+    [[nodiscard]] double torqueMost(const inputs::Zone& zone) const;
+    [[nodiscard]] double askedPull(const inputs::Zone& zone, double setting) const;
+    [[nodiscard]] Length radiusOf(const inputs::Zone& zone) const;
     [[nodiscard]] double paidOut() const { return m_onRoll - m_web.unwound; }
     [[nodiscard]] bool unwinding() const { return m_press.joint.led; }
 
     /// Something in the web that goes with it, by how much web at rest lay outside it on the roll when it was hung;
     /// what is of the old web lies before the roll's beginning.
     struct Mark {
-        enum class What : std::uint8_t { Joint, Nick, Tail } what{};
+        enum class What : std::uint8_t { Joint, Nick, Tail, Corner } what{};  ///< Corner: of a joint's sideways step
         double in = 0;
         double share = 1;      ///< of the web's strength that is left there
         std::size_t span = 0;  ///< in which it was last seen
+    };
+    /// The pull of the first span since the roll last came round.
+    struct Swing {
+        double turn = 0, least = 0, most = 0;
+        int wild = 0;          ///< whole turns, one after the other, over which it swung far
+        bool settled = false;  ///< the turn was begun at the speed that was asked
     };
     Setup m_setup;
     Line m_line;
@@ -139,7 +154,9 @@ private:
     std::vector<GuideState> m_guideStates;
     Speed m_speed;
     bool m_emergency = false;  ///< it is stopping as fast as it can
-    double m_onRoll = 0;       ///< web at rest on the new roll when it was hung
+    double m_toInch = 0;       ///< so far it goes on until it stands, m
+    Swing m_swing;
+    double m_onRoll = 0;  ///< web at rest on the new roll when it was hung
     std::vector<Mark> m_marks;
     std::size_t m_table = 0;            ///< the span over the splice table
     std::vector<std::size_t> m_caught;  ///< rollers at which a tail holds the web

@@ -1512,6 +1512,14 @@
         <translation>Eine Hülse von %1 hält der Spanndorn nicht, und ein Adapter ist dafür auch nicht da.</translation>
     </message>
     <message>
+        <source>A corner of the joint caught in the dryer of station %1.</source>
+        <translation>Eine Ecke der Klebestelle verfing sich im Trockner von Station %1.</translation>
+    </message>
+    <message>
+        <source>A corner of the joint was caught and held the web.</source>
+        <translation>Eine Ecke der Klebestelle verfing sich und hielt die Bahn fest.</translation>
+    </message>
+    <message>
         <source>A correction needs a reason.</source>
         <translation>Eine Berichtigung braucht einen Grund.</translation>
     </message>
@@ -2208,6 +2216,10 @@
         <translation>Beide Enden</translation>
     </message>
     <message>
+        <source>Both ends are not cut together.</source>
+        <translation>Beide Enden sind nicht zusammen geschnitten.</translation>
+    </message>
+    <message>
         <source>Both judges always said the same one thing: chance alone gives that.</source>
         <translation>Beide Urteilenden sagten immer ein und dasselbe: Das gibt schon der Zufall.</translation>
     </message>
@@ -2270,6 +2282,10 @@
     <message>
         <source>Caliper as wound</source>
         <translation>Dicke im Wickel</translation>
+    </message>
+    <message>
+        <source>Calipers of the brake: %1</source>
+        <translation>Bremszangen: %1</translation>
     </message>
     <message>
         <source>Caution: %1</source>
@@ -2864,12 +2880,16 @@
         <translation>Cpk (nähere Grenze)</translation>
     </message>
     <message>
-        <source>Cut out of square across the web</source>
-        <translation>Schnitt quer zur Bahn nicht rechtwinklig</translation>
+        <source>Cut along a rule</source>
+        <translation>Am Lineal schneiden</translation>
     </message>
     <message>
-        <source>Cut them together</source>
-        <translation>Zusammen schneiden</translation>
+        <source>Cut by eye</source>
+        <translation>Nach Augenmaß schneiden</translation>
+    </message>
+    <message>
+        <source>Cut out of square across the web</source>
+        <translation>Schnitt quer zur Bahn nicht rechtwinklig</translation>
     </message>
     <message>
         <source>D2, as near as can be set</source>
@@ -3050,6 +3070,10 @@
     <message>
         <source>Ended</source>
         <translation>Beendet</translation>
+    </message>
+    <message>
+        <source>Engage all of them</source>
+        <translation>Alle zuschalten</translation>
     </message>
     <message>
         <source>Engage more of the clutch.</source>
@@ -4368,6 +4392,10 @@
         <translation>Die Rolle so einsetzen, dass der Bahnlaufregler wenig zu tun hat, und nach einer losen Kante sehen, wenn er weit außen steht.</translation>
     </message>
     <message>
+        <source>Lock pin of the dancer: %1</source>
+        <translation>Sperrstift des Tänzers: %1</translation>
+    </message>
+    <message>
         <source>Longer than this: withdraw the press and have it looked at. Shorter: it was another speed, or the watch was started late.</source>
         <translation>Länger als dies: die Maschine sperren und ansehen lassen. Kürzer: Es war eine andere Geschwindigkeit, oder die Stoppuhr wurde spät gestartet.</translation>
     </message>
@@ -4736,12 +4764,24 @@
         <translation>Erst aufsetzen und halten, oder ablassen und den Abschnitt wiederholen. Dann übergeben.</translation>
     </message>
     <message>
+        <source>Move a little</source>
+        <translation>Ein wenig bewegen</translation>
+    </message>
+    <message>
+        <source>Move a short way and stand</source>
+        <translation>Ein kurzes Stück bewegen und stehen bleiben</translation>
+    </message>
+    <message>
         <source>Move it forward, or write in late why it can only be done there.</source>
         <translation>Nach vorn verschieben oder in late schreiben, warum es erst dort gemacht werden kann.</translation>
     </message>
     <message>
         <source>Move it into the first third of the span, as near to the guide as it will go.</source>
         <translation>In das erste Drittel der freien Bahnlänge versetzen, so nah wie möglich an den Bahnlaufregler.</translation>
+    </message>
+    <message>
+        <source>Move it slowly, as long as it is held.</source>
+        <translation>Langsam bewegen, solange gehalten wird.</translation>
     </message>
     <message>
         <source>Move slowly</source>
@@ -4774,6 +4814,10 @@
     <message>
         <source>Name a stage, or a stage and a place of it: splice, threading.lift.</source>
         <translation>Einen Abschnitt nennen, oder Abschnitt und Platz: splice, threading.lift.</translation>
+    </message>
+    <message>
+        <source>Name a station whose file says how far it goes.</source>
+        <translation>Eine Station nennen, deren Datei sagt, wie weit er geht.</translation>
     </message>
     <message>
         <source>Name a step and what it should be, or write what is to be put right.</source>
@@ -4902,6 +4946,10 @@
     <message>
         <source>No reading has moved away and stayed there.</source>
         <translation>Keine Ablesung hat sich auf Dauer verschoben.</translation>
+    </message>
+    <message>
+        <source>No register adjuster of station %1 is known.</source>
+        <translation>Von Station %1 ist keine Registerverstellung bekannt.</translation>
     </message>
     <message>
         <source>No roll hangs on the shaft.</source>
@@ -5066,6 +5114,10 @@
     <message>
         <source>Not a record until it has been typed in and sealed.</source>
         <translation>Keine Aufzeichnung, bis es eingetippt und versiegelt ist.</translation>
+    </message>
+    <message>
+        <source>Not all the calipers of the brake of %1 are engaged.</source>
+        <translation>Nicht alle Bremszangen von %1 sind zugeschaltet.</translation>
     </message>
     <message>
         <source>Not everybody read every part as often.</source>
@@ -5588,6 +5640,10 @@
         <translation>Davor einen Schritt mit ends = ["stop_held"] einfügen: alle heraus, jeder hebt den eigenen Halt auf.</translation>
     </message>
     <message>
+        <source>Put it in</source>
+        <translation>Einstecken</translation>
+    </message>
+    <message>
         <source>Put it right and answer again, or have a supervisor accept the value.</source>
         <translation>In Ordnung bringen und neu antworten oder eine Aufsicht den Wert annehmen lassen.</translation>
     </message>
@@ -5726,6 +5782,14 @@
     <message>
         <source>Reference</source>
         <translation>Kundenreferenz</translation>
+    </message>
+    <message>
+        <source>Register across the web: station %1</source>
+        <translation>Register quer: Station %1</translation>
+    </message>
+    <message>
+        <source>Register along the web: station %1</source>
+        <translation>Register längs: Station %1</translation>
     </message>
     <message>
         <source>Release</source>
@@ -5994,6 +6058,10 @@
     <message>
         <source>Say over or under.</source>
         <translation>Oben oder unten sagen.</translation>
+    </message>
+    <message>
+        <source>Say rule or eye.</source>
+        <translation>rule oder eye sagen.</translation>
     </message>
     <message>
         <source>Say the whole name of whoever holds it.</source>
@@ -6624,6 +6692,10 @@
         <translation>Hinter der Tür Betrieb aufnehmen oder eine andere Aufgabe wählen.</translation>
     </message>
     <message>
+        <source>Take it out</source>
+        <translation>Herausziehen</translation>
+    </message>
+    <message>
         <source>Take it out, or look up the list of those that there are.</source>
         <translation>Herausnehmen oder in der Liste der vorhandenen nachsehen.</translation>
     </message>
@@ -6748,12 +6820,16 @@
         <translation>Beide Seiten kleben und both_faces beim Klebeband des Bedruckstoffs eingeben.</translation>
     </message>
     <message>
-        <source>Tape it</source>
-        <translation>Kleben</translation>
+        <source>Tape it along an edge</source>
+        <translation>An einer Kante kleben</translation>
     </message>
     <message>
         <source>Tape it and wrap it</source>
         <translation>Ankleben und umwickeln</translation>
+    </message>
+    <message>
+        <source>Tape it by eye</source>
+        <translation>Nach Augenmaß kleben</translation>
     </message>
     <message>
         <source>Taped on one face only, the other ply hangs on a release layer that is made to let go.</source>
@@ -6858,6 +6934,10 @@
     <message>
         <source>Tests that a trainer still has to look at</source>
         <translation>Prüfungen, die noch jemand aus der Ausbildung ansehen muss</translation>
+    </message>
+    <message>
+        <source>That is done along a rule, or by eye.</source>
+        <translation>Das geschieht am Lineal oder nach Augenmaß.</translation>
     </message>
     <message>
         <source>The PIN is a straight run like 1234.</source>
@@ -6978,6 +7058,10 @@
     <message>
         <source>The core's wall is not known: reckoned with one of %1, the thickest, so that the stop comes early and never too late. Measure the wall.</source>
         <translation>Die Wandung der Hülse ist unbekannt: gerechnet mit %1, der dicksten, damit der Halt früh und nie zu spät kommt. Wandung messen.</translation>
+    </message>
+    <message>
+        <source>The dancer of %1 is still pinned.</source>
+        <translation>Der Tänzer von %1 ist noch gesperrt.</translation>
     </message>
     <message>
         <source>The deceleration is the press's own: the time grows with the speed that it is stopped from.</source>
@@ -7176,6 +7260,10 @@
         <translation>Die Seitenwand, von deren Innenfläche alles quer gemessen wird.</translation>
     </message>
     <message>
+        <source>The gauge of %1 does not go back to nought.</source>
+        <translation>Das Manometer von %1 geht nicht auf null zurück.</translation>
+    </message>
+    <message>
         <source>The gear's pitch is given in more than one way.</source>
         <translation>Die Teilung des Zahnrads ist auf mehr als eine Weise angegeben.</translation>
     </message>
@@ -7310,6 +7398,14 @@
     <message>
         <source>The joint has not come to the rewind yet.</source>
         <translation>Die Verbindung ist noch nicht an der Aufwicklung.</translation>
+    </message>
+    <message>
+        <source>The joint is crooked, and its short side bears the pull.</source>
+        <translation>Die Klebestelle ist schief, und ihre kurze Seite trägt den Zug.</translation>
+    </message>
+    <message>
+        <source>The joint lies on the table no more.</source>
+        <translation>Die Klebestelle liegt nicht mehr auf dem Tisch.</translation>
     </message>
     <message>
         <source>The joint still lies on the table.</source>
@@ -7904,6 +8000,10 @@
         <translation>Die Rolle ist auf der Welle</translation>
     </message>
     <message>
+        <source>The roll is out of round.</source>
+        <translation>Die Rolle ist unrund.</translation>
+    </message>
+    <message>
         <source>The roll is said to be %1 across, no more than its core, %2 outside.</source>
         <translation>Die Rolle soll %1 Durchmesser haben, nicht mehr als ihre Hülse, außen %2.</translation>
     </message>
@@ -8264,6 +8364,10 @@
         <translation>Die Spannung von %1 wurde gar nicht eingestellt.</translation>
     </message>
     <message>
+        <source>The tension swings up and down once a turn of the roll.</source>
+        <translation>Die Spannung schwankt einmal je Umdrehung der Rolle.</translation>
+    </message>
+    <message>
         <source>The text of %1 ends otherwise than the procedure's.</source>
         <translation>Der Text von %1 endet anders als der des Ablaufs.</translation>
     </message>
@@ -8452,6 +8556,10 @@
         <translation>Die Bahnen sind auf dem Tisch noch geklemmt.</translation>
     </message>
     <message>
+        <source>The webs were joined with a step to the side.</source>
+        <translation>Die Bahnen wurden seitlich versetzt verbunden.</translation>
+    </message>
+    <message>
         <source>The week of %1</source>
         <translation>Die Woche von %1</translation>
     </message>
@@ -8528,12 +8636,20 @@
         <translation>Es ist keine Luft da.</translation>
     </message>
     <message>
+        <source>There is no brake with calipers of %1 on this press.</source>
+        <translation>An dieser Maschine gibt es keine Bremse mit Zangen von %1.</translation>
+    </message>
+    <message>
         <source>There is no condition called %1.</source>
         <translation>Es gibt keine Bedingung namens %1.</translation>
     </message>
     <message>
         <source>There is no control with the role %1.</source>
         <translation>Es gibt kein Bedienteil mit der Funktion %1.</translation>
+    </message>
+    <message>
+        <source>There is no dancer of %1 on this press.</source>
+        <translation>An dieser Maschine gibt es keinen Tänzer von %1.</translation>
     </message>
     <message>
         <source>There is no emergency stop %1 on this press.</source>
@@ -8846,6 +8962,10 @@
     <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Diese Stelle ist kein UTF-8-Text.</translation>
+    </message>
+    <message>
+        <source>This press does not inch.</source>
+        <translation>Diese Maschine hat keinen Tippbetrieb.</translation>
     </message>
     <message>
         <source>This press has no lift.</source>
@@ -10560,6 +10680,10 @@
         <translation>sind geschnitten</translation>
     </message>
     <message>
+        <source>are engaged</source>
+        <translation>sind zugeschaltet</translation>
+    </message>
+    <message>
         <source>are fitted</source>
         <translation>sind eingesetzt</translation>
     </message>
@@ -11398,6 +11522,10 @@
     <message>
         <source>is open over the web</source>
         <translation>ist offen über der Bahn</translation>
+    </message>
+    <message>
+        <source>is out</source>
+        <translation>ist draußen</translation>
     </message>
     <message>
         <source>is parked</source>
@@ -13098,6 +13226,10 @@
     <message>
         <source>web width</source>
         <translation>Bahnbreite</translation>
+    </message>
+    <message>
+        <source>were not looked at</source>
+        <translation>wurden nicht angesehen</translation>
     </message>
     <message>
         <source>were not set</source>

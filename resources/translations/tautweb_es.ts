@@ -1512,6 +1512,14 @@
         <translation>Un núcleo de %1 no lo sujeta el eje ni hay adaptador para él.</translation>
     </message>
     <message>
+        <source>A corner of the joint caught in the dryer of station %1.</source>
+        <translation>Una esquina del empalme se enganchó en el secador de la estación %1.</translation>
+    </message>
+    <message>
+        <source>A corner of the joint was caught and held the web.</source>
+        <translation>Una esquina del empalme se enganchó y retuvo la banda.</translation>
+    </message>
+    <message>
         <source>A correction needs a reason.</source>
         <translation>Una corrección necesita un motivo.</translation>
     </message>
@@ -2208,6 +2216,10 @@
         <translation>Los dos extremos</translation>
     </message>
     <message>
+        <source>Both ends are not cut together.</source>
+        <translation>Los dos extremos no están cortados juntos.</translation>
+    </message>
+    <message>
         <source>Both judges always said the same one thing: chance alone gives that.</source>
         <translation>Ambos jueces dijeron siempre lo mismo: eso lo da el azar solo.</translation>
     </message>
@@ -2270,6 +2282,10 @@
     <message>
         <source>Caliper as wound</source>
         <translation>Espesor enrollado</translation>
+    </message>
+    <message>
+        <source>Calipers of the brake: %1</source>
+        <translation>Pinzas del freno: %1</translation>
     </message>
     <message>
         <source>Caution: %1</source>
@@ -2864,12 +2880,16 @@
         <translation>Cpk (el límite más cercano)</translation>
     </message>
     <message>
-        <source>Cut out of square across the web</source>
-        <translation>Corte fuera de escuadra a lo ancho de la banda</translation>
+        <source>Cut along a rule</source>
+        <translation>Cortar con regla</translation>
     </message>
     <message>
-        <source>Cut them together</source>
-        <translation>Cortarlos juntos</translation>
+        <source>Cut by eye</source>
+        <translation>Cortar a ojo</translation>
+    </message>
+    <message>
+        <source>Cut out of square across the web</source>
+        <translation>Corte fuera de escuadra a lo ancho de la banda</translation>
     </message>
     <message>
         <source>D2, as near as can be set</source>
@@ -3050,6 +3070,10 @@
     <message>
         <source>Ended</source>
         <translation>Terminada</translation>
+    </message>
+    <message>
+        <source>Engage all of them</source>
+        <translation>Acoplarlas todas</translation>
     </message>
     <message>
         <source>Engage more of the clutch.</source>
@@ -4368,6 +4392,10 @@
         <translation>Cargue la bobina de modo que el guiador tenga poco que hacer, y busque un borde flojo cuando esté muy desplazado.</translation>
     </message>
     <message>
+        <source>Lock pin of the dancer: %1</source>
+        <translation>Pasador del bailarín: %1</translation>
+    </message>
+    <message>
         <source>Longer than this: withdraw the press and have it looked at. Shorter: it was another speed, or the watch was started late.</source>
         <translation>Más largo que esto: retire la máquina del servicio y haga que la revisen. Más corto: era otra velocidad, o el cronómetro arrancó tarde.</translation>
     </message>
@@ -4736,12 +4764,24 @@
         <translation>Móntela y sujétela primero, o bájela y repita la etapa. Después, entregue.</translation>
     </message>
     <message>
+        <source>Move a little</source>
+        <translation>Mover un poco</translation>
+    </message>
+    <message>
+        <source>Move a short way and stand</source>
+        <translation>Mover un corto tramo y parar</translation>
+    </message>
+    <message>
         <source>Move it forward, or write in late why it can only be done there.</source>
         <translation>Adelántelo, o escriba en late por qué solo puede hacerse ahí.</translation>
     </message>
     <message>
         <source>Move it into the first third of the span, as near to the guide as it will go.</source>
         <translation>Muévalo al primer tercio del tramo, tan cerca del guiador como se pueda.</translation>
+    </message>
+    <message>
+        <source>Move it slowly, as long as it is held.</source>
+        <translation>Muévala despacio, mientras se mantenga pulsado.</translation>
     </message>
     <message>
         <source>Move slowly</source>
@@ -4774,6 +4814,10 @@
     <message>
         <source>Name a stage, or a stage and a place of it: splice, threading.lift.</source>
         <translation>Nombre una etapa, o una etapa y un puesto suyo: splice, threading.lift.</translation>
+    </message>
+    <message>
+        <source>Name a station whose file says how far it goes.</source>
+        <translation>Nombre una estación cuyo archivo diga hasta dónde llega.</translation>
     </message>
     <message>
         <source>Name a step and what it should be, or write what is to be put right.</source>
@@ -4902,6 +4946,10 @@
     <message>
         <source>No reading has moved away and stayed there.</source>
         <translation>Ninguna lectura se ha desplazado de forma duradera.</translation>
+    </message>
+    <message>
+        <source>No register adjuster of station %1 is known.</source>
+        <translation>No se conoce ningún ajuste de registro de la estación %1.</translation>
     </message>
     <message>
         <source>No roll hangs on the shaft.</source>
@@ -5066,6 +5114,10 @@
     <message>
         <source>Not a record until it has been typed in and sealed.</source>
         <translation>No es un registro hasta que se haya introducido y sellado.</translation>
+    </message>
+    <message>
+        <source>Not all the calipers of the brake of %1 are engaged.</source>
+        <translation>No todas las pinzas del freno de %1 están acopladas.</translation>
     </message>
     <message>
         <source>Not everybody read every part as often.</source>
@@ -5588,6 +5640,10 @@
         <translation>Ponga antes un paso con ends = ["stop_held"]: todos fuera, cada uno levanta el paro que mantiene.</translation>
     </message>
     <message>
+        <source>Put it in</source>
+        <translation>Meterlo</translation>
+    </message>
+    <message>
         <source>Put it right and answer again, or have a supervisor accept the value.</source>
         <translation>Arréglelo y responda de nuevo, o haga que un supervisor acepte el valor.</translation>
     </message>
@@ -5726,6 +5782,14 @@
     <message>
         <source>Reference</source>
         <translation>Referencia</translation>
+    </message>
+    <message>
+        <source>Register across the web: station %1</source>
+        <translation>Registro a lo ancho: estación %1</translation>
+    </message>
+    <message>
+        <source>Register along the web: station %1</source>
+        <translation>Registro a lo largo: estación %1</translation>
     </message>
     <message>
         <source>Release</source>
@@ -5994,6 +6058,10 @@
     <message>
         <source>Say over or under.</source>
         <translation>Diga por arriba o por abajo.</translation>
+    </message>
+    <message>
+        <source>Say rule or eye.</source>
+        <translation>Diga rule o eye.</translation>
     </message>
     <message>
         <source>Say the whole name of whoever holds it.</source>
@@ -6624,6 +6692,10 @@
         <translation>Incorpórelo tras la puerta Taller, o elija otro ejercicio.</translation>
     </message>
     <message>
+        <source>Take it out</source>
+        <translation>Sacarlo</translation>
+    </message>
+    <message>
         <source>Take it out, or look up the list of those that there are.</source>
         <translation>Quítelo, o consulte la lista de los que existen.</translation>
     </message>
@@ -6748,12 +6820,16 @@
         <translation>Ponga cinta en ambas caras, e introduzca both_faces en la cinta de empalme del sustrato.</translation>
     </message>
     <message>
-        <source>Tape it</source>
-        <translation>Pegarla</translation>
+        <source>Tape it along an edge</source>
+        <translation>Pegar contra un borde</translation>
     </message>
     <message>
         <source>Tape it and wrap it</source>
         <translation>Pegarla y dar vueltas</translation>
+    </message>
+    <message>
+        <source>Tape it by eye</source>
+        <translation>Pegar a ojo</translation>
     </message>
     <message>
         <source>Taped on one face only, the other ply hangs on a release layer that is made to let go.</source>
@@ -6858,6 +6934,10 @@
     <message>
         <source>Tests that a trainer still has to look at</source>
         <translation>Pruebas que un instructor aún tiene que mirar</translation>
+    </message>
+    <message>
+        <source>That is done along a rule, or by eye.</source>
+        <translation>Eso se hace con regla o a ojo.</translation>
     </message>
     <message>
         <source>The PIN is a straight run like 1234.</source>
@@ -6978,6 +7058,10 @@
     <message>
         <source>The core's wall is not known: reckoned with one of %1, the thickest, so that the stop comes early and never too late. Measure the wall.</source>
         <translation>No se conoce la pared del núcleo: se calcula con una de %1, la más gruesa, para que el paro llegue pronto y nunca tarde. Mida la pared.</translation>
+    </message>
+    <message>
+        <source>The dancer of %1 is still pinned.</source>
+        <translation>El bailarín de %1 sigue bloqueado con su pasador.</translation>
     </message>
     <message>
         <source>The deceleration is the press's own: the time grows with the speed that it is stopped from.</source>
@@ -7176,6 +7260,10 @@
         <translation>El bastidor desde cuya cara interior se mide todo a lo ancho.</translation>
     </message>
     <message>
+        <source>The gauge of %1 does not go back to nought.</source>
+        <translation>El manómetro de %1 no vuelve a cero.</translation>
+    </message>
+    <message>
         <source>The gear's pitch is given in more than one way.</source>
         <translation>El paso del engranaje se da de más de una manera.</translation>
     </message>
@@ -7310,6 +7398,14 @@
     <message>
         <source>The joint has not come to the rewind yet.</source>
         <translation>La unión aún no ha llegado al rebobinador.</translation>
+    </message>
+    <message>
+        <source>The joint is crooked, and its short side bears the pull.</source>
+        <translation>El empalme está torcido, y su lado corto soporta el tiro.</translation>
+    </message>
+    <message>
+        <source>The joint lies on the table no more.</source>
+        <translation>El empalme ya no está en la mesa.</translation>
     </message>
     <message>
         <source>The joint still lies on the table.</source>
@@ -7904,6 +8000,10 @@
         <translation>La bobina está en el eje</translation>
     </message>
     <message>
+        <source>The roll is out of round.</source>
+        <translation>La bobina está ovalada.</translation>
+    </message>
+    <message>
         <source>The roll is said to be %1 across, no more than its core, %2 outside.</source>
         <translation>Se declara que la bobina tiene %1 de diámetro, no más que su núcleo, %2 por fuera.</translation>
     </message>
@@ -8264,6 +8364,10 @@
         <translation>La tensión de %1 no se ajustó en absoluto.</translation>
     </message>
     <message>
+        <source>The tension swings up and down once a turn of the roll.</source>
+        <translation>La tensión sube y baja una vez por vuelta de la bobina.</translation>
+    </message>
+    <message>
         <source>The text of %1 ends otherwise than the procedure's.</source>
         <translation>El texto de %1 termina de otro modo que el del procedimiento.</translation>
     </message>
@@ -8452,6 +8556,10 @@
         <translation>Las bandas siguen sujetas sobre la mesa.</translation>
     </message>
     <message>
+        <source>The webs were joined with a step to the side.</source>
+        <translation>Las bandas se empalmaron con un escalón lateral.</translation>
+    </message>
+    <message>
         <source>The week of %1</source>
         <translation>La semana de %1</translation>
     </message>
@@ -8528,12 +8636,20 @@
         <translation>No hay aire.</translation>
     </message>
     <message>
+        <source>There is no brake with calipers of %1 on this press.</source>
+        <translation>Esta máquina no tiene freno con pinzas de %1.</translation>
+    </message>
+    <message>
         <source>There is no condition called %1.</source>
         <translation>No hay ninguna condición llamada %1.</translation>
     </message>
     <message>
         <source>There is no control with the role %1.</source>
         <translation>No hay ningún mando con el rol %1.</translation>
+    </message>
+    <message>
+        <source>There is no dancer of %1 on this press.</source>
+        <translation>Esta máquina no tiene bailarín de %1.</translation>
     </message>
     <message>
         <source>There is no emergency stop %1 on this press.</source>
@@ -8846,6 +8962,10 @@
     <message>
         <source>This place is not UTF-8 text.</source>
         <translation>Este lugar no es texto UTF-8.</translation>
+    </message>
+    <message>
+        <source>This press does not inch.</source>
+        <translation>Esta máquina no avanza por impulsos.</translation>
     </message>
     <message>
         <source>This press has no lift.</source>
@@ -10560,6 +10680,10 @@
         <translation>están cortados</translation>
     </message>
     <message>
+        <source>are engaged</source>
+        <translation>están acopladas</translation>
+    </message>
+    <message>
         <source>are fitted</source>
         <translation>están montados</translation>
     </message>
@@ -11398,6 +11522,10 @@
     <message>
         <source>is open over the web</source>
         <translation>está abierto sobre la banda</translation>
+    </message>
+    <message>
+        <source>is out</source>
+        <translation>está fuera</translation>
     </message>
     <message>
         <source>is parked</source>
@@ -13098,6 +13226,10 @@
     <message>
         <source>web width</source>
         <translation>ancho de banda</translation>
+    </message>
+    <message>
+        <source>were not looked at</source>
+        <translation>no se han revisado</translation>
     </message>
     <message>
         <source>were not set</source>

@@ -76,7 +76,7 @@ void HandleRow::build()
         hint(m_value, unitText(m_unit));
         row->addWidget(m_value, 2);
     }
-    const bool hang = m_handle.sort == Handle::Sort::Hang;
+    const bool either = m_handle.sort == Handle::Sort::Either;
     m_do = addButton(m_handle.does, "do");
     row->addWidget(m_do, 3);
     if (!m_handle.undoes.empty()) {
@@ -89,12 +89,12 @@ void HandleRow::build()
     m_refusal->hide();
     column->addWidget(m_refusal);
     column->addWidget(ruledLine(this));
-    connect(m_do, &QPushButton::clicked, this, [this, hang] {
+    connect(m_do, &QPushButton::clicked, this, [this] {
         if (m_handle.sort == Handle::Sort::Motion && !m_armed.isActive()) return arm(true);
         arm(false);
-        give(true, hang ? "over" : "");
+        give(true, m_handle.ways[0]);
     });
-    if (m_undo) connect(m_undo, &QPushButton::clicked, this, [this, hang] { give(hang, hang ? "under" : ""); });
+    if (m_undo) connect(m_undo, &QPushButton::clicked, this, [this, either] { give(either, m_handle.ways[1]); });
     if (m_value) connect(m_value, &QLineEdit::returnPressed, m_do, &QPushButton::click);
     for (QLineEdit* value : {m_value})
         if (value) connect(value, &QLineEdit::textEdited, m_refusal, &QWidget::hide);

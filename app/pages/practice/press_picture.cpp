@@ -125,15 +125,13 @@ void Gauges::show(const practice::World& world, const inputs::Press& press)
     say(tr("Speed"), text(world.speed(), Kind::Speed));
     if (press.hasAir) say(tr("Air supply"), text(world.supply(), Kind::Pressure));
     for (const inputs::Zone& zone : press.zones) {
-        const auto set = state.settings.find(zone.id);
-        say(tr("Set: %1").arg(dataText(zone.name)),
-            set == state.settings.end() ? tr("not set") : quantityText(set->second, system));
+        const auto set = world.shownSetting(zone);
+        say(tr("Set: %1").arg(dataText(zone.name)), set ? quantityText(*set, system) : tr("not set"));
         // A press shows the tension where it has what weighs it; anywhere else it is for the charts of practice alone.
         if (zone.control != inputs::Control::LoadCell) continue;
         for (const practice::LineZone& one : line.zones)
             if (one.id == zone.id)
-                say(tr("Reads: %1").arg(dataText(zone.name)),
-                    text(practice::tensionIn(line.web, world.web(), one.first), Kind::Force));
+                say(tr("Reads: %1").arg(dataText(zone.name)), text(world.shownPull(one), Kind::Force));
     }
     const bool hung = state.roll == practice::RollAt::Shaft;
     say(tr("Unwind roll"),

@@ -184,6 +184,85 @@ TEST_CASE("a load cell off its zero lets the loop pull too little, and shows it 
     CHECK(pulls[2] == Approx(pulls[0]));
 }
 
+TEST_CASE("a gauge that does not go back to nought shows it without air, and with air the web is pulled too little")
+{
+    std::vector<double> pulls;
+    for (const bool off : {false, true}) {
+        Shift s(off ? std::vector<Fault>{{"gauge.off", "unwind", 0.1}} : std::vector<Fault>{});
+        const inputs::Zone& zone = *s.world.truly().press->zone("unwind");
+        REQUIRE(s.world.shownSetting(zone));
+        CHECK(s.world.shownSetting(zone)->si() == Approx(off ? 0.1 * 6.2e5 : 0));
+        s.ready();
+        CHECK(s.world.shownSetting(zone)->si() == Approx(1.39e5));
+        s.runs(60);
+        INFO(s.all());
+        pulls.push_back(s.pull(0));
+    }
+    const inputs::Zone& zone = *demo::press("north")->zone("unwind");
+    const double zero = zone.zeroSetting ? zone.zeroSetting->si() : 0;
+    CHECK(pulls[1] / pulls[0] == Approx((1.39e5 - 0.62e5 - zero) / (1.39e5 - zero)).epsilon(0.1));
+}
+
+TEST_CASE("with half of its calipers a brake holds half, until all of them are engaged")
+{
+    std::vector<double> pulls;
+    for (const int row : {0, 1, 2}) {
+        Shift s(row == 0 ? std::vector<Fault>{} : std::vector<Fault>{{"calipers.wrong", "unwind", 0.5}});
+        s.powerUp();
+        if (row == 2) s.does({"engage_calipers", "unwind"});
+        s.hang();
+        s.join();
+        s.set();
+        s.runs(60);
+        INFO(s.all());
+        pulls.push_back(s.pull(0));
+    }
+    CHECK(pulls[1] / pulls[0] == Approx(0.5).epsilon(0.1));
+    CHECK(pulls[2] == pulls[0]);
+    Shift north;
+    CHECK(north.world.perform({"engage_calipers", "rewind"}).error().code == "practice.deed");
+}
+
+TEST_CASE(
+    "a pinned dancer lets its brake go to its end, its arm lies at its stop, and out with the pin it rests midway")
+{
+    std::vector<double> pulls;
+    for (const int row : {0, 1, 2}) {
+        South s(row == 0 ? std::vector<Fault>{} : std::vector<Fault>{{"dancer.pinned", "unwind", 0}});
+        s.ready();
+        if (row == 2) s.does({"dancer_pin", "unwind", {}, false});
+        CHECK_FALSE(readNow(s.world, "tension.unwind.rest"));  // nobody reads it while the press stands
+        s.runs(60);
+        INFO(s.all());
+        REQUIRE(readNow(s.world, "tension.unwind.rest"));
+        CHECK(readNow(s.world, "tension.unwind.rest")->si() == Approx(row == 1 ? 0 : 0.5));
+        const Quantity midway(0.5, Kind::Share, "%");
+        CHECK((readingNow(s.world, "tension.unwind.rest", midway).truth == Truth::Contradicted) == (row == 1));
+        pulls.push_back(tensionIn(s.world.line().web, s.world.web(), 0).si());
+    }
+    // The brake gives all it has: 0.55 N m for each percent over 2 % (resources/presses/south.toml).
+    CHECK(pulls[1] > 1.5 * pulls[0]);
+    CHECK(pulls[2] == pulls[0]);
+    Shift north;
+    CHECK(north.world.perform({"dancer_pin", "unwind"}).error().code == "practice.deed");
+}
+
+TEST_CASE("a roll out of round swings its tension at speed and not at idle, a round one never")
+{
+    for (const bool fast : {true, false})
+        for (const bool round : {true, false}) {
+            Shift s(round ? std::vector<Fault>{} : std::vector<Fault>{{"roll.eccentric", {}, 0.02}});
+            s.ready();
+            s.does({"hold_to_run"});
+            s.passes(4);
+            s.does({"run", {}, Quantity(fast ? 120.0 / 60 : 10.0 / 60, Kind::Speed, "m/min")});
+            s.passes(120);
+            CAPTURE(fast, round);
+            INFO(s.all());
+            CHECK(s.blames("web.swings", "roll.diameter") == (fast && !round));
+        }
+}
+
 TEST_CASE("every fault that there is can be seeded at a press that has what it is of")
 {
     std::set<std::string> seeded;

@@ -31,7 +31,7 @@ Deed tried(const Handle& handle, bool on)
 {
     Deed deed = handle.deed;
     deed.on = on;
-    if (handle.sort == Handle::Sort::Hang) deed.item = on ? "over" : "under";
+    if (handle.sort == Handle::Sort::Either) deed.item = handle.ways[on ? 0 : 1];
     if (!handle.kinds.empty()) deed.to = Quantity(0, handle.kinds.front());
     return deed;
 }
@@ -54,7 +54,7 @@ TEST_CASE("every deed that a press knows has a row, once, and the press knows ev
         CHECK(what.count("zero_cell") == (std::string(id) == "south" ? 1 : 0));
         if (std::string(id) == "north")
             for (const std::string& deed : deedNames()) {
-                if (deed == "zero_cell") continue;  // it has no load cell
+                if (deed == "zero_cell" || deed == "dancer_pin") continue;  // it has neither load cell nor dancer
                 CAPTURE(deed);
                 CHECK(what.count(deed) == 1);
             }
@@ -112,7 +112,7 @@ TEST_CASE("a row tells how it stands from the world alone")
     CHECK(world.supply() > Pressure{});
     for (const Handle& one : handlesOf(*demo::press("north")))
         if (one.deed.what == "unwind_setting") {
-            CHECK_FALSE(setTo(world, one));
+            CHECK(setTo(world, one)->si() == 0);  // what its gauge shows without air
             REQUIRE(world.perform({"unwind_setting", {}, Quantity(1.4e5, Kind::Pressure, "bar")}));
             CHECK(setTo(world, one)->si() == Approx(1.4e5));
         }

@@ -43,13 +43,14 @@ Deed anyDeed(Chance& chance, const World& world, const inputs::Press& press)
     if (deed.what == "guard") deed.item = chance.oneOf(press.guards).id;
     if (deed.what == "emergency_stop") deed.item = chance.oneOf(press.emergencyStops).id;
     if (deed.what == "hang_roll") deed.item = chance.is(0.7) ? "over" : "under";
+    if (deed.what == "cut_ends" || deed.what == "tape_joint") deed.item = chance.is(0.5) ? "eye" : "rule";
     deed.on = deed.what == "emergency_stop" ? chance.is(0.2) : chance.is(0.8);
     if (deed.what == "hold_stop") deed.on = chance.is(0.3);
     if (deed.what == "lift_pressure")
         deed.to = Quantity(world.liftBalance().si() * chance.between(0.5, 3), Kind::Pressure, "bar");
     else if (deed.what == "run")
         deed.to = Quantity(chance.between(-1, 5), Kind::Speed, "m/min");
-    else if (deed.what == "hang_roll" || deed.what == "guide_sensor")
+    else if (deed.what == "hang_roll" || deed.what == "guide_sensor" || deed.what.starts_with("register_"))
         deed.to = Quantity(chance.between(-0.05, 0.05), Kind::Length, "mm");
     else if (deed.what == "print_setting")
         deed.to = Quantity(chance.between(-0.02, 0.05), Kind::Share, "%");

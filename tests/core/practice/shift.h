@@ -75,6 +75,9 @@ struct Shift {
     }
     void set()
     {
+        for (const char* station : {"1", "2"})
+            for (const char* way : {"register_along", "register_across"})
+                does({way, station, Quantity(0, Kind::Length, "mm")});
         does({"unwind_setting", {}, bar(brake)});
         does({"rewind_setting", {}, bar(wind)});
         does({"print_setting", {}, Quantity(draw, Kind::Share, "%")});

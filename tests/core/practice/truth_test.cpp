@@ -126,11 +126,29 @@ TEST_CASE("a reading is held against what the gauge shows, within what gauge and
     CHECK(reads(s, "roll.width", mm(340)) == Truth::Contradicted);
     CHECK(reads(s, "align.centre", mm(215)) == Truth::Holds);
     CHECK(reads(s, "align.centre", mm(218)) == Truth::Contradicted);
-    CHECK(reads(s, "splice.gap", mm(0.2)) == Truth::NotKnown);
-    CHECK(reads(s, "register.1.along", mm(6)) == Truth::NotKnown);
+    CHECK(reads(s, "splice.overhang", mm(0.2)) == Truth::NotKnown);
     REQUIRE(readNow(s.world, "tension.unwind.setting"));
     CHECK(readNow(s.world, "tension.unwind.setting")->si() == Approx(139000));
-    CHECK_FALSE(readNow(s.world, "splice.gap"));
+    CHECK_FALSE(readNow(s.world, "splice.overhang"));
+}
+
+TEST_CASE("register adjusters stand where the last job left them, until somebody sets them to their mid marks")
+{
+    Shift s, other({}, 8);
+    CHECK(s.world.press().registers != other.world.press().registers);
+    s.does({"register_along", "1", mm(-3)});
+    CHECK(reads(s, "register.1.along", mm(6)) == Truth::Contradicted);
+    s.does({"register_along", "1", mm(0)});
+    CHECK(reads(s, "register.1.along", mm(6)) == Truth::Holds);
+    CHECK(reads(s, "register.1.centre", mm(0)) == Truth::Holds);
+    s.does({"register_along", "1", mm(-4)});
+    CHECK(readNow(s.world, "register.1.along")->si() == Approx(0.002));
+    CHECK(readNow(s.world, "register.1.centre")->si() == Approx(0.004));
+    // It stands at its end and goes no further.
+    s.does({"register_across", "1", mm(50)});
+    CHECK(readNow(s.world, "register.1.across")->si() == Approx(0).margin(1e-9));
+    CHECK(s.world.press().registers.at("1").across.si() == Approx(0.003));
+    CHECK(s.world.perform({"register_along", "7", mm(0)}).error().code == "practice.deed");
 }
 
 TEST_CASE("a roll that hangs off the middle is read where it hangs, from the frame of the press")

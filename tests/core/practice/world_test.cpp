@@ -42,6 +42,37 @@ TEST_CASE("with a guard open the press does not start, and says which one")
     CHECK(s.world.perform({"hold_to_run"}));
 }
 
+TEST_CASE("a press that inches goes as far as its file says and stands, however long that is held")
+{
+    auto inputs = demo::inputs("north", "quince-jelly", "R0041");
+    auto press = *inputs.press;
+    press.inch.value = Quantity(0.025, Kind::Length, "mm");
+    inputs.press = std::make_shared<const inputs::Press>(press);
+    auto made = World::build({inputs, 7, {}});
+    REQUIRE(made);
+    Shift s;
+    s.world = *std::move(made);
+    s.ready();
+    REQUIRE(s.world.joint());
+    const double before = s.world.web().rewound;
+    s.does({"inch"});
+    CHECK(s.world.press().motion == Motion::Inching);
+    s.passes(20);
+    CHECK(s.world.speed() == Speed{});
+    const double first = s.world.web().rewound - before;
+    // Set-up motion limits: at most 25 mm a press of the button (physics.md V2).
+    CHECK(first <= 0.0255);
+    CHECK(first > 0.015);
+    s.does({"inch"});
+    s.passes(20);
+    CHECK(s.world.web().rewound - before == Approx(0.05).margin(0.006));
+    s.does({"guard", press.guards.front().id, {}, false});
+    CHECK(s.world.perform({"inch"}).error().code == "press.guard_open");
+    press.inch.value.reset();
+    inputs.press = std::make_shared<const inputs::Press>(press);
+    CHECK(World::build({inputs, 7, {}})->perform({"inch"}).error().code == "practice.deed");
+}
+
 TEST_CASE("a guard that is opened while the press runs stops it, unless its switch sticks")
 {
     for (const bool sticks : {false, true}) {
