@@ -260,7 +260,7 @@ void PracticeSession::answered(const run::Answered& said)
 {
     const std::size_t before = m_played->contradictions().size();
     (void)m_played->perform(practice::Answer{said.step.value, said.entered});
-    if (m_played->contradictions().size() > before && m_played->scenario().atOnce)
+    if (m_played->contradictions().size() > before && practice::showsAtOnce(m_played->scenario()))
         emit contradicted(m_played->contradictions().back());
 }
 

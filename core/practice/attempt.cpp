@@ -151,7 +151,7 @@ Attempt attemptOf(const Lesson& lesson, run::Source scenario, Who who, std::stri
     attempt.sources = withoutTexts(lesson.basis().sources);
     attempt.seed = lesson.scenario().seed;
     attempt.mode = lesson.scenario().mode;
-    attempt.atOnce = lesson.scenario().atOnce;
+    attempt.atOnce = showsAtOnce(lesson.scenario());
     attempt.faults = lesson.faults();
     attempt.begun = begun;
     attempt.ended = ended;

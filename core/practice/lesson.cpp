@@ -115,7 +115,7 @@ std::vector<Outcome> Lesson::outcomes() const
         if (outcome == outcomes.end()) {
             ranks.push_back(item->rank);
             outcome = outcomes.insert(outcomes.end(), {said.step, Fate::Left, false, false});
-        } else if (outcome->fate == Fate::Contradicted && m_scenario.atOnce) {
+        } else if (outcome->fate == Fate::Contradicted && showsAtOnce(m_scenario)) {
             outcome->hinted = true;  // the press itself was pointed out to them
         }
         outcome->fate = said.contradicted ? Fate::Contradicted : said.stands ? Fate::Done : Fate::Left;

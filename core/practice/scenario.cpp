@@ -126,8 +126,7 @@ Result<Scenario> readScenario(std::string_view toml, std::string_view file, Find
     scenario.seed = static_cast<std::uint64_t>(keys.whole("seed", 0, kMostSeed).value_or(1));
     scenario.draw = keys.whole("draw", 0, kMostDrawn).value_or(0);
     scenario.mode = keys.oneOf<Mode>("mode", kModes).value_or(Mode::Free);
-    // In the first pass errors are put right at once.
-    scenario.atOnce = keys.oneOf<bool>("contradictions", kShown).value_or(scenario.mode == Mode::Do);
+    scenario.atOnce = keys.oneOf<bool>("contradictions", kShown);
     scenario.parts = keys.texts("parts");
     keys.done();
     for (inputs::KeyReader& table : top.tables("fault")) {
@@ -198,6 +197,8 @@ Help helpIn(Mode mode) noexcept
     }
     return {};
 }
+
+bool showsAtOnce(const Scenario& scenario) noexcept { return scenario.atOnce.value_or(scenario.mode == Mode::Do); }
 
 std::vector<Fault> faultsOf(const Scenario& scenario, const inputs::Press& press)
 {

@@ -36,9 +36,12 @@ struct Scenario {
     std::vector<Fault> faults;
     int draw = 0;  ///< so many more faults, drawn by the seed
     Mode mode = Mode::Free;
-    bool atOnce = false;             ///< contradictions are shown at once; else afterwards
+    std::optional<bool> atOnce;      ///< contradictions are shown at once, or afterwards; empty: as the mode has it
     std::vector<std::string> parts;  ///< stages and places that count; none = all
 };
+/// Whether an answer that the press contradicts is shown at once: in the first pass errors are put right at once, later
+/// nobody is helped unless it was asked for.
+[[nodiscard]] bool showsAtOnce(const Scenario& scenario) noexcept;
 /// Those that it names, and those that its seed draws at this press.
 [[nodiscard]] std::vector<Fault> faultsOf(const Scenario& scenario, const inputs::Press& press);
 

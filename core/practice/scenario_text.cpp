@@ -18,7 +18,8 @@ std::string scenarioText(const Scenario& scenario)
         {"job", &scenario.job}, {"roll", &scenario.roll},   {"procedure", &scenario.procedure}};
     for (const auto& [key, value] : rows) out << key << " = " << quoted(*value) << '\n';
     out << "seed = " << scenario.seed << "\ndraw = " << scenario.draw << "\nmode = \"" << modeWord(scenario.mode)
-        << "\"\ncontradictions = \"" << (scenario.atOnce ? "at_once" : "afterwards") << "\"\n";
+        << "\"\n";
+    if (scenario.atOnce) out << "contradictions = \"" << (*scenario.atOnce ? "at_once" : "afterwards") << "\"\n";
     if (!scenario.parts.empty()) {
         out << "parts"
             << " = [";

@@ -165,7 +165,7 @@ void ScenarioForm::show(const practice::Scenario* from)
     choose(m_job, scenario.job);
     choose(m_roll, scenario.roll);
     m_mode->setCurrentIndex(m_mode->findData(static_cast<int>(scenario.mode)));
-    m_shown->setCurrentIndex(scenario.atOnce ? 1 : 0);
+    m_shown->setCurrentIndex(practice::showsAtOnce(scenario) ? 1 : 0);
     m_draw->setText(QString::number(scenario.draw));
     m_seed->setText(QString::number(scenario.seed));
     m_wanted = scenario.faults;

@@ -10,6 +10,7 @@
 #include "app/pages/practice/practice_page.h"
 #include "app/sessions/practice_session.h"
 #include "app/shell/main_window.h"
+#include "app/widgets/controls.h"
 #include "tests/app/said.h"
 #include "tests/app/shop.h"
 
@@ -58,13 +59,18 @@ struct PracticeWindow {
         REQUIRE(button->isEnabled());
         QTest::mouseClick(button, Qt::LeftButton);
     }
-    /// Begins the lesson that is chosen, and stops its time.
-    void begin(const char* scenario = "quiet_morning")
+    /// Begins the lesson that is chosen, as its file has it or in another mode, and stops its time.
+    void begin(const char* scenario = "quiet_morning", std::optional<practice::Mode> mode = std::nullopt)
     {
         door(Qt::Key_4);
         auto* chooser = visible<ChooseLesson>(window);
         REQUIRE(chooser);
         chooser->open(session().options().resources / "demo/scenarios" / (std::string(scenario) + ".toml"));
+        if (mode) {
+            auto* list = visible<PickList>(window, "mode");
+            REQUIRE(list);
+            list->setCurrentIndex(list->findData(static_cast<int>(*mode)));
+        }
         click("beginLesson");
         until([&] { return practice().runs()->run() != nullptr && !practice().runs()->busy(); }, "the run has begun");
         practice().setPace(Pace::Stopped);

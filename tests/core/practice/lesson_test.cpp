@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A lesson: deeds and answers held against each other, and what they come to.
 #include "core/practice/lesson.h"
+#include "core/practice/scenario_text.h"
 
 #include "core/units/plain.h"
 #include "tests/core/practice/basis.h"
@@ -254,13 +255,19 @@ TEST_CASE("a scenario says how much help is given, when contradictions are shown
     REQUIRE(full);
     CHECK(notes.empty());
     CHECK(full->mode == Mode::TellKeyPoints);
-    CHECK(full->atOnce);
+    CHECK(full->atOnce == std::optional(true));
     CHECK(full->draw == 2);
     CHECK(full->parts == std::vector<std::string>{"splice"});
     const auto plainOne = readScenario("format = 1\n[scenario]\nid = \"s\"\nmode = \"do\"\n", "s.toml", notes);
-    CHECK(plainOne->atOnce);
+    CHECK(showsAtOnce(*plainOne));
     CHECK(readScenario("format = 1\n[scenario]\nid = \"s\"\n", "s.toml", notes)->mode == Mode::Free);
-    CHECK_FALSE(readScenario("format = 1\n[scenario]\nid = \"s\"\n", "s.toml", notes)->atOnce);
+    // What it does not say goes by the pass in which it is gone through, and so it is written again.
+    Scenario unsaid = *plainOne;
+    CHECK_FALSE(unsaid.atOnce);
+    CHECK_FALSE(readScenario(scenarioText(unsaid), "s.toml", notes)->atOnce);
+    unsaid.mode = Mode::Test;
+    CHECK_FALSE(showsAtOnce(unsaid));
+    CHECK_FALSE(showsAtOnce(*readScenario("format = 1\n[scenario]\nid = \"s\"\n", "s.toml", notes)));
     for (const Mode mode : {Mode::Do, Mode::TellSteps, Mode::TellKeyPoints, Mode::TellReasons, Mode::Free, Mode::Test})
         CHECK(modeFrom(modeWord(mode)) == mode);
     CHECK_FALSE(modeFrom("exam"));
