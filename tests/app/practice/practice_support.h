@@ -150,7 +150,7 @@ inline void byTheBook(PracticeWindow& w)
     w.touch("outfeed_nip");
     w.touch("guide_sensor", {}, "0");
     w.touch("unwind_setting", {}, "1.39 bar");
-    w.touch("print_setting", {}, "0.05 %");
+    w.touch("print_setting", {}, "0 %");
     w.touch("rewind_setting", {}, "0.45");
     w.touch("hold_stop", {}, nullptr, "undo");
     w.touch("hold_to_run");

@@ -11,6 +11,7 @@ using namespace taut::practice::shift;
 TEST_CASE("by the book the press runs, its web is as taut as its targets say, and nothing happens")
 {
     Shift s;
+    s.draw = 0;  // what its targets say of this web (tension.print.setting)
     s.ready();
     s.runs(90);
     INFO(s.all());
@@ -19,7 +20,11 @@ TEST_CASE("by the book the press runs, its web is as taut as its targets say, an
     // 12 N m/bar, 0.15 bar, 500 mm less three wraps: about 60 N at the unwind, which is what 1.39 bar is set for.
     CHECK(s.pull(0) == Approx(59.5).epsilon(0.03));
     CHECK(s.pull(s.world.line().web.spans.size() - 1) > 20);
-    for (std::size_t i = 0; i < s.world.line().web.spans.size(); ++i) CHECK(s.pull(i) > 5);
+    // Everywhere within the window of the job, 0.14 to 0.22 N/mm on 330 mm (resources/demo/jobs/quince-jelly.toml).
+    for (std::size_t i = 0; i < s.world.line().web.spans.size(); ++i) {
+        CHECK(s.pull(i) > 46.2);
+        CHECK(s.pull(i) < 72.6);
+    }
     CHECK(s.world.web().rewound > 5);
     // The joint has come through.
     CHECK_FALSE(s.world.joint());
