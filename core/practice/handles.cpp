@@ -308,10 +308,14 @@ std::optional<Quantity> setTo(const World& world, const Handle& handle)
         if (what == zone.id + "_setting") return world.shownSetting(zone);
     for (const auto& [zone, diameter] : p.diameters)
         if (what == zone + "_diameter") return Quantity(diameter, Kind::Length);
-    for (const auto& [station, left] : p.registers) {
-        if (handle.deed.item != station) continue;
-        if (what == "register_along") return Quantity(left.along, Kind::Length);
-        if (what == "register_across") return Quantity(left.across, Kind::Length);
+    for (const inputs::Station& station : world.truly().press->stations) {
+        const auto left = p.registers.find(std::to_string(station.number));
+        if (left == p.registers.end() || handle.deed.item != left->first) continue;
+        // In the unit of its scale.
+        if (what == "register_along" && station.registerAlong)
+            return Quantity(left->second.along, Kind::Length, station.registerAlong->quantity().unit());
+        if (what == "register_across" && station.registerAcross)
+            return Quantity(left->second.across, Kind::Length, station.registerAcross->quantity().unit());
     }
     return std::nullopt;
 }

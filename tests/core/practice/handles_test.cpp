@@ -111,6 +111,8 @@ TEST_CASE("a row tells how it stands from the world alone")
     REQUIRE(world.perform({"air_supply"}));
     CHECK(world.supply() > Pressure{});
     for (const Handle& one : handlesOf(*demo::press("north")))
+        if (one.deed.what.starts_with("register_")) CHECK(setTo(world, one)->unit() == "mm");
+    for (const Handle& one : handlesOf(*demo::press("north")))
         if (one.deed.what == "unwind_setting") {
             CHECK(setTo(world, one)->si() == 0);  // what its gauge shows without air
             REQUIRE(world.perform({"unwind_setting", {}, Quantity(1.4e5, Kind::Pressure, "bar")}));
