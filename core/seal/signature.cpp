@@ -16,6 +16,13 @@ Finding about(const Seal& seal, const char* code, const char* english)
         "Do not trust this record. Compare it with the printed sheets and restore the logbook from a backup.");
 }
 
+/// A document that says too little for what it is.
+Finding unread(const Seal& seal, Finding broken)
+{
+    broken.subject = "seal " + std::to_string(seal.seq);
+    return broken;
+}
+
 bool mustBeSigned(const Document& document) { return *meaningOf(document) != '\0'; }
 
 bool isSequel(const Document& document)
@@ -133,14 +140,24 @@ std::optional<Finding> SignatureCheck::roleGap(const Seal& seal, const Document&
     return std::nullopt;
 }
 
+/// Who signed it, as the chain stated them before; nullopt: nobody whom it knew, which roleGap has said.
+std::optional<people::PersonRecord> SignatureCheck::signerOf(const Seal& seal) const
+{
+    const auto known = m_people.find(seal.person);
+    if (known == m_people.end()) return std::nullopt;
+    people::PersonRecord by;
+    by.id = {seal.person};
+    by.name = known->second.name;
+    by.role = known->second.role;
+    return by;
+}
+
 Finding SignatureCheck::notToBeGiven(const Seal& seal, const Finding& why)
 {
-    Finding finding =
-        about(seal,
-              why.code.starts_with("gate.role") || why.code.ends_with(".own") || why.code == "training.no_trainer"
-                  ? "signature.role"
-                  : "chain.order",
-              "");
+    // What keeps a person from it, and not what the chain holds by then.
+    const bool person = why.code == "gate.role" || why.code == "gate.own_run" || why.code == "gate.own_correction" ||
+                        why.code.ends_with(".own") || why.code == "training.no_trainer";
+    Finding finding = about(seal, person ? "signature.role" : "chain.order", "");
     finding.text = {"Seal %1 was not to be given: %2",
                     {static_cast<std::int64_t>(seal.seq), std::vector<Text>{why.text}}};
     return finding;
@@ -150,18 +167,10 @@ Finding SignatureCheck::notToBeGiven(const Seal& seal, const Finding& why)
 std::optional<Finding> SignatureCheck::competenceGap(const Seal& seal, const Document& document) const
 {
     const auto competence = competenceIn(document);
-    if (!competence) {
-        Finding broken = competence.error();
-        broken.subject = "seal " + std::to_string(seal.seq);
-        return broken;
-    }
-    const auto known = m_people.find(seal.person);
-    if (known == m_people.end()) return std::nullopt;  // roleGap has said so
-    people::PersonRecord by;
-    by.id = {seal.person};
-    by.name = known->second.name;
-    by.role = known->second.role;
-    if (const auto why = whyNot(*competence, by, seal.sealedAtMs)) return notToBeGiven(seal, *why);
+    if (!competence) return unread(seal, competence.error());
+    const auto by = signerOf(seal);
+    if (!by) return std::nullopt;
+    if (const auto why = whyNot(*competence, *by, seal.sealedAtMs)) return notToBeGiven(seal, *why);
     for (const ObservedRun& observed : competence->observed) {
         const auto run = m_runs.find(observed.link);
         if (run == m_runs.end() || run->second.id != observed.run)
@@ -179,11 +188,7 @@ std::optional<Finding> SignatureCheck::observationGap(const Seal& seal, const Do
     if (attempt == m_attempts.end() || attempt->second.id != seal.id)
         return about(seal, "chain.subject", "Seal %1 is about an attempt that was not sealed then.");
     const auto observation = observationIn(document);
-    if (!observation) {
-        Finding broken = observation.error();
-        broken.subject = "seal " + std::to_string(seal.seq);
-        return broken;
-    }
+    if (!observation) return unread(seal, observation.error());
     people::PersonRecord by;
     by.id = {seal.person};
     by.name = document.body["by"]["name"].text();
@@ -200,24 +205,11 @@ std::optional<Finding> SignatureCheck::sequelGap(const Seal& seal, const Documen
     if (run->second.id != seal.id)
         return about(seal, "chain.subject", "Seal %1 names one run and is about the seal of another.");
     const auto sequel = sequelIn(document);
-    if (!sequel) {
-        Finding broken = sequel.error();
-        broken.subject = "seal " + std::to_string(seal.seq);
-        return broken;
-    }
-    const auto known = m_people.find(seal.person);
-    if (known == m_people.end()) return std::nullopt;  // roleGap has said so
-    people::PersonRecord by;
-    by.id = {seal.person};
-    by.name = known->second.name;
-    by.role = known->second.role;
-    const auto why = whyNot(run->second, *sequel, by);
-    if (!why) return std::nullopt;
-    const bool person = why->code.starts_with("gate.");
-    Finding finding = about(seal, person ? "signature.role" : "chain.order", "");
-    finding.text = {"Seal %1 was not to be given: %2",
-                    {static_cast<std::int64_t>(seal.seq), std::vector<Text>{why->text}}};
-    return finding;
+    if (!sequel) return unread(seal, sequel.error());
+    const auto by = signerOf(seal);
+    if (!by) return std::nullopt;
+    if (const auto why = whyNot(run->second, *sequel, *by)) return notToBeGiven(seal, *why);
+    return std::nullopt;
 }
 
 Findings SignatureCheck::next(const Seal& seal, const Document& document, std::span<const SealSignature> signatures)

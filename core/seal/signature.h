@@ -60,6 +60,7 @@ private:
     [[nodiscard]] std::optional<Finding> sequelGap(const Seal& seal, const Document& document) const;
     [[nodiscard]] std::optional<Finding> competenceGap(const Seal& seal, const Document& document) const;
     [[nodiscard]] std::optional<Finding> observationGap(const Seal& seal, const Document& document) const;
+    [[nodiscard]] std::optional<people::PersonRecord> signerOf(const Seal& seal) const;
     [[nodiscard]] static Finding notToBeGiven(const Seal& seal, const Finding& why);
     [[nodiscard]] Findings deviations(const Seal& seal, const Document& document) const;
     void learn(const Seal& seal, const Document& document);
