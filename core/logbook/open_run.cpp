@@ -248,7 +248,12 @@ Result<seal::Seal> OpenRun::seal(const people::Signer& signer)
         // Whoever seals signs as well, be it somebody else than who said that it is done.
         if (const auto* completed = std::get_if<run::Completed>(&stored->events().back().happening());
             completed != nullptr && !impl.options.practice)
-            if (auto why = notAlone(db, *stored, actor, !completed->supervisor.empty(), now.utcMs)) return *why;
+            if (auto why = notAlone(db, *stored, actor, !completed->supervisor.empty(), now.utcMs)) {
+                // The run is over, and nobody can be put beside them in it any more.
+                if (why->code == "gate.not_competent")
+                    why->remedy = "Have a supervisor look at it, sign in here and seal it themselves.";
+                return *why;
+            }
         for (const auto& [what, source] : parted.words) (void)sealedOnce(db, what, source, sealer(actor), now);
         seal::Seal sealed = appendSeal(db, parted.document, sealer(signer), now);
         SQLite::Statement gone(db, "DELETE FROM open_events WHERE run_id = ?");

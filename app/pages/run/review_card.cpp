@@ -100,9 +100,7 @@ ReviewCard::ReviewCard(QWidget* parent) : QWidget(parent)
     m_writing->hide();
     layout->addWidget(m_writing);
     layout->addLayout(grid);
-    m_meaning = wrapped(tr("Signing says: performed. Your name, the time and your signature, made with your own "
-                           "key, stand in the record for good."),
-                        "small", this);
+    m_meaning = wrapped({}, "small", this);
     layout->addWidget(m_meaning);
     connect(m_sign, &QPushButton::clicked, this, &ReviewCard::give);
     connect(m_passphrase, &QLineEdit::textEdited, m_finding, &FindingStrip::clear);
@@ -122,18 +120,27 @@ void ReviewCard::show(const run::Run& run, const PersonChoice& actor)
     m_run = run.id();
     const int corrected = fill(run);
     const std::size_t open = run.openSteps().size();
-    const bool may =
-        !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff) && !isInOtherHands(run, actor);
     const bool running = run.phase() == run::Phase::Running;
+    // Said to be over, but its sealing was kept off: by a power cut, or by a rule. Whoever may sign seals it then.
+    m_ended = run.phase() == run::Phase::Completed || run.phase() == run::Phase::Abandoned;
+    const bool may = !actor.id.isEmpty() && people::may(actor.role, people::Act::SignOff) &&
+                     (m_ended || !isInOtherHands(run, actor));
     const bool held = running && !run.heldStops().empty();
     m_held->show(held && open == 0 ? heldShown(run) : std::vector<run::HeldStop>{});
-    m_sign->setEnabled(running && open == 0 && may && !held);
+    m_sign->setEnabled(may && (m_ended || (running && open == 0 && !held)));
     m_passphrase->setEnabled(m_sign->isEnabled());
-    m_remarks->setEnabled(m_sign->isEnabled());
+    m_remarks->setEnabled(m_sign->isEnabled() && !m_ended);
+    sayButton();
+    m_meaning->setText(run.phase() == run::Phase::Abandoned
+                           ? tr("Signing says: abandoned. Your name, the time and your signature, made with your own "
+                                "key, stand in the record for good.")
+                           : tr("Signing says: performed. Your name, the time and your signature, made with your own "
+                                "key, stand in the record for good."));
+    if (m_ended) m_beside->hide();
     if (run.phase() == run::Phase::Completed)
-        m_summary->setText(tr("This run is signed."));
+        m_summary->setText(tr("This run is done and not sealed yet. Whoever seals it signs for it."));
     else if (run.phase() == run::Phase::Abandoned)
-        m_summary->setText(tr("This run was abandoned."));
+        m_summary->setText(tr("This run was abandoned and is not sealed yet. Whoever seals it signs for it."));
     else if (open > 0)
         m_summary->setText(tr("%1 steps are open: the run cannot be signed yet.").arg(open));
     else if (running && isInOtherHands(run, actor))
@@ -203,8 +210,15 @@ void ReviewCard::resizeEvent(QResizeEvent* event)
             word->setVisible(!m_close);
         m_remarks->setPlaceholderText(m_close ? m_remarks->accessibleName() : QString());
         m_passphrase->setHint(m_close ? tr("Passphrase") : QString());
-        m_sign->setText(m_close ? tr("&Sign") : tr("&Sign: done as it stands here"));
+        sayButton();
     });
+}
+
+void ReviewCard::sayButton()
+{
+    m_sign->setText(m_ended   ? tr("&Seal it as it stands here")
+                    : m_close ? tr("&Sign")
+                              : tr("&Sign: done as it stands here"));
 }
 
 void ReviewCard::setBusy(bool busy)
@@ -216,7 +230,8 @@ void ReviewCard::setBusy(bool busy)
 void ReviewCard::refuse(const Finding& finding)
 {
     m_finding->say(finding, m_system);
-    if (finding.code == kNotCompetent) m_beside->begin();
+    // An ended run takes no further event, so nobody can be told in it: the supervisor seals it themselves.
+    if (finding.code == kNotCompetent && !m_ended) m_beside->begin();
     // While it was being written nothing here could hold the focus; a wrong passphrase is typed anew at once.
     if (m_passphrase->isEnabled()) wanted()->setFocus();
 }
@@ -243,7 +258,8 @@ void ReviewCard::forgetTyped()
 QWidget* ReviewCard::first() const
 {
     if (m_held->first()) return m_held->first();
-    return m_sign->isEnabled() ? static_cast<QWidget*>(m_remarks) : m_table;
+    if (!m_sign->isEnabled()) return m_table;
+    return m_ended ? static_cast<QWidget*>(m_passphrase) : m_remarks;
 }
 
 void ReviewCard::keyPressEvent(QKeyEvent* event)

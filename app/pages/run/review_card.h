@@ -19,7 +19,8 @@ class SecretLine;
 class WholeTable;
 
 /// The whole run to look through before it is signed: every step with its state, what was answered, by whom and when;
-/// the stops that are still held, each to be given up first; remarks; and the passphrase of the person who signs.
+/// the stops that are still held, each to be given up first; remarks; and the passphrase of the person who signs. An
+/// ended run whose sealing was kept off is sealed here by whoever may sign.
 class ReviewCard : public QWidget {
     Q_OBJECT
 
@@ -55,9 +56,11 @@ private:
     int fill(const run::Run& run);
     [[nodiscard]] QWidget* wanted() const;
     void give();
+    void sayButton();
     UnitSystem m_system{};
     QLabel *m_title, *m_summary, *m_remarksLabel, *m_passphraseLabel, *m_meaning, *m_writing;
     bool m_close = false;  // little room for the steps
+    bool m_ended = false;  // done or abandoned, and not sealed yet
     WholeTable* m_table;
     QLineEdit* m_remarks;
     SecretLine* m_passphrase;

@@ -269,3 +269,73 @@ TEST_CASE("a supervisor says that somebody may work a press alone, on their trai
     CHECK(w.row("north").contains(QStringLiteral("was ended: a near miss at the rewind")));
     CHECK_FALSE(visible<QAbstractButton>(w.window, "endAlone")->isEnabled());
 }
+
+TEST_CASE("a run that is done and was not sealed is sealed later: by a supervisor where its operator may not any more")
+{
+    Strict w;
+    w.as(kInka);
+    w.walk();
+    w.countersigned(kOdalys);
+    REQUIRE(w.session().run() == nullptr);
+    records::RunQuery mine;
+    mine.person = kInka;
+    const auto page = w.session().reader()->runs(mine, {});
+    REQUIRE(page);
+    REQUIRE(page->rows.size() == 1);
+    constexpr std::int64_t kInThisCentury = 4'000'000'000'000;
+    w.as(kMatteo);
+    w.session().qualify({kInka, "north", std::string(64, 'a'), {page->rows.front().run}, kInThisCentury},
+                        passphraseOf(w.session(), kMatteo));
+    w.done();
+
+    // The power goes between what says that it is done and the seal.
+    w.as(kInka);
+    w.walk();
+    w.session().perform(run::SignOff{});
+    w.done();
+    REQUIRE(w.session().run() != nullptr);
+    REQUIRE(w.session().run()->phase() == run::Phase::Completed);
+    w.as(kOdalys);
+    w.session().endCompetence(kInka, "north", QStringLiteral("a near miss at the rewind"),
+                              passphraseOf(w.session(), kOdalys));
+    w.done();
+
+    w.as(kInka);
+    w.click("Run");
+    CHECK(w.says("done and not sealed yet"));
+    w.secret(kInka);
+    w.clickOn("answer");
+    w.done();
+    REQUIRE(w.session().run() != nullptr);
+    CHECK(w.says("a near miss at the rewind"));
+    CHECK(w.says("Have a supervisor look at it, sign in here and seal it themselves."));
+    // Nobody can be told beside them in a run that is over.
+    CHECK(visible<QComboBox>(w.window, "countersigner") == nullptr);
+
+    w.as(kMatteo);
+    CHECK(w.says("done and not sealed yet"));
+    w.secret(kMatteo);
+    QSignalSpy sealed(&w.session(), &Session::sealed);
+    w.clickOn("answer");
+    w.done();
+    CHECK(sealed.size() == 1);
+    CHECK(w.session().run() == nullptr);
+}
+
+TEST_CASE("a run that was abandoned and not sealed is sealed later, and what signing says is that it was abandoned")
+{
+    Strict w;
+    w.as(kInka);
+    begin(w.session());
+    w.session().perform(run::Abandon{"the order was taken back"});
+    w.done();
+    REQUIRE(w.session().run() != nullptr);
+    CHECK(w.says("was abandoned and is not sealed yet"));
+    CHECK(w.says("Signing says: abandoned."));
+    w.secret(kInka);
+    QSignalSpy sealed(&w.session(), &Session::sealed);
+    w.clickOn("answer");
+    w.done();
+    CHECK(sealed.size() == 1);
+    CHECK(w.session().run() == nullptr);
+}
