@@ -318,7 +318,9 @@ void LivePage::showHappened()
     lower(m_happened);
     m_told.invalidate();
     show();
-    m_happened->first()->setFocus();
+    // Whoever answers a step meanwhile goes on typing there; whoever had a hand at the press has it taken away.
+    if (const QWidget* focus = window()->focusWidget(); focus == nullptr || !m_left->isAncestorOf(focus))
+        m_happened->first()->setFocus();
 }
 
 void LivePage::resizeEvent(QResizeEvent* event)

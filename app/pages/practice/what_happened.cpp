@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/practice/what_happened.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -39,6 +40,10 @@ WhatHappened::WhatHappened(QWidget* parent) : QWidget(parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(room);
+    constexpr int kFreshMs = 1000;
+    m_fresh.setSingleShot(true);
+    m_fresh.setInterval(kFreshMs);
+    for (QPushButton* one : {m_goOn, same, other}) one->installEventFilter(this);
     connect(m_goOn, &QPushButton::clicked, this, &WhatHappened::goOn);
     connect(same, &QPushButton::clicked, this, [this] { emit again(true); });
     connect(other, &QPushButton::clicked, this, [this] { emit again(false); });
@@ -46,8 +51,17 @@ WhatHappened::WhatHappened(QWidget* parent) : QWidget(parent)
 
 QWidget* WhatHappened::first() const { return m_goOn; }
 
+bool WhatHappened::eventFilter(QObject* watched, QEvent* event)
+{
+    const bool touched = event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress ||
+                         event->type() == QEvent::MouseButtonDblClick || event->type() == QEvent::Shortcut;
+    return (touched && m_fresh.isActive()) || QWidget::eventFilter(watched, event);
+}
+
 void WhatHappened::show(const practice::Consequence& happened, const procedure::Plan* plan, UnitSystem system)
 {
+    if (happened.at != m_shown) m_fresh.start();
+    m_shown = happened.at;
     while (QLayoutItem* item = m_told->takeAt(0)) {
         delete item->widget();
         delete item;
@@ -64,6 +78,7 @@ void WhatHappened::show(const practice::Consequence& happened, const procedure::
         QPushButton* go = worded(tr("The step that guards against it: %1").arg(words(step->say, system)), "row", m_box);
         go->setObjectName(QStringLiteral("guardedBy"));
         go->setProperty("step", named.last());
+        go->installEventFilter(this);
         connect(go, &QPushButton::clicked, this, [this, step = named.last()] { emit stepWanted(step); });
         m_told->addWidget(go);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 
 #include "core/practice/world.h"
@@ -12,7 +13,8 @@ class QVBoxLayout;
 namespace taut::app {
 
 /// What came of the state of things, while time stands still: the states that led to it, and of each the step of the
-/// procedure that guards against it.
+/// procedure that guards against it. It comes up under hands that are busy: for its first second it takes no key and no
+/// click, which were meant for what stood there before.
 class WhatHappened : public QWidget {
     Q_OBJECT
 
@@ -29,10 +31,15 @@ signals:
     /// The same scenario from its beginning, with the same chances or with others.
     void again(bool sameSeed);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     QVBoxLayout* m_told;
     QWidget* m_box;
     QPushButton* m_goOn;
+    QTimer m_fresh;       // since it came up
+    double m_shown = -1;  // when what is shown happened, s of the world
 };
 
 }  // namespace taut::app

@@ -30,6 +30,9 @@ std::filesystem::path practiceFile(const PracticeWindow& w)
     return std::filesystem::path(w.folder.path().toStdString()) / "tautweb" / "practice.logbook";
 }
 
+/// For so long what happened takes no key and no click.
+constexpr int kReadMs = 1100;
+
 /// What was done, as a file of actions.
 std::string asToml(const std::vector<practice::Action>& actions)
 {
@@ -205,6 +208,7 @@ TEST_CASE("time stops with what happened, which names the step that guards again
     auto* page = visible<RunView>(w.window);
     REQUIRE(page);
     CHECK(page->shownStep().value == id);
+    QTest::qWait(kReadMs);
     w.click("goOn");
     CHECK(w.practice().happened() == nullptr);
     CHECK(w.practice().pace() == Pace::FourTimes);
@@ -540,4 +544,44 @@ TEST_CASE("a scenario of one's own about a press of inches, dancers and load cel
     w.click("beginLesson");
     CHECK(w.said().contains(QStringLiteral("nowhere")));
     CHECK(w.practice().lesson() == nullptr);
+}
+
+TEST_CASE("what happened is not gone on from, nor the lesson begun anew, by keys and clicks meant for what stood there")
+{
+    PracticeWindow w;
+    w.begin();
+    w.touch("air_supply");
+    w.touch("roll_to_lift");
+    w.touch("lift_pressure", {}, "0.5 bar");
+    w.touch("lift_up");
+    w.wait(1);
+    REQUIRE(w.practice().happened());
+    const std::size_t done = w.practice().actions().size();
+    QWidget* focus = w.window.focusWidget();
+    REQUIRE(focus);
+    CHECK(focus->objectName() == QStringLiteral("goOn"));
+    for (const Qt::Key key : {Qt::Key_Space, Qt::Key_Return}) QTest::keyClick(focus, key);
+    for (const char* button : {"goOn", "again", "againOther"}) w.click(button);
+    CHECK(w.practice().happened() != nullptr);
+    REQUIRE(w.practice().lesson());
+    CHECK(w.practice().actions().size() == done);
+    QTest::qWait(kReadMs);
+    QTest::keyClick(focus, Qt::Key_Space);
+    CHECK(w.practice().happened() == nullptr);
+}
+
+TEST_CASE("what happens while a step is answered leaves the keys where they are")
+{
+    PracticeWindow w;
+    w.begin();
+    w.touch("air_supply");
+    w.touch("roll_to_lift");
+    w.touch("lift_pressure", {}, "0.5 bar");
+    w.touch("lift_up");
+    auto* answer = visible<QAbstractButton>(w.window, "answer");
+    REQUIRE(answer);
+    answer->setFocus();
+    w.wait(1);
+    REQUIRE(w.practice().happened());
+    CHECK(w.window.focusWidget() == answer);
 }
