@@ -11,6 +11,7 @@
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
 #include <QPrinterInfo>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "app/text/words.h"
@@ -45,6 +46,8 @@ ReportPane::ReportPane(const QString& name, QWidget* parent) : QWidget(parent)
         // The sheet lies on the window's own ground.
         paper->scene()->setBackgroundBrush(Qt::NoBrush);
         paper->installEventFilter(this);
+        m_scroll = paper->verticalScrollBar();
+        connect(m_scroll, &QScrollBar::actionTriggered, this, [this] { m_fresh = false; });
     }
 
     auto* layout = new QVBoxLayout(this);
@@ -96,6 +99,8 @@ void ReportPane::show(report::Report report, const QString& file)
     m_preview->setCurrentPage(1);
     m_preview->updatePreview();
     m_preview->setCurrentPage(1);  // new pages lie under where the last ones were scrolled to
+    m_fresh = true;
+    toTop();
     settle();
 }
 
@@ -116,8 +121,14 @@ void ReportPane::say(const QString& sentence)
 /// What is shown, saved and printed.
 print::Pages ReportPane::pages() const { return m_first->isChecked() ? print::Pages::First : print::Pages::All; }
 
+void ReportPane::toTop()
+{
+    if (m_fresh && m_scroll != nullptr) m_scroll->setValue(m_scroll->minimum());
+}
+
 void ReportPane::turn(int pages)
 {
+    m_fresh = false;
     m_preview->setCurrentPage(m_preview->currentPage() + pages);
     settle();
 }
@@ -131,7 +142,7 @@ void ReportPane::settle()
     m_preview->setVisible(m_report.has_value());
 }
 
-/// Paper that is fitted to another width would be seen at another page.
+/// Paper that is fitted to another width would be seen at another page, or, before the first layout, in its middle.
 bool ReportPane::eventFilter(QObject* watched, QEvent* event)
 {
     if ((event->type() == QEvent::Resize || event->type() == QEvent::Show) && !m_held) {
@@ -140,6 +151,7 @@ bool ReportPane::eventFilter(QObject* watched, QEvent* event)
             this,
             [this] {
                 m_preview->setCurrentPage(*std::exchange(m_held, {}));
+                toTop();
                 settle();
             },
             Qt::QueuedConnection);

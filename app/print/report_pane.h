@@ -13,6 +13,7 @@
 #include "core/report/report.h"
 
 class QPrintPreviewWidget;
+class QScrollBar;
 class QVBoxLayout;
 
 namespace taut::app {
@@ -41,17 +42,20 @@ protected:
 
 private:
     void turn(int pages);
+    void toTop();
     void settle();
     void savePdf();
     void printOnPaper();
     [[nodiscard]] print::Pages pages() const;
     std::optional<report::Report> m_report;
     std::optional<int> m_held;  ///< the page that is kept in sight while the paper takes another size
+    bool m_fresh = false;       ///< nobody has scrolled or turned pages since it was shown
     QString m_file;
     FlowRow* m_row;
     QPushButton *m_back, *m_on, *m_first, *m_save, *m_print;
     QLabel *m_page, *m_said;
     QPrintPreviewWidget* m_preview;
+    QScrollBar* m_scroll = nullptr;
     std::unique_ptr<QPrinter> m_printer;
 };
 
