@@ -122,6 +122,13 @@ Text modeText(Mode mode)
     return {};
 }
 
+std::string lessonName(const Attempt& attempt)
+{
+    Findings notes;
+    const auto scenario = readScenario(attempt.scenario.text, attempt.scenario.id, notes);
+    return scenario && !scenario->title.empty() ? scenario->title : attempt.scenario.id;
+}
+
 std::string lessonTime(double seconds)
 {
     constexpr int kMinute = 60, kHour = 3600;
@@ -158,7 +165,7 @@ report::Report attemptReport(const Attempt& attempt, const run::Basis& basis)
     report::Facts facts;
     facts.pairs = {{"Person", cell(data(attempt.who.name))},
                    {"Begun", cell(data(report::localTime(attempt.begun.utcMs, attempt.begun.offsetMinutes)))},
-                   {"Lesson", cell(data(attempt.scenario.id))},
+                   {"Lesson", cell(data(lessonName(attempt)))},
                    {"Press", cell(data(press.name))},
                    {"How", cell(modeText(attempt.mode))},
                    {"Number of the chances", cell(data(std::to_string(attempt.seed)))},

@@ -8,6 +8,8 @@ namespace taut::practice {
 
 /// What a mode is called: "tell the key points".
 [[nodiscard]] Text modeText(Mode mode);
+/// What the lesson is called: the title of its scenario, or the id of one without a title.
+[[nodiscard]] std::string lessonName(const Attempt& attempt);
 /// What an act was, for a time line: "LOAD set to 1.2 bar", "answered: ...", "said to be wrong: ...". `basis`: of what
 /// the attempt went by; steps have their names in it.
 [[nodiscard]] Text actText(const Act& act, const run::Basis& basis);

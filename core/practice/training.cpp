@@ -79,7 +79,7 @@ report::Table attemptsTable(const TrainingRecord& record)
         report::Cell result = report::cell(passed ? Text("passed") : Text("not yet"));
         result.mark = passed ? report::Mark::Inside : report::Mark::Open;
         table.rows.push_back({words(report::localTime(one.begun.utcMs, one.begun.offsetMinutes)),
-                              words(one.scenario.id), words(one.sources.press.id), report::cell(modeText(one.mode)),
+                              words(lessonName(one)), words(one.sources.press.id), report::cell(modeText(one.mode)),
                               report::cell(scoreText(one.score)), words(std::to_string(one.score.vitalMissed.size())),
                               report::cell(foundText(one.detection)), std::move(result)});
     }

@@ -6,6 +6,7 @@
 
 #include "app/sessions/lesson.h"
 #include "app/text/words.h"
+#include "core/practice/attempt_report.h"
 #include "core/report/parts.h"
 
 namespace taut::app {
@@ -16,19 +17,12 @@ struct Told {
     Q_DECLARE_TR_FUNCTIONS(taut::app::Told)
 };
 
-std::optional<practice::Scenario> scenarioOf(const practice::Attempt& attempt)
-{
-    Findings notes;
-    auto scenario = practice::readScenario(attempt.scenario.text, attempt.scenario.id, notes);
-    if (!scenario) return std::nullopt;
-    return *std::move(scenario);
-}
-
 /// The steps in words; by their ids where the shop no longer has what the attempt was about.
 QStringList stepsText(const practice::Attempt& attempt, const Session& shop)
 {
     std::optional<run::Basis> basis;
-    if (const auto scenario = scenarioOf(attempt))
+    Findings notes;
+    if (const auto scenario = practice::readScenario(attempt.scenario.text, attempt.scenario.id, notes))
         if (const auto lesson = lessonOf(*scenario, attempt.scenario.text, shop))
             if (auto made = run::basisFor(lesson->sources, {})) basis = *std::move(made);
     QStringList all;
@@ -43,11 +37,7 @@ QStringList stepsText(const practice::Attempt& attempt, const Session& shop)
 
 }  // namespace
 
-QString lessonText(const practice::Attempt& attempt)
-{
-    const auto scenario = scenarioOf(attempt);
-    return dataText(scenario && !scenario->title.empty() ? scenario->title : attempt.scenario.id);
-}
+QString lessonText(const practice::Attempt& attempt) { return dataText(practice::lessonName(attempt)); }
 
 QString resultText(const practice::Score& score) { return score.passed() ? Told::tr("passed") : Told::tr("not yet"); }
 
