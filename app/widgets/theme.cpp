@@ -133,6 +133,11 @@ QScrollBar:horizontal { background: %ground; height: 26px; margin: 0; }
 QScrollBar::handle:horizontal { background: %rule; min-width: 48px; border-radius: 4px; margin: 6px 3px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QSlider::groove:horizontal { background: %wash; border: 2px solid %rule; border-radius: 4px; height: 8px; }
+QSlider::handle:horizontal { background: %accent; border: 2px solid %accent; border-radius: 4px; width: 24px;
+  margin: -14px 0; }
+QSlider::handle:horizontal:focus { border: 4px solid %ink; }
+QSlider::handle:horizontal:disabled { background: %ground; border: 2px dashed %rule; }
 QMenu { background: %sheet; color: %ink; border: 2px solid %rule; }
 QMenu::item { min-height: %row; padding: 4px 20px; }
 QMenu::item:selected { background: %accent; color: %onAccent; }
