@@ -74,33 +74,48 @@ ChooseLesson::ChooseLesson(Session* shop, QWidget* parent) : QWidget(parent), m_
     layout->addWidget(m_finding);
     m_whyNot = wrapped({}, "soft", this);
     layout->addWidget(m_whyNot);
-    auto* row = new FlowRow;
     m_seed = new QLineEdit(this);
     m_seed->setObjectName(QStringLiteral("seed"));
     constexpr int kMostSeed = 1'000'000'000;
     m_seed->setValidator(new QIntValidator(0, kMostSeed, m_seed));
     named(m_seed, tr("Number of the chances"));
-    m_seed->setMaximumWidth(4 * sizes().control);
-    auto* label = new QLabel(tr("Number of the &chances: the same number, the same chances"), this);
-    label->setWordWrap(true);
-    label->setBuddy(m_seed);
     m_mode = new PickList(this);
     m_mode->setObjectName(QStringLiteral("mode"));
     m_mode->setMinimumHeight(sizes().control);
     named(m_mode, tr("How it is gone through"));
     fillModes(m_mode);
+    // The one over the other where both have not the room: what stands in them is read in full.
+    auto* settings = new QWidget(this);
+    auto* pairs = new QHBoxLayout(settings);
+    pairs->setContentsMargins(0, 0, 0, 0);
+    pairs->setSpacing(sizes().gap);
+    const auto pair = [&](const QString& text, QWidget* of, int share) {
+        auto* column = new QVBoxLayout;
+        column->setSpacing(2);
+        QLabel* label = wrapped(text, "", settings);
+        label->setBuddy(of);
+        column->addStretch(1);
+        column->addWidget(label);
+        column->addWidget(of);
+        pairs->addLayout(column, share);
+    };
+    pair(tr("&How it is gone through"), m_mode, 5);
+    pair(tr("Number of the &chances: the same number, the same chances"), m_seed, 4);
+    constexpr int kBothBeside = 100;  // letters
+    foldBelow(settings, pairs, kBothBeside);
+    layout->addWidget(settings);
+    auto* row = new FlowRow;
     m_build = worded(tr("B&uild a scenario"), "", this);
     m_build->setObjectName(QStringLiteral("buildScenario"));
     connect(m_build, &QPushButton::clicked, this, &ChooseLesson::buildWanted);
     QPushButton* other = worded(tr("Another &file\u2026"), "", this);
     other->setObjectName(QStringLiteral("otherFile"));
-    QPushButton* training = worded(tr("Training re&cord"), "", this);
+    QPushButton* training = worded(tr("Training &record"), "", this);
     training->setObjectName(QStringLiteral("toTraining"));
     connect(training, &QPushButton::clicked, this, &ChooseLesson::trainingWanted);
     m_begin = worded(tr("&Begin to practise"), "main", this);
     m_begin->setObjectName(QStringLiteral("beginLesson"));
-    for (QWidget* one : std::initializer_list<QWidget*>{m_mode, label, m_seed, other, training, m_build, m_begin})
-        row->addWidget(one);
+    for (QWidget* one : std::initializer_list<QWidget*>{m_begin, training, m_build, other}) row->addWidget(one);
     layout->addLayout(row);
     m_list->setMinimumHeight(3 * sizes().row);
     whole->addWidget(new ScrollRoom(body, this));
