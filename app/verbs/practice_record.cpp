@@ -27,10 +27,11 @@ void tell(const practice::TrainingRecord& record, const Console& console)
         rows.push_back({one.id, utcText(one.begun.utcMs).substr(0, 10), one.scenario.id, practice::modeWord(one.mode),
                         shortest(one.score.earned) + " of " + shortest(one.score.total),
                         one.score.passed() ? "passed" : "not yet",
+                        one.consequences.empty() ? "" : "happened: " + std::to_string(one.consequences.size()),
                         kept.observations.empty() ? "" : "seen by " + kept.observations.back().by.name});
     }
     console.out << table(rows);
-    console.out << inARow(record) << " tests passed in a row"
+    console.out << "tests passed in a row: " << inARow(record)
                 << (isReadyToBeObserved(record) ? ": ready to be observed at a press" : "") << '\n';
     for (const practice::KeptAttempt* open : followUpsIn(record))
         console.out << "a trainer still has to look at " << open->attempt.id << '\n';

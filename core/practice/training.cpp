@@ -70,7 +70,16 @@ Text foundText(const Detection& found)
 report::Table attemptsTable(const TrainingRecord& record)
 {
     report::Table table{"Attempts",
-                        {{"When"}, {"Lesson"}, {"Press"}, {"How"}, {"Score"}, {"Vital missed"}, {"Found"}, {"Result"}},
+                        {{"Attempt", report::Align::Left, 4},
+                         {"When", report::Align::Left, 4},
+                         {"Lesson", report::Align::Left, 6},
+                         {"Press", report::Align::Left, 2},
+                         {"How", report::Align::Left, 3},
+                         {"Score", report::Align::Left, 3},
+                         {"Vital missed", report::Align::Left, 2},
+                         {"Happened", report::Align::Left, 3},
+                         {"Found", report::Align::Left, 3},
+                         {"Result", report::Align::Left, 3}},
                         {},
                         report::Size::Small};
     for (const KeptAttempt& kept : record.attempts) {
@@ -78,10 +87,11 @@ report::Table attemptsTable(const TrainingRecord& record)
         const bool passed = one.score.passed();
         report::Cell result = report::cell(passed ? Text("passed") : Text("not yet"));
         result.mark = passed ? report::Mark::Inside : report::Mark::Open;
-        table.rows.push_back({words(report::localTime(one.begun.utcMs, one.begun.offsetMinutes)),
+        table.rows.push_back({words(one.id), words(report::localTime(one.begun.utcMs, one.begun.offsetMinutes)),
                               words(lessonName(one)), words(one.sources.press.id), report::cell(modeText(one.mode)),
                               report::cell(scoreText(one.score)), words(std::to_string(one.score.vitalMissed.size())),
-                              report::cell(foundText(one.detection)), std::move(result)});
+                              words(std::to_string(one.consequences.size())), report::cell(foundText(one.detection)),
+                              std::move(result)});
     }
     return table;
 }

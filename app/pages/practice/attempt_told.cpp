@@ -41,6 +41,14 @@ QString lessonText(const practice::Attempt& attempt) { return dataText(practice:
 
 QString resultText(const practice::Score& score) { return score.passed() ? Told::tr("passed") : Told::tr("not yet"); }
 
+QString happenedText(const practice::Attempt& attempt)
+{
+    if (attempt.consequences.empty()) return words(Text("Nothing happened that should not have."), UnitSystem::Metric);
+    const QString first = Told::tr("It happened: %1").arg(words(attempt.consequences.front().text, UnitSystem::Metric));
+    const std::size_t more = attempt.consequences.size() - 1;
+    return more == 0 ? first : Told::tr("%1 And %2 more.").arg(first).arg(more);
+}
+
 QString attemptText(const practice::KeptAttempt& kept, const Session& shop)
 {
     const practice::Attempt& one = kept.attempt;
@@ -52,10 +60,17 @@ QString attemptText(const practice::KeptAttempt& kept, const Session& shop)
                  .arg(one.detection.hits)
                  .arg(one.detection.misses)
                  .arg(one.detection.falseAlarms);
-    if (!one.score.vitalMissed.empty())
-        lines << Told::tr("Vital steps missed: %1.").arg(stepsText(one, shop).join(QStringLiteral("; ")));
+    if (one.consequences.empty()) lines << happenedText(one);
     for (const practice::Consequence& what : one.consequences)
         lines << Told::tr("It happened: %1").arg(words(what.text, UnitSystem::Metric));
+    // Whoever missed most of them is not told by the whole list: what has to be written stands below it.
+    constexpr qsizetype kNamed = 4;
+    if (const QStringList missed = stepsText(one, shop); missed.size() > kNamed + 1)
+        lines << Told::tr("Vital steps missed: %1; and %2 more, which the sheet of the attempt names.")
+                     .arg(missed.first(kNamed).join(QStringLiteral("; ")))
+                     .arg(missed.size() - kNamed);
+    else if (!missed.isEmpty())
+        lines << Told::tr("Vital steps missed: %1.").arg(missed.join(QStringLiteral("; ")));
     for (const practice::Observed& said : kept.observations)
         lines << Told::tr("%1 signed: %2 %3")
                      .arg(dataText(said.by.name), dataText(said.said.note), dataText(said.said.followUp));

@@ -180,6 +180,7 @@ void TrainingPage::fillAttempts()
             more = tr("%1 \u00B7 to be taught again").arg(more);
         else if (!kept->observations.empty())
             more = tr("%1 \u00B7 %2 signed").arg(more, dataText(kept->observations.back().by.name));
+        more = tr("%1 \u00B7 %2").arg(more, happenedText(one));
         m_attempts->add({QString::number(kept->seq), lessonText(one),
                          one.mode == practice::Mode::Test ? resultText(one.score) : tr("practised"), more,
                          one.score.passed() ? MarkShape::Tick : MarkShape::DashedBox});
