@@ -58,7 +58,7 @@ AfterLesson::AfterLesson(ReportPane* sheet, QWidget* parent) : QWidget(parent), 
     m_look = add(tr("Look at the press again"), "main", "lookAgain");
     m_same = add(tr("Begin again, the same"), "", "attemptAgain");
     m_other = add(tr("Begin again, with other chances"), "", "attemptOther");
-    QPushButton* leave = add(tr("To the scenarios"), "", "toScenarios");
+    m_leave = add(tr("To the scenarios"), "", "toScenarios");
     layout->addLayout(row);
     m_stack = new QStackedWidget(this);
     m_stack->addWidget(sheet);
@@ -78,7 +78,7 @@ AfterLesson::AfterLesson(ReportPane* sheet, QWidget* parent) : QWidget(parent), 
     });
     connect(m_same, &QPushButton::clicked, this, [this] { emit again(true); });
     connect(m_other, &QPushButton::clicked, this, [this] { emit again(false); });
-    connect(leave, &QPushButton::clicked, this, &AfterLesson::left);
+    connect(m_leave, &QPushButton::clicked, this, &AfterLesson::left);
     m_timer.setInterval(kPictureMs);
     connect(&m_timer, &QTimer::timeout, this, [this] {
         const double next = m_at + kPace * kPictureMs / 1000.0;
@@ -140,6 +140,7 @@ QWidget* AfterLesson::buildReplay()
 void AfterLesson::show(const practice::Attempt& attempt, const run::Sources& sources, bool own)
 {
     for (QPushButton* button : {m_same, m_other}) button->setVisible(own);
+    m_leave->setText(own ? tr("To the scenarios") : tr("Back to the training record"));
     play(false);
     ++m_asked;
     m_attempt = attempt;

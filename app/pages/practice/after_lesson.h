@@ -57,7 +57,7 @@ private:
     RowList* m_marks;
     QSlider* m_slider;
     QLabel *m_clock, *m_said;
-    QPushButton *m_look, *m_same, *m_other, *m_play;
+    QPushButton *m_look, *m_same, *m_other, *m_leave, *m_play;
     QTimer m_timer{this};
     double m_at = 0;
     bool m_moves = false;  ///< the slider, by itself

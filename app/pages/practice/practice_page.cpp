@@ -70,7 +70,10 @@ PracticePage::PracticePage(Session* shop, PracticeSession* practice, QWidget* ru
     });
     connect(practice, &PracticeSession::ended, this, &PracticePage::ended);
     connect(m_after, &AfterLesson::again, this, &PracticePage::again);
-    connect(m_after, &AfterLesson::left, this, back);
+    connect(m_after, &AfterLesson::left, this, [this, back] {
+        if (m_fromRecord) return openTraining();
+        back();
+    });
     connect(practice, &PracticeSession::refused, this, &PracticePage::refuse);
     connect(shop, &Session::actorChanged, this, &PracticePage::lookWho);
     if (practice->lesson() != nullptr) m_live->begin();
@@ -132,17 +135,20 @@ void PracticePage::setTraining(TrainingPage* page)
 {
     m_training = page;
     m_stack->addWidget(page);
-    connect(m_choose, &ChooseLesson::trainingWanted, this, [this] {
-        m_training->refresh();
-        m_stack->setCurrentWidget(m_training);
-        m_training->first()->setFocus();
-    });
+    connect(m_choose, &ChooseLesson::trainingWanted, this, &PracticePage::openTraining);
     connect(m_training, &TrainingPage::attemptWanted, this, &PracticePage::lookAt);
     connect(m_training, &TrainingPage::left, this, [this] {
         m_choose->refresh();
         m_stack->setCurrentWidget(m_choose);
         m_choose->first()->setFocus();
     });
+}
+
+void PracticePage::openTraining()
+{
+    m_training->refresh();
+    m_stack->setCurrentWidget(m_training);
+    m_training->first()->setFocus();
 }
 
 void PracticePage::begin(const practice::Scenario& scenario, const QString& text)
@@ -153,11 +159,14 @@ void PracticePage::begin(const practice::Scenario& scenario, const QString& text
     m_practice->begin(*lesson, {m_shop->actor()->id().value, m_shop->actor()->name()});
 }
 
-/// What it came to is seen first, where there is anything to be seen.
+/// What it came to is seen first, where there is anything to be seen, by whoever practised.
 void PracticePage::ended(bool attempted)
 {
     m_choose->refresh();
-    if (!attempted) return m_stack->setCurrentWidget(m_choose);
+    m_shownTo = m_practice->person().id;
+    const auto& actor = m_shop->actor();
+    if (!attempted || !actor || actor->id().value != m_shownTo) return m_stack->setCurrentWidget(m_choose);
+    m_fromRecord = false;
     m_after->show(*m_practice->last(), m_practice->lastLesson()->sources, true);
     m_stack->setCurrentWidget(m_after);
     m_after->first()->setFocus();
@@ -171,6 +180,8 @@ void PracticePage::lookAt(const practice::Attempt& attempt)
     if (!scenario) return refuse(scenario.error());
     const auto lesson = lessonOf(*scenario, attempt.scenario.text, *m_shop);
     if (!lesson) return refuse(lesson.error());
+    m_shownTo = m_shop->actor() ? m_shop->actor()->id().value : std::string();
+    m_fromRecord = true;
     m_after->show(attempt, lesson->sources, false);
     m_stack->setCurrentWidget(m_after);
     m_after->first()->setFocus();
@@ -199,6 +210,12 @@ void PracticePage::lookWho()
     m_practice->setPace(Pace::Stopped);
     const auto& actor = m_shop->actor();
     m_live->setEnabled(actor.has_value());
+    // What an attempt came to is for whom it was shown to.
+    const std::string who = actor ? actor->id().value : std::string();
+    if (m_stack->currentWidget() == m_after && who != m_shownTo) {
+        m_choose->refresh();
+        m_stack->setCurrentWidget(m_choose);
+    }
     if (actor && m_practice->lesson() != nullptr && actor->id().value != m_practice->person().id) m_practice->end();
 }
 

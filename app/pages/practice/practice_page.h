@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <string>
+
 #include <QWidget>
 
 #include "app/sessions/practice_session.h"
@@ -51,6 +53,7 @@ private:
     void begin(const practice::Scenario& scenario, const QString& text);
     void ended(bool attempted);
     void lookAt(const practice::Attempt& attempt);
+    void openTraining();
     void again(bool sameSeed);
     void refuse(const Finding& finding);
     void lookWho();
@@ -65,6 +68,8 @@ private:
     AfterLesson* m_after;
     ScenarioForm* m_build;
     TrainingPage* m_training = nullptr;
+    bool m_fromRecord = false;  ///< that attempt was chosen in the training record
+    std::string m_shownTo;      ///< the person's id who was shown what an attempt came to
 };
 
 }  // namespace taut::app

@@ -89,6 +89,30 @@ TEST_CASE(
     CHECK(w.practice().lesson()->scenario.id == "quiet_morning");
 }
 
+TEST_CASE("what an attempt came to goes from the screen with whose it is")
+{
+    PracticeWindow w;
+    const auto change = [&](const char* to) {
+        w.session().signOut();
+        until([&] { return !w.session().actor() && !w.session().busy(); }, "locked");
+        signIn(w.session(), to);
+        QTest::qWait(30);
+    };
+    w.begin();
+    w.touch("main_disconnect");
+    w.click("endLesson");
+    REQUIRE(visible<AfterLesson>(w.window));
+    change("p-3");
+    CHECK_FALSE(visible<AfterLesson>(w.window));
+    CHECK(visible<ChooseLesson>(w.window));
+    // Nor is somebody shown what a lesson came to that ended because they came.
+    w.begin();
+    w.touch("main_disconnect");
+    change("p-2");
+    CHECK(w.practice().lesson() == nullptr);
+    CHECK_FALSE(visible<AfterLesson>(w.window));
+}
+
 TEST_CASE("a lesson in which nothing was done leaves no attempt")
 {
     PracticeWindow w;
@@ -130,6 +154,7 @@ TEST_CASE("what is found is named once, and what was said stays said")
     REQUIRE(low);
     low->click();
     CHECK_FALSE(low->isEnabled());
+    CHECK(low->text().startsWith(QStringLiteral("Said: ")));  // not by its colour alone
     REQUIRE(w.practice().played()->log().size() == 1);
     CHECK(std::get<practice::Suspect>(w.practice().played()->log().front().act).what == "air.low");
     low->click();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The training record: who sees whose, and who signs for what.
+#include "app/pages/practice/after_lesson.h"
 #include "app/pages/practice/training_page.h"
 
 #include "app/widgets/ask_panel.h"
@@ -137,6 +138,8 @@ TEST_CASE("a trainer looks at an attempt and signs with the key that they have i
     w.waitFor("attempts", 2);
     CHECK(w.list("attempts").chosen() == QStringLiteral("1"));
     CHECK(practice::followUpsIn(recordOf(kInka)).size() == 1);
+    // A mess is told from a clean attempt before either is opened.
+    CHECK(w.list("attempts").item(0)->text().contains(QStringLiteral("Nothing happened that should not have.")));
     w.click("observe");
     CHECK(w.said().contains(QStringLiteral("Vital steps missed: ")));
     w.fill("value0", "the guard at the outfeed was not looked at");
@@ -193,4 +196,17 @@ TEST_CASE("words half typed about an attempt wait for whoever began them, and no
     CHECK(visible<SecretLine>(w.page())->text().isEmpty());
     w.as("p-1");
     CHECK_FALSE(panel->isVisible());
+}
+
+TEST_CASE("a trainer looks at the press of an attempt, and is back at the record with one touch")
+{
+    Record w;
+    w.as(kTrainer);
+    (void)w.page();
+    w.waitFor("attempts", 2);
+    w.click("seeAttempt");
+    REQUIRE(visible<AfterLesson>(w.window));
+    CHECK(visible<QAbstractButton>(w.window, "attemptAgain") == nullptr);
+    w.click("toScenarios");
+    CHECK(visible<TrainingPage>(w.window));
 }
