@@ -36,12 +36,13 @@ void FoundPanel::build(const inputs::Press& press)
     for (const Row& row : m_all) delete row.button;
     m_all.clear();
     for (const practice::Suspect& suspect : practice::suspectsOf(press)) {
-        QPushButton* button = worded(words(practice::suspectText(suspect, press), press.units), "row", m_box);
+        const QString text = words(practice::suspectText(suspect, press), press.units);
+        QPushButton* button = worded(text, "row", m_box);
         button->setObjectName(QStringLiteral("suspect_") + QString::fromStdString(suspect.what + '_' + suspect.item));
         button->setCheckable(true);
         connect(button, &QPushButton::clicked, this, [this, suspect] { emit named(suspect); });
         m_rows->addWidget(button);
-        m_all.push_back({suspect, button});
+        m_all.push_back({suspect, text, button});
     }
 }
 
@@ -53,6 +54,7 @@ void FoundPanel::show(const practice::Lesson& lesson)
             return suspect != nullptr && practice::isMeant(row.suspect, suspect->what, suspect->item);
         });
         row.button->setChecked(said);
+        row.button->setText(said ? tr("Said: %1").arg(row.text) : row.text);
         row.button->setEnabled(!said);
     }
 }

@@ -29,6 +29,7 @@ signals:
 private:
     struct Row {
         practice::Suspect suspect;
+        QString text;
         QPushButton* button = nullptr;
     };
     QWidget* m_box;

@@ -184,10 +184,8 @@ void ScenarioForm::fillFaults()
         const auto press = inputs::readPress(text, id, notes);
         if (!press) return m_finding->say(press.error(), UnitSystem::Metric);
         for (const practice::Suspect& suspect : practice::suspectsOf(*press)) {
-            QPushButton* button =
-                worded(words(practice::suspectText(suspect, *press), press->units), "row", m_faultBox);
+            auto* button = new StatementBox(words(practice::suspectText(suspect, *press), press->units), m_faultBox);
             button->setObjectName(QStringLiteral("fault_") + QString::fromStdString(suspect.what + '_' + suspect.item));
-            button->setCheckable(true);
             button->setChecked(std::any_of(m_wanted.begin(), m_wanted.end(), [&](const practice::Fault& fault) {
                 return practice::isMeant(suspect, fault.what, fault.item);
             }));

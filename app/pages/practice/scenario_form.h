@@ -7,9 +7,9 @@
 
 #include "app/sessions/lesson.h"
 
+class QAbstractButton;
 class QLabel;
 class QLineEdit;
-class QPushButton;
 class QVBoxLayout;
 
 namespace taut::app {
@@ -48,7 +48,7 @@ private:
     QVBoxLayout* m_faultRows;
     struct Row {
         practice::Suspect suspect;
-        QPushButton* button = nullptr;
+        QAbstractButton* button = nullptr;
     };
     std::vector<Row> m_faults;
     std::vector<practice::Fault> m_wanted;  ///< of the scenario that was shown, to be ticked
