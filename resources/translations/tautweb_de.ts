@@ -3592,6 +3592,10 @@
         <translation>So einhängen, dass die Bahn unten von der Rolle abläuft: Dann trifft ihre Druckseite auf die Druckplatten.</translation>
     </message>
     <message>
+        <source>Happened</source>
+        <translation>Geschehen</translation>
+    </message>
+    <message>
         <source>Have a larger cylinder or a longer lever fitted to the dancer.</source>
         <translation>Am Tänzer einen größeren Zylinder oder längeren Hebel einbauen lassen.</translation>
     </message>
@@ -3630,6 +3634,10 @@
     <message>
         <source>Have a supervisor look at it here and sign beside you.</source>
         <translation>Eine Aufsicht es hier ansehen und mitunterschreiben lassen.</translation>
+    </message>
+    <message>
+        <source>Have a supervisor look at it, sign in here and seal it themselves.</source>
+        <translation>Eine Aufsicht es ansehen, sich hier anmelden und es selbst siegeln lassen.</translation>
     </message>
     <message>
         <source>Have a supervisor sign in and do it.</source>
@@ -13857,6 +13865,10 @@
 <context>
     <name>taut::app::AfterLesson</name>
     <message>
+        <source>Back to the training record</source>
+        <translation>Zurück zum Übungsnachweis</translation>
+    </message>
+    <message>
         <source>Back to what it came to</source>
         <translation>Zurück zum Ergebnis</translation>
     </message>
@@ -14243,6 +14255,10 @@
         <translation>Übung &amp;beginnen</translation>
     </message>
     <message>
+        <source>&amp;How it is gone through</source>
+        <translation>&amp;Wie sie durchgegangen wird</translation>
+    </message>
+    <message>
         <source>A press that answers as a real one does. It may not be as its papers say: look, as you would there.</source>
         <translation>Eine Maschine, die antwortet wie eine echte. Sie ist vielleicht nicht, wie ihre Papiere sagen: hinsehen wie dort.</translation>
     </message>
@@ -14291,8 +14307,8 @@
         <translation>Diese Aufgabe handelt von der Maschine, an der dieser PC steht. Nichts auf dieser Seite ist diese Maschine: Was hier getan wird, tut dort nichts.</translation>
     </message>
     <message>
-        <source>Training re&amp;cord</source>
-        <translation>Übungsnach&amp;weis</translation>
+        <source>Training &amp;record</source>
+        <translation>Übungs&amp;nachweis</translation>
     </message>
     <message>
         <source>What do you want to practise?</source>
@@ -15054,6 +15070,10 @@
 </context>
 <context>
     <name>taut::app::FoundPanel</name>
+    <message>
+        <source>Said: %1</source>
+        <translation>Gesagt: %1</translation>
+    </message>
     <message>
         <source>Say what you found that is not as it should be. What is said stays said: what is in order counts against you.</source>
         <translation>Sagen, was gefunden wurde und nicht ist, wie es sein soll. Gesagtes bleibt gesagt: Was in Ordnung ist, zählt dagegen.</translation>
@@ -16672,6 +16692,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>&amp;Seal it as it stands here</source>
+        <translation>So &amp;siegeln, wie es hier steht</translation>
+    </message>
+    <message>
         <source>&amp;Sign</source>
         <translation>&amp;Abzeichnen</translation>
     </message>
@@ -16724,6 +16748,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Wird versiegelt…</translation>
     </message>
     <message>
+        <source>Signing says: abandoned. Your name, the time and your signature, made with your own key, stand in the record for good.</source>
+        <translation>Abzeichnen heißt: abgebrochen. Ihr Name, die Zeit und Ihre Signatur, mit Ihrem eigenen Schlüssel, stehen für immer im Protokoll.</translation>
+    </message>
+    <message>
         <source>Signing says: performed. Your name, the time and your signature, made with your own key, stand in the record for good.</source>
         <translation>Abzeichnen heißt: durchgeführt. Ihr Name, die Zeit und Ihre Signatur, mit Ihrem eigenen Schlüssel, stehen für immer im Protokoll.</translation>
     </message>
@@ -16740,16 +16768,16 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
         <translation>Schritte dieses Durchgangs</translation>
     </message>
     <message>
+        <source>This run is done and not sealed yet. Whoever seals it signs for it.</source>
+        <translation>Diese Einrichtung ist fertig und noch nicht gesiegelt. Wer sie siegelt, unterschreibt dafür.</translation>
+    </message>
+    <message>
         <source>This run is in the hands of %1, who signs it. Esc leads back to where it can be taken over.</source>
         <translation>Dieser Durchgang ist in den Händen von %1, diese Person zeichnet ihn ab. Esc führt zurück zum Übernehmen.</translation>
     </message>
     <message>
-        <source>This run is signed.</source>
-        <translation>Dieser Durchgang ist abgezeichnet.</translation>
-    </message>
-    <message>
-        <source>This run was abandoned.</source>
-        <translation>Dieser Durchgang wurde abgebrochen.</translation>
+        <source>This run was abandoned and is not sealed yet. Whoever seals it signs for it.</source>
+        <translation>Diese Einrichtung wurde abgebrochen und ist noch nicht gesiegelt. Wer sie siegelt, unterschreibt dafür.</translation>
     </message>
     <message>
         <source>Whoever signs must be signed in, and their role must allow it.</source>
@@ -17963,6 +17991,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
 <context>
     <name>taut::app::Told</name>
     <message>
+        <source>%1 And %2 more.</source>
+        <translation>%1 Und %2 mehr.</translation>
+    </message>
+    <message>
         <source>%1 signed: %2 %3</source>
         <translation>%1 unterschrieb: %2 %3</translation>
     </message>
@@ -17981,6 +18013,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
     <message>
         <source>Vital steps missed: %1.</source>
         <translation>Kritische Schritte verfehlt: %1.</translation>
+    </message>
+    <message>
+        <source>Vital steps missed: %1; and %2 more, which the sheet of the attempt names.</source>
+        <translation>Kritische Schritte verfehlt: %1; und %2 weitere, die das Blatt des Versuchs nennt.</translation>
     </message>
     <message>
         <source>not yet</source>
@@ -18016,6 +18052,10 @@ Wenn es mit %1 weitergeht: Bildschirm sperren, und %1 meldet sich an. Schritte, 
 </context>
 <context>
     <name>taut::app::TrainingPage</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
     <message>
         <source>%1 · %2 signed</source>
         <translation>%1 · %2 unterschrieb</translation>

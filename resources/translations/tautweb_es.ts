@@ -2605,7 +2605,7 @@
     </message>
     <message>
         <source>Choose a scenario and begin.</source>
-        <translation>Elija un ejercicio y empiece.</translation>
+        <translation>Elija un escenario y empiece.</translation>
     </message>
     <message>
         <source>Choose a stage of this run.</source>
@@ -3592,6 +3592,10 @@
         <translation>Cuélguela de modo que la banda salga por abajo de la bobina: así su cara da con las planchas.</translation>
     </message>
     <message>
+        <source>Happened</source>
+        <translation>Sucesos</translation>
+    </message>
+    <message>
         <source>Have a larger cylinder or a longer lever fitted to the dancer.</source>
         <translation>Haga montar en el bailarín un cilindro mayor o una palanca más larga.</translation>
     </message>
@@ -3630,6 +3634,10 @@
     <message>
         <source>Have a supervisor look at it here and sign beside you.</source>
         <translation>Que un supervisor lo compruebe aquí y firme junto a usted.</translation>
+    </message>
+    <message>
+        <source>Have a supervisor look at it, sign in here and seal it themselves.</source>
+        <translation>Que un supervisor lo compruebe, inicie sesión aquí y lo selle por sí mismo.</translation>
     </message>
     <message>
         <source>Have a supervisor sign in and do it.</source>
@@ -4305,7 +4313,7 @@
     </message>
     <message>
         <source>Lesson</source>
-        <translation>Lección</translation>
+        <translation>Ejercicio</translation>
     </message>
     <message>
         <source>Let an operator seal it.</source>
@@ -6689,7 +6697,7 @@
     </message>
     <message>
         <source>Take it in behind the door Shop, or choose another scenario.</source>
-        <translation>Incorpórelo tras la puerta Taller, o elija otro ejercicio.</translation>
+        <translation>Incorpórelo tras la puerta Taller, o elija otro escenario.</translation>
     </message>
     <message>
         <source>Take it out</source>
@@ -8137,7 +8145,7 @@
     </message>
     <message>
         <source>The scenario wants the %1 %2, which is known neither here nor among what comes with the program.</source>
-        <translation>El ejercicio pide %1 %2, que no se conoce aquí ni entre lo que viene con el programa.</translation>
+        <translation>El escenario pide %1 %2, que no se conoce aquí ni entre lo que viene con el programa.</translation>
     </message>
     <message>
         <source>The seal of run %1 is gone.</source>
@@ -9277,7 +9285,7 @@
     </message>
     <message>
         <source>Training record</source>
-        <translation>Registro de formación</translation>
+        <translation>Registro de práctica</translation>
     </message>
     <message>
         <source>Translate it anew, then write of = "%1".</source>
@@ -13857,6 +13865,10 @@
 <context>
     <name>taut::app::AfterLesson</name>
     <message>
+        <source>Back to the training record</source>
+        <translation>Volver al registro de práctica</translation>
+    </message>
+    <message>
         <source>Back to what it came to</source>
         <translation>Volver al resultado</translation>
     </message>
@@ -13898,7 +13910,7 @@
     </message>
     <message>
         <source>To the scenarios</source>
-        <translation>A los ejercicios</translation>
+        <translation>A los escenarios</translation>
     </message>
     <message>
         <source>What it went by cannot be read any more.</source>
@@ -14243,6 +14255,10 @@
         <translation>&amp;Empezar a practicar</translation>
     </message>
     <message>
+        <source>&amp;How it is gone through</source>
+        <translation>Cómo se &amp;recorre</translation>
+    </message>
+    <message>
         <source>A press that answers as a real one does. It may not be as its papers say: look, as you would there.</source>
         <translation>Una máquina que responde como una real. Quizá no sea como dicen sus papeles: mire, como lo haría allí.</translation>
     </message>
@@ -14252,11 +14268,11 @@
     </message>
     <message>
         <source>Another scenario</source>
-        <translation>Otro ejercicio</translation>
+        <translation>Otro escenario</translation>
     </message>
     <message>
         <source>B&amp;uild a scenario</source>
-        <translation>&amp;Crear un ejercicio</translation>
+        <translation>&amp;Crear un escenario</translation>
     </message>
     <message>
         <source>How it is gone through</source>
@@ -14264,7 +14280,7 @@
     </message>
     <message>
         <source>Number of the &amp;chances: the same number, the same chances</source>
-        <translation>Número de los &amp;azares: el mismo número, los mismos azares</translation>
+        <translation>Número de los a&amp;zares: el mismo número, los mismos azares</translation>
     </message>
     <message>
         <source>Number of the chances</source>
@@ -14272,11 +14288,11 @@
     </message>
     <message>
         <source>Scenarios</source>
-        <translation>Ejercicios</translation>
+        <translation>Escenarios</translation>
     </message>
     <message>
         <source>Scenarios (*.toml)</source>
-        <translation>Ejercicios (*.toml)</translation>
+        <translation>Escenarios (*.toml)</translation>
     </message>
     <message>
         <source>Sign in first: a lesson belongs to somebody.</source>
@@ -14284,14 +14300,14 @@
     </message>
     <message>
         <source>There is no scenario here: open a file that holds one.</source>
-        <translation>Aquí no hay ningún ejercicio: abra un archivo que tenga uno.</translation>
+        <translation>Aquí no hay ningún escenario: abra un archivo que tenga uno.</translation>
     </message>
     <message>
         <source>This scenario is about the press at which this PC stands. Nothing on this page is that press: what you do here does nothing there.</source>
-        <translation>Este ejercicio trata de la máquina junto a la que está este PC. Nada de esta página es esa máquina: lo que haga aquí no hace nada allí.</translation>
+        <translation>Este escenario trata de la máquina junto a la que está este PC. Nada de esta página es esa máquina: lo que haga aquí no hace nada allí.</translation>
     </message>
     <message>
-        <source>Training re&amp;cord</source>
+        <source>Training &amp;record</source>
         <translation>Re&amp;gistro de práctica</translation>
     </message>
     <message>
@@ -15054,6 +15070,10 @@
 </context>
 <context>
     <name>taut::app::FoundPanel</name>
+    <message>
+        <source>Said: %1</source>
+        <translation>Dicho: %1</translation>
+    </message>
     <message>
         <source>Say what you found that is not as it should be. What is said stays said: what is in order counts against you.</source>
         <translation>Diga qué encontró que no está como debe. Lo dicho, dicho queda: lo que está en orden cuenta en su contra.</translation>
@@ -16672,6 +16692,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>&amp;Seal it as it stands here</source>
+        <translation>&amp;Sellar tal como está aquí</translation>
+    </message>
+    <message>
         <source>&amp;Sign</source>
         <translation>&amp;Firmar</translation>
     </message>
@@ -16724,6 +16748,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Sellando…</translation>
     </message>
     <message>
+        <source>Signing says: abandoned. Your name, the time and your signature, made with your own key, stand in the record for good.</source>
+        <translation>Firmar dice: abandonado. Su nombre, la hora y su firma, hecha con su propia clave, quedan en el registro para siempre.</translation>
+    </message>
+    <message>
         <source>Signing says: performed. Your name, the time and your signature, made with your own key, stand in the record for good.</source>
         <translation>Firmar dice: realizado. Su nombre, la hora y su firma, hecha con su propia clave, quedan en el registro para siempre.</translation>
     </message>
@@ -16740,16 +16768,16 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
         <translation>Pasos de esta preparación</translation>
     </message>
     <message>
+        <source>This run is done and not sealed yet. Whoever seals it signs for it.</source>
+        <translation>Esta preparación está hecha y aún no está sellada. Quien la sella firma por ella.</translation>
+    </message>
+    <message>
         <source>This run is in the hands of %1, who signs it. Esc leads back to where it can be taken over.</source>
         <translation>Esta preparación está en manos de %1, que la firma. Esc lleva de vuelta a donde se puede asumir.</translation>
     </message>
     <message>
-        <source>This run is signed.</source>
-        <translation>Esta preparación está firmada.</translation>
-    </message>
-    <message>
-        <source>This run was abandoned.</source>
-        <translation>Esta preparación se abandonó.</translation>
+        <source>This run was abandoned and is not sealed yet. Whoever seals it signs for it.</source>
+        <translation>Esta preparación se abandonó y aún no está sellada. Quien la sella firma por ella.</translation>
     </message>
     <message>
         <source>Whoever signs must be signed in, and their role must allow it.</source>
@@ -17060,7 +17088,7 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
     <message>
         <source>A scenario of your own</source>
-        <translation>Un ejercicio propio</translation>
+        <translation>Un escenario propio</translation>
     </message>
     <message>
         <source>Afterwards</source>
@@ -17108,11 +17136,11 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
     <message>
         <source>Save the scenario</source>
-        <translation>Guardar el ejercicio</translation>
+        <translation>Guardar el escenario</translation>
     </message>
     <message>
         <source>Scenarios (*.toml)</source>
-        <translation>Ejercicios (*.toml)</translation>
+        <translation>Escenarios (*.toml)</translation>
     </message>
     <message>
         <source>Test: nothing is shown, and it counts</source>
@@ -17120,7 +17148,7 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
     <message>
         <source>To the scenarios</source>
-        <translation>A los ejercicios</translation>
+        <translation>A los escenarios</translation>
     </message>
     <message>
         <source>What is not as it should be</source>
@@ -17136,7 +17164,7 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
     <message>
         <source>scenario</source>
-        <translation>ejercicio</translation>
+        <translation>escenario</translation>
     </message>
 </context>
 <context>
@@ -17963,6 +17991,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
 <context>
     <name>taut::app::Told</name>
     <message>
+        <source>%1 And %2 more.</source>
+        <translation>%1 Y %2 más.</translation>
+    </message>
+    <message>
         <source>%1 signed: %2 %3</source>
         <translation>%1 firmó: %2 %3</translation>
     </message>
@@ -17981,6 +18013,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     <message>
         <source>Vital steps missed: %1.</source>
         <translation>Pasos vitales omitidos: %1.</translation>
+    </message>
+    <message>
+        <source>Vital steps missed: %1; and %2 more, which the sheet of the attempt names.</source>
+        <translation>Pasos vitales omitidos: %1; y %2 más, que la hoja del intento nombra.</translation>
     </message>
     <message>
         <source>not yet</source>
@@ -18017,6 +18053,10 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
 <context>
     <name>taut::app::TrainingPage</name>
     <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
         <source>%1 · %2 signed</source>
         <translation>%1 · firmó %2</translation>
     </message>
@@ -18026,7 +18066,7 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
     <message>
         <source>&amp;Back to the scenarios</source>
-        <translation>&amp;Volver a los ejercicios</translation>
+        <translation>&amp;Volver a los escenarios</translation>
     </message>
     <message>
         <source>An attempt of %1</source>
@@ -18062,7 +18102,7 @@ Si sigue con %1: bloquee la pantalla, y que %1 inicie sesión. Entretanto se pue
     </message>
     <message>
         <source>Training record</source>
-        <translation>Registro de formación</translation>
+        <translation>Registro de práctica</translation>
     </message>
     <message>
         <source>What you saw</source>
