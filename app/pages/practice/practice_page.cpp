@@ -163,9 +163,10 @@ void PracticePage::begin(const practice::Scenario& scenario, const QString& text
 void PracticePage::ended(bool attempted)
 {
     m_choose->refresh();
-    m_shownTo = m_practice->person().id;
     const auto& actor = m_shop->actor();
-    if (!attempted || !actor || actor->id().value != m_shownTo) return m_stack->setCurrentWidget(m_choose);
+    if (!attempted || !actor || actor->id().value != m_practice->last()->who.id)
+        return m_stack->setCurrentWidget(m_choose);
+    m_shownTo = m_practice->last()->who.id;
     m_fromRecord = false;
     m_after->show(*m_practice->last(), m_practice->lastLesson()->sources, true);
     m_stack->setCurrentWidget(m_after);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/pages/practice/what_happened.h"
 
-#include <QEvent>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -51,10 +51,14 @@ WhatHappened::WhatHappened(QWidget* parent) : QWidget(parent)
 
 QWidget* WhatHappened::first() const { return m_goOn; }
 
+/// The keys that lead on to another control are no danger.
 bool WhatHappened::eventFilter(QObject* watched, QEvent* event)
 {
-    const bool touched = event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress ||
-                         event->type() == QEvent::MouseButtonDblClick || event->type() == QEvent::Shortcut;
+    bool touched = event->type() == QEvent::MouseButtonPress || event->type() == QEvent::MouseButtonDblClick;
+    if (event->type() == QEvent::KeyPress) {
+        const int key = static_cast<const QKeyEvent*>(event)->key();
+        touched = key == Qt::Key_Space || key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Select;
+    }
     return (touched && m_fresh.isActive()) || QWidget::eventFilter(watched, event);
 }
 
