@@ -19,7 +19,9 @@ std::string scenarioText(const Scenario& scenario)
     for (const auto& [key, value] : rows) out << key << " = " << quoted(*value) << '\n';
     out << "seed = " << scenario.seed << "\ndraw = " << scenario.draw << "\nmode = \"" << modeWord(scenario.mode)
         << "\"\n";
-    if (scenario.atOnce) out << "contradictions = \"" << (*scenario.atOnce ? "at_once" : "afterwards") << "\"\n";
+    if (scenario.atOnce)
+        out << "contradictions"
+            << " = \"" << (*scenario.atOnce ? "at_once" : "afterwards") << "\"\n";
     if (!scenario.parts.empty()) {
         out << "parts"
             << " = [";
