@@ -100,7 +100,10 @@ QWidget* AfterLesson::buildReplay()
     m_marks->setObjectName(QStringLiteral("timeLine"));
     m_marks->setAccessibleName(tr("What was done and what came of it, in the order of time"));
     columns->addWidget(m_marks, 2);
-    auto* right = new QVBoxLayout;
+    // With large type on a small screen what is seen of the press needs more than there is.
+    auto* seen = new QWidget;
+    auto* right = new QVBoxLayout(seen);
+    right->setContentsMargins(0, 0, 6, 0);
     m_clock = withRole(new QLabel(page), "head");
     m_clock->setObjectName(QStringLiteral("replayClock"));
     m_said = wrapped({}, "soft", page);
@@ -124,7 +127,7 @@ QWidget* AfterLesson::buildReplay()
     right->addWidget(m_said);
     right->addStretch(1);
     columns->addSpacing(sizes().gap);
-    columns->addLayout(right, 3);
+    columns->addWidget(new ScrollRoom(seen, page), 3);
     connect(m_slider, &QSlider::valueChanged, this, [this](int tenths) {
         if (!m_moves) showAt(static_cast<double>(tenths) / kTenths);
     });
