@@ -54,6 +54,7 @@ const std::vector<Hands::Row>& Hands::rows()
         {"cut_ends", &Hands::cut, true},
         {"tape_joint", &Hands::tape, true},
         {"trim_tails", &Hands::trim, true},
+        {"trim_old_joint", &Hands::trimOld, true},
         {"tape_core", &Hands::core, true},
         {"lay_rag", &Hands::rag},
     };

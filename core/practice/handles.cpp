@@ -133,6 +133,8 @@ private:
     }
     void table()
     {
+        add(At::Table, Sort::Push, "trim_old_joint", {}, "The last shift's joint, on the web that is in",
+            {"Trim it", {}, "is clean", "has tape or web that stands over"});
         add(At::Table, Sort::Switch, "clamp_web", {}, "Clamps of the splice table",
             {"Clamp both webs", "Open them", "are closed", "are open"});
         either(At::Table, "cut_ends", "Both ends",
@@ -276,6 +278,7 @@ std::optional<bool> stands(const World& world, const Handle& handle)
         {"cut_ends", p.joint.cut},
         {"tape_joint", p.joint.taped},
         {"trim_tails", p.joint.trimmed},
+        {"trim_old_joint", !world.hasOldTail()},
         {"lamp_park", p.lampsOpen.count(item) == 0},
         {"lay_rag", has(p.rags)},
         {"tape_core", p.coreHeld},

@@ -114,7 +114,7 @@ Result<Done> Hands::lead(const Deed&)
     web.unwound -= web.held[m_w.m_table] / 2;
     const double moved = m_w.paidOut() - paid + before - upstream(m_w.m_table + 1);
     for (World::Mark& mark : m_w.m_marks)
-        if (mark.what == World::Mark::What::Tail) mark.in += moved;
+        if (mark.standsOver()) mark.in += moved;
     m_w.m_press.joint.led = true;
     return Done{};
 }
@@ -212,6 +212,15 @@ Result<Done> Hands::trim(const Deed&)
         return mark.what == World::Mark::What::Tail && mark.span == m_w.m_table;
     });
     m_w.m_press.joint.trimmed = true;
+    return Done{};
+}
+/// While it still lies by the table; further on nobody reaches it.
+Result<Done> Hands::trimOld(const Deed&)
+{
+    const auto gone = std::erase_if(m_w.m_marks, [&](const World::Mark& mark) {
+        return mark.what == World::Mark::What::OldTail && mark.span <= m_w.m_table + 1;
+    });
+    if (gone == 0 && m_w.hasOldTail()) return first("stop", "The last shift's joint is out of reach.");
     return Done{};
 }
 Result<Done> Hands::core(const Deed&)

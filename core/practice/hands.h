@@ -45,6 +45,7 @@ private:
     Result<Done> cut(const Deed& d);
     Result<Done> tape(const Deed& d);
     Result<Done> trim(const Deed& d);
+    Result<Done> trimOld(const Deed& d);
     Result<Done> core(const Deed& d);
     Result<Done> rag(const Deed& d);
     Result<Done> guideOn(const Deed& d);

@@ -228,7 +228,7 @@ void Watch::carry()
             const bool dries =
                 found != w.m_setup.inputs.press->stations.end() && !found->dryer.empty() && found->dryer != "none";
             const std::string number = std::to_string(*station);
-            if (mark.what == World::Mark::What::Tail && dries) {
+            if (mark.standsOver() && dries) {
                 w.m_caught.push_back(roller);
                 w.happens("tail.caught", number, {"A tail caught in the dryer of station %1.", {number}},
                           {{"splice.margin", {}, "Web or tape stood over at a joint."}});

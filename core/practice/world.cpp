@@ -103,7 +103,7 @@ Result<World> World::build(const Setup& setup)
         // The last shift's joint lies just behind the table, and something stands over.
         double before = 0;
         for (std::size_t s = 0; s <= world.m_table; ++s) before += world.m_web.held[s];
-        world.m_marks.push_back({Mark::What::Tail, -before - 0.1, 1, world.m_table + 1});
+        world.m_marks.push_back({Mark::What::OldTail, -before - 0.1, 1, world.m_table + 1});
     }
     return world;
 }
@@ -133,10 +133,26 @@ void World::tick()
     lift();
     warm();
     practice::advance(m_line.web, m_web, drives(), Time::si(kSeconds));
+    takeUp();
     guide();
     // Counted, so that a thousand ticks are ten seconds and not a little less.
     m_web.time = static_cast<double>(++m_ticks) * kSeconds;
     Watch(*this).look();
+}
+
+/// While the web creeps and its end hangs at the rewind, whoever stands there draws it along by hand.
+void World::takeUp()
+{
+    const std::size_t last = m_web.held.size() - 1;
+    const bool creeps = m_press.motion == Motion::HeldToRun || m_press.motion == Motion::Inching;
+    if (!creeps || m_press.coreHeld || !isParted(m_web, last)) return;
+    for (std::size_t s = last; s-- > 0;) {
+        const LinePlace& over = m_line.places[s];
+        if (m_press.nips.count(over.id) != 0 || over.turned == Turned::Drive || isParted(m_web, s)) return;
+        const double hangs = slackIn(m_line.web, m_web, s).si();
+        m_web.held[s] -= hangs;
+        m_web.held[last] += hangs;
+    }
 }
 
 Length World::leaves() const { return m_press.offCentre + steered(m_guides, m_guideStates, m_line).unwind; }
@@ -205,10 +221,17 @@ Result<Done> World::mayMove() const
     return Done{};
 }
 
+bool World::hasOldTail() const
+{
+    return std::any_of(m_marks.begin(), m_marks.end(), [&](const Mark& mark) {
+        return mark.what == Mark::What::OldTail && spotOf(paidOut() - mark.in);
+    });
+}
+
 bool World::hasTail() const
 {
     return std::any_of(m_marks.begin(), m_marks.end(),
-                       [&](const Mark& mark) { return mark.what == Mark::What::Tail && spotOf(paidOut() - mark.in); });
+                       [&](const Mark& mark) { return mark.standsOver() && spotOf(paidOut() - mark.in); });
 }
 
 Pressure World::liftBalance() const
@@ -248,17 +271,19 @@ void World::lift()
     m_press.lifted = std::min(1.0, m_press.lifted + kSeconds * (kCreep + kRise * (over - 1)));
 }
 
-/// What lies under an open dryer: web that stands, or what somebody left there.
+/// What lies under an open dryer: web that stands, or what somebody left there. Lamps light with the reset, take some
+/// minutes to come to their power, and go out with a stop (common practice, no source).
 void World::warm()
 {
-    constexpr double kHot = 380, kSlow = 12;
-    if (!m_press.mains) return;
+    constexpr double kHot = 380, kSlow = 12, kLamp = 240, kOut = 20;
+    const bool lights = m_press.mains && m_press.reset;
+    m_lamps += ((lights ? 1 : 0) - m_lamps) * kSeconds / (lights ? kLamp : kOut);
     for (std::size_t i = 0; i < m_line.places.size(); ++i) {
         if (!m_line.places[i].station) continue;
         const std::string station = std::to_string(*m_line.places[i].station);
         const bool lies = m_press.rags.count(station) != 0 || (m_speed == Speed{} && !isParted(m_web, i + 1));
         const bool lit = m_press.lampsOpen.count(station) != 0;
-        m_heat[i] += ((lit && lies ? kHot : 0) - m_heat[i]) * kSeconds / kSlow;
+        m_heat[i] += ((lit && lies ? kHot * m_lamps : 0) - m_heat[i]) * kSeconds / kSlow;
     }
 }
 

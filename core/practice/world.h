@@ -106,6 +106,8 @@ public:
     [[nodiscard]] std::size_t table() const { return m_table; }
     /// Whether tape or web stands over at a joint anywhere on the line, the last shift's or this one's.
     [[nodiscard]] bool hasTail() const;
+    /// Whether the last shift's joint has one.
+    [[nodiscard]] bool hasOldTail() const;
 
 private:
     World() = default;
@@ -114,6 +116,7 @@ private:
     [[nodiscard]] Drives drives() const;
     void tick();
     void runUp();
+    void takeUp();
     void lift();
     void warm();
     void guide();
@@ -134,10 +137,12 @@ private:
     /// Something in the web that goes with it, by how much web at rest lay outside it on the roll when it was hung;
     /// what is of the old web lies before the roll's beginning.
     struct Mark {
-        enum class What : std::uint8_t { Joint, Nick, Tail, Corner } what{};  ///< Corner: of a joint's sideways step
+        /// OldTail: of the last shift's joint; Corner: of this one's step to the side.
+        enum class What : std::uint8_t { Joint, Nick, Tail, OldTail, Corner } what{};
         double in = 0;
         double share = 1;      ///< of the web's strength that is left there
         std::size_t span = 0;  ///< in which it was last seen
+        [[nodiscard]] bool standsOver() const { return what == What::Tail || what == What::OldTail; }
     };
     /// The pull of the first span since the roll last came round.
     struct Swing {
@@ -160,6 +165,7 @@ private:
     std::vector<Mark> m_marks;
     std::size_t m_table = 0;            ///< the span over the splice table
     std::vector<std::size_t> m_caught;  ///< rollers at which a tail holds the web
+    double m_lamps = 0;                 ///< how far the dryers' lamps have come to their power
     std::vector<double> m_heat;         ///< of what lies at each station's dryer, degrees above the room
     std::vector<std::string> m_told;    ///< what has happened and goes on: said once
     bool m_lifting = false;

@@ -7476,6 +7476,14 @@
         <translation>Die letzte Schicht ließ an ihrer Verbindung einen Überstand.</translation>
     </message>
     <message>
+        <source>The last shift's joint is out of reach.</source>
+        <translation>Die Klebestelle der letzten Schicht ist außer Reichweite.</translation>
+    </message>
+    <message>
+        <source>The last shift's joint, on the web that is in</source>
+        <translation>Die Klebestelle der letzten Schicht, in der eingezogenen Bahn</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Die Schichten ergeben zusammen %1, mehr als das Ganze, %2.</translation>
     </message>
@@ -9298,6 +9306,10 @@
     <message>
         <source>Treatment of the film</source>
         <translation>Vorbehandlung der Folie</translation>
+    </message>
+    <message>
+        <source>Trim it</source>
+        <translation>Abschneiden</translation>
     </message>
     <message>
         <source>Trim it flush: a tail sticks to the first roller it meets.</source>
@@ -11340,6 +11352,10 @@
         <translation>hat keine Luft</translation>
     </message>
     <message>
+        <source>has tape or web that stands over</source>
+        <translation>hat Band oder Bahn, die übersteht</translation>
+    </message>
+    <message>
         <source>held by %1</source>
         <translation>gehalten von %1</translation>
     </message>
@@ -11450,6 +11466,10 @@
     <message>
         <source>is calibrated</source>
         <translation>ist kalibriert</translation>
+    </message>
+    <message>
+        <source>is clean</source>
+        <translation>ist sauber</translation>
     </message>
     <message>
         <source>is closed</source>

@@ -7476,6 +7476,14 @@
         <translation>El último turno dejó un cabo en su unión.</translation>
     </message>
     <message>
+        <source>The last shift's joint is out of reach.</source>
+        <translation>El empalme del turno anterior está fuera de alcance.</translation>
+    </message>
+    <message>
+        <source>The last shift's joint, on the web that is in</source>
+        <translation>El empalme del turno anterior, en la banda que está dentro</translation>
+    </message>
+    <message>
         <source>The layers add up to %1, more than the whole, %2.</source>
         <translation>Las capas suman %1, más que el total, %2.</translation>
     </message>
@@ -9298,6 +9306,10 @@
     <message>
         <source>Treatment of the film</source>
         <translation>Tratamiento de la película</translation>
+    </message>
+    <message>
+        <source>Trim it</source>
+        <translation>Recortarlo</translation>
     </message>
     <message>
         <source>Trim it flush: a tail sticks to the first roller it meets.</source>
@@ -11340,6 +11352,10 @@
         <translation>no tiene aire</translation>
     </message>
     <message>
+        <source>has tape or web that stands over</source>
+        <translation>tiene cinta o banda que sobresale</translation>
+    </message>
+    <message>
         <source>held by %1</source>
         <translation>mantenido por %1</translation>
     </message>
@@ -11450,6 +11466,10 @@
     <message>
         <source>is calibrated</source>
         <translation>está calibrado</translation>
+    </message>
+    <message>
+        <source>is clean</source>
+        <translation>está limpio</translation>
     </message>
     <message>
         <source>is closed</source>

@@ -194,3 +194,33 @@ TEST_CASE("the lesson of the demo is passed by somebody who looks before they sa
     CHECK(json["score"]["hits"].integer() == 1);
     CHECK(json["score"]["false_alarms"].integer() == 0);
 }
+
+TEST_CASE("whoever does and answers a whole procedure is passed and nothing happens, on a quiet and on a bad morning")
+{
+    const Ran quiet = practised("quiet_morning.toml", "quiet_morning.toml", {"--json"});
+    INFO(quiet.out << quiet.err);
+    CHECK(quiet.exit == 0);
+    for (const char* none : {"consequences", "refusals", "contradictions"}) CHECK(quiet.json()[none].items().empty());
+    CHECK(quiet.json()["score"]["result"].text() == "passed");
+    CHECK(quiet.json()["score"]["earned"].number() == quiet.json()["score"]["total"].number());
+
+    // The roll was knocked and the last shift left a tail: the same work, and what was found on the way.
+    std::string actions = *readFile((resources() / "demo/actions/quiet_morning.toml").string());
+    const auto put = [&](const std::string& before, const std::string& more) {
+        const std::size_t at = actions.find(before);
+        REQUIRE(at != std::string::npos);
+        actions.insert(at, more + "\n  ");
+    };
+    put("{ do = \"guide_middle\"", R"({ do = "found", what = "tail.left" }, { do = "trim_old_joint" },)");
+    put("{ after = \"20 s\", do = \"strip_wraps\"", R"({ do = "found", what = "wraps.nicked" },)");
+    Folder folder;
+    const std::string file = folder / "bad_morning.toml";
+    write(file, actions);
+    const Ran bad = practised("knocked_roll.toml", file, {"--json"});
+    INFO(bad.out << bad.err);
+    CHECK(bad.exit == 0);
+    CHECK(bad.json()["consequences"].items().empty());
+    CHECK(bad.json()["score"]["result"].text() == "passed");
+    CHECK(bad.json()["score"]["hits"].integer() == 2);
+    CHECK(bad.json()["score"]["misses"].integer() == 0);
+}

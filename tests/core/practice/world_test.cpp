@@ -95,6 +95,28 @@ TEST_CASE("a guard that is opened while the press runs stops it, unless its swit
     }
 }
 
+TEST_CASE("drawn slowly the end of the web is led by hand to the rewind, and run without a core it hangs and wraps")
+{
+    for (const bool slowly : {true, false}) {
+        Shift s;
+        s.left = {"mandrel_air rewind", "tape_core"};
+        s.ready();
+        if (slowly) {
+            s.does({"hold_to_run"});
+            s.passes(420);
+            s.does({"hold_to_run", {}, {}, false});
+            s.passes(2);
+            REQUIRE(s.world.joint());
+            CHECK(s.world.joint()->span + 1 == s.world.line().web.spans.size());
+        } else {
+            s.runs(90);
+        }
+        INFO(s.all());
+        CHECK(s.world.consequences().empty() == slowly);
+        CHECK((s.what("web.wrapped") != nullptr) != slowly);
+    }
+}
+
 TEST_CASE("without its tension the rewind takes nothing up: the web hangs, and gets round a roller")
 {
     for (const bool forgotten : {true, false}) {
@@ -123,16 +145,31 @@ TEST_CASE("a tail that was left stands over, catches in a dryer, and the web tea
     }
 }
 
-TEST_CASE("a tail of the last shift's joint catches though nothing was forgotten since")
+TEST_CASE("a tail of the last shift's joint catches though nothing was forgotten since, unless somebody trims it")
 {
-    Shift s({{"tail.left"}});
-    s.ready();
-    INFO(s.all());
-    // It lies where it was left until the web moves.
-    CHECK(s.world.consequences().empty());
-    s.runs(90);
-    CHECK(s.what("tail.caught") != nullptr);
-    CHECK(s.what("web.broke") != nullptr);
+    for (const bool seen : {false, true}) {
+        Shift s({{"tail.left"}});
+        CHECK(s.world.hasOldTail());
+        s.ready();
+        if (seen) s.does({"trim_old_joint"});
+        INFO(s.all());
+        // It lies where it was left until the web moves.
+        CHECK(s.world.consequences().empty());
+        CHECK(s.world.hasOldTail() != seen);
+        CHECK((s.world.hasTail()) != seen);
+        s.runs(90);
+        CHECK((s.what("tail.caught") != nullptr) != seen);
+        CHECK((s.what("web.broke") != nullptr) != seen);
+    }
+    // Once it has gone on nobody reaches it.
+    Shift late({{"tail.left"}});
+    late.ready();
+    late.does({"hold_to_run"});
+    late.passes(50);
+    late.does({"hold_to_run", {}, {}, false});
+    late.passes(2);
+    REQUIRE(late.world.hasOldTail());
+    CHECK(late.world.perform({"trim_old_joint"}).error().code == "practice.first");
 }
 
 TEST_CASE("a nick in outer wraps that were left on breaks under tension, where and whether follows from the seed")
@@ -212,10 +249,28 @@ TEST_CASE("what lies on a lamp that is not parked smokes")
         if (!parked) s.left = {"lamp_park 2"};
         s.powerUp();
         s.does({"lay_rag", "2"});
-        s.passes(60);
+        s.passes(300);
         INFO(s.all());
         CHECK(s.blames("lamp.smoke", "lamps_parked") == !parked);
     }
+    // Lamps take minutes to come to their power: who parks them where the procedure does, after the tests of the stops,
+    // is in time.
+    Shift s;
+    s.left = {"lamp_park 1", "lamp_park 2"};
+    s.powerUp();
+    s.passes(120);
+    s.left.clear();
+    s.does({"lamp_park", "1"});
+    s.does({"lamp_park", "2"});
+    s.passes(300);
+    INFO(s.all());
+    CHECK(s.world.consequences().empty());
+    // And none is lit before the reset.
+    Shift dark;
+    dark.left = {"lamp_park 1", "lamp_park 2", "emergency_reset"};
+    dark.powerUp();
+    dark.passes(600);
+    CHECK(dark.world.consequences().empty());
 }
 
 TEST_CASE("with far too much brake the web is pulled until something gives way, with a worn one it is not")
