@@ -322,4 +322,9 @@ TEST_CASE("bash completes every verb, every option, and files where an option ta
     CHECK(offers("tautweb runs --job ").empty());
     CHECK(offers("tautweb verify sh") == std::set<std::string>{"sheets", "shop.logbook"});
     CHECK(offers("tautweb --logbook shop") == std::set<std::string>{"shop.logbook"});
+    CHECK(offers("tautweb --la") == std::set<std::string>{"--language"});
+    const std::set<std::string> spoken{"de", "en", "es"};
+    CHECK(offers("tautweb --language ") == spoken);
+    CHECK(offers("tautweb sheet --language ") == spoken);
+    CHECK(offers("tautweb sheet --paper l") == std::set<std::string>{"letter"});
 }
