@@ -4,6 +4,7 @@
 import datetime
 import re
 import sys
+import textwrap
 
 WHO = "The Tautweb developers <developers@tautweb.invalid>"
 
@@ -27,7 +28,7 @@ def main():
     for version, day, points in entries:
         print(f"tautweb ({version}) bookworm; urgency=medium\n")
         for point in points:
-            print("\n".join(("  * " if i == 0 else "    ") + part for i, part in enumerate(point)))
+            print(textwrap.fill(" ".join(point), 79, initial_indent="  * ", subsequent_indent="    ", break_on_hyphens=False))
         print(f"\n -- {WHO}  {day:%a, %d %b %Y} 12:00:00 +0000\n")
 
 

@@ -112,7 +112,7 @@ TEST_CASE("the desktop file has the keys that a desktop asks for, and starts wha
 
 TEST_CASE("what a software centre shows names the desktop file, the licence and this version")
 {
-    QXmlStreamReader xml(contentOf("share/metainfo/tautweb.metainfo.xml"));
+    QXmlStreamReader xml(contentOf("share/metainfo/invalid.tautweb.tautweb.metainfo.xml"));
     QString launches, licence;
     QStringList versions, elements;
     while (!xml.atEnd()) {
@@ -148,7 +148,7 @@ TEST_CASE("the manual page is of this version and names every option of the wind
     REQUIRE(gzip.waitForFinished());
     const QString page = QString::fromUtf8(gzip.readAllStandardOutput()).remove(QLatin1Char('\\'));
     CHECK(page.contains(QStringLiteral("Tautweb " TAUTWEB_VERSION)));
-    for (const char* option : {"--demo", "--logbook", "--dark", "--text-size"}) {
+    for (const char* option : {"--demo", "--logbook", "--dark", "--text-size", "--language"}) {
         INFO(option);
         CHECK(page.contains(QString::fromLatin1(option)));
     }
