@@ -20,6 +20,7 @@ pictures=$(realpath -m "${2:-/dev/null}")
 if [ $inside = no ]; then
     command -v debootstrap >/dev/null || { echo "debootstrap is missing: apt-get install debootstrap" >&2; exit 2; }
     machine=$(mktemp -d /var/tmp/tautweb-try.XXXXXX)
+    chmod 755 "$machine" # it is the root folder of everybody in there
     # Its mounts are in a name space of their own and gone with it.
     trap 'rm -rf --one-file-system "$machine"' EXIT
     echo "-- a bare Debian 12 is made in $machine"
@@ -67,20 +68,23 @@ verified() {
 }
 # Every record of the crew, with its bytes.
 records() { find "$home/first" "$home/.local/share/tautweb" "$home"/*.logbook -type f -exec sha256sum {} + | sort -k2; }
-# shown NAME COMMAND...: a window of the program comes up, under the name by which a desktop finds its entry.
+# shown NAME COMMAND...: a window of the program comes up, under the name by which a desktop finds its entry, and is painted.
 shown() {
     local name=$1
     shift
     as_crew xvfb-run -a -s "-screen 0 1366x768x24" bash -c '
-        "${@:2}" & tried=0
-        until xwininfo -root -tree | grep -q "(\"tautweb\" \"tautweb\") *[0-9]\{3,\}x"; do
-            sleep 0.5; tried=$((tried + 1)); [ $tried -lt 60 ] || exit 1
+        "${@:2}" & tried=0 painted=no
+        until [ $painted = yes ]; do
+            sleep 0.5; tried=$((tried + 1)); [ $tried -lt 120 ] || break
+            xwininfo -root -tree | grep -q "(\"tautweb\" \"tautweb\") *[0-9]\{3,\}x" || continue
+            # A screen of one colour packs to 14 kB.
+            scrot -o "$1" && [ "$(stat -c %s "$1")" -gt 60000 ] && painted=yes
         done
-        sleep 4; scrot -o "$1"
+        sleep 2; scrot -o "$1"
         for process in /proc/[0-9]*; do
             [ "$(readlink "$process/exe")" != /usr/bin/tautweb ] || kill "${process#/proc/}"
-        done; sleep 1' shown "$work/pictures/$name.png" "$@" || wrong "no window: $*"
-    [ -s "$work/pictures/$name.png" ] || wrong "there is no picture of $name"
+        done; wait; sleep 1; [ $painted = yes ]' shown "$work/pictures/$name.png" "$@" 2>"$work/$name.err" ||
+        { wrong "no window: $*"; cat "$work/$name.err" >&2; }
     [ "$pictures" = /dev/null ] || cp "$work/pictures/$name.png" "$pictures/" || true
 }
 
@@ -117,7 +121,8 @@ as_crew tautweb demo --out "$home/first" >/dev/null || status=$?
 [ $status -le 1 ] || wrong "the demo job ends with $status" # 1: done, with a deviation
 [ -n "$(find "$home/first" -name '*.pdf' -size +10k)" ] || wrong "there is no sheet"
 as_crew mkdir -p .local/share/tautweb
-as_crew tautweb demo --history 1y --runs 100 --logbook "$home/.local/share/tautweb/shop.logbook" >/dev/null || wrong "no history"
+as_crew tautweb demo --history 1y --runs 100 --logbook "$home/.local/share/tautweb/shop.logbook" >/dev/null 2>&1 ||
+    wrong "no history"
 # Written by the program as it was when layout 5 was new.
 gunzip -c "$where/../stores/layout-5-north.logbook.gz" >"$home/older.logbook"
 chown "$user:" "$home/older.logbook"
