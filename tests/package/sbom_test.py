@@ -125,6 +125,13 @@ class Licences(unittest.TestCase):
         self.assertIsNone(sbom.spdx_of("GPL-2 or Expat and ISC"))
         self.assertIsNone(sbom.spdx_of("Some-new-licence"))
 
+    def test_every_name_stands_in_the_list_of_spdx(self):
+        # SPDX licence list, as the Debian package node-spdx-license-ids has it; exceptions have a list of their own.
+        known = set(json.loads(pathlib.Path("/usr/share/nodejs/spdx-license-ids/index.json").read_text(encoding="utf-8")))
+        for name in sbom.COMPATIBLE | set(sbom.NAMES.values()) | {licence for licence, _ in sbom.READ.values()}:
+            if not name.startswith("LicenseRef-"):
+                self.assertIn(name.split(" WITH ")[0], known)
+
     def refusal(self, package, text):
         with tempfile.TemporaryDirectory() as docs:
             folder = pathlib.Path(docs) / package
