@@ -108,8 +108,12 @@ def linked_with(program):
 
 
 def compiled_in(build):
-    """The packages of all headers that were compiled; the kernel's are its interface and no part of the program."""
-    headers = {str(pathlib.Path(h).resolve()) for h in re.findall(r"^\s+(/usr/\S+)", run("ninja", "-C", build, "-t", "deps"), re.M)}
+    """The packages of all headers that the program's own sources were compiled with, not those of tests. The kernel's are its
+    interface and no part of the program."""
+    headers = set()
+    for of_object in run("ninja", "-C", build, "-t", "deps").split("\n\n"):
+        if re.match(r"(app|core)/", of_object):
+            headers |= {str(pathlib.Path(h).resolve()) for h in re.findall(r"^\s+(/usr/\S+)", of_object, re.M)}
     return packages_of([h for h in headers if not re.match(r"/usr/include/(.*-linux-gnu/)?(linux|asm|asm-generic)/", h)])
 
 

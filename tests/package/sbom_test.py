@@ -79,7 +79,7 @@ class Listed(unittest.TestCase):
 
     def test_what_is_built_in_is_found_by_its_headers_and_its_notice_is_kept(self):
         built_in = {name for name in self.packages if self.how(name) == "STATIC_LINK"}
-        # Libraries of which a package has no file at run time (DEVELOPERS.md, "Libraries").
+        # Libraries of which a package has no file at run time (DEVELOPERS.md, "Libraries"); not what tests are built with.
         self.assertEqual(built_in, {"libsqlitecpp-dev", "nlohmann-json3-dev"})
         for name in built_in:
             self.assertIn(pathlib.Path(f"/usr/share/doc/{name}/copyright").read_text(encoding="utf-8"), self.notices)
