@@ -5,7 +5,6 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
@@ -26,6 +25,8 @@
 #include "app/sessions/session.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/theme.h"
+#include "tests/bench/told.h"
+#include "tests/bench/window_timed.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -33,28 +34,6 @@ using namespace taut::app;
 namespace {
 
 constexpr double kMostMs = 50, kMostMib = 120;
-
-/// Tells how long the longest event took, from its delivery to its end: as long the window answers nobody.
-class Application : public QApplication {
-public:
-    using QApplication::QApplication;
-    bool notify(QObject* receiver, QEvent* event) override
-    {
-        using Clock = std::chrono::steady_clock;
-        const bool outer = m_depth++ == 0;
-        const auto start = Clock::now();
-        const bool done = QApplication::notify(receiver, event);
-        --m_depth;
-        // What waits in an event of ours, the loop of qWait for one, is not the window's work.
-        if (outer) m_times.push_back(std::chrono::duration<double, std::milli>(Clock::now() - start).count());
-        return done;
-    }
-    std::vector<double> taken() { return std::exchange(m_times, {}); }
-
-private:
-    int m_depth = 0;
-    std::vector<double> m_times;
-};
 
 double mib()
 {
@@ -78,43 +57,14 @@ void settle(const QWidget& page)
     QTest::qWait(5);
 }
 
-/// The longest time that an event took in each step, in the quietest round: what else the machine does only adds.
-class Bench {
-public:
-    explicit Bench(Application& app) : m_app(app) {}
-
-    void measure(const HistoryPage& page, const std::string& name, const std::function<void()>& work)
-    {
-        (void)m_app.taken();
+void measure(bench::LongestEvents& longest, const HistoryPage& page, const std::string& name,
+             const std::function<void()>& work)
+{
+    longest.measure(name, [&] {
         work();
         settle(page);
-        const std::vector<double> times = m_app.taken();
-        const double most = times.empty() ? 0 : *std::max_element(times.begin(), times.end());
-        auto found = std::find_if(m_steps.begin(), m_steps.end(), [&](const Step& step) { return step.name == name; });
-        if (found == m_steps.end()) found = m_steps.insert(found, {name, times.size(), most});
-        found->most = std::min(found->most, most);
-    }
-    /// False: one took too long.
-    [[nodiscard]] bool print() const
-    {
-        bool within = true;
-        for (const Step& step : m_steps) {
-            within = within && step.most <= kMostMs;
-            std::printf("%-48s %6zu events %7.1f ms most%s\n", step.name.c_str(), step.events, step.most,
-                        step.most > kMostMs ? "  LONG" : "");
-        }
-        return within;
-    }
-
-private:
-    struct Step {
-        std::string name;
-        std::size_t events;
-        double most;
-    };
-    Application& m_app;
-    std::vector<Step> m_steps;
-};
+    });
+}
 
 void wheel(QWidget* over, int steps)
 {
@@ -128,26 +78,26 @@ void wheel(QWidget* over, int steps)
 }
 
 /// The list from its opening to its narrowing.
-void goThrough(Bench& bench, Session& session, HistoryPage& page)
+void goThrough(bench::LongestEvents& longest, Session& session, HistoryPage& page)
 {
     auto* const list = page.findChild<RowList*>();
     QPushButton* older = nullptr;
     for (auto* button : page.findChildren<QPushButton*>())
         if (button->text() == HistoryPage::tr("Older runs")) older = button;
-    bench.measure(page, "the list opens", [&] {
+    measure(longest, page, "the list opens", [&] {
         session.openToRead();
         (void)QTest::qWaitFor([&] { return session.reader() != nullptr && list->count() > 0; }, 60'000);
     });
     constexpr int kPages = 60;
-    bench.measure(page, "sixty pages more, by wheel to the end of each", [&] {
+    measure(longest, page, "sixty pages more, by wheel to the end of each", [&] {
         for (int i = 0; i < kPages; ++i) {
             wheel(list->viewport(), -60);
             QTest::mouseClick(older, Qt::LeftButton);
             QApplication::processEvents();
         }
     });
-    bench.measure(page, "back to the top by wheel", [&] { wheel(list->viewport(), 60 * kPages); });
-    bench.measure(page, "down by arrow keys, each run's sheet opened", [&] {
+    measure(longest, page, "back to the top by wheel", [&] { wheel(list->viewport(), 60 * kPages); });
+    measure(longest, page, "down by arrow keys, each run's sheet opened", [&] {
         list->setFocus();
         constexpr int kKeys = 60;
         for (int i = 0; i < kKeys; ++i) {
@@ -155,7 +105,7 @@ void goThrough(Bench& bench, Session& session, HistoryPage& page)
             QApplication::processEvents();
         }
     });
-    bench.measure(page, "down and up by page keys, to the end and back", [&] {
+    measure(longest, page, "down and up by page keys, to the end and back", [&] {
         constexpr int kKeys = 40;
         for (int i = 0; i < kKeys; ++i) QTest::keyClick(list, i < kKeys / 2 ? Qt::Key_PageDown : Qt::Key_PageUp);
         QTest::keyClick(list, Qt::Key_End);
@@ -163,7 +113,7 @@ void goThrough(Bench& bench, Session& session, HistoryPage& page)
     });
     auto* const find = page.findChild<QLineEdit*>();
     for (const char* word : {"paper", "marchbank", "quicksilver", "R1777", ""})
-        bench.measure(page, *word != '\0' ? std::string("looked for: ") + word : "nothing looked for any more", [&] {
+        measure(longest, page, *word != '\0' ? std::string("looked for: ") + word : "nothing looked for any more", [&] {
             find->setText(QString::fromLatin1(word));
             settle(page);
         });
@@ -180,12 +130,12 @@ int main(int argc, char** argv)
     qputenv("QT_QPA_PLATFORM", "offscreen");
     const QTemporaryDir folder;
     qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());  // nobody's settings are read or written
-    Application app(argc, argv);
+    bench::TimedApplication app(argc, argv);
     applyTheme({});
     Session::Options options;
     options.logbook = argv[1];
     options.resources = *resourcesFolder();
-    Bench bench(app);
+    bench::LongestEvents longest(app);
     double empty = 0, full = 0;
     constexpr int kRounds = 5;
     for (int round = 0; round < kRounds; ++round) {
@@ -195,11 +145,16 @@ int main(int argc, char** argv)
         page.show();
         settle(page);
         if (round == 0) empty = mib();
-        goThrough(bench, session, page);
+        goThrough(longest, session, page);
         if (round == 0) full = mib();
     }
-    const bool within = bench.print(), small = full - empty <= kMostMib;
-    std::printf("memory: %.0f MiB empty, %.0f MiB with the list, %.0f MiB above; limits: %.0f ms, %.0f MiB%s\n", empty,
-                full, full - empty, kMostMs, kMostMib, small ? "" : "  MUCH");
-    return within && small ? 0 : 1;
+    longest.print(kMostMs);
+    using bench::Held;
+    const bool quick = bench::tell({"longest frame in the list of runs: " + longest.longest().name,
+                                    longest.longest().most, 0, kMostMs, Held::AtMost});
+    return bench::tell(
+               {"memory of the list of runs over an empty window", full, empty, kMostMib, Held::AtMostMore, "MiB"}) &&
+                   quick
+               ? 0
+               : 1;
 }

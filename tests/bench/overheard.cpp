@@ -5,6 +5,7 @@
 
 #include <cstdio>
 #include <cstdlib>
+#include <string_view>
 
 #include "core/logbook/logbook.h"
 #include "core/units/plain.h"
@@ -15,9 +16,10 @@ namespace {
 
 std::vector<std::string>* listener = nullptr;
 
-int heard(unsigned /*what*/, void* /*context*/, void* statement, void* /*sql*/)
+int heard(unsigned /*what*/, void* /*context*/, void* statement, void* text)
 {
-    if (listener == nullptr) return 0;
+    // Of a trigger the engine says a comment.
+    if (listener == nullptr || std::string_view(static_cast<const char*>(text)).starts_with("--")) return 0;
     char* const sql = sqlite3_expanded_sql(static_cast<sqlite3_stmt*>(statement));
     if (sql != nullptr) listener->emplace_back(sql);
     sqlite3_free(sql);
@@ -35,20 +37,44 @@ int listenTo(sqlite3* db, const char** /*error*/, const sqlite3_api_routines* /*
     std::exit(4);
 }
 
+std::vector<std::string> during(const std::function<void()>& work)
+{
+    std::vector<std::string> statements;
+    listener = &statements;
+    work();
+    listener = nullptr;
+    return statements;
+}
+
 }  // namespace
 
-std::vector<std::string> overheard(const std::string& file, const std::function<void(const records::Reader&)>& question)
+void makeHeard(const std::function<void()>& open)
 {
     const auto entry = reinterpret_cast<void (*)()>(listenTo);
     sqlite3_auto_extension(entry);
-    const auto reader = logbook::openReader(file);
+    open();
     sqlite3_cancel_auto_extension(entry);
-    if (!reader) end(sentence(reader.error()));
-    std::vector<std::string> statements;
-    listener = &statements;
-    question(**reader);
-    listener = nullptr;
-    return statements;
+}
+
+std::vector<std::string> heardChanges(const std::function<void()>& work)
+{
+    std::vector<std::string> changes = during(work);
+    std::erase_if(changes, [](const std::string& sql) {
+        const bool changesRows = sql.starts_with("INSERT") || sql.starts_with("UPDATE") || sql.starts_with("DELETE");
+        return !changesRows || sql.find(".'word_search_") != std::string::npos;
+    });
+    return changes;
+}
+
+std::vector<std::string> overheard(const std::string& file, const std::function<void(const records::Reader&)>& question)
+{
+    std::unique_ptr<records::Reader> reader;
+    makeHeard([&] {
+        auto opened = logbook::openReader(file);
+        if (!opened) end(sentence(opened.error()));
+        reader = std::move(*opened);
+    });
+    return during([&] { question(*reader); });
 }
 
 Plain::Plain(const std::string& file)

@@ -17,6 +17,12 @@ namespace taut::bench {
 [[nodiscard]] std::vector<std::string> overheard(const std::string& file,
                                                  const std::function<void(const records::Reader&)>& question);
 
+/// Connections opened in `open` can be heard from then on.
+void makeHeard(const std::function<void()>& open);
+/// What they are told to change while this is done: the statements of the program, not those that the engine makes of
+/// them for triggers and the search.
+[[nodiscard]] std::vector<std::string> heardChanges(const std::function<void()>& work);
+
 /// The engine's C interface without any code of ours: statements prepared each time, as the program does, every column
 /// of every row read.
 class Plain {
