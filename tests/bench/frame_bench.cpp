@@ -70,9 +70,9 @@ private:
             return !session().busy() &&
                    std::none_of(askers.begin(), askers.end(), [](const Asker* one) { return one->busy(); });
         };
-        QTest::qWait(30);
+        QTest::qWait(15);
         if (!QTest::qWaitFor(still, kPatience)) end("the window does not come to rest");
-        QTest::qWait(30);
+        QTest::qWait(15);
     }
     /// Done inside an event, as a touch would.
     void act(const std::string& name, const std::function<void()>& work)
@@ -259,7 +259,7 @@ int main(int argc, char** argv)
     const auto resources = resourcesFolder();
     if (!resources) end(sentence(resources.error()));
     bench::LongestEvents longest(app);
-    constexpr int kRounds = 4;
+    constexpr int kRounds = 3;
     for (int round = 0; round < kRounds; ++round) visited(longest, argv[1], *resources);
     longest.print(kMostMs);
     const bench::LongestEvents::Step most = longest.longest();
