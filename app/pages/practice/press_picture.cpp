@@ -41,7 +41,9 @@ QSize PressPicture::minimumSizeHint() const { return {240, sizes().control * 2};
 int PressPicture::heightForWidth(int width) const
 {
     if (m_press.extent.paths.empty()) return sizes().control * 2;
-    return qMin(qCeil(livePressHeight(m_press, width, currentLook())), width / 2);
+    // Words give way to each other, downwards.
+    const int words = fontMetrics().height();
+    return qMin(qCeil(livePressHeight(m_press, width, currentLook())) + words, width * 2 / 3);
 }
 
 void PressPicture::paintEvent(QPaintEvent*)
