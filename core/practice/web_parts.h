@@ -70,6 +70,18 @@ inline void takeBack(double& wound, double& held)
     wound = 0;
 }
 
+/// A span that gave more within a step than it held gets it back from whichever neighbour has more.
+inline void takeBack(std::vector<double>& held)
+{
+    constexpr double kLeast = 1e-6;
+    for (std::size_t s = 0; s < held.size(); ++s) {
+        if (held[s] > 0) continue;
+        const bool behind = s + 1 < held.size() && (s == 0 || held[s + 1] > held[s - 1]);
+        (behind ? held[s + 1] : held[s - 1]) -= kLeast - held[s];
+        held[s] = kLeast;
+    }
+}
+
 /// One line of three diagonals; one that does not stand leaves its unknown at nought and parts the lines before it from
 /// those behind.
 struct Equation {

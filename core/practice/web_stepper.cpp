@@ -363,6 +363,7 @@ private:
         }
         takeBack(m_now.unwound, m_now.held.front());
         takeBack(m_now.rewound, m_now.held.back());
+        takeBack(m_now.held);
     }
 
     static constexpr double Row::*kParts[] = {&Row::unwound,     &Row::rewound,     &Row::unwindTurn, &Row::rewindTurn,
