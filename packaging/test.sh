@@ -23,12 +23,14 @@ build="$top/build/ci"
 echo "== 2/3 Building"
 launcher=()
 command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
-cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=ON "${launcher[@]}" >/dev/null
+# Many files compiled as one: a build from nothing takes a third of the time.
+unity=(-DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=12)
+cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=ON "${unity[@]}" "${launcher[@]}" >/dev/null
 cmake --build "$build"
 if [ $sanitize = yes ]; then
     echo "== Texts from outside, under the sanitizers"
     replay="$top/build/replay"
-    cmake -S "$top" -B "$replay" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF "${launcher[@]}" >/dev/null
+    cmake -S "$top" -B "$replay" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF "${unity[@]}" "${launcher[@]}" >/dev/null
     cmake --build "$replay" --target fuzz_programs
     ctest --test-dir "$replay" --output-on-failure -j"$(nproc)" -L fuzz
 fi

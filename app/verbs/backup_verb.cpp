@@ -14,8 +14,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::int64_t kDayMs = 24 * 3'600'000LL;
-
 Finding missing(const char* option, const char* english)
 {
     return refuse("option.missing", option, english, {"Write %1 and the name after it.", {std::string(option)}});

@@ -17,6 +17,8 @@ struct Instant {
     friend bool operator==(const Instant&, const Instant&) = default;
 };
 
+inline constexpr std::int64_t kDayMs = 86'400'000;
+
 /// The only way to the wall clock; tests and the practice press bring their own.
 class Clock {
 public:

@@ -13,8 +13,6 @@ namespace {
 using report::Cell;
 using report::data;
 
-constexpr std::int64_t kDayMs = 24 * 3600 * 1000LL;
-
 TextArg number(double value) { return Quantity(value, Kind::Count).magnitude(); }
 
 Text rulesSaid(const Drift& drift)

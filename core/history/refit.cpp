@@ -16,6 +16,7 @@ namespace {
 
 using report::cell;
 using report::data;
+using report::whole;
 
 /// A reading of this run, by its target; nullopt when there is none or it does not stand.
 std::optional<Quantity> readIn(const run::Run& run, const std::string& target)
@@ -72,8 +73,6 @@ Result<std::vector<RunPull>> pullsOf(const records::Reader& reader, const std::s
     std::reverse(pulls.begin(), pulls.end());
     return pulls;
 }
-
-TextArg whole(std::size_t n) { return static_cast<std::int64_t>(n); }
 
 /// The torque made a force at one metre, so that the same line is laid as through the pulls of a spring scale.
 std::vector<inputs::Pull> atOneMetre(const std::vector<RunPull>& pulls)

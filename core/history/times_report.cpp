@@ -15,10 +15,10 @@ namespace {
 
 using report::cell;
 using report::data;
+using report::whole;
 
 constexpr double kMinute = 60;
 
-TextArg whole(std::size_t n) { return static_cast<std::int64_t>(n); }
 TextArg minutes(double seconds) { return Quantity(seconds, Kind::Time, "min").magnitude(); }
 TextArg share(double of) { return Quantity(of, Kind::Share, "%").magnitude(); }
 

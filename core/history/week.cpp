@@ -16,12 +16,11 @@ namespace {
 
 using report::cell;
 using report::data;
+using report::whole;
 
-constexpr std::int64_t kMinuteMs = 60000, kDayMs = 24 * 60 * kMinuteMs, kWeekMs = 7 * kDayMs;
+constexpr std::int64_t kMinuteMs = 60000, kWeekMs = 7 * kDayMs;
 /// As many lines as one page holds of each.
 constexpr std::size_t kMostRuns = 22, kMostDeviations = 7, kMostDrifts = 5, kMostLosses = 4;
-
-TextArg whole(std::size_t n) { return static_cast<std::int64_t>(n); }
 
 Result<std::vector<records::RunRow>> runsOf(const records::Reader& reader, const std::string& press, std::int64_t begin)
 {

@@ -9,7 +9,6 @@ namespace taut::logbook {
 
 namespace {
 
-constexpr std::int64_t kDayMs = 86'400'000;
 /// As seal::wantsReview says.
 constexpr const char* kWanting = "present IN ('sealed', 'corrected')";
 constexpr std::string_view kOpen = "open/";

@@ -10,7 +10,6 @@ namespace taut::logbook {
 
 namespace {
 
-constexpr std::int64_t kDayMs = 86'400'000;
 constexpr std::size_t kMostJobs = 5'000;
 constexpr std::string_view kWaste = "setup.web";
 

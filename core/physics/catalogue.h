@@ -52,6 +52,12 @@ private:
     return {symbol, name, {kind}};
 }
 
+// What many formulas ask.
+[[nodiscard]] inline Argument span() { return argument("L", "length of the span", Kind::Length); }
+[[nodiscard]] inline Argument width() { return argument("w", "web width", Kind::Length); }
+[[nodiscard]] inline Argument speed() { return argument("v", "web speed", Kind::Speed); }
+[[nodiscard]] inline Argument time() { return argument("t", "time", Kind::Time); }
+
 /// An entry whose arguments and result must have the dimensions of the typed function.
 template <auto Function>
 [[nodiscard]] Formula entry(std::string_view id, std::string_view symbols, std::vector<Argument> arguments,

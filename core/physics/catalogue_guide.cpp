@@ -7,10 +7,6 @@
 namespace taut::physics::catalogue {
 namespace {
 
-Argument span() { return argument("L", "length of the span", Kind::Length); }
-Argument width() { return argument("w", "web width", Kind::Length); }
-Argument speed() { return argument("v", "web speed", Kind::Speed); }
-Argument time() { return argument("t", "time", Kind::Time); }
 Argument misalignment() { return argument("theta", "angle out of square", Kind::Angle); }
 Argument guideAngle() { return argument("alpha", "angle of the guide", Kind::Angle); }
 Argument bore() { return argument("D", "bore", Kind::Length); }

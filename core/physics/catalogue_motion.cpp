@@ -6,7 +6,6 @@
 namespace taut::physics::catalogue {
 namespace {
 
-Argument speed() { return argument("v", "web speed", Kind::Speed); }
 Argument reaction() { return argument("tr", "time before it slows", Kind::Time); }
 Argument slowing() { return argument("a", "deceleration", Kind::Acceleration); }
 Argument way() { return argument("s", "length of the path", Kind::Length); }

@@ -9,7 +9,6 @@ namespace {
 Argument outer() { return argument("D", "outer diameter", Kind::Length); }
 Argument core() { return argument("d", "outer diameter of the core", Kind::Length); }
 Argument caliper() { return argument("t", "caliper", Kind::Length); }
-Argument width() { return argument("w", "web width", Kind::Length); }
 Argument grammage() { return argument("g", "grammage", Kind::Grammage); }
 constexpr std::string_view kRoll = "D > d > 0, 0 < t << d";
 constexpr std::string_view kWraps = "N >= 0, t > 0, 2 N t < D";

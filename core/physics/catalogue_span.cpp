@@ -9,13 +9,10 @@ namespace taut::physics::catalogue {
 namespace {
 
 Argument stiffness() { return argument("K", "stiffness of the web, E w t", Kind::Force); }
-Argument span() { return argument("L", "length of the span", Kind::Length); }
-Argument speed() { return argument("v", "web speed", Kind::Speed); }
 Argument before() { return argument("v1", "speed before", Kind::Speed); }
 Argument after() { return argument("v2", "speed after", Kind::Speed); }
 Argument tensionBefore() { return argument("T1", "tension before", Kind::Force); }
 Argument strainBefore() { return argument("e1", "strain before", Kind::Share); }
-Argument time() { return argument("t", "time", Kind::Time); }
 Argument friction() { return argument("mu", "friction", Kind::Count); }
 Argument perWidth() { return argument("Tw", "tension per width", Kind::ForcePerWidth); }
 Argument stress() { return argument("s", "stress along the web", Kind::Pressure); }

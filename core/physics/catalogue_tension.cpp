@@ -10,7 +10,6 @@ namespace {
 
 Argument tension() { return argument("T", "tension", Kind::Force); }
 Argument diameter() { return argument("D", "present diameter", Kind::Length); }
-Argument speed() { return argument("v", "web speed", Kind::Speed); }
 Argument startTension() { return argument("T0", "tension at the start", Kind::Force); }
 Argument taper() { return argument("tau", "taper fraction", Kind::Share); }
 Argument startDiameter() { return argument("d0", "diameter at the start", Kind::Length); }

@@ -26,6 +26,8 @@ struct Ground {
 
 /// Words that are data: a name, a tag, a remark.
 [[nodiscard]] Text data(std::string words);
+/// A number of things, as an argument of a text.
+[[nodiscard]] inline TextArg whole(std::size_t n) { return static_cast<std::int64_t>(n); }
 /// "2026-11-25 07:41" where it happened.
 [[nodiscard]] std::string localTime(std::int64_t utcMs, int offsetMinutes);
 /// "Ana (latch at the panel), Ben (latch at the table)".

@@ -9,12 +9,6 @@ namespace taut::seal {
 
 namespace {
 
-Finding broken(Text text)
-{
-    return refuse("document.broken", "document", std::move(text),
-                  "Restore the logbook from a backup; a document is never written like this.");
-}
-
 Json stepsJson(const Correction& correction)
 {
     Json steps = Json::array();

@@ -20,13 +20,13 @@ std::optional<Kind> kindFrom(std::string_view word)
     return std::nullopt;
 }
 
+}  // namespace
+
 Finding broken(Text text)
 {
     return refuse("document.broken", "document", std::move(text),
                   "Restore the logbook from a backup; a document is never written like this.");
 }
-
-}  // namespace
 
 const char* kindWord(Kind kind) noexcept { return kWords[static_cast<std::size_t>(kind)]; }
 

@@ -37,6 +37,9 @@ struct Document {
     Json body;
 };
 
+/// document.broken: what was sealed cannot be read as a document of its kind.
+[[nodiscard]] Finding broken(Text text);
+
 /// A run as its document (formats §9): inputs, procedure, people, target sets, plans, events, the standing of every
 /// step, deviations. The kind of run is "run_kind" (full next_roll re_web restart), the run it continues "parent", who
 /// has it in hand "operator"; events name a target set and a plan by their place in "target_sets" and "plans"; texts of

@@ -18,12 +18,6 @@ constexpr std::array<std::string_view, 3> kSetParts{"targets", "schedules", "fin
 /// What a run rests on besides its targets and its plan: an event states of these what is no longer as before.
 constexpr std::array<std::string_view, 4> kBasis{"present_diameter", "inputs", "procedure", "facts"};
 
-Finding broken(Text text)
-{
-    return refuse("document.broken", "document", std::move(text),
-                  "Restore the logbook from a backup; a run's document is never written like this.");
-}
-
 bool isBasis(std::string_view key) { return std::find(kBasis.begin(), kBasis.end(), key) != kBasis.end(); }
 
 /// The object without its text: that of a definition stands in a document of its own in the chain. The words of a

@@ -5,11 +5,7 @@
 
 namespace taut::app {
 
-namespace {
-
-constexpr std::int64_t kDayMs = 24 * 3600 * 1000LL;
-
-}  // namespace
+namespace {}  // namespace
 
 Result<Ends> endsOf(const Period& period, const Instant& now)
 {

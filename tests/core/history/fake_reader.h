@@ -16,7 +16,7 @@
 // reader gives them; pages are as small as a test wants them.
 namespace taut::history::test {
 
-inline constexpr std::int64_t kHourMs = 3'600'000, kDayMs = 24 * kHourMs;
+inline constexpr std::int64_t kHourMs = 3'600'000;
 inline constexpr std::int64_t kJune = 1'780'272'000'000;  ///< 1 June 2026, a Monday, 0:00 UTC
 
 class FakeReader : public records::Reader {

@@ -9,7 +9,6 @@ using namespace taut::logbook::test;
 
 namespace {
 
-constexpr std::int64_t kDayMs = 86'400'000;
 const std::string kRecord(64, 'b');
 
 /// The press of the mini run, in a shop that asks for competence or does not.

@@ -11,7 +11,7 @@ using namespace taut::logbook::test;
 
 namespace {
 
-constexpr std::int64_t kMinuteMs = 60'000, kDayMs = 24 * 60 * kMinuteMs;
+constexpr std::int64_t kMinuteMs = 60'000;
 constexpr Instant kNow{1'764'052'863'000, 60};
 
 Instant after(std::int64_t ms) { return {kNow.utcMs + ms, kNow.offsetMinutes}; }

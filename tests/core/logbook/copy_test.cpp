@@ -11,7 +11,6 @@ using namespace taut::logbook::test;
 
 namespace {
 
-constexpr std::int64_t kDayMs = 24 * 3'600'000LL;
 using Names = std::vector<std::string>;
 
 }  // namespace
