@@ -8,7 +8,7 @@ set -euo pipefail
 what=${1:-run}
 run_packages=(build-essential cmake ninja-build pkg-config qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools
     qt6-l10n-tools qt6-translations-l10n libgl-dev libopengl-dev libsqlite3-dev libsqlitecpp-dev libsodium-dev libqrencode-dev
-    libgsl-dev nlohmann-json3-dev libtomlplusplus-dev fonts-dejavu-core python3-minimal)
+    libgsl-dev nlohmann-json3-dev libsimdjson-dev libtomlplusplus-dev fonts-dejavu-core python3-minimal)
 test_packages=(catch2 mold ccache units sqlite3 jq openssl xxd poppler-utils zbar-tools clang-format-14
     xauth xvfb procps dbus-daemon node-spdx-license-ids)
 package_packages=(git dpkg-dev fakeroot lintian desktop-file-utils appstream)

@@ -6,13 +6,12 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "core/base/json_quick.h"
 #include "core/base/utf8.h"
 
 namespace taut {
 
 namespace {
-
-constexpr std::size_t kDeepest = 200;
 
 Finding broken(std::size_t byte, const char* why, const char* remedy, std::string word = {})
 {
@@ -37,7 +36,7 @@ std::size_t tooDeep(std::string_view text)
         } else if (c == '"') {
             inString = true;
         } else if (c == '[' || c == '{') {
-            if (++depth > kDeepest) return i;
+            if (++depth > kDeepestJson) return i;
         } else if ((c == ']' || c == '}') && depth > 0) {
             --depth;
         }
@@ -221,7 +220,39 @@ Json& Json::add(Json value)
     return *this;
 }
 
-Result<Json> Json::parse(std::string_view text)
+const JsonMask* JsonMask::find(std::string_view name) const noexcept
+{
+    const auto found =
+        std::find_if(members.begin(), members.end(), [name](const JsonMask& one) { return one.key == name; });
+    return found == members.end() ? nullptr : &*found;
+}
+
+Json Json::narrowed(const JsonMask& wanted) const
+{
+    if (wanted.members.empty()) return *this;
+    if (isArray()) {
+        Array all;
+        for (const Json& item : items()) all.push_back(item.narrowed(wanted));
+        return all;
+    }
+    if (!isObject()) return *this;
+    Object all;
+    for (const auto& [key, value] : members())
+        if (const JsonMask* own = wanted.find(key)) all.emplace_back(key, value.narrowed(*own));
+    return all;
+}
+
+Result<Json> Json::parse(std::string_view text) { return parse(text, {}); }
+
+Result<Json> Json::parse(std::string_view text, const JsonMask& wanted)
+{
+    if (auto quick = quickJson(text, wanted)) return *std::move(quick);
+    const auto whole = judgedJson(text);
+    if (!whole) return whole.error();
+    return whole->narrowed(wanted);
+}
+
+Result<Json> judgedJson(std::string_view text)
 {
     if (const std::size_t bad = firstBadUtf8(text); bad != std::string_view::npos)
         return broken(bad + 1, "Byte %1 is not UTF-8 text.", kFetchAgain);

@@ -12,9 +12,19 @@
 
 namespace taut {
 
+/// Which members of an object are wanted, each narrowed in turn; none: all of them. The items of a list are narrowed as
+/// the list is.
+struct JsonMask {
+    std::string_view key;
+    std::vector<JsonMask> members;
+    /// nullptr: not wanted.
+    [[nodiscard]] const JsonMask* find(std::string_view name) const noexcept;
+};
+
 /// A JSON value (RFC 8259) whose objects keep the order in which keys were set. Whole numbers stay whole; other
-/// numbers are written as the shortest text that reads back to the same double. The parser library stays behind
-/// json.cpp.
+/// numbers are written as the shortest text that reads back to the same double. A value is equal to what its own text
+/// reads back as. The parser libraries stay behind
+/// json.cpp and json_quick.cpp.
 class Json {
 public:
     using Array = std::vector<Json>;
@@ -27,7 +37,7 @@ public:
     Json(int n) : m_value(static_cast<std::int64_t>(n)) {}            // NOLINT
     Json(std::int64_t n) : m_value(n) {}                              // NOLINT
     Json(std::uint64_t n) : m_value(static_cast<std::int64_t>(n)) {}  // NOLINT
-    Json(double d) : m_value(d) {}                                    // NOLINT
+    Json(double d);                                                   // NOLINT: whole where its text would be
     Json(const char* s) : m_value(std::string(s)) {}                  // NOLINT
     Json(std::string s) : m_value(std::move(s)) {}                    // NOLINT
     Json(std::string_view s) : m_value(std::string(s)) {}             // NOLINT
@@ -63,6 +73,10 @@ public:
 
     [[nodiscard]] std::string dump() const;                          ///< compact, one line, UTF-8
     [[nodiscard]] static Result<Json> parse(std::string_view text);  ///< code json.broken, says where
+    /// Values are made of what is wanted alone, which takes a fraction of the time; all of the text is read and judged.
+    [[nodiscard]] static Result<Json> parse(std::string_view text, const JsonMask& wanted);
+    /// As a text of it would be parsed with that mask.
+    [[nodiscard]] Json narrowed(const JsonMask& wanted) const;
     friend bool operator==(const Json&, const Json&) = default;
 
 private:

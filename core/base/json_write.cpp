@@ -10,6 +10,8 @@ namespace taut {
 
 namespace {
 
+constexpr double kPlain = 1e16;  ///< from here on with an exponent, which reads back as no whole number
+
 void writeString(std::string& out, std::string_view text)
 {
     constexpr std::string_view kDigits = "0123456789abcdef";
@@ -75,6 +77,11 @@ void write(std::string& out, const Json& json)
 
 }  // namespace
 
+Json::Json(double d) : m_value(d)
+{
+    if (std::fabs(d) < kPlain && std::trunc(d) == d) m_value = static_cast<std::int64_t>(d);
+}
+
 std::string Json::dump() const
 {
     std::string out;
@@ -87,7 +94,7 @@ std::string shortest(double value)
     if (value == 0) return "0";
     // Plain notation while a person can still read it; the longest such text has 22 characters.
     const double size = std::fabs(value);
-    const bool plain = size >= 1e-4 && size < 1e16;
+    const bool plain = size >= 1e-4 && size < kPlain;
     std::array<char, 32> text{};
     const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
                                    plain ? std::chars_format::fixed : std::chars_format::scientific);

@@ -242,13 +242,13 @@ Result<seal::Seal> OpenRun::seal(const people::Signer& signer)
     };
     const seal::Parted parted = seal::partWords(seal::documentOf(m_run), known);
     return impl.write([&](SQLite::Database& db) -> Result<seal::Seal> {
-        const auto stored = foldStored(db, id);
-        if (!stored) return stored.error();
+        // To a run that has ended nothing is added any more; it may have been sealed elsewhere meanwhile.
+        if (auto why = notOpen(db, id)) return *std::move(why);
         const Instant now = impl.clock->now();
         // Whoever seals signs as well, be it somebody else than who said that it is done.
-        if (const auto* completed = std::get_if<run::Completed>(&stored->events().back().happening());
+        if (const auto* completed = std::get_if<run::Completed>(&m_run.events().back().happening());
             completed != nullptr && !impl.options.practice)
-            if (auto why = notAlone(db, *stored, actor, !completed->supervisor.empty(), now.utcMs)) {
+            if (auto why = notAlone(db, m_run, actor, !completed->supervisor.empty(), now.utcMs)) {
                 // The run is over, and nobody can be put beside them in it any more.
                 if (why->code == "gate.not_competent")
                     why->remedy = "Have a supervisor look at it, sign in here and seal it themselves.";

@@ -82,7 +82,7 @@ Result<std::vector<run::Event>> eventsAfter(SQLite::Database& db, std::string_vi
     return events;
 }
 
-Result<run::Run> foldStored(SQLite::Database& db, std::string_view runId)
+std::optional<Finding> notOpen(SQLite::Database& db, std::string_view runId)
 {
     const std::string id(runId);
     SQLite::Statement row(db, "SELECT seq FROM run_rows WHERE run_id = ?");
@@ -92,6 +92,13 @@ Result<run::Run> foldStored(SQLite::Database& db, std::string_view runId)
     if (!row.getColumn(0).isNull())
         return refuse("run.sealed", id, {"Run %1 is sealed: nothing can be added to it.", {id}},
                       "Begin a new run that continues it.");
+    return std::nullopt;
+}
+
+Result<run::Run> foldStored(SQLite::Database& db, std::string_view runId)
+{
+    const std::string id(runId);
+    if (auto why = notOpen(db, id)) return *std::move(why);
     const auto events = eventsAfter(db, runId, 0);
     if (!events) return events.error();
     if (events->empty() || !std::holds_alternative<run::Began>(events->front().happening()))

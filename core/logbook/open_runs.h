@@ -9,6 +9,8 @@ namespace taut::logbook {
 
 /// The stored events of a run from event n + 1 on; event.broken.
 [[nodiscard]] Result<std::vector<run::Event>> eventsAfter(SQLite::Database& db, std::string_view runId, std::size_t n);
+/// Why nothing can be added to a run: run.unknown, run.sealed.
+[[nodiscard]] std::optional<Finding> notOpen(SQLite::Database& db, std::string_view runId);
 /// A run folded from its stored events; run.unknown, run.sealed, event.broken.
 [[nodiscard]] Result<run::Run> foldStored(SQLite::Database& db, std::string_view runId);
 /// Brings the row and the words of an open run up to date; makes them when they are missing.

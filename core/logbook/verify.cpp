@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <future>
 #include <limits>
 
 #include "core/logbook/attachments.h"
@@ -57,26 +58,58 @@ std::optional<Finding> wrongFile(const seal::Seal& seal, bool practice)
 }
 
 /// In stretches, so that a writer at work never waits for the whole walk; seals do not change under it.
-void walk(SQLite::Database& db, seal::ChainCheck& chain, AttachmentCheck& attachments, Findings& misquotations)
+template <class Look>
+void walk(SQLite::Database& db, const char* which, const Look& look)
 {
-    const bool practice = numberOf(db, "PRAGMA application_id") == static_cast<std::int64_t>(kPracticeApplicationId);
     constexpr int kStretch = 100;
     std::int64_t last = std::numeric_limits<std::int64_t>::min();
     for (int taken = kStretch; taken == kStretch;) {
         taken = 0;
-        SQLite::Statement seals(db, std::string(kSealColumns) + "WHERE seq > ? ORDER BY seq LIMIT ?");
+        SQLite::Statement seals(db, std::string(kSealColumns) + "WHERE seq > ?" + which + " ORDER BY seq LIMIT ?");
         seals.bind(1, last);
         seals.bind(2, kStretch);
         for (; seals.executeStep(); ++taken) {
             const seal::Seal seal = sealFrom(seals);
             last = asInt(seal.seq);
-            chain.next(seal, signaturesOf(db, seal.seq));
-            attachments.next(seal);
-            if (auto where = wrongFile(seal, practice)) misquotations.push_back(*std::move(where));
-            if (seal.kind != seal::Kind::Correction) continue;
-            if (auto wrong = misquoted(db, seal)) misquotations.push_back(*std::move(wrong));
+            look(seal);
         }
     }
+}
+
+void walkChain(SQLite::Database& db, seal::ChainCheck& chain, AttachmentCheck& attachments, Findings& misplaced)
+{
+    const bool practice = numberOf(db, "PRAGMA application_id") == static_cast<std::int64_t>(kPracticeApplicationId);
+    walk(db, "", [&](const seal::Seal& seal) {
+        chain.next(seal, signaturesOf(db, seal.seq));
+        attachments.next(seal);
+        if (auto where = wrongFile(seal, practice)) misplaced.push_back(*std::move(where));
+    });
+}
+
+/// What has nothing to do with how one seal follows another. A seal that cannot be read, the chain's walk has told.
+Findings examine(const fs::path& file, Depth depth)
+{
+    Findings findings;
+    auto db = openLogbook(file, Access::Read, FileKind::Any, false);
+    if (!db) return {db.error()};
+    const Result<Done> quoted = guarded(file, [&]() -> Result<Done> {
+        walk(**db, " AND kind = 'correction'", [&](const seal::Seal& seal) {
+            if (auto wrong = misquoted(**db, seal)) findings.push_back(*std::move(wrong));
+        });
+        return Done{};
+    });
+    const Result<Done> examined = guarded(file, [&]() -> Result<Done> {
+        checkEngine(**db, file, findings);
+        checkLayout(**db, findings);
+        if (depth == Depth::Deep)
+            for (Finding& finding : indexDifferences(**db)) findings.push_back(std::move(finding));
+        return Done{};
+    });
+    if (!examined)
+        findings.push_back(examined.error());
+    else if (!quoted)
+        findings.push_back(quoted.error());
+    return findings;
 }
 
 }  // namespace
@@ -91,14 +124,16 @@ Result<Verification> verify(const fs::path& file, const std::vector<seal::Partia
         result.findings.push_back(db.error());
         return result;
     }
-    Findings misquotations;
+    // Two halves that need nothing of each other, each over a connection of its own.
+    auto others = std::async(std::launch::async, [&file, depth] { return examine(file, depth); });
+    Findings misplaced;
     AttachmentCheck attachments;
     const Result<Done> walked = guarded(file, [&]() -> Result<Done> {
-        walk(**db, chain, attachments, misquotations);
+        walkChain(**db, chain, attachments, misplaced);
         return Done{};
     });
     result.findings = chain.finish();
-    for (Finding& finding : misquotations) result.findings.push_back(std::move(finding));
+    for (Finding& finding : misplaced) result.findings.push_back(std::move(finding));
     result.end = chain.end();
     result.anchors = chain.anchors();
     if (!walked) {
@@ -106,15 +141,12 @@ Result<Verification> verify(const fs::path& file, const std::vector<seal::Partia
         unread.subject = "seal " + std::to_string(chain.end().count + 1);
         result.findings.insert(result.findings.begin(), std::move(unread));
     }
-    const Result<Done> examined = guarded(file, [&]() -> Result<Done> {
+    const Result<Done> attached = guarded(file, [&]() -> Result<Done> {
         for (Finding& finding : attachments.finish(**db)) result.findings.push_back(std::move(finding));
-        checkEngine(**db, file, result.findings);
-        checkLayout(**db, result.findings);
-        if (depth == Depth::Deep)
-            for (Finding& finding : indexDifferences(**db)) result.findings.push_back(std::move(finding));
         return Done{};
     });
-    if (!examined) result.findings.push_back(examined.error());
+    if (!attached) result.findings.push_back(attached.error());
+    for (Finding& finding : others.get()) result.findings.push_back(std::move(finding));
     return result;
 }
 

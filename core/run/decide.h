@@ -47,7 +47,7 @@ struct Beginning {
 
 /// Reads an event back from a store (code event.broken).
 [[nodiscard]] Result<Event> eventFrom(std::string_view json);
-/// The same of an event whose JSON was read already; `json` is its text.
-[[nodiscard]] Result<Event> eventFromParsed(const Json& parsed, std::string json);
+/// The same of an event whose JSON was read already.
+[[nodiscard]] Result<Event> eventFromJson(Json body);
 
 }  // namespace taut::run

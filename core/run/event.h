@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/base/json.h"
 #include "core/people/person.h"
 #include "core/run/basis.h"
 #include "core/verdict/verdict.h"
@@ -148,7 +149,9 @@ class Event {
 public:
     [[nodiscard]] const Stamp& stamp() const noexcept { return m_stamp; }
     [[nodiscard]] const Happening& happening() const noexcept { return *m_happening; }
-    [[nodiscard]] const std::string& json() const noexcept { return *m_json; }  ///< one line, exactly as stored
+    /// As it is stored; a stored one with all that stood there, also what this version does not know.
+    [[nodiscard]] const Json& body() const noexcept { return *m_body; }
+    [[nodiscard]] std::string json() const { return m_body->dump(); }  ///< one line
     [[nodiscard]] const std::shared_ptr<const Happening>& shared() const noexcept { return m_happening; }
 
 private:
@@ -156,7 +159,7 @@ private:
     friend class EventMaker;
     Stamp m_stamp;
     std::shared_ptr<const Happening> m_happening;
-    std::shared_ptr<const std::string> m_json;
+    std::shared_ptr<const Json> m_body;
 };
 /// "answered", "inputs_changed" ...
 [[nodiscard]] const char* whatWord(const Happening& happening) noexcept;

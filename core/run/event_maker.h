@@ -13,13 +13,13 @@ class EventMaker {
 public:
     /// A new event; units: how this press speaks, for the texts of target sets.
     [[nodiscard]] static Event make(Stamp stamp, Happening happening, UnitSystem units);
-    /// A stored one: keeps the text it was read from, byte for byte.
-    [[nodiscard]] static Event stored(Stamp stamp, Happening happening, std::string json);
+    /// A stored one, with the JSON that it was read from.
+    [[nodiscard]] static Event stored(Stamp stamp, Happening happening, Json body);
 };
 
 /// Who and which are never the caller's to choose: the person who signed in, and the next number.
 [[nodiscard]] Stamp stampOf(const people::Actor& actor, const Stamp& stamp, std::uint64_t n);
-/// The one line of JSON that make() stores.
-[[nodiscard]] std::string eventJson(const Stamp& stamp, const Happening& happening, UnitSystem units);
+/// What make() stores.
+[[nodiscard]] Json eventJson(const Stamp& stamp, const Happening& happening, UnitSystem units);
 
 }  // namespace taut::run

@@ -289,22 +289,22 @@ Finding broken(std::string subject, Text text)
 
 Result<Event> eventFrom(std::string_view json)
 {
-    const auto parsed = Json::parse(json);
+    auto parsed = Json::parse(json);
     if (!parsed) return broken("event", "A stored event is no JSON object.");
-    return eventFromParsed(*parsed, std::string(json));
+    return eventFromJson(*std::move(parsed));
 }
 
-Result<Event> eventFromParsed(const Json& parsed, std::string json)
+Result<Event> eventFromJson(Json body)
 {
-    if (!parsed.isObject()) return broken("event", "A stored event is no JSON object.");
+    if (!body.isObject()) return broken("event", "A stored event is no JSON object.");
     std::string wrong;
-    const Members members(parsed, wrong);
+    const Members members(body, wrong);
     Stamp stamp = stampFrom(members);
     Happening happening = happeningFrom(members.text("what"), members, wrong);
     const std::string subject = "event " + std::to_string(stamp.n);
     if (!wrong.empty())
         return broken(subject, Text("The stored event's member \"%1\" is missing or not what it must be.", {wrong}));
-    return EventMaker::stored(std::move(stamp), std::move(happening), std::move(json));
+    return EventMaker::stored(std::move(stamp), std::move(happening), std::move(body));
 }
 
 }  // namespace taut::run

@@ -196,28 +196,28 @@ struct Word {
 
 const char* whatWord(const Happening& happening) noexcept { return std::visit(Word{}, happening); }
 
-std::string eventJson(const Stamp& stamp, const Happening& happening, UnitSystem units)
+Json eventJson(const Stamp& stamp, const Happening& happening, UnitSystem units)
 {
     Json json = Json::object();
     json.set("n", stamp.n).set("at", utcText(stamp.utcMs)).set("offset", offsetText(stamp.offsetMinutes));
     json.set("by", stamp.by.value).set("name", stamp.byName).set("role", stamp.byRole);
     json.set("what", whatWord(happening));
     std::visit(Payload{json, units}, happening);
-    return json.dump();
+    return json;
 }
 
 Event EventMaker::make(Stamp stamp, Happening happening, UnitSystem units)
 {
-    std::string json = eventJson(stamp, happening, units);
-    return stored(std::move(stamp), std::move(happening), std::move(json));
+    Json body = eventJson(stamp, happening, units);
+    return stored(std::move(stamp), std::move(happening), std::move(body));
 }
 
-Event EventMaker::stored(Stamp stamp, Happening happening, std::string json)
+Event EventMaker::stored(Stamp stamp, Happening happening, Json body)
 {
     Event event;
     event.m_stamp = std::move(stamp);
     event.m_happening = std::make_shared<const Happening>(std::move(happening));
-    event.m_json = std::make_shared<const std::string>(std::move(json));
+    event.m_body = std::make_shared<const Json>(std::move(body));
     return event;
 }
 

@@ -31,9 +31,9 @@ std::string_view nameOf(const Json& item)
 
 Json without(const Json& object, std::string_view key)
 {
-    Json rest = Json::object();
+    Json::Object rest;
     for (const Json::Member& member : object.members())
-        if (member.first != key) rest.set(member.first, member.second);
+        if (member.first != key) rest.push_back(member);
     return rest;
 }
 
@@ -199,6 +199,14 @@ std::optional<Json> listWith(const Json::Array& before, const Json::Array& diffe
     return list;
 }
 
+/// What stands in the place of a member of which the difference says this.
+std::optional<Json> changed(std::string_view key, const Json& was, const Json& stated)
+{
+    if (was.isObject() && stated.isObject()) return withDifference(was, stated);
+    if (was.isArray() && stated.isArray() && among(kByPlace, key)) return listWith(was.items(), stated.items());
+    return stated;
+}
+
 }  // namespace
 
 std::optional<std::pair<std::size_t, std::size_t>> placesIn(const std::string& text)
@@ -243,16 +251,20 @@ std::optional<Json> differenceOf(const Json& before, const Json& after)
 std::optional<Json> withDifference(const Json& before, const Json& difference)
 {
     if (!before.isObject() || !difference.isObject()) return std::nullopt;
-    Json after = before;
-    for (const auto& [key, value] : difference.members()) {
-        if (key == "without") continue;
-        const Json& was = before[key];
-        std::optional<Json> now = value;
-        if (was.isObject() && value.isObject()) now = withDifference(was, value);
-        if (was.isArray() && value.isArray() && among(kByPlace, key)) now = listWith(was.items(), value.items());
+    Json::Object members;
+    for (const Json::Member& member : before.members()) {
+        const std::string& key = member.first;
+        if (key == "without" || !difference.has(key)) {
+            members.push_back(member);
+            continue;
+        }
+        auto now = changed(key, member.second, difference[key]);
         if (!now) return std::nullopt;
-        after.set(key, *std::move(now));
+        members.emplace_back(key, *std::move(now));
     }
+    for (const Json::Member& member : difference.members())
+        if (member.first != "without" && !before.has(member.first)) members.push_back(member);
+    Json after(std::move(members));
     for (const Json& gone : difference["without"].items()) {
         if (!gone.isString() || !after.has(gone.text())) return std::nullopt;
         after = without(after, gone.text());

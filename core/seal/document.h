@@ -85,6 +85,11 @@ struct Head {
 /// The bytes that are hashed and kept; and back (code document.broken).
 [[nodiscard]] std::string write(const Document& document);
 [[nodiscard]] Result<Document> read(std::string_view bytes);
+/// Of a document of this kind what a chain is checked by (seal/chain.h), so that a whole logbook is gone over in little
+/// more than the time that hashing it takes. Of a run: its head, state, press and operator, what its target sets and
+/// plans are told since, and of its events who had it in hand and what was accepted outside its window. One that turns
+/// out to be of another kind is whole, as any other is. All of the bytes are judged: what read() refuses is refused.
+[[nodiscard]] Result<Document> gistOf(std::string_view bytes, Kind kind);
 /// The text of a definition by the hash of it: a document names them, and does not hold them. "" = not to be had.
 using TextBySha = std::function<std::string(std::string_view what, const std::string& sha256)>;
 /// The events inside a run's document, so that a sealed run folds like a live one: same standings, targets, plans and

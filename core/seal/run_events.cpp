@@ -263,10 +263,7 @@ Told told(const run::Run& run, const Json& people, const Json& inputs)
 {
     Teller teller(people, inputs, offsetText(run.events().front().stamp().offsetMinutes));
     Json events = Json::array();
-    for (const run::Event& event : run.events()) {
-        const auto stored = Json::parse(event.json());
-        if (stored) events.add(teller.event(*stored));  // always: an event's JSON was written by us
-    }
+    for (const run::Event& event : run.events()) events.add(teller.event(event.body()));
     Told all{std::move(teller).targetSets(), {}, std::move(events)};
     all.plans = std::move(teller).plans();
     return all;
@@ -290,11 +287,11 @@ Result<std::vector<run::Event>> eventsOf(const Document& document, const TextByS
     Listener listener(body, *sets, *plans);
     std::vector<run::Event> events;
     for (const Json& item : body["events"].items()) {
-        const auto json = listener.event(item);
+        auto json = listener.event(item);
         if (!json)
             return broken({"Event %1 of the document names a target set, a plan or a target that is not in it.",
                            {item["n"].integer()}});
-        auto event = run::eventFromParsed(*json, json->dump());
+        auto event = run::eventFromJson(*std::move(json));
         if (!event) return event.error();
         if (event->stamp().n != events.size() + 1)
             return broken({"Event %1 of the document stands out of its order.", {item["n"].integer()}});

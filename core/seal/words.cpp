@@ -72,23 +72,23 @@ bool isOfOneRun(const Json& args, const OwnNames& own)
 Json wordsIn(const Json& value, const OwnNames& own)
 {
     if (value.isArray()) {
-        Json list = Json::array();
-        for (const Json& item : value.items()) list.add(wordsIn(item, own));
+        Json::Array list;
+        for (const Json& item : value.items()) list.push_back(wordsIn(item, own));
         return list;
     }
     if (!value.isObject()) return value;
-    Json words = Json::object();
+    Json::Object words;
     for (const auto& [key, member] : value.members()) {
         // The member "advice" is what "advice_say" says with its arguments in it.
         const bool filled = isOfOneRun(value[key + "_say"]["args"], own);
         // By its id a target is found again in the difference.
         const bool named = key != "id" && member.isString() && names(member.text(), own);
         if (among(kOwn, key) || filled || named || (key == "args" && isOfOneRun(member, own)))
-            words.set(key, nullptr);
+            words.emplace_back(key, nullptr);
         else if (among(kOwnLists, key))
-            words.set(key, Json::array());
+            words.emplace_back(key, Json::array());
         else
-            words.set(key, wordsIn(member, own));
+            words.emplace_back(key, wordsIn(member, own));
     }
     return words;
 }
@@ -96,37 +96,53 @@ Json wordsIn(const Json& value, const OwnNames& own)
 /// A set or plan told since words; nothing where that would not give it again.
 std::optional<Json> toldSince(const Json& words, std::string_view what, const std::string& sha256, const Json& value)
 {
-    const auto difference = differenceOf(words, value);
+    auto difference = differenceOf(words, value);
     if (!difference || withDifference(words, *difference) != value) return std::nullopt;
-    Json told = Json::object();
-    told.set("since", Json::object().set("what", what).set("sha256", sha256));
-    for (const Json::Member& member : difference->members()) told.set(member.first, member.second);
-    return told;
+    Json::Object told{{"since", Json::object().set("what", what).set("sha256", sha256)}};
+    for (const Json::Member& member : difference->members()) told.push_back(member);
+    return Json(std::move(told));
+}
+
+/// Known words that tell a value in about as much as its own do; the newest that do is good enough.
+std::optional<std::pair<std::string, Json>> knownFor(std::vector<std::string> texts, const run::Source& own,
+                                                     std::string_view what, std::size_t size, const Json& value)
+{
+    // Its own often stand there already; none serves it better.
+    if (std::find(texts.begin(), texts.end(), own.text) != texts.end()) return std::nullopt;
+    std::optional<std::pair<std::string, Json>> best;
+    std::size_t most = size + kWorth;
+    for (std::string& text : texts) {
+        const auto words = Json::parse(text);
+        auto told = words ? toldSince(*words, what, own.sha256, value) : std::nullopt;
+        const std::size_t its = told ? told->dump().size() : most;
+        if (its >= most) continue;
+        most = its;
+        best.emplace(std::move(text), *std::move(told));
+        if (its <= size + kWorth / 10) break;
+    }
+    return best;
 }
 
 /// Tells the first of a list by words: its own, or known ones that serve nearly as well.
 void partFirst(Json& body, const char* list, std::string_view what, const std::string& id, const KnownWords& known,
                Parted& parted)
 {
-    Json::Array values = body[list].items();
+    const Json::Array& values = body[list].items();
     if (values.empty() || values.front().has("since")) return;
     Json words = wordsIn(values.front(), ownNames(body));
     if (words.has("from")) words.set("from", nullptr);
     run::Source source = run::sourceOf(id, 0, words.dump());
     auto told = toldSince(words, what, source.sha256, values.front());
     if (!told) return;
-    std::size_t best = told->dump().size() + kWorth;
-    for (std::string& text : known ? known(what, id) : std::vector<std::string>()) {
-        const auto before = Json::parse(text);
-        auto other = before ? toldSince(*before, what, hex(sha256(text)), values.front()) : std::nullopt;
-        const std::size_t size = other ? other->dump().size() : best;
-        if (size >= best) continue;
-        best = size;
-        told = std::move(other);
-        source = run::sourceOf(id, 0, std::move(text));
-    }
-    values.front() = *std::move(told);
-    body.set(list, Json(std::move(values)));
+    if (known)
+        if (auto other = knownFor(known(what, id), source, what, told->dump().size(), values.front())) {
+            source = run::sourceOf(id, 0, std::move(other->first));
+            told = std::move(other->second);
+            told->set("since", Json::object().set("what", what).set("sha256", source.sha256));
+        }
+    Json::Array all{*std::move(told)};
+    all.insert(all.end(), values.begin() + 1, values.end());
+    body.set(list, Json(std::move(all)));
     parted.words.push_back({std::string(what), std::move(source)});
 }
 

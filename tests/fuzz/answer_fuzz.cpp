@@ -135,7 +135,7 @@ void checkAnswer(const run::Run& run, const Step& step, std::string_view text)
     require(isUtf8(event.json()), "what is stored is UTF-8", text);
     const auto back = run::eventFrom(event.json());
     require(static_cast<bool>(back), "what was stored reads back", event.json());
-    require(run::eventJson(back->stamp(), back->happening(), UnitSystem::Metric) == event.json(),
+    require(run::eventJson(back->stamp(), back->happening(), UnitSystem::Metric) == event.body(),
             "what was read back is stored the same", event.json());
     const run::Run live = run.after(event), again = run.after(*back);
     require(live.stateOf(step.id) == again.stateOf(step.id) && live.conditions() == again.conditions(),

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/json_quick.h"
 #include "core/report/report.h"
 #include "core/run/decide.h"
 #include "core/run/event_maker.h"
@@ -18,13 +19,13 @@ void checkEvent(std::string_view text)
 {
     const auto event = run::eventFrom(text);
     if (!event) return checkFinding(event.error());
-    require(event->json() == text, "a stored event keeps its bytes", text);
+    require(event->body() == *Json::parse(text), "a stored event keeps all that stood there", text);
     const auto* began = std::get_if<run::Began>(&event->happening());
     const UnitSystem units = began != nullptr ? began->units : UnitSystem::Metric;
-    const std::string written = run::eventJson(event->stamp(), event->happening(), units);
+    const std::string written = run::eventJson(event->stamp(), event->happening(), units).dump();
     const auto again = run::eventFrom(written);
     require(static_cast<bool>(again), "an event written anew reads back", written);
-    require(run::eventJson(again->stamp(), again->happening(), units) == written,
+    require(run::eventJson(again->stamp(), again->happening(), units).dump() == written,
             "an event read back is written the same", written);
 }
 
@@ -49,7 +50,11 @@ void checkRun(const run::Run& run)
 void checkDocument(std::string_view text)
 {
     const auto document = seal::read(text);
+    const auto gist = seal::gistOf(text, seal::Kind::Run);
+    require(static_cast<bool>(gist) == static_cast<bool>(document), "a document has a gist and nothing else has", text);
     if (!document) return checkFinding(document.error());
+    require(gist->kind == document->kind && seal::headOf(*gist) == seal::headOf(*document),
+            "the gist of a document has its head", text);
     (void)seal::headOf(*document);
     const std::string written = seal::write(*document);
     const auto again = seal::read(written);
@@ -92,6 +97,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
 {
     const std::string_view text = textOf(data, size);
     const auto json = Json::parse(text);
+    const auto judged = judgedJson(text);
+    require(json ? judged && *judged == *json : !judged && judged.error() == json.error(),
+            "a text is read, or refused, as the parser that judges does", text);
     if (!json) {
         checkFinding(json.error());
     } else {

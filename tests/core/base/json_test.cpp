@@ -7,6 +7,7 @@
 #include <limits>
 #include <random>
 
+#include "core/base/json_quick.h"
 #include "core/base/utf8.h"
 
 using namespace taut;
@@ -243,4 +244,173 @@ TEST_CASE("text cut or spoilt at any byte never crashes and is read only when it
         const auto read = Json::parse(text);
         if (read) REQUIRE(Json::parse(read->dump()));
     }
+}
+
+// RFC 8259 (2017), sections 2 to 8: two libraries read it, and either says the same of every text.
+TEST_CASE("what is read quickly is what the parser that judges reads")
+{
+    for (const char* text : {"0",
+                             "-0",
+                             "-0.0",
+                             "1e5",
+                             "1E+05",
+                             "0.1",
+                             "5e-05",
+                             "1343.9013049741563",
+                             "9223372036854775807",
+                             "9223372036854775808",
+                             "18446744073709551615",
+                             "18446744073709551616",
+                             "-9223372036854775808",
+                             "-9223372036854775809",
+                             "1e308",
+                             "5e-324",
+                             "[]",
+                             "{}",
+                             "\"\"",
+                             R"("\"\\\/\b\f\n\r\t")",
+                             R"("\u001d\u0000\u000A")",
+                             R"("\u00e4\ud83d\ude00")",
+                             R"({"\u0061":1,"a\"b":2})",
+                             "\"\xC3\xA9\xE2\x82\xAC\"",
+                             R"( { "a" : [ 1 , true , false , null ] , "b" : { "c" : "" } } )"}) {
+        CAPTURE(text);
+        const auto json = Json::parse(text), judged = judgedJson(text);
+        REQUIRE(judged);
+        REQUIRE(json);
+        CHECK(*json == *judged);
+        CHECK(json->dump() == judged->dump());
+        CHECK(json->isWhole() == judged->isWhole());
+    }
+}
+
+TEST_CASE("what no parser may read is refused in the same words by whichever looks at it")
+{
+    const std::string deep = std::string(201, '[') + std::string(201, ']');
+    for (const std::string& text : {std::string(),
+                                    std::string("{"),
+                                    std::string("[1,]"),
+                                    std::string("{\"a\":1,}"),
+                                    std::string("{\"a\" 1}"),
+                                    std::string("{a:1}"),
+                                    std::string("[01]"),
+                                    std::string("[1.]"),
+                                    std::string("[.5]"),
+                                    std::string("[+1]"),
+                                    std::string("[1e]"),
+                                    std::string("[1e999]"),
+                                    std::string("[-]"),
+                                    std::string("[tru]"),
+                                    std::string("[1] 2"),
+                                    std::string("[\"a\nb\"]"),
+                                    std::string("[\"\\x\"]"),
+                                    std::string("[\"\\u001\"]"),
+                                    std::string("[\"\\ud800\"]"),
+                                    std::string("[\"\\"),
+                                    std::string("[\"a"),
+                                    std::string("[\"\xC3\"]"),
+                                    std::string("[\"\xED\xA0\x80\"]"),
+                                    std::string("[\"12345678\x01\"]"),
+                                    std::string("{\"a\":1,\"a\":2}"),
+                                    std::string("{\"a\":1,\"\\u0061\":2}"),
+                                    std::string("[{\"k\":{},\"j\":0,\"k\":[]}]"),
+                                    deep}) {
+        CAPTURE(text);
+        const auto json = Json::parse(text), judged = judgedJson(text);
+        REQUIRE_FALSE(json);
+        REQUIRE_FALSE(judged);
+        CHECK(json.error() == judged.error());
+        CHECK_FALSE(quickJson(text, {}));
+    }
+    CHECK(quickJson(std::string(200, '[') + std::string(200, ']'), {}));
+}
+
+TEST_CASE("a number is equal to what its own text reads back as")
+{
+    for (const double value :
+         {0.0, -0.0, 1.0, -3.0, 2.5, 99999.0, 100000.0, 123456.0, 138750.0, -2000000.0, 1e15, 4503599627370497.0,
+          9007199254740991.0, 9007199254740992.0, 9007199254740994.0, 1e22, 1e300, 0.1, 5e-324}) {
+        CAPTURE(value);
+        const Json json(value);
+        const auto back = Json::parse(json.dump());
+        REQUIRE(back);
+        CHECK(*back == json);
+        CHECK(back->dump() == json.dump());
+        CHECK(json.number() == value);
+    }
+}
+
+TEST_CASE("doubles are read to the last bit by either parser")
+{
+    std::mt19937_64 random(20261127);
+    for (int i = 0; i < 50'000; ++i) {
+        const std::uint64_t bits = random();
+        double value = 0;
+        std::memcpy(&value, &bits, sizeof value);
+        if (!std::isfinite(value)) continue;
+        const auto json = quickJson(shortest(value), {});
+        const auto judged = judgedJson(shortest(value));
+        REQUIRE(json);
+        REQUIRE(judged);
+        REQUIRE(*json == *judged);
+        REQUIRE(json->number() == value);
+    }
+}
+
+TEST_CASE("of a text only what is wanted becomes a value")
+{
+    const JsonMask wanted{"", {{"kind", {}}, {"press", {{"id", {}}}}, {"events", {{"what", {}}, {"by", {}}}}}};
+    const char* text =
+        R"({"kind":"run","rest":[1,2,{"x":3}],"press":{"name":"n","id":"north"},"events":[{"what":"a","by":"p","n":1},7,{"n":2}]})";
+    const auto json = Json::parse(text, wanted);
+    REQUIRE(json);
+    CHECK(json->dump() == R"({"kind":"run","press":{"id":"north"},"events":[{"what":"a","by":"p"},7,{}]})");
+    CHECK(*json == Json::parse(text)->narrowed(wanted));
+    CHECK(*Json::parse("[3]", wanted) == *Json::parse("[3]"));
+    CHECK(Json::parse(R"({"press":"a text"})", wanted)->dump() == R"({"press":"a text"})");
+    // What is not wanted is judged all the same.
+    CHECK_FALSE(Json::parse(R"({"kind":"run","rest":{"a":1,"a":2}})", wanted));
+    CHECK_FALSE(Json::parse(R"({"kind":"run","rest":[01]})", wanted));
+}
+
+TEST_CASE("a name that stands twice among many is found")
+{
+    std::string text = "{";
+    constexpr int kMany = 60;
+    for (int i = 0; i < kMany; ++i) text += "\"key" + std::to_string(i) + "\":" + std::to_string(i) + ",";
+    CHECK(Json::parse(text + "\"last\":0}")->members().size() == kMany + 1);
+    CHECK_FALSE(Json::parse(text + "\"key7\":0}"));
+}
+
+TEST_CASE("a text that was damaged anywhere is read or refused alike by both parsers")
+{
+    const std::string whole =
+        R"({"format":1,"kind":"run","n":[-0.5,12e-3,0,true,null],"o":{"a":{},"b":[[],{"c":"é\n\\\" 0123456789"}]}})";
+    const JsonMask wanted{"", {{"kind", {}}, {"o", {{"b", {}}}}}};
+    REQUIRE(quickJson(whole, wanted));
+    std::mt19937 random(7);
+    const std::string signs = "{}[]:,\"\\0123456789.eE+-tfn \n\xC3\xA9x";
+    int read = 0;
+    for (int i = 0; i < 60'000; ++i) {
+        std::string text = whole;
+        for (std::size_t n = random() % 3 + 1; n > 0; --n) {
+            const std::size_t at = random() % text.size();
+            if (random() % 3 == 0)
+                text.erase(at, 1);
+            else
+                text[at] = signs[random() % signs.size()];
+        }
+        const auto json = Json::parse(text), judged = judgedJson(text), part = Json::parse(text, wanted);
+        CAPTURE(text);
+        REQUIRE(static_cast<bool>(json) == static_cast<bool>(judged));
+        REQUIRE(static_cast<bool>(part) == static_cast<bool>(judged));
+        if (!judged) {
+            REQUIRE(json.error() == judged.error());
+            continue;
+        }
+        ++read;
+        REQUIRE(*json == *judged);
+        REQUIRE(*part == judged->narrowed(wanted));
+    }
+    CHECK(read > 1000);
 }

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
 
+#include "core/run/deviation.h"
+#include "core/seal/after.h"
 #include "core/seal/difference.h"
 #include "core/seal/document.h"
+#include "core/seal/words.h"
 #include "core/targets/target_json.h"
 #include "tests/core/seal/walk.h"
 
@@ -353,4 +356,63 @@ TEST_CASE("what an answer filled stands in the document as a target set of its o
     CHECK(again.targets() == walk.run->targets());
     CHECK(again.targets().find("roll.diameter")->quantity()->si() == Approx(0.506));
     CHECK(again.sources().roll == walk.run->sources().roll);
+}
+
+TEST_CASE("the gist of a run's document says what a chain is checked by, and little else")
+{
+    Walk walk;
+    walk.everything();
+    const seal::Parted parted = seal::partWords(seal::documentOf(*walk.run));
+    const seal::Document whole =
+        seal::sealedBy(parted.document, walk.inka.id().value, walk.inka.name(), {1'764'052'860'000, 60});
+    const std::string bytes = seal::write(whole);
+    const auto gist = seal::gistOf(bytes, seal::Kind::Run);
+    REQUIRE(gist);
+    CHECK(gist->kind == seal::Kind::Run);
+    CHECK(seal::headOf(*gist) == seal::headOf(whole));
+    const seal::SealedRun own = seal::sealedRun({}, *gist), full = seal::sealedRun({}, whole);
+    CHECK(own.id == full.id);
+    CHECK(own.press == full.press);
+    CHECK(own.hands == full.hands);
+    CHECK(own.hands.size() > 1);
+    for (const char* list : {"target_sets", "plans"}) {
+        CAPTURE(list);
+        const Json::Array &told = gist->body[list].items(), &sets = whole.body[list].items();
+        REQUIRE(told.size() == sets.size());
+        CHECK(told.front()["since"].isObject());
+        for (std::size_t i = 0; i < told.size(); ++i) CHECK(told[i]["since"] == sets[i]["since"]);
+    }
+    const auto signedTexts = [&whole](const Json& body) {
+        std::vector<std::string> all;
+        for (const Json& event : body["events"].items()) {
+            if (event["what"].text() != "deviated") continue;
+            Json fields = event;
+            fields.set("by", event["supervisor"]);
+            all.push_back(run::deviationText(whole.body["id"].text(), fields) + event["signature"].text());
+        }
+        return all;
+    };
+    CHECK(signedTexts(gist->body) == signedTexts(whole.body));
+    CHECK(signedTexts(gist->body).size() == 2);
+    CHECK(gist->body.dump().size() < bytes.size() / 2);
+    // Of any other kind it is all of the document.
+    const seal::Document other = seal::withdrawalOf("north", true, "worn", walk.inka, {0, 0});
+    for (const seal::Kind kind : {seal::Kind::Run, seal::Kind::Withdrawal})
+        CHECK(seal::gistOf(seal::write(other), kind)->body == other.body);
+}
+
+TEST_CASE("a document that cannot be read has no gist, and both say why in the same words")
+{
+    Walk walk;
+    const std::string bytes = seal::write(seal::documentOf(*walk.run));
+    REQUIRE(seal::gistOf(bytes, seal::Kind::Run));
+    for (const std::string& broken :
+         {bytes.substr(0, bytes.size() / 2), bytes + "x", std::string("[]"), std::string("{\"kind\":\"run\"}"),
+          std::string("{\"format\":1,\"kind\":\"rune\"}"), "{\"format\":1," + bytes.substr(1)}) {
+        const auto gist = seal::gistOf(broken, seal::Kind::Run);
+        const auto whole = seal::read(broken);
+        REQUIRE_FALSE(gist);
+        REQUIRE_FALSE(whole);
+        CHECK(gist.error() == whole.error());
+    }
 }
