@@ -1,8 +1,12 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Installs what is needed, builds everything with warnings as errors and runs every test. --no-install skips apt;
-# --sanitize before that also replays the texts from outside under the address and undefined-behaviour sanitizers; further
-# arguments go to ctest (-R name, -L label).
+# Installs what is needed, builds everything with warnings as errors and runs every test. Usage: test.sh [--no-install]
+# [--long] [--sanitize] [ARGUMENTS OF CTEST]
+#   --no-install  skips apt
+#   --long        goes through everything that the tests otherwise take a part of (an hour on two cores)
+#   --sanitize    builds core and its tests under the address and undefined-behaviour sanitizers as well, and runs them
+#                 and the texts from outside there
+# Further arguments go to ctest (-R name, -L label).
 set -euo pipefail
 
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -10,30 +14,44 @@ install=yes sanitize=no
 while :; do
     case ${1:-} in
     --no-install) install=no ;;
+    --long) export TAUTWEB_LONG=1 ;;
     --sanitize) sanitize=yes ;;
     *) break ;;
     esac
     shift
 done
-if [ $install = yes ]; then
-    echo "== 1/3 What is needed"
-    "$top/packaging/deps.sh" test
-fi
-build="$top/build/ci"
-echo "== 2/3 Building"
+# said TEXT...: what is done now, and how long the whole has taken so far.
+said() { printf '== %d:%02d %s\n' $((SECONDS / 60)) $((SECONDS % 60)) "$*"; }
 launcher=()
-command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
 # Many files compiled as one: a build from nothing takes a third of the time.
 unity=(-DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=12)
-cmake -S "$top" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=ON "${unity[@]}" "${launcher[@]}" >/dev/null
-cmake --build "$build"
-if [ $sanitize = yes ]; then
-    echo "== Texts from outside, under the sanitizers"
-    replay="$top/build/replay"
-    cmake -S "$top" -B "$replay" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF "${unity[@]}" "${launcher[@]}" >/dev/null
-    cmake --build "$replay" --target fuzz_programs
-    ctest --test-dir "$replay" --output-on-failure -j"$(nproc)" -L fuzz
+# built FOLDER TARGETS_OF_CMAKE -D...: configured and built, warnings as errors.
+built() {
+    local folder=$1 target=$2
+    shift 2
+    cmake -S "$top" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DTAUTWEB_WERROR=ON "${unity[@]}" "${launcher[@]}" "$@" >/dev/null
+    cmake --build "$folder" --target "$target"
+}
+
+if [ $install = yes ]; then
+    said "What is needed"
+    "$top/packaging/deps.sh" test
 fi
-echo "== 3/3 Testing"
-cd "$build"
+command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
+if [ $sanitize = yes ]; then
+    said "Building core and its tests under the sanitizers"
+    built "$top/build/sanitized" all -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF
+    said "Testing core and the texts from outside under the sanitizers"
+    ctest --test-dir "$top/build/sanitized" --output-on-failure -j"$(nproc)" -L 'core|fuzz' -LE faults --quiet --output-log "$top/build/sanitized/tests.log" ||
+        { cat "$top/build/sanitized/tests.log"; exit 1; }
+    tail -n 12 "$top/build/sanitized/tests.log"
+fi
+said "Building"
+built "$top/build/ci" all
+cd "$top/build/ci"
+if [ $# -eq 0 ]; then
+    said "Counting"
+    python3 "$top/tests/rules/counted.py" .
+fi
+said "Testing"
 ctest --output-on-failure -j"$(nproc)" "$@"

@@ -37,6 +37,7 @@
 #include "tests/app/painted.h"
 #include "tests/app/run_page/walk_support.h"
 #include "tests/app/shop.h"
+#include "tests/long_form.h"
 
 using namespace taut;
 using namespace taut::app;
@@ -337,6 +338,10 @@ void nothingIsCutIn(const char* tongue)
         for (const double scale : {1.0, 2.0})
             for (const bool dark : {false, true}) {
                 if (dark && size.width() != 1366) continue;  // the ground changes no lay-out
+                // Where there is least room, each language; the others in German, whose words are the longest.
+                const bool isNarrow = size.width() == 1366 && scale > 1 && !dark;
+                const bool isGerman = std::string_view(tongue) == "de";
+                if (!isLongForm() && !isNarrow && !(isGerman && !dark && scale == 1)) continue;
                 DYNAMIC_SECTION(size.width() << " x " << size.height() << ", text " << scale << (dark ? ", dark" : ""))
                 {
                     for (const QString& cut : cutSomewhere(size, {dark, scale, 1.0})) FAIL_CHECK(cut.toStdString());
