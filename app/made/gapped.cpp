@@ -10,15 +10,10 @@ namespace {
 /// No text of a document has this sign in it; JSON writes it as six others.
 constexpr char kSign = '\x01';
 constexpr std::string_view kWritten = "\"\\u0001";
-constexpr std::string_view kNoValue = ":null,";
-
-std::string marked(std::size_t gap) { return kSign + std::to_string(gap); }
 
 }  // namespace
 
-Json Gapped::mark(std::size_t gap) { return Json(marked(gap)); }
-
-void Gapped::markMembers(Json& object, std::size_t gap) { object.set(marked(gap), nullptr); }
+Json Gapped::mark(std::size_t gap) { return Json(kSign + std::to_string(gap)); }
 
 Gapped::Gapped(std::string_view text)
 {
@@ -30,7 +25,6 @@ Gapped::Gapped(std::string_view text)
         std::size_t gap = 0;
         const char* const end = std::from_chars(text.data(), text.data() + text.size(), gap).ptr;
         text.remove_prefix(static_cast<std::size_t>(end - text.data()) + 1);  // and the quote
-        if (text.starts_with(kNoValue)) text.remove_prefix(kNoValue.size());
         m_pieces.push_back({m_text.size(), gap});
     }
 }

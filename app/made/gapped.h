@@ -16,9 +16,6 @@ class Gapped {
 public:
     /// A value in whose place the text has this gap. What fills it is JSON: "12.5", or a string in its quotes.
     [[nodiscard]] static Json mark(std::size_t gap);
-    /// Sets a member in whose place the text has this gap for any number of members, each with a comma behind it. Must
-    /// not be the last of its object.
-    static void markMembers(Json& object, std::size_t gap);
 
     /// Of a written text with marks in it.
     explicit Gapped(std::string_view text);

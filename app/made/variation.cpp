@@ -156,16 +156,6 @@ Sealable Pattern::told(const Tale& tale, const Shop& shop) const
     fills[kRemarks] = inJson(tale.trouble.remarks);
     told.times.reserve(m_slots.size());
     for (std::size_t i = 0; i < m_slots.size(); ++i) setEvent(i, told);
-    for (const WholeFigures& whole : m_whole) {
-        const Read& read = m_reads[whole.read];
-        const Told::Figures& figures = told.reads[whole.read];
-        const std::optional<double> values[] = {figures.value, read.low, read.high, figures.uncertainty};
-        for (std::size_t i = 0; i < std::size(kFigures); ++i) {
-            const std::string text = values[i] ? shortest(*values[i]) : ".";
-            if (text.find_first_of(".e") == std::string::npos)
-                fills[whole.gap].append("\"").append(kFigures[i]).append("\":").append(text).append(",");
-        }
-    }
     constexpr double kLeast = 15'000, kMost = 90'000;
     const Instant at{told.now + static_cast<std::int64_t>(told.chance.between(kLeast, kMost)),
                      tale.begin.offsetMinutes};

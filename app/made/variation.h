@@ -54,8 +54,6 @@ private:
         kRemarks,
         kTimes
     };
-    /// What a step may state of its reading beside the event that it names.
-    static constexpr const char* kFigures[] = {"value", "low", "high", "uncertainty"};
     /// Who stands in a pattern: who began it, who took it over, or a supervisor, who stays.
     enum class Who : std::uint8_t { By, Next, Other };
     /// A reading that is taken anew: where its figures go, and what it was read with.
@@ -67,7 +65,6 @@ private:
         bool outside = false, doubtful = false;  ///< how it came out; that stays
         double value = 0, uncertainty = 0;       ///< as it was played
         std::string entered, verdict;
-        std::optional<double> low, high;
         std::size_t gaps = 0;  ///< the first of four: entered, value, uncertainty, verdict
     };
     /// An acceptance, which its supervisor signs over its own text.
@@ -86,10 +83,6 @@ private:
         std::int64_t afterMs = 0;  ///< after the event before it
         bool slow = false;         ///< takes longer at night
         std::optional<std::size_t> read, accepted, helped;
-    };
-    /// A step that states, beside the event of its reading, what that says in whole numbers.
-    struct WholeFigures {
-        std::size_t read = 0, gap = 0;
     };
     /// What a row of answers takes over from what was told.
     struct Row {
@@ -121,7 +114,6 @@ private:
     std::vector<Read> m_reads;
     std::vector<Accepted> m_accepted;
     std::vector<Helped> m_helped;
-    std::vector<WholeFigures> m_whole;
     std::map<std::string, std::size_t> m_lastRead, m_firstRead;  ///< by step, while it is laid out: in m_reads
     std::map<std::string, Json> m_acceptances;                   ///< by step: as the document lists it
     std::string m_roll;                                          ///< its text

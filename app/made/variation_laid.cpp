@@ -10,11 +10,6 @@ namespace taut::app::made {
 
 namespace {
 
-std::optional<double> numberIn(const Json& value)
-{
-    return value.isNumber() ? std::optional(value.number()) : std::nullopt;
-}
-
 std::size_t eventAt(const Json::Array& events, const Json& at)
 {
     const auto found = std::find_if(events.begin(), events.end(), [&](const Json& e) { return e["at"] == at; });
@@ -124,8 +119,6 @@ void Pattern::layRead(Json& event, const run::Answered& answer, const run::Run& 
               event["uncertainty"].number(),
               event["entered"].text(),
               event["verdict"].text(),
-              numberIn(event["low"]),
-              numberIn(event["high"]),
               gaps(4)};
     event.set("entered", Gapped::mark(read.gaps)).set("value", Gapped::mark(read.gaps + 1));
     event.set("uncertainty", Gapped::mark(read.gaps + 2)).set("verdict", Gapped::mark(read.gaps + 3));
@@ -158,24 +151,14 @@ void Pattern::layAccepted(Json& event, Slot& slot)
 /// whose value was accepted says it all itself.
 void Pattern::layStep(Json& step, const Json::Array& playedEvents)
 {
+    if (step.has("event") || !step.has("entered")) return;
     const auto read = m_lastRead.find(step["step"].text());
-    if (step.has("event")) {
-        if (read == m_lastRead.end()) return;
-        Json again = Json::object();
-        for (const auto& [key, value] : step.members())
-            if (key != "event" && std::find(std::begin(kFigures), std::end(kFigures), key) == std::end(kFigures))
-                again.set(key, value);
-        m_whole.push_back({read->second, gaps(1)});
-        Gapped::markMembers(again, m_whole.back().gap);
-        step = again.set("event", step["event"]);
-    } else if (step.has("entered")) {
-        const char* const figures[] = {"entered", "value", "uncertainty", "verdict"};
-        for (std::size_t i = 0; read != m_lastRead.end() && i < std::size(figures); ++i)
-            step.set(figures[i], Gapped::mark(m_reads[read->second].gaps + i));
-        if (const std::size_t event = eventAt(playedEvents, step["at"]); event < playedEvents.size())
-            step.set("at", Gapped::mark(kTimes + event));
-        step.set("by", person(step["by"].text()));
-    }
+    const char* const figures[] = {"entered", "value", "uncertainty", "verdict"};
+    for (std::size_t i = 0; read != m_lastRead.end() && i < std::size(figures); ++i)
+        step.set(figures[i], Gapped::mark(m_reads[read->second].gaps + i));
+    if (const std::size_t event = eventAt(playedEvents, step["at"]); event < playedEvents.size())
+        step.set("at", Gapped::mark(kTimes + event));
+    step.set("by", person(step["by"].text()));
 }
 
 void Pattern::layRest(Json& body)
