@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/clock.h"
 
-#include <time.h>  // localtime_r is POSIX, not C++
+// NOLINTNEXTLINE(modernize-deprecated-headers): localtime_r and clock_gettime are POSIX's, which has them there alone
+#include <time.h>
 
 #include <array>
 #include <cassert>

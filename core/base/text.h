@@ -26,9 +26,11 @@ struct Text {
     std::vector<TextArg> args;
 
     Text() = default;
+    /// A literal is a Text; a Text is no SharedString, so this is never taken for the copy.
     template <class English>
+    // NOLINTNEXTLINE(bugprone-forwarding-reference-overload): the check knows enable_if and not yet requires
     requires std::is_convertible_v<English, SharedString> Text(English&& english)
-        : source(std::forward<English>(english))  // NOLINT: a literal is a Text
+        : source(std::forward<English>(english))
     {}
     Text(SharedString english, std::vector<TextArg> with) : source(std::move(english)), args(std::move(with)) {}
 

@@ -32,10 +32,12 @@ Text phaseName(std::size_t index, const stats::Phase& phase, std::size_t all)
 
 Text nameOf(const Drift& drift, Names& names)
 {
-    const Text name = names.target(drift.series.press, drift.series.target);
+    Text name = names.target(drift.series.press, drift.series.target);
     if (drift.series.measure == Measure::Read) return name;
     return {"%1, away from its target", {std::vector<Text>{name}}};
 }
+
+Text fromTo(std::string from, const std::string& to) { return data(from.append(" \u2026 ").append(to)); }
 
 report::Table signalsTable(const Drift& drift, int offsetMinutes)
 {
@@ -54,8 +56,8 @@ report::Table signalsTable(const Drift& drift, int offsetMinutes)
         const bool one = first.run == last.run;
         const std::string from = dayText(first.atMs, offsetMinutes), to = dayText(last.atMs, offsetMinutes);
         table.rows.push_back({report::cell(stats::nameOf(it->rule)), report::cell(side),
-                              report::cell(one ? data(first.run) : data(first.run + " \u2026 " + last.run)),
-                              report::cell(from == to ? data(from) : data(from + " \u2026 " + to))});
+                              report::cell(one ? data(first.run) : fromTo(first.run, last.run)),
+                              report::cell(from == to ? data(from) : fromTo(from, to))});
     }
     return table;
 }

@@ -36,7 +36,8 @@ Result<std::vector<SetUpRatio>> setUpRatiosOf(const records::Reader& reader, con
     if (seconds.empty()) return all;
     const auto jobs = reader.definitions("job");
     if (!jobs) return jobs.error();
-    for (auto& [id, took] : seconds) {
+    for (auto& [named, took] : seconds) {
+        const std::string& id = named;  // clang 14 has no lambda take what a binding names
         const auto setUp = stats::quartilesOf(std::move(took));
         if (!setUp) continue;
         SetUpRatio one{id, *setUp, {}};

@@ -207,7 +207,7 @@ Text causeSaid(const Times& times, Loss loss, const std::string& name, const std
         const std::string step = name.substr(0, line), detail = name.substr(line + 1);
         int number = 0;  // below nought: nobody knew
         const auto [end, error] = std::from_chars(detail.data(), detail.data() + detail.size(), number);
-        if (const Text own = names.remedy(press, step, number); error == std::errc{} && !own.empty()) return own;
+        if (Text own = names.remedy(press, step, number); error == std::errc{} && !own.empty()) return own;
         const std::string said(end, detail.data() + detail.size());
         const std::size_t word = said.find_first_not_of(' ');
         return word == std::string::npos ? Text("not known") : data(said.substr(word));

@@ -24,7 +24,7 @@ Kind torqueKindOf(Kind setting)
 /// "N m/psi" for what is set in psi; else the usual unit.
 std::string torqueUnit(Kind torque, std::string_view setting)
 {
-    const std::string unit = "N m/" + std::string(setting);
+    std::string unit = "N m/" + std::string(setting);
     if (findUnit(torque, unit) != nullptr) return unit;
     return std::string(usualUnit(torque, UnitSystem::Metric, 1).symbol);
 }

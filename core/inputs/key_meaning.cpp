@@ -204,7 +204,7 @@ Text keyMeaning(std::string_view group, std::string_view key)
     if (group == "labels") return "What this shop calls this control.";
     std::string full(group);
     // The rows of a list that stands in a row of another are told apart by number in its name.
-    for (std::size_t open; (open = full.find('[')) != std::string::npos;)
+    for (std::size_t open = full.find('['); open != std::string::npos; open = full.find('['))
         full.erase(open, std::min(full.find(']', open), full.size() - 1) + 1 - open);
     full += ' ' + std::string(key);
     const auto ends = [&](std::string_view tail) {

@@ -90,7 +90,7 @@ std::string KeyReader::text(std::string_view key)
 
 std::string KeyReader::word(std::string_view key, std::span<const std::string_view> allowed)
 {
-    const std::string found = text(key);
+    std::string found = text(key);
     narrow(KeyAsked::Sort::Word, {allowed.begin(), allowed.end()});
     if (found.empty() || std::find(allowed.begin(), allowed.end(), found) != allowed.end()) return found;
     const std::vector<std::string> words(allowed.begin(), allowed.end());
@@ -101,7 +101,7 @@ std::string KeyReader::word(std::string_view key, std::span<const std::string_vi
 
 std::string KeyReader::id(std::string_view key, bool lower)
 {
-    const std::string found = text(key);
+    std::string found = text(key);
     narrow(KeyAsked::Sort::Id);
     if (!has(key)) {
         complain(key,

@@ -291,6 +291,7 @@ void sayInPanelUnits(Press& press)
 void readLabels(KeyReader& labels, Press& press)
 {
     std::vector<std::string> known;
+    known.reserve(kControlRoles.size() + press.zones.size());
     for (const auto& [role, name] : kControlRoles) known.emplace_back(role);
     for (const Zone& zone : press.zones) known.push_back(zone.id + std::string(kSettingRole));
     for (const std::string& role : labels.keys()) {

@@ -228,7 +228,6 @@ std::optional<Finding> TagReader::link(std::string_view rest)
 
 std::optional<Finding> TagReader::linkPath(std::string_view path)
 {
-    const char* const end = path.data() + path.size();
     const std::size_t key = path.find("/01/");
     if (key == kNowhere)
         return fault("tag.not_gs1", "Character %1: this is a web address that names no item.",
@@ -247,8 +246,8 @@ std::optional<Finding> TagReader::linkPath(std::string_view path)
                          "number follow each other, the rest comes behind the question mark.",
                          id.data(), {std::string(id)});
         before = parts.front().path;
-        // An address that ends behind an identifier has lost its text.
-        const std::string_view text = path.empty() ? std::string_view(end, 0) : cutAt(path, '/');
+        // An address that ends behind an identifier has lost its text: nothing then, at the end.
+        const std::string_view text = cutAt(path, '/');
         if (auto wrong = take({TagSystem::Application, id, text, true}, parts)) return wrong;
     }
     return std::nullopt;
@@ -259,9 +258,7 @@ std::optional<Finding> TagReader::linkQuery(std::string_view query)
 {
     while (!query.empty()) {
         std::string_view text = cutAt(query, '&');
-        const char* const end = text.data() + text.size();
-        std::string_view id = cutAt(text, '=');
-        if (text.empty()) text = {end, 0};
+        const std::string_view id = cutAt(text, '=');
         if (id.empty() || !std::all_of(id.begin(), id.end(), [](char c) { return c >= '0' && c <= '9'; })) continue;
         const auto parts = identifierAt(TagSystem::Application, id);
         if (parts.empty() || parts.front().id.size() != id.size())

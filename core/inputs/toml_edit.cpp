@@ -67,14 +67,17 @@ Result<std::string> checked(std::string text)
 std::string braced(const TomlRow& row)
 {
     std::string out;
-    for (const auto& [key, written] : row) out += (out.empty() ? "" : ", ") + writtenKey(key) + " = " + written;
+    for (const auto& [key, written] : row) {
+        if (!out.empty()) out += ", ";
+        out += writtenKey(key).append(" = ").append(written);
+    }
     return row.empty() ? "{}" : "{ " + out + " }";
 }
 
 std::string lined(const std::string& header, const TomlRow& row, const std::string& end)
 {
     std::string out = header;
-    for (const auto& [key, written] : row) out += end + writtenKey(key) + " = " + written;
+    for (const auto& [key, written] : row) out.append(end).append(writtenKey(key)).append(" = ").append(written);
     return out;
 }
 
@@ -109,7 +112,7 @@ void gather(const TomlNode& node, std::vector<ByteSpan>& spans)
         spans.push_back(node.whole);
         return;
     }
-    for (const auto& member : node.members) gather(member.second, spans);
+    for (const auto& member : node.members) gather(member.node, spans);
     for (const TomlNode& item : node.items) gather(item, spans);
 }
 

@@ -181,7 +181,7 @@ private:
             path += (path.empty() ? "" : ".") + writtenKey(parts[i]);
             TomlNode* next = table->member(parts[i]);
             if (next == nullptr) {
-                next = &table->members.emplace_back(parts[i], TomlNode()).second;
+                next = &table->add(parts[i], {});
                 next->sort = Sort::Table;
                 next->room = Room::Header;
                 next->at = start;
@@ -190,7 +190,7 @@ private:
             table = next->sort == Sort::Tables && !next->items.empty() ? &next->items.back() : next;
         }
         TomlNode* made = table->member(parts.back());
-        if (made == nullptr) made = &table->members.emplace_back(parts.back(), TomlNode()).second;
+        if (made == nullptr) made = &table->add(parts.back(), {});
         made->sort = many ? Sort::Tables : Sort::Table;
         if (many) made = &made->items.emplace_back();
         made->sort = Sort::Table;
@@ -209,7 +209,7 @@ private:
             const std::string prefix = into->prefix + writtenKey(parts[i]) + '.';
             TomlNode* next = into->member(parts[i]);
             if (next == nullptr) {
-                next = &into->members.emplace_back(parts[i], TomlNode()).second;
+                next = &into->add(parts[i], {});
                 next->sort = Sort::Table;
                 next->prefix = prefix;
             }
@@ -230,7 +230,7 @@ private:
         m_scan.nextLine();
         node.whole = {start, m_scan.at};
         table.at = m_scan.at;
-        dottedInto(table, parts, Room::Line, m_scan.at).members.emplace_back(parts.back(), std::move(node));
+        dottedInto(table, parts, Room::Line, m_scan.at).add(parts.back(), std::move(node));
     }
 
     void braces(TomlNode& node)
@@ -253,7 +253,7 @@ private:
             member.whole = {start, m_scan.at};
             node.room = Room::Comma;
             node.at = m_scan.at;
-            dottedInto(node, parts, Room::Comma, m_scan.at).members.emplace_back(parts.back(), std::move(member));
+            dottedInto(node, parts, Room::Comma, m_scan.at).add(parts.back(), std::move(member));
             if (m_scan.at == start) ++m_scan.at;
         }
         if (!m_scan.ends()) ++m_scan.at;
@@ -300,14 +300,20 @@ private:
 
 TomlNode* TomlNode::member(std::string_view key)
 {
-    const auto it = std::find_if(members.begin(), members.end(), [&](const auto& m) { return m.first == key; });
-    return it == members.end() ? nullptr : &it->second;
+    const auto it = std::find_if(members.begin(), members.end(), [&](const auto& m) { return m.key == key; });
+    return it == members.end() ? nullptr : &it->node;
 }
 
 const TomlNode* TomlNode::member(std::string_view key) const
 {
-    const auto it = std::find_if(members.begin(), members.end(), [&](const auto& m) { return m.first == key; });
-    return it == members.end() ? nullptr : &it->second;
+    const auto it = std::find_if(members.begin(), members.end(), [&](const auto& m) { return m.key == key; });
+    return it == members.end() ? nullptr : &it->node;
+}
+
+TomlNode& TomlNode::add(const std::string& key, TomlNode node)
+{
+    members.push_back({key, std::move(node)});
+    return members.back().node;
 }
 
 TomlNode layoutOf(std::string_view text) { return Layout(text).read(); }

@@ -17,6 +17,8 @@ struct ByteSpan {
     std::size_t begin = 0, end = 0;
 };
 
+struct TomlMember;
+
 /// A key, item or table of the text with the bytes that are its.
 struct TomlNode {
     using Sort = TomlPiece::Sort;
@@ -37,13 +39,21 @@ struct TomlNode {
     std::string prefix;              ///< what dotted keys of it begin with, "web_width."
     std::string header;              ///< between the brackets, as written or as it would be
     std::vector<ByteSpan> sections;  ///< of a table with headers: comment above, header and body
-    std::vector<std::pair<std::string, TomlNode>> members;
+    std::vector<TomlMember> members;
     std::vector<TomlNode> items;
 
     [[nodiscard]] bool isTable() const { return sort == Sort::Table || sort == Sort::Inline; }
     [[nodiscard]] bool isList() const { return sort == Sort::List || sort == Sort::Tables; }
     [[nodiscard]] TomlNode* member(std::string_view key);
     [[nodiscard]] const TomlNode* member(std::string_view key) const;
+    /// One more member, behind the others.
+    TomlNode& add(const std::string& key, TomlNode node);
+};
+
+/// What a table has under a key.
+struct TomlMember {
+    std::string key;
+    TomlNode node;
 };
 
 /// Lays out a text that readToml has accepted.

@@ -14,7 +14,7 @@ std::string asWritten(const Quantity& q)
     };
     if (!q.entered().empty() && sameAs(q.entered())) return q.entered().str();
     if (const Unit* unit = findUnit(q.kind(), q.unit()); unit != nullptr) {
-        const std::string text = shortest(q.si() / unit->toSi) + ' ' + std::string(unit->symbol);
+        std::string text = shortest(q.si() / unit->toSi) + ' ' + std::string(unit->symbol);
         if (sameAs(text)) return text;
     }
     return shortest(q.si()) + ' ' + std::string(siUnit(q.kind()).symbol);

@@ -24,8 +24,8 @@ struct Copied {
     Findings findings;
 };
 struct CopyPlan {
-    std::size_t keep = 8;                         ///< copies kept in the folder
-    std::int64_t everyMs = 7 * 24 * 3'600'000LL;  ///< when the next is due
+    std::size_t keep = 8;               ///< copies kept in the folder
+    std::int64_t everyMs = 7 * kDayMs;  ///< when the next is due
 };
 
 /// Makes one, while the writer may be at work. The newest `keep` of this logbook stay; of older ones none is removed as

@@ -37,7 +37,7 @@ constexpr std::string_view kUnfinished = ".part";
 /// What others that were cut off left behind; one that is still being made is younger than a day.
 void sweep(const fs::path& folder, const std::string& stem, Instant now)
 {
-    constexpr std::int64_t kDay = 24 * 3600;
+    constexpr std::int64_t kDay = 86'400;
     std::error_code error;
     std::vector<fs::path> old;
     for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
@@ -161,7 +161,7 @@ fs::path freeDated(const fs::path& folder, const std::string& stem, Instant at)
 {
     std::error_code error;
     for (;; at.utcMs += 1000) {
-        const fs::path file = folder / (stem + "-" + dateOf(at) + std::string(kEnding));
+        fs::path file = folder / (stem + "-" + dateOf(at) + std::string(kEnding));
         if (!fs::exists(fs::symlink_status(file, error))) return file;
     }
 }

@@ -187,7 +187,7 @@ Result<Done> OpenRun::perform(const run::Command& command, const people::Actor& 
         return done ? refresh() : done;
     }
     // A withdrawal may have reached this run from another one.
-    const auto fresh = refresh();
+    auto fresh = refresh();
     if (!fresh) return fresh;
     Writer::Impl& impl = m_writer->impl();
     const ClockLook now = look(*impl.clock);

@@ -234,7 +234,7 @@ Result<Done> Writer::choose(std::string_view personId, std::string_view code, co
     }
     if (auto closed = people::closedDoor((*known)->door, m_impl->clock->now().utcMs)) return *closed;
     if (!pinMatches((*known)->firstUse, asWritten(code))) {
-        const auto noted = m_impl->write([&](SQLite::Database& db) -> Result<Done> {
+        auto noted = m_impl->write([&](SQLite::Database& db) -> Result<Done> {
             keepDoor(db, id, people::afterFailure((*known)->door, m_impl->clock->now().utcMs));
             return Done{};
         });

@@ -294,8 +294,8 @@ Result<Restored> restoreFrom(const fs::path& copy, const fs::path& given, Instan
     const auto made = guarded(unfinished, [&]() -> Result<Done> {
         auto from = openLogbook(copy, Access::Read, FileKind::Any, true);
         if (!from) return from.error();
-        if (const auto pages = copyPages(**from, unfinished); !pages) return pages;
-        if (const auto up = bringUpCopy(unfinished); !up) return up;
+        if (auto pages = copyPages(**from, unfinished); !pages) return pages;
+        if (auto up = bringUpCopy(unfinished); !up) return up;
         auto own = openLogbook(unfinished, Access::Write, FileKind::Any, true);
         if (!own) return own.error();
         makeOwn(**own, isThere ? to : fs::path(), plan, restored);

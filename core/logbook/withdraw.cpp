@@ -52,8 +52,8 @@ Result<Done> Writer::withdraw(std::string_view press, std::string_view reason, c
                           "Choose one of the presses that are kept here.");
         known.reset();
         const Instant now = m_impl->clock->now();
-        const auto told = inOpenRuns(db, id, run::Withdraw{std::string(reason)},
-                                     {run::Phase::Running, run::Phase::Interrupted}, now, by);
+        auto told = inOpenRuns(db, id, run::Withdraw{std::string(reason)},
+                               {run::Phase::Running, run::Phase::Interrupted}, now, by);
         if (!told) return told;
         const seal::Seal seal = appendSeal(db, seal::withdrawalOf(id, true, reason, by, now), sealer(by), now);
         return Done{};
@@ -75,7 +75,7 @@ Result<Done> Writer::giveBack(std::string_view press, std::string_view done, con
         if (!run::saysSomething(done))
             return refuse("gate.no_reason", id, "It was not said what was put right.", "Say it in a few words.");
         const Instant now = m_impl->clock->now();
-        const auto told = inOpenRuns(db, id, run::Return{std::string(done)}, {run::Phase::Withdrawn}, now, by);
+        auto told = inOpenRuns(db, id, run::Return{std::string(done)}, {run::Phase::Withdrawn}, now, by);
         if (!told) return told;
         const seal::Seal seal = appendSeal(db, seal::withdrawalOf(id, false, done, by, now), sealer(by), now);
         return Done{};

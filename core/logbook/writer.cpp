@@ -97,6 +97,7 @@ Result<std::unique_ptr<Writer>> Writer::open(const fs::path& given, const Clock&
     if (!readingDb) return readingDb.error();
 
     std::unique_ptr<Writer> writer(new Writer());
+    // NOLINTNEXTLINE(modernize-make-unique): an Impl has no constructor that it could call
     writer->m_impl.reset(new Impl{file,
                                   &clock,
                                   std::move(options),

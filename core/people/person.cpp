@@ -206,7 +206,7 @@ PersonId nextId(std::span<const PersonRecord> everybody)
     return {std::string(kPrefix) + std::to_string(most + 1)};
 }
 
-Result<PersonRecord> newPerson(PersonId id, std::string name, Role role)
+Result<PersonRecord> newPerson(PersonId id, std::string_view name, Role role)
 {
     std::string cleaned = trimmed(cleanUtf8(name));
     if (cleaned.empty())
@@ -228,9 +228,9 @@ Result<Enrolled> chooseKey(PersonRecord person, const Chosen& chosen, PinCost co
     return Enrolled{std::move(person), {hashPin(chosen.pin, cost), key.sealUnder(chosen.passphrase, cost), {}}};
 }
 
-Result<Enrolled> makePerson(PersonId id, std::string name, Role role, const Chosen& chosen, PinCost cost)
+Result<Enrolled> makePerson(PersonId id, std::string_view name, Role role, const Chosen& chosen, PinCost cost)
 {
-    auto person = newPerson(std::move(id), std::move(name), role);
+    auto person = newPerson(std::move(id), name, role);
     if (!person) return person.error();
     return choose(*std::move(person), chosen, cost);
 }

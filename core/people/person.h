@@ -106,7 +106,7 @@ private:
 /// An id that nobody has had: "p-" and the next number.
 [[nodiscard]] PersonId nextId(std::span<const PersonRecord> everybody);
 /// A new person, who has chosen nothing yet; refuses an empty name (person.no_name).
-[[nodiscard]] Result<PersonRecord> newPerson(PersonId id, std::string name, Role role);
+[[nodiscard]] Result<PersonRecord> newPerson(PersonId id, std::string_view name, Role role);
 /// What the person types themselves at first use, or when they choose anew.
 struct Chosen {
     std::string pin, passphrase;
@@ -121,7 +121,8 @@ struct Chosen {
 /// The same for whoever keeps a PIN that they have: it is taken as it is, however weak it has come to be thought.
 [[nodiscard]] Result<Enrolled> chooseKey(PersonRecord person, const Chosen& chosen, PinCost cost);
 /// newPerson() and choose() in one.
-[[nodiscard]] Result<Enrolled> makePerson(PersonId id, std::string name, Role role, const Chosen& chosen, PinCost cost);
+[[nodiscard]] Result<Enrolled> makePerson(PersonId id, std::string_view name, Role role, const Chosen& chosen,
+                                          PinCost cost);
 
 /// What a role may do; the only place that says so.
 enum class Act : std::uint8_t {

@@ -220,8 +220,7 @@ Result<WebPath> webPath(std::span<const RollerPlace> rollers)
     for (std::size_t i = 0; i < rollers.size(); ++i) {
         const RollerPlace& r = rollers[i];
         const Line& meeting = lines[i == 0 ? 0 : i - 1];
-        const bool inside = i > 0 && i < lines.size();
-        const double wrap = inside ? wrapBetween(r, meeting.along, lines[i].along) : 0;
+        const double wrap = i > 0 && i < lines.size() ? wrapBetween(r, meeting.along, lines[i].along) : 0;
         if (wrap > kMostWrap) return wrapTooLarge(r, wrap);
         const Vector outward = turn(r) * right(meeting.along);
         path.arcs.push_back({r.id, wrap, r.diameter * (wrap / 2), std::atan2(outward.y, outward.x)});

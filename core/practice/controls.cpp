@@ -166,7 +166,7 @@ Result<Done> Hands::inch(const Deed& d)
 {
     if (!m_press.inch.value)
         return refuse("practice.deed", d.what, "This press does not inch.", "Move it slowly, as long as it is held.");
-    const auto moved = move(Motion::Inching, crawl());
+    auto moved = move(Motion::Inching, crawl());
     if (moved) m_w.m_toInch = m_press.inch.value->si();
     return moved;
 }
@@ -301,20 +301,20 @@ Result<Done> Hands::ofZone(const Deed& d, const char* fault, Text none) const
 /// With the web slack; nobody asks that here, the display does.
 Result<Done> Hands::zeroCell(const Deed& d)
 {
-    const auto has = ofZone(d, "cell.off", {"There is no load cell of %1 on this press.", {d.item}});
+    auto has = ofZone(d, "cell.off", {"There is no load cell of %1 on this press.", {d.item}});
     if (has) m_w.m_press.zeroed.insert(d.item);
     return has;
 }
 Result<Done> Hands::engageCalipers(const Deed& d)
 {
-    const auto has = ofZone(d, "calipers.wrong", {"There is no brake with calipers of %1 on this press.", {d.item}});
+    auto has = ofZone(d, "calipers.wrong", {"There is no brake with calipers of %1 on this press.", {d.item}});
     if (has) m_w.m_press.engaged.insert(d.item);
     return has;
 }
 /// In (on) while the web is led, out before it runs.
 Result<Done> Hands::dancerPin(const Deed& d)
 {
-    const auto has = ofZone(d, "dancer.pinned", {"There is no dancer of %1 on this press.", {d.item}});
+    auto has = ofZone(d, "dancer.pinned", {"There is no dancer of %1 on this press.", {d.item}});
     if (!has) return has;
     put(m_w.m_press.pinned, d.item, d.on);
     return Done{};

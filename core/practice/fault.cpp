@@ -103,6 +103,7 @@ const std::vector<std::string>& faultNames()
 {
     static const std::vector<std::string> kNames = [] {
         std::vector<std::string> names;
+        names.reserve(kRows.size());
         for (const Row& row : kRows) names.emplace_back(row.what);
         return names;
     }();

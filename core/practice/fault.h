@@ -26,6 +26,7 @@ struct Fault {
 /// One thing at a press that may be as it should or not: a fault and its item.
 struct Suspect {
     std::string what, item;
+    // NOLINTNEXTLINE(modernize-use-nullptr): what the compiler makes of it compares with zero
     friend auto operator<=>(const Suspect&, const Suspect&) = default;
 };
 /// Whatever can be wrong at this press, each once; sorted as faultNames(), then in the order of its file.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -26,14 +27,14 @@ struct Handle {
     At at{};
     Sort sort{};
     Deed deed;
-    Text name;                     ///< as this shop calls it, else what it is
-    Text what;                     ///< what it is, where the shop calls it something else; else empty
-    Text does;                     ///< the words of doing it, of switching it on, of the first way
-    Text undoes;                   ///< of switching it off or of the second way; empty: it cannot be
-    std::string ways[2] = {};      ///< Either: the deed's item, of the first way and of the second
-    Text stands;                   ///< how it stands once it is done or on
-    Text rests;                    ///< and how before or off; empty: nothing is to be seen of it
-    std::vector<Kind> kinds = {};  ///< of what it can be set to; empty = to nothing
+    Text name;                             ///< as this shop calls it, else what it is
+    Text what;                             ///< what it is, where the shop calls it something else; else empty
+    Text does;                             ///< the words of doing it, of switching it on, of the first way
+    Text undoes;                           ///< of switching it off or of the second way; empty: it cannot be
+    std::array<std::string, 2> ways = {};  ///< Either: the deed's item, of the first way and of the second
+    Text stands;                           ///< how it stands once it is done or on
+    Text rests;                            ///< and how before or off; empty: nothing is to be seen of it
+    std::vector<Kind> kinds = {};          ///< of what it can be set to; empty = to nothing
 };
 /// Everything that this press has, a row each, by where one stands and there in the order in which it is wanted.
 [[nodiscard]] std::vector<Handle> handlesOf(const inputs::Press& press);

@@ -143,7 +143,7 @@ Result<Skill> skillOf(const Deed& d)
 /// Once more takes the joint out that was there.
 Result<Done> Hands::cut(const Deed& d)
 {
-    if (const auto may = mayJoin(); !may) return may;
+    if (auto may = mayJoin(); !may) return may;
     const auto skill = skillOf(d);
     if (!skill) return skill.error();
     unjoin();
@@ -155,7 +155,7 @@ Result<Done> Hands::cut(const Deed& d)
 /// Once more lays the edges anew.
 Result<Done> Hands::tape(const Deed& d)
 {
-    if (const auto may = mayJoin(); !may) return may;
+    if (auto may = mayJoin(); !may) return may;
     Joint& joint = m_w.m_press.joint;
     if (!joint.cut) return first("cut_ends", "The ends are not cut together.");
     const auto skill = skillOf(d);

@@ -10,7 +10,8 @@ namespace taut::practice {
 
 /// Something on the time line of an attempt.
 struct TimeMark {
-    enum class What : std::uint8_t { Deed, Answer, Found, Hint, Contradiction, Consequence } what{};
+    enum class What : std::uint8_t { Deed, Answer, Found, Hint, Contradiction, Consequence };
+    What what{};
     double at = 0;          ///< s
     std::size_t index = 0;  ///< in the attempt's log, contradictions or consequences
     friend bool operator==(const TimeMark&, const TimeMark&) = default;

@@ -45,7 +45,7 @@ void Trace::add(const World& world)
     say(line + '\n');
 }
 
-void Trace::say(std::string line)
+void Trace::say(std::string_view line)
 {
     m_hash.add(line);
     if (m_keeps) m_text += line;

@@ -20,7 +20,7 @@ public:
     [[nodiscard]] std::string sha256() const { return hex(m_hash.digest()); }
 
 private:
-    void say(std::string line);
+    void say(std::string_view line);
     bool m_keeps;
     std::string m_text;
     RunningSha256 m_hash;

@@ -71,7 +71,7 @@ Verity rollMounted(const World& w, std::string_view)
 }
 Verity rollRetained(const World& w, std::string_view item)
 {
-    if (const Verity on = rollMounted(w, item); on.truth != Truth::Holds) return on;
+    if (Verity on = rollMounted(w, item); on.truth != Truth::Holds) return on;
     const auto& unwind = w.truly().press->unwind;
     const bool byAir = unwind && unwind->mandrel.kind == "air_shaft";
     if (byAir && !w.press().shaftAir) return holdsIf(false, "There is no air in the shaft that holds the roll.");
@@ -96,13 +96,13 @@ Verity webJoined(const World& w, std::string_view)
 /// That it was drawn on from the table.
 Verity webMoved(const World& w, std::string_view item)
 {
-    if (const Verity joined = webJoined(w, item); joined.truth != Truth::Holds) return joined;
+    if (Verity joined = webJoined(w, item); joined.truth != Truth::Holds) return joined;
     const auto joint = w.joint();
     return holdsIf(!joint || joint->span > w.table(), "The joint still lies on the table.");
 }
 Verity spliceSeen(const World& w, std::string_view item)
 {
-    if (const Verity moved = webMoved(w, item); moved.truth != Truth::Holds) return moved;
+    if (Verity moved = webMoved(w, item); moved.truth != Truth::Holds) return moved;
     const auto joint = w.joint();
     return holdsIf(!joint || joint->span + 1 == w.line().web.spans.size(), "The joint has not come to the rewind yet.");
 }

@@ -138,7 +138,8 @@ private:
     /// what is of the old web lies before the roll's beginning.
     struct Mark {
         /// OldTail: of the last shift's joint; Corner: of this one's step to the side.
-        enum class What : std::uint8_t { Joint, Nick, Tail, OldTail, Corner } what{};
+        enum class What : std::uint8_t { Joint, Nick, Tail, OldTail, Corner };
+        What what{};
         double in = 0;
         double share = 1;      ///< of the web's strength that is left there
         std::size_t span = 0;  ///< in which it was last seen

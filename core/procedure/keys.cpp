@@ -37,11 +37,13 @@ bool isWhole(const Toml& v) { return std::holds_alternative<std::int64_t>(v.valu
 bool isTable(const Toml& v) { return v.table() != nullptr; }
 bool isTextList(const Toml& v)
 {
-    return v.array() != nullptr && std::all_of(v.array()->begin(), v.array()->end(), isText);
+    const auto* list = v.array();
+    return list != nullptr && std::all_of(list->begin(), list->end(), isText);
 }
 bool isTableList(const Toml& v)
 {
-    return v.array() != nullptr && std::all_of(v.array()->begin(), v.array()->end(), isTable);
+    const auto* list = v.array();
+    return list != nullptr && std::all_of(list->begin(), list->end(), isTable);
 }
 
 }  // namespace
@@ -143,7 +145,7 @@ const Toml* Keys::table(std::string_view key) { return typed(key, false, "a tabl
 std::string Keys::oneOf(std::string_view key, const std::vector<std::string>& allowed, std::string fallback,
                         bool required)
 {
-    const std::string word = text(key, required);
+    std::string word = text(key, required);
     if (word.empty()) return fallback;
     if (std::find(allowed.begin(), allowed.end(), word) != allowed.end()) return word;
     wrong("lint.unknown_word", {"%1 = \"%2\" is not a word that is known here.", {std::string(key), word}},

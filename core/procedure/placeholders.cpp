@@ -52,7 +52,7 @@ Text filled(std::string_view text, const Filling& filling, UnitSystem system)
             const auto with =
                 std::find_if(filling.begin(), filling.end(), [&](const auto& f) { return f.first == piece.text; });
             if (const auto quantity = quantityOf(piece, system))
-                out.args.push_back(quantity->magnitude());
+                out.args.emplace_back(quantity->magnitude());
             else
                 out.args.push_back(with == filling.end() ? TextArg(piece.text) : with->second);
             used.push_back(piece.text);

@@ -85,6 +85,7 @@ const std::vector<std::string>& allConditions()
 {
     static const std::vector<std::string> names = [] {
         std::vector<std::string> all;
+        all.reserve(kConditions.size());
         for (const Condition& c : kConditions) all.emplace_back(c.name);
         return all;
     }();

@@ -80,6 +80,7 @@ const std::vector<std::string_view>& runColumns()
 {
     static const std::vector<std::string_view> kNames = [] {
         std::vector<std::string_view> names;
+        names.reserve(kColumns.size());
         for (const Column& column : kColumns) names.push_back(column.name);
         return names;
     }();

@@ -40,6 +40,7 @@ std::string localTime(std::int64_t utcMs, int offsetMinutes)
 std::vector<Text> holders(const procedure::Plan& plan, const std::vector<run::StopHeld>& held)
 {
     std::vector<Text> all;
+    all.reserve(held.size());
     for (const run::StopHeld& stop : held) all.push_back(run::holderSaid(plan, stop.holder, stop.where));
     return all;
 }

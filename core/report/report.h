@@ -160,7 +160,8 @@ struct Heading {
 /// Sections up to the next mark stand beside each other where there is room; a narrow screen shows them one below the
 /// other. `share` is the width of what follows, in hundredths; End goes back to the full width.
 struct Beside {
-    enum class What : std::uint8_t { Begin, Next, End } what = What::Begin;
+    enum class What : std::uint8_t { Begin, Next, End };
+    What what = What::Begin;
     int share = 50;
 };
 using Section = std::variant<Heading, Paragraph, Caution, Facts, Table, Elevation, Chart, ControlFigure, Bars,

@@ -64,6 +64,7 @@ Text answeredBySaid(const run::Run& run)
     }
     if (all.size() < 2) return {};
     std::vector<Text> said;
+    said.reserve(all.size());
     for (const auto& [who, answers] : all) said.emplace_back("%1 (%2)", std::vector<TextArg>{who->byName, answers});
     return {"%1", {std::move(said)}};
 }

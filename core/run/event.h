@@ -162,6 +162,6 @@ private:
     std::shared_ptr<const Json> m_body;
 };
 /// "answered", "inputs_changed" ...
-[[nodiscard]] const char* whatWord(const Happening& happening) noexcept;
+[[nodiscard]] const char* whatWord(const Happening& happening);
 
 }  // namespace taut::run

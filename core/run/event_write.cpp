@@ -194,7 +194,7 @@ struct Word {
 
 }  // namespace
 
-const char* whatWord(const Happening& happening) noexcept { return std::visit(Word{}, happening); }
+const char* whatWord(const Happening& happening) { return std::visit(Word{}, happening); }
 
 Json eventJson(const Stamp& stamp, const Happening& happening, UnitSystem units)
 {

@@ -26,7 +26,8 @@ struct Haste {
     enum class What : std::uint8_t {
         Quick,     ///< answers one after the other, each given sooner than anybody can look
         CutShort,  ///< a step answered before the time was over for which it is to be watched, or which it takes
-    } what{};
+    };
+    What what{};
     std::vector<StepId> steps;  ///< as they were answered; one when it was cut short
     std::uint64_t n = 0;        ///< the event of the last of them
     std::int64_t tookMs = 0;    ///< at most: from when the first of them could be answered

@@ -179,7 +179,8 @@ std::vector<Signal> signalsIn(std::span<const double> values, double centre, dou
         for (std::size_t i = 0; i < values.size(); ++i) {
             const Held held = series.at(rule, i);
             if (!held) continue;
-            auto& before = last[static_cast<std::size_t>(held.side + 1)];
+            const int place = held.side + 1;  // below the centre, neither, above
+            auto& before = last[static_cast<std::size_t>(place)];
             if (!before || all[*before].points.back() < held.points.front()) {
                 before = all.size();
                 all.push_back({rule, held.side, {}, {}});

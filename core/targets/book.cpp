@@ -198,7 +198,8 @@ Stated Book::add(Target target, Doubt doubt)
     const Quantity* value = target.quantity();
     if (const double u = expandedOf(doubt); ready != nullptr && value != nullptr && u > 0)
         ready->uncertainty = Quantity(u, value->kind(), value->unit());
-    Entry& entry = m_all.emplace_back(Entry{std::move(target), std::move(doubt)});
+    m_all.push_back({std::move(target), std::move(doubt)});
+    Entry& entry = m_all.back();
     m_byId.emplace(entry.target.id, &entry);
     return Stated(entry.target, &entry.doubt);
 }
@@ -210,7 +211,8 @@ Stated Book::lacking(std::string id, Text name, Shape shape, const Term& lackTer
     return add({std::move(id), shape, std::move(name), Needs{lackTerm.missing, {}, std::move(source)}});
 }
 
-Stated Book::formula(std::string id, Text name, SharedString formulaId, ListOf<Argument> arguments, SharedString unit)
+Stated Book::formula(std::string id, Text name, const SharedString& formulaId, ListOf<Argument> arguments,
+                     const SharedString& unit)
 {
     const physics::Formula* formula = physics::findFormula(formulaId);
     assert(formula != nullptr);

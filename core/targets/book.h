@@ -120,8 +120,8 @@ public:
     [[nodiscard]] const physics::PathArc* arc(std::string_view roller) const;
 
     /// Value by a formula of the catalogue.
-    Stated formula(std::string id, Text name, SharedString formulaId, ListOf<Argument> arguments,
-                   SharedString unit = {});
+    Stated formula(std::string id, Text name, const SharedString& formulaId, ListOf<Argument> arguments,
+                   const SharedString& unit = {});
     /// Value by a rule in words ("rule"), as entered ("stated") or from a table ("lookup").
     Stated value(std::string id, Text name, SharedString how, Term result, SharedString source,
                  ListOf<Argument> because = {});

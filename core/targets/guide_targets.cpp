@@ -138,8 +138,8 @@ void stateSensorPlace(Book& book, const inputs::Guide& guide)
 Term decidingSpan(const Book& book, const inputs::Guide& guide, const Term& entry)
 {
     if (guide.kind == "steering" || guide.rollers.empty()) return entry;
-    const Term exit = exitSpan(book, guide), both = lack({entry, exit});
-    if (!entry.known() || !exit.known()) return both;
+    const Term exit = exitSpan(book, guide);
+    if (!entry.known() || !exit.known()) return lack({entry, exit});
     return exit.value->si() < entry.value->si() ? exit : entry;
 }
 
@@ -185,7 +185,7 @@ Term stateReach(Book& book, const inputs::Guide& guide)
                           "stroke says that the angle ends first.")
             : book.formula(id + "reach", name, "G7", {{"L", guideSpan(book, guide)}, {"alpha", angle}}, small)
                   .advice("Less than its stroke says that the angle ends first.");
-    const Term way = reach.term();
+    Term way = reach.term();
     if (slackFirst && way.known())
         book.note(Finding{"guide.slack_first", Severity::Note, "press.guide." + guide.id,
                           Text(steering ? "Turned beyond %1, one edge of this web hangs slack. The guide can turn %2; "

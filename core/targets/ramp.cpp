@@ -228,7 +228,8 @@ std::vector<Crossing> crossings(const Ramp& ramp, const inputs::Setting& range, 
     std::vector<Crossing> all;
     if (!range.least && !range.most) return all;
     const auto place = [&ramp](int i) { return ramp.start + (ramp.end - ramp.start) * i / kSteps; };
-    std::array<std::optional<double>, kSteps + 1> figures;
+    constexpr std::size_t kPlaces = kSteps + 1;
+    std::array<std::optional<double>, kPlaces> figures;
     for (int i = 0; i <= kSteps; ++i) figures[static_cast<std::size_t>(i)] = figure(place(i));
     for (const bool below : {true, false}) {
         const std::optional<Quantity>& limit = below ? range.least : range.most;

@@ -73,6 +73,7 @@ void sayOutside(Book& book, const Ramp& ramp, const Changes& changes)
         });
     }
     std::vector<Text> stretches;
+    stretches.reserve(all.size());
     for (const Changes::Outside& o : all)
         stretches.emplace_back("%1 to %2 (%3)",
                                std::vector<TextArg>{Magnitude{o.from, Kind::Length, ramp.lengthUnit},

@@ -41,8 +41,9 @@ Stated& Stated::within(double below, double above, Rule rule, Text source)
 {
     const Quantity* value = m_target->quantity();
     if (value == nullptr) return *this;
-    return window(Quantity(value->si() - below, value->kind(), value->unit()),
-                  Quantity(value->si() + above, value->kind(), value->unit()), rule, std::move(source));
+    const Quantity low(value->si() - below, value->kind(), value->unit());
+    const Quantity high(value->si() + above, value->kind(), value->unit());
+    return window(low, high, rule, std::move(source));
 }
 
 Stated& Stated::advice(Text text)

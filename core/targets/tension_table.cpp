@@ -147,7 +147,7 @@ Term summedPlies(const Book& book, Arguments& used)
         used.emplace_back("T" + std::to_string(used.size() + 1), called(middle, Text("%1", {layer.name})));
     }
     if (lacks.size() < 2) return missing("substrate.layers.family");
-    const Term all = lack(lacks);
+    Term all = lack(lacks);
     if (all.cannot || !all.missing.empty()) return all;
     used.emplace_back("a", called(perWidth(book, kLaminate, "table:S20"), "what a laminate wants besides"));
     return perWidth(book, sum, "table:T2, T3");

@@ -62,8 +62,9 @@ Term zoneWidth(const Book& book, const inputs::Zone& zone)
     const std::size_t lanes = book.job().across ? static_cast<std::size_t>(*book.job().across) : rewinds;
     const auto here = static_cast<std::size_t>(std::find(products.begin(), products.end(), own) - products.begin());
     if (std::optional<Finding> none = noLane(book.press(), book.job(), *own)) return impossible(*std::move(none));
-    const double share = static_cast<double>((lanes - here + rewinds - 1) / rewinds) / static_cast<double>(lanes);
-    const Term w = book.width();
+    const std::size_t taken = (lanes - here + rewinds - 1) / rewinds;
+    const double share = static_cast<double>(taken) / static_cast<double>(lanes);
+    Term w = book.width();
     if (!w.known()) return w;
     Term lane = known(Quantity(w.value->si() * share, Kind::Length, w.value->unit()),
                       book.job().across ? "roll.width by the lanes of job.across that this rewind takes"
@@ -99,7 +100,7 @@ namespace {
 /// What the customer takes, but no more than the rewind winds: larger ones are taken off earlier.
 Term finishedDiameter(const Book& book, const inputs::Zone& zone)
 {
-    const Term wanted = term(book.job().rewindDiameter, "job.rewind_diameter");
+    Term wanted = term(book.job().rewindDiameter, "job.rewind_diameter");
     const inputs::Rewind* r = rewindOf(book.press(), zone);
     if (r == nullptr || !r->largestDiameter || !wanted.known() || wanted.value->si() <= r->largestDiameter->si())
         return wanted;
@@ -113,7 +114,8 @@ Term lastDiameterOf(const Book& book, const inputs::Zone& zone)
     switch (endOf(book.press(), zone)) {
     case ZoneEnd::Unwind: return book.coreOuter(Book::Wall::Thinnest);  // there the pull of a brake left alone is most
     case ZoneEnd::Rewind: {
-        const Term full = finishedDiameter(book, zone), core = rollDiameterOf(book, zone);
+        Term full = finishedDiameter(book, zone);
+        const Term core = rollDiameterOf(book, zone);
         if (!full.known() || !core.known() || full.value->si() > core.value->si()) return full;
         return impossible(refuse("tension." + zone.id + ".finished_below_core", full.from.str(),
                                  Text("A finished roll of %1 is no more than its core, %2 outside.",

@@ -29,7 +29,7 @@ Term highestPerWidth(const Book& book)
     for (const inputs::Zone& zone : book.press().zones) {
         // A rewind without a lane pulls at no joint.
         if (endOf(book.press(), zone) == ZoneEnd::Waste || book.isLeftOff(zone)) continue;
-        const Term t = highestOf(book, "tension." + zone.id + ".per_width");
+        Term t = highestOf(book, "tension." + zone.id + ".per_width");
         if (!t.known()) return t;
         if (!highest.known() || t.value->si() > highest.value->si()) highest = t;
     }

@@ -165,7 +165,7 @@ std::string plainTyped(std::string_view text)
 std::string quoted(std::string_view text)
 {
     constexpr std::size_t kMost = 60;
-    const std::string clean = cleanUtf8(text);
+    std::string clean = cleanUtf8(text);
     if (clean.size() <= kMost) return clean;
     std::size_t end = kMost;
     while ((static_cast<unsigned char>(clean[end]) & 0xC0U) == 0x80U) --end;

@@ -21,6 +21,7 @@ public:
     [[nodiscard]] static constexpr Measure si(double value) noexcept { return Measure(value); }
     [[nodiscard]] constexpr double si() const noexcept { return m_si; }
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): what the compiler makes of it compares with zero
     friend constexpr auto operator<=>(const Measure&, const Measure&) = default;
     friend constexpr Measure operator+(Measure a, Measure b) noexcept { return Measure(a.m_si + b.m_si); }
     friend constexpr Measure operator-(Measure a, Measure b) noexcept { return Measure(a.m_si - b.m_si); }

@@ -161,7 +161,7 @@ bool oneSlip(std::string_view a, std::string_view b)
     if (b.size() - a.size() > 1) return false;
     const auto at = static_cast<std::size_t>(std::mismatch(a.begin(), a.end(), b.begin()).first - a.begin());
     if (a.size() < b.size()) return a.substr(at) == b.substr(at + 1);
-    if (a.substr(at).size() < 1) return true;
+    if (at == a.size()) return true;
     if (a.substr(at + 1) == b.substr(at + 1)) return true;
     return at + 1 < a.size() && a[at] == b[at + 1] && a[at + 1] == b[at] && a.substr(at + 2) == b.substr(at + 2);
 }
