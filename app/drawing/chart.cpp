@@ -57,7 +57,7 @@ double widest(const ChartAxis& axis, const QFontMetricsF& metrics)
 
 QString axisTitle(const Text& name, const ChartAxis& axis, UnitSystem system)
 {
-    const QString said = words(name, system);
+    QString said = words(name, system);
     if (axis.unit.empty() || axis.unit == "1") return said;
     return QCoreApplication::translate("drawing", "%1 (%2)").arg(said, unitText(axis.unit));
 }

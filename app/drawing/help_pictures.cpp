@@ -70,7 +70,8 @@ double drawSigns(QPainter& painter, const Look& look, double width)
     const double line = QFontMetricsF(look.font).height() * 1.5, half = width / 2;
     int place = 0;
     for (const auto& [shape, words] : signs) {
-        const double x = place % 2 * half, y = place / 2 * line;
+        const int column = place % 2, row = place / 2;
+        const double x = column * half, y = row * line;
         paintMark(painter, QRectF(x, y, line, line * 0.9), shape, look);
         painter.setFont(look.font);
         painter.setPen(look.palette.ink);

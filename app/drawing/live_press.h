@@ -19,7 +19,8 @@ struct LivePress {
     ElevationView view;    ///< the main path, its rolls as large as they are now
     ElevationView extent;  ///< the same with the rolls as large as they come to be: the drawing keeps its scale
     struct Span {
-        enum class State : std::uint8_t { None, Taut, Slack, Broken } state{};
+        enum class State : std::uint8_t { None, Taut, Slack, Broken };
+        State state{};
         double hangs = 0;           ///< how deep, m
         std::vector<double> marks;  ///< what goes with the web, as shares of the span from its beginning
     };

@@ -13,7 +13,7 @@ namespace taut::app::made {
 /// Days since 1970-01-01 where the made shop stands.
 using Day = std::int32_t;
 inline constexpr std::int64_t kMinuteMs = 60'000;
-inline constexpr std::int64_t kDayMs = 24 * 60 * kMinuteMs;
+inline constexpr std::int64_t kDayMs = kMinuteMs * 60 * 24;
 
 /// "2026-11-27"; nullopt when it is no day.
 [[nodiscard]] std::optional<Day> dayFrom(const std::string& text);

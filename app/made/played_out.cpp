@@ -13,6 +13,7 @@ struct Group {
     std::string press;
     int edition = 1;
     std::string of, kind;
+    // NOLINTNEXTLINE(modernize-use-nullptr): what the compiler makes of it compares with zero
     friend auto operator<=>(const Group&, const Group&) = default;
 };
 Group groupOf(const Tale& tale) { return {tale.press, tale.edition, std::string(madeJobs()[tale.job].of), tale.kind}; }

@@ -199,7 +199,8 @@ Index operatorAt(int press, Day day, int shift)
 {
     constexpr int kWeek = 7;
     const int crew = (shift + day / kWeek) % kShifts;
-    return static_cast<Index>(crew * 2 + press);
+    const int place = crew * 2 + press;
+    return static_cast<Index>(place);
 }
 
 std::string_view briefProcedure() { return kBrief; }

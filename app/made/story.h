@@ -55,6 +55,7 @@ struct Bad {
     std::string target;
     bool accepted = false;  ///< by a supervisor; else it is read again until it is right
     bool helped = false;    ///< and it is said what helped
+    // NOLINTNEXTLINE(modernize-use-nullptr): what the compiler makes of it compares with zero
     friend auto operator<=>(const Bad&, const Bad&) = default;
 };
 /// What comes between in a run.

@@ -19,6 +19,7 @@ struct Shape {
     std::string kind;
     bool interrupted = false, abandoned = false, noted = false, corrected = false, webBreak = false, handedOver = false;
     std::vector<Bad> bad;
+    // NOLINTNEXTLINE(modernize-use-nullptr): what the compiler makes of it compares with zero
     friend auto operator<=>(const Shape&, const Shape&) = default;
 };
 

@@ -104,7 +104,7 @@ void onFault(int signal)
 void watch(bool on)
 {
     // Of its own, so that a stack that is used up can be told of.
-    static std::array<char, 64 * 1024> stack;
+    static std::array<char, 65'536> stack;
     stack_t own{};
     own.ss_sp = stack.data();
     own.ss_size = stack.size();
@@ -137,6 +137,7 @@ std::vector<fs::path> logsIn(const fs::path& folder, std::string_view begins)
         if (std::error_code old; isOurs(entry.path(), begins)) found.emplace_back(entry.last_write_time(old), entry);
     std::sort(found.begin(), found.end());
     std::vector<fs::path> logs;
+    logs.reserve(found.size());
     for (auto& [written, path] : found) logs.push_back(std::move(path));
     return logs;
 }

@@ -112,8 +112,9 @@ std::string substrateAlone(std::string_view toml, std::string_view id)
         const std::string body = linesOf(toml, (*all)[i].line, next);
         const Toml* format = root->find("format");
         const auto* number = format == nullptr ? nullptr : std::get_if<std::int64_t>(&format->value);
-        const std::string head = number == nullptr ? "" : "format = " + std::to_string(*number) + "\n";
-        return head + (body.rfind("[[", 0) == 0 ? "" : "[[substrate]]\n") + body;
+        std::string cut = number == nullptr ? std::string() : "format = " + std::to_string(*number) + "\n";
+        if (!body.starts_with("[[")) cut += "[[substrate]]\n";
+        return cut.append(body);
     }
     return {};
 }

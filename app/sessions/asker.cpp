@@ -30,14 +30,14 @@ void Asker::ask(Question question)
         if (reader) {
             then = question(**reader, [goOn] { return goOn->load(); });
         } else {
-            const Finding why = reader.error();
-            then = [this, why] { emit refused(why); };
+            then = [this, why = reader.error()] { emit refused(why); };
         }
         if (!*goOn) return;
         // Queued to the window's thread: by then something else may have been asked.
         QMetaObject::invokeMethod(
             this,
             [this, goOn, then] {
+                // cppcheck-suppress identicalConditionAfterEarlyExit ; the window may have given up meanwhile
                 if (!*goOn) return;
                 stop();
                 if (then) then();

@@ -84,6 +84,8 @@ struct Session::Impl {
         QObject::connect(&thread, &QThread::finished, there, &QObject::deleteLater);
         thread.start();
     }
+    Impl(const Impl&) = delete;
+    Impl& operator=(const Impl&) = delete;
     ~Impl()
     {
         thread.quit();

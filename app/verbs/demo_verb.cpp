@@ -50,7 +50,8 @@ fs::path newFile(const fs::path& folder, const std::string& name, const std::str
 {
     std::error_code error;
     fs::path file = folder / (name + extension);
-    for (int n = 2; fs::exists(file, error); ++n) file = folder / (name + '-' + std::to_string(n) + extension);
+    for (int n = 2; fs::exists(file, error); ++n)
+        file = folder / std::string(name).append(1, '-').append(std::to_string(n)).append(extension);
     return file;
 }
 

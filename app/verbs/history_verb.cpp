@@ -2,6 +2,7 @@
 #include "app/verbs/history_verb.h"
 
 #include <array>
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <ostream>
@@ -136,8 +137,7 @@ Exit makeHistory(const Options& options, const Console& console)
     }
     console.out << "Made " << made->runs << " runs and what was said of them, " << made->seals << " seals in all, from "
                 << utcText(made->beganMs).substr(0, 10) << " to " << utcText(made->endedMs).substr(0, 10) << ", in "
-                << static_cast<std::int64_t>(seconds + 0.5)
-                << " s.\nThe shop, its people and their keys are a demo's: what they signed "
+                << std::llround(seconds) << " s.\nThe shop, its people and their keys are a demo's: what they signed "
                 << "proves nothing.\n\nlogbook  " << file.string() << '\n';
     return Exit::Done;
 }

@@ -98,7 +98,7 @@ void HoldButton::keyPressEvent(QKeyEvent* event)
 {
     const int key = event->key();
     if (key != Qt::Key_Space && key != Qt::Key_Return && key != Qt::Key_Enter) {
-        QPushButton::keyPressEvent(event);
+        WordButton::keyPressEvent(event);
         return;
     }
     m_release.stop();

@@ -182,7 +182,7 @@ bool RowList::choose(const QString& id)
 QString RowList::first() const
 {
     for (int i = 0; i < count(); ++i)
-        if (const QString id = item(i)->data(kId).toString(); !id.isEmpty()) return id;
+        if (QString id = item(i)->data(kId).toString(); !id.isEmpty()) return id;
     return {};
 }
 

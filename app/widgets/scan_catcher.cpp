@@ -203,6 +203,7 @@ void ScanCatcher::giveBack(const std::vector<Key>& keys)
         if (!self) return;
         QKeyEvent release(QEvent::KeyRelease, key.key, key.modifiers, key.text);
         if (m_target) QCoreApplication::sendEvent(m_target, &release);
+        // cppcheck-suppress identicalConditionAfterEarlyExit ; whoever got the key may have closed this
         if (!self) return;
     }
     m_givingBack = false;

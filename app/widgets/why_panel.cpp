@@ -69,7 +69,7 @@ QString said(const std::string& from, UnitSystem system)
 /// Where an input came from, as people say it: "target:roll.length" is another target, a dotted key stands in a file.
 QString fromText(const std::string& from, const targets::Targets& among, UnitSystem system)
 {
-    if (const QString named = targetsIn(from, among, system); !named.isEmpty()) return named;
+    if (QString named = targetsIn(from, among, system); !named.isEmpty()) return named;
     const std::size_t colon = from.find(':');
     QString what = QString::fromStdString(colon == std::string::npos ? from : from.substr(colon + 1));
     what = parted(what);

@@ -43,7 +43,7 @@ QString stateWords(const records::RunRow& row)
 {
     if (row.state == "open") return HistoryPage::tr("open");
     if (row.present == seal::presentWord(seal::Present::Void)) return HistoryPage::tr("void");
-    const QString state = row.state == "abandoned" ? HistoryPage::tr("abandoned") : HistoryPage::tr("signed");
+    QString state = row.state == "abandoned" ? HistoryPage::tr("abandoned") : HistoryPage::tr("signed");
     if (row.deviations == 0) return state;
     if (row.deviations == 1) return HistoryPage::tr("%1, 1 deviation").arg(state);
     return HistoryPage::tr("%1, %2 deviations").arg(state).arg(row.deviations);

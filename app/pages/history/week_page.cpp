@@ -20,7 +20,7 @@ namespace taut::app {
 namespace {
 
 constexpr int kWeeks = 104;
-constexpr std::int64_t kWeekMs = 7 * 24 * 3600 * 1000LL;
+constexpr std::int64_t kWeekMs = 7 * kDayMs;
 
 QString dayHereText(std::int64_t utcMs)
 {

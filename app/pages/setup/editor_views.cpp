@@ -250,7 +250,8 @@ void DefinitionEditor::settle()
     m_plain->setReadOnly(!mayWrite());
     const inputs::FormGroup* g = group();
     const std::string key = g == nullptr ? std::string() : m_table->focusedKey();
-    const QString meaning = key.empty() ? QString() : words(inputs::keyMeaning(g->name, key), UnitSystem::Metric);
+    const QString meaning =
+        g == nullptr || key.empty() ? QString() : words(inputs::keyMeaning(g->name, key), UnitSystem::Metric);
     m_meaning->setText(meaning.isEmpty() ? dataText(key) : dataText(key) + QStringLiteral(": ") + meaning);
     const bool list = g != nullptr && g->list;
     const std::size_t items = g == nullptr ? 0 : g->items.size(), at = m_table->focused();
@@ -259,7 +260,7 @@ void DefinitionEditor::settle()
     m_add->setEnabled(mayWrite() && g != nullptr && (list || items == 0));
     m_remove->setText(list ? tr("Take the row out") : tr("Take the table out"));
     m_remove->setAccessibleName(m_remove->text());
-    m_remove->setEnabled(mayWrite() && items > 0 && at < items && (g == nullptr || g->name != m_opened.what));
+    m_remove->setEnabled(mayWrite() && g != nullptr && at < items && g->name != m_opened.what);
     m_up->setEnabled(mayWrite() && list && at > 0 && at < items);
     m_down->setEnabled(mayWrite() && list && at + 1 < items);
 }

@@ -78,7 +78,7 @@ QString TakingIn::told(const Session& session)
 QString TakingIn::refused(const Finding& finding)
 {
     m_on = false;
-    const QString sentence = words(finding, UnitSystem::Metric);
+    QString sentence = words(finding, UnitSystem::Metric);
     const auto file = std::find_if(m_files.begin(), m_files.end(),
                                    [&](const std::string& name) { return finding.subject.rfind(name, 0) == 0; });
     if (file == m_files.end()) return sentence;

@@ -55,6 +55,7 @@ void fill(QComboBox* box, const std::vector<std::pair<QString, QString>>& entrie
 std::vector<std::pair<QString, QString>> entries(const std::vector<logbook::Definition>& all, const char* key)
 {
     std::vector<std::pair<QString, QString>> list;
+    list.reserve(all.size());
     for (const logbook::Definition& d : all)
         list.emplace_back(QString::fromStdString(d.source.id), entry(d.source, key));
     return list;
