@@ -40,7 +40,7 @@ fi
 command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
 if [ $sanitize = yes ]; then
     said "Building core and its tests under the sanitizers"
-    built "$top/build/sanitized" all -DTAUTWEB_SANITIZE=ON -DTAUTWEB_APP=OFF
+    built "$top/build/sanitized" all -DTAUTWEB_SANITIZE=address -DTAUTWEB_APP=OFF
     said "Testing core and the texts from outside under the sanitizers"
     ctest --test-dir "$top/build/sanitized" --output-on-failure -j"$(nproc)" -L 'core|fuzz' -LE faults --quiet --output-log "$top/build/sanitized/tests.log" ||
         { cat "$top/build/sanitized/tests.log"; exit 1; }

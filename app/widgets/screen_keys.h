@@ -21,8 +21,6 @@ public:
     explicit ScreenKeys(QWidget* parent);
     /// Asks for it, for the field that has the focus or the next one that gets it, until the focus leaves all fields.
     void setWanted(bool wanted);
-    /// Whether somebody asked for them.
-    [[nodiscard]] bool isWanted() const { return m_wanted; }
 
 signals:
     /// By setWanted or by its own key.

@@ -137,13 +137,6 @@ void Index::put(const seal::Seal& seal, const RunAnswers& answers, std::span<con
     run(seal.seq, answers);
 }
 
-void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document)
-{
-    Index index(db);
-    index.answer(seq, document);
-    index.settle();
-}
-
 void putSeal(SQLite::Database& db, const seal::Seal& seal, const seal::Document* document,
              std::span<const seal::SealSignature> signatures)
 {

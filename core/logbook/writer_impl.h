@@ -73,9 +73,6 @@ void putSeal(SQLite::Database& db, const seal::Seal& seal, const seal::Document*
 /// The texts of this logbook's definitions; good while its connection is.
 [[nodiscard]] seal::TextBySha textsIn(SQLite::Database& db);
 
-/// Writes into the index tables what a document answers; also what rebuilding them from the documents would call.
-void indexSeal(SQLite::Database& db, std::uint64_t seq, const seal::Document& document);
-
 /// Where the index tables say something else than the documents; subject "run_rows north-2026-11-25-01".
 [[nodiscard]] Findings indexDifferences(SQLite::Database& db);
 

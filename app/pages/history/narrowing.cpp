@@ -157,9 +157,4 @@ void Narrowing::settleDays()
     m_wrong->setVisible(!ends);
 }
 
-void Narrowing::choosePress(const std::string& press)
-{
-    if (const int at = m_press->findData(QString::fromStdString(press)); at >= 0) m_press->setCurrentIndex(at);
-}
-
 }  // namespace taut::app

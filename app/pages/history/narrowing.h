@@ -33,8 +33,6 @@ public:
     };
     [[nodiscard]] Choice choice() const;
     void choose(const Choice& choice);
-    /// Chooses this press, where it is in the list.
-    void choosePress(const std::string& press);
 
 signals:
     void changed();
