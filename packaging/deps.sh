@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Installs what Tautweb needs on Debian 12. Usage: deps.sh run|test|package
+# Installs what Tautweb needs on Debian 12. Usage: deps.sh run|test|package|lint
 # run: to build and use the program. test: also what the tests ask (referees, readers of PDF and QR code).
-# package: what makes and looks at the Debian package.
+# package: what makes and looks at the Debian package. lint: what reads the sources and counts the lines that tests reach.
 set -euo pipefail
 
 what=${1:-run}
@@ -12,9 +12,11 @@ run_packages=(build-essential cmake ninja-build pkg-config qt6-base-dev qt6-svg-
 test_packages=(catch2 mold ccache units sqlite3 jq openssl xxd poppler-utils zbar-tools clang-format-14
     xauth xvfb procps dbus-daemon node-spdx-license-ids)
 package_packages=(git dpkg-dev fakeroot lintian desktop-file-utils appstream)
+lint_packages=(git clang-tidy-14 cppcheck gcovr catch2 ccache)
 packages=("${run_packages[@]}")
 [ "$what" = test ] && packages+=("${test_packages[@]}")
 [ "$what" = package ] && packages+=("${package_packages[@]}")
+[ "$what" = lint ] && packages+=("${lint_packages[@]}")
 
 missing=()
 for package in "${packages[@]}"; do
