@@ -10,7 +10,6 @@ namespace taut::history {
 
 namespace {
 
-using report::Cell;
 using report::data;
 
 TextArg number(double value) { return Quantity(value, Kind::Count).magnitude(); }
