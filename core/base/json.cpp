@@ -146,7 +146,8 @@ bool Json::isNumber() const noexcept
 std::string Json::text(std::string fallback) const
 {
     const auto* s = std::get_if<std::string>(&m_value);
-    return s != nullptr ? *s : std::move(fallback);
+    if (s != nullptr) return *s;
+    return fallback;
 }
 
 double Json::number(double fallback) const

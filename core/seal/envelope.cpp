@@ -271,7 +271,7 @@ Result<Envelope> readEnvelope(std::string_view text)
     };
     auto json = Json::parse(text);
     if (!json)
-        return refuse("export.broken", "file", std::move(json.error().text),
+        return refuse("export.broken", "file", json.error().text,
                       "The file was changed or cut off after it was exported. Export the run once more.");
     if (!json->isObject() || !(*json)["format"].isWhole() || (*json)["kind"].text() != "export")
         return notOne("This is no exported run.");
@@ -318,7 +318,7 @@ TextBySha textsIn(const Envelope& envelope)
             if (sealed.seal.kind != Kind::Definition) continue;
             const auto document = read(sealed.seal.document);
             if (!document || document->body["what"].text() != what) continue;
-            const std::string text = document->body["text"].text();
+            std::string text = document->body["text"].text();
             if (hex(sha256(text)) == sha256Digits) return text;
         }
         return std::string();

@@ -97,8 +97,10 @@ public:
         }
         return json;
     }
-    [[nodiscard]] Json targetSets() && { return inDifferences(std::move(m_sets)); }
-    [[nodiscard]] Json plans() && { return inDifferences(std::move(m_plans)); }
+    [[nodiscard]] Told told(Json events) &&
+    {
+        return {inDifferences(std::move(m_sets)), inDifferences(std::move(m_plans)), std::move(events)};
+    }
 
 private:
     /// What an answer says unless something is special about it.
@@ -264,9 +266,7 @@ Told told(const run::Run& run, const Json& people, const Json& inputs)
     Teller teller(people, inputs, offsetText(run.events().front().stamp().offsetMinutes));
     Json events = Json::array();
     for (const run::Event& event : run.events()) events.add(teller.event(event.body()));
-    Told all{std::move(teller).targetSets(), {}, std::move(events)};
-    all.plans = std::move(teller).plans();
-    return all;
+    return std::move(teller).told(std::move(events));
 }
 
 Result<std::vector<run::Event>> eventsOf(const Document& document, const TextBySha& texts)
