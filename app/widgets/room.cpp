@@ -52,6 +52,9 @@ ScrollRoom::ScrollRoom(QWidget* body, QWidget* parent) : QScrollArea(parent)
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
+    // Its size follows from the place alone (fit). Asked for the one that it would like, it and all in it would be
+    // dressed now, and again each time that a parent of theirs gets its own.
+    body->setAttribute(Qt::WA_Resized);
     setWidget(body);
 }
 

@@ -27,14 +27,14 @@ HistoryDesk::HistoryDesk(Session* session, QWidget* parent) : QWidget(parent)
     column->addLayout(row);
     column->addWidget(m_stack, 1);
 
-    m_runs = new HistoryPage(session, this);
-    auto* drift = new DriftPage(session, this);
+    m_runs = new HistoryPage(session, m_stack);
+    auto* drift = new DriftPage(session, m_stack);
     add(tr("Runs"), "deskRuns", m_runs);
-    m_waiting = new WaitingPage(session, this);
+    m_waiting = new WaitingPage(session, m_stack);
     add(tr("Waiting"), "deskWaiting", m_waiting);
     add(tr("Drift"), "deskDrift", drift);
-    add(tr("Time and losses"), "deskTime", new TimePage(session, this));
-    add(tr("Week"), "deskWeek", new WeekPage(session, this));
+    add(tr("Time and losses"), "deskTime", new TimePage(session, m_stack));
+    add(tr("Week"), "deskWeek", new WeekPage(session, m_stack));
     m_tabs->button(0)->setChecked(true);
     // Also where a window that was made anew checks it.
     connect(m_tabs, &QButtonGroup::idToggled, this, [this](int page, bool checked) {

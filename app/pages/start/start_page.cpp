@@ -41,23 +41,26 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     m_topBox = new QWidget(this);
     m_top = new QVBoxLayout(m_topBox);
     m_top->setContentsMargins(0, 0, 0, 0);
-    m_choice = new ChoicePanel(session, this);
+    // Each is a child of what it stands in from the beginning: given to another parent it would be styled again.
+    m_stack = new QStackedWidget(this);
+    auto* real = new QWidget(m_stack);
+    auto* above = new QWidget(real);
+    m_choice = new ChoicePanel(session, above);
     // Made in this order, so that the Tab key leads from what is chosen to what begins, and then to the list.
-    m_earlier = worded({}, "quiet", this);
+    m_earlier = worded({}, "quiet", above);
     m_earlier->setObjectName(QStringLiteral("earlier"));
     m_earlier->hide();
-    m_begin = worded(tr("Begin the run"), "main", this);
-    m_targets = new TargetList(this);
+    m_begin = worded(tr("Begin the run"), "main", real);
+    m_targets = new TargetList(real);
     m_begin->setMinimumHeight(sizes().answer);
-    m_whyNot = wrapped(QString(), "strong", this);
+    m_whyNot = wrapped(QString(), "strong", real);
     m_whyNot->setAccessibleName(tr("Why a run cannot begin yet"));
 
-    auto* above = new QWidget(this);
     auto* whatRuns = new QVBoxLayout(above);
     whatRuns->setContentsMargins(0, 0, 0, 0);
     auto* left = new QVBoxLayout;
-    m_head = wrapped(tr("What is to run, and on which press"), "head", this);
-    m_tour = worded(tr("Two minutes to look round"), "quiet", this);
+    m_head = wrapped(tr("What is to run, and on which press"), "head", above);
+    m_tour = worded(tr("Two minutes to look round"), "quiet", above);
     m_tour->setObjectName(QStringLiteral("offerTour"));
     auto* headRow = new QHBoxLayout;
     headRow->addWidget(m_head, 1);
@@ -66,25 +69,23 @@ StartPage::StartPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     whatRuns->addWidget(m_choice);
     whatRuns->addStretch(1);
     whatRuns->addWidget(m_earlier);
-    left->addWidget(new ScrollRoom(above, this), 1);
+    left->addWidget(new ScrollRoom(above, real), 1);
     left->addWidget(m_whyNot);
     left->addWidget(m_begin);
-    auto* real = new QWidget(this);
     auto* halves = new QHBoxLayout(real);
     halves->setContentsMargins(0, 0, 0, 0);
     halves->addLayout(left, 9);
     halves->addSpacing(sizes().gap);
-    halves->addWidget(new ScrollRoom(m_targets, this), 11);
+    halves->addWidget(new ScrollRoom(m_targets, real), 11);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(9, 4, 9, 4);
     column->addWidget(m_topBox);
-    m_trial = new TrialPanel(this);
-    m_stack = new QStackedWidget(this);
+    m_trial = new TrialPanel(m_stack);
     m_stack->addWidget(real);
     m_stack->addWidget(m_trial);
     m_rollForm = new RollForm(m_stack);
     m_stack->addWidget(m_rollForm);
-    m_return = new ReturnPanel(this);
+    m_return = new ReturnPanel(m_stack);
     m_stack->addWidget(m_return);
     column->addWidget(m_stack, 1);
 
