@@ -144,12 +144,17 @@ int startWindow(int argc, char** argv)
     if (wishes->pseudo) setPseudo(true);
     QGuiApplication::setDesktopFileName(QStringLiteral("tautweb"));
     if (raiseOther(wishes->session.logbook)) return 0;
-    const QString icon = QString::fromStdString((wishes->session.resources / "icon" / "tautweb.svg").string());
-    QApplication::setWindowIcon(QIcon(icon));
     SystemLook desktop;
     lookAsSystem(desktop, *wishes);
     const CrashLog watching(stateFolder());
     MainWindow window(wishes->session);
+    // What draws the icon is loaded once the window is painted and asks for its logbook.
+    QObject::connect(
+        window.session(), &Session::busyChanged, &window,
+        [icon = wishes->session.resources / "icon" / "tautweb.svg"] {
+            QApplication::setWindowIcon(QIcon(QString::fromStdString(icon.string())));
+        },
+        static_cast<Qt::ConnectionType>(Qt::DirectConnection | Qt::SingleShotConnection));
     OneWindow one;
     keepOne(one, window);
     window.tellOfFaults(untoldCrashLogs(stateFolder()));

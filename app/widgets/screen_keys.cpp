@@ -26,7 +26,6 @@ ScreenKeys::ScreenKeys(QWidget* parent) : QWidget(parent)
     setObjectName(QStringLiteral("screenKeys"));
     setAccessibleName(tr("Keys on the screen"));
     setFocusPolicy(Qt::NoFocus);
-    build();
     hide();
     parent->installEventFilter(this);
     connect(qApp, &QApplication::focusChanged, this, &ScreenKeys::follow);
@@ -128,7 +127,10 @@ void ScreenKeys::follow()
     m_field = isTypedInto(focus) && parentWidget()->isAncestorOf(focus) ? focus : nullptr;
     // They go with the field: the next step's caution must not come up behind them.
     if (m_wanted && had && !m_field) return setWanted(false);
-    setVisible(m_wanted && m_field && m_field->isVisible());
+    const bool comesUp = m_wanted && m_field && m_field->isVisible();
+    // Where a keyboard stands at the press nobody ever asks for them.
+    if (comesUp && layout() == nullptr) build();
+    setVisible(comesUp);
     if (!isVisible()) return;
     const int height = qMin(layout()->minimumSize().height(), parentWidget()->height());
     const QRect of(m_field->mapTo(parentWidget(), QPoint(0, 0)), m_field->size());
