@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
+#include <array>
 #include <cstdint>
 #include <filesystem>
 
@@ -21,6 +23,16 @@ namespace taut::app {
     return QStringLiteral("people/%1/%2")
         .arg(QString::fromLatin1(QUrl::toPercentEncoding(QString::fromStdString(person))), QLatin1String(what));
 }
+
+/// After how many minutes without a touch this PC locks itself: what there is to choose from, and what was chosen.
+inline constexpr std::array kIdleChoices{2, 5, 10, 20, 60};
+[[nodiscard]] inline int idleMinutes()
+{
+    constexpr int kUsual = 10;
+    const int kept = keptSettings().value(QStringLiteral("idle_minutes"), kUsual).toInt();
+    return std::find(kIdleChoices.begin(), kIdleChoices.end(), kept) != kIdleChoices.end() ? kept : kUsual;
+}
+inline void keepIdleMinutes(int minutes) { keptSettings().setValue(QStringLiteral("idle_minutes"), minutes); }
 
 /// What this PC keeps of a logbook in a folder of somebody's choice.
 enum class Kept : std::uint8_t { Mirror, Copies };

@@ -5,24 +5,20 @@
 
 #include <QApplication>
 #include <QCloseEvent>
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
-#include "app/pages/history/history_desk.h"
-#include "app/pages/run/run_page.h"
 #include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/definition_editor.h"
 #include "app/pages/setup/definitions_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/setup/this_pc_page.h"
-#include "app/pages/start/start_page.h"
 #include "app/seams/kept_settings.h"
 #include "app/shell/demo_note.h"
+#include "app/shell/echo.h"
 #include "app/shell/leave_strip.h"
-#include "app/shell/no_logbook_page.h"
+#include "app/shell/page_shelf.h"
 #include "app/shell/practice_frame.h"
 #include "app/shell/read_only_strip.h"
 #include "app/shell/screen_menu.h"
@@ -55,7 +51,9 @@ MainWindow::MainWindow(Session::Options options, QWidget* parent) : QWidget(pare
     resize(1280, 700);
     if (!restoreGeometry(keptSettings().value(QStringLiteral("window")).toByteArray()))
         setWindowState(Qt::WindowMaximized);
-    m_session->open();
+    // A window that nobody sees, behind others or as small as its name, keeps its logbook as any other does.
+    constexpr int kUnseenMs = 1000;
+    QTimer::singleShot(kUnseenMs, this, &MainWindow::begin);
 }
 
 /// Everything that is seen. Made anew when the language changes: nothing of it but what carryOver takes along is more
@@ -76,19 +74,7 @@ void MainWindow::build()
     m_ended = new FindingStrip(m_body, tr("I have read it"));
     m_leave = new LeaveStrip(m_body);
     m_readOnly = new ReadOnlyStrip(m_body);
-    m_start = new StartPage(m_session, m_body);
-    m_run = new RunPage(m_session, m_body);
-    m_history = new HistoryDesk(m_session, m_body);
-    m_pages = new QStackedWidget(m_body);
-    m_pages->addWidget(m_start);
-    m_pages->addWidget(m_run);
-    m_pages->addWidget(m_history);
-    m_shop = new SetupPage(m_session, m_body);
-    m_pages->addWidget(m_shop);
-    m_choose = new ChoosePage(m_session, m_body);
-    m_pages->addWidget(m_choose);
-    m_noLogbook = new NoLogbookPage(m_body);
-    m_pages->addWidget(m_noLogbook);
+    m_pages = new PageShelf(m_body);
 
     auto* top = new TopBar(m_body);
     auto* column = new QVBoxLayout(m_body);
@@ -141,32 +127,36 @@ void MainWindow::build()
         m_told = true;
         close();
     });
-    connect(m_session, &Session::runChanged, m_leave, &QWidget::hide);
-    connect(m_session, &Session::runChanged, m_body, [this] { showRunDoor(); });
-    for (const auto passed : {&Session::runChanged, &Session::actorChanged, &Session::opened})
-        connect(m_session, passed, m_body, [this] { forgetRefusal(); });
-    connect(m_session, &Session::busyChanged, m_body, [this](bool busy) {
+    m_echo = new Echo(m_session, m_body);
+    keepPages();
+    connect(m_echo, &Echo::runChanged, m_leave, &QWidget::hide);
+    connect(m_echo, &Echo::runChanged, m_body, [this] { showRunDoor(); });
+    for (const auto passed : {&Echo::runChanged, &Echo::actorChanged, &Echo::opened})
+        connect(m_echo, passed, m_body, [this] { forgetRefusal(); });
+    connect(m_echo, &Echo::busyChanged, m_body, [this](bool busy) {
         if (busy) forgetRefusal();  // something new is asked
     });
-    connect(m_session, &Session::refused, m_body, [this](const Finding& finding) {
+    connect(m_echo, &Echo::refused, m_body, [this](const Finding& finding) {
+        const QWidget* front = m_pages->currentWidget();
         // The run page shows its own refusals beside the step they are about.
-        if (!m_session->isOpen()) return;
+        if (!m_session->isOpen() || front == nullptr) return;
         // A panel that asks says itself why it was refused.
-        if (m_pages->currentWidget() == m_choose) return;
-        for (const DefinitionsPage* page : m_pages->currentWidget()->findChildren<DefinitionsPage*>())
+        if (m_pages->shows(kChoosePage)) return;
+        for (const DefinitionsPage* page : front->findChildren<DefinitionsPage*>())
             if (page->tells(finding)) return;
-        for (const AskPanel* panel : m_pages->currentWidget()->findChildren<AskPanel*>())
-            if (panel->isVisible() && m_pages->currentWidget() != m_run) return;
-        if (m_pages->currentWidget() != m_run || !m_session->actor()) sayRefusal(finding);
+        const bool runs = m_pages->shows(kRunPage);
+        for (const AskPanel* panel : front->findChildren<AskPanel*>())
+            if (panel->isVisible() && !runs) return;
+        if (!runs || !m_session->actor()) sayRefusal(finding);
     });
-    joinHistory();
-    connect(m_session, &Session::opened, m_signIn, &SignInStrip::focusPin);
+    showSealed();
+    connect(m_echo, &Echo::opened, m_signIn, &SignInStrip::focusPin);
     takeOverWhenFree();
     offerLogbooks();
     letPeopleChoose();
     lockWhenIdle();
-    for (const auto changed : {&Session::mirrorChanged, &Session::copiesChanged, &Session::opened})
-        connect(m_session, changed, m_body, [this] { tellOfKeeping(); });
+    for (const auto changed : {&Echo::mirrorChanged, &Echo::copiesChanged, &Echo::opened})
+        connect(m_echo, changed, m_body, [this] { tellOfKeeping(); });
 }
 
 MainWindow::~MainWindow() = default;
@@ -204,98 +194,27 @@ void MainWindow::closeEvent(QCloseEvent* event)
     QWidget::closeEvent(event);
 }
 
-/// Another window that holds the logbook may be closed at any moment: this one then goes on by itself.
-void MainWindow::takeOverWhenFree()
-{
-    constexpr int kAgainMs = 2000;
-    auto* again = new QTimer(m_body);
-    again->setSingleShot(true);
-    again->setInterval(kAgainMs);
-    connect(again, &QTimer::timeout, m_session, &Session::open);
-    connect(m_session, &Session::refused, again, [this, again](const Finding& finding) {
-        if (!m_session->isOpen() && finding.code == "logbook.pen_held") again->start();
-    });
-}
-
-/// Without a logbook nothing else of the window works: it says why, and offers what can be done.
-void MainWindow::offerLogbooks()
-{
-    connect(m_session, &Session::refused, m_body, [this](const Finding& finding) {
-        if (m_session->isOpen()) return;
-        m_readOnly->say(finding);
-        if (m_session->onlyReads()) return;
-        leaveOnly(false, false);
-        m_noLogbook->show(QString::fromStdString(m_session->options().logbook.string()), finding);
-        m_pages->setCurrentWidget(m_noLogbook);
-    });
-    connect(m_session, &Session::opened, m_body, [this] {
-        if (!m_session->isOpen()) return;
-        leaveOnly(true, true);
-        if (m_pages->currentWidget() == m_noLogbook) choose(m_doors->checkedId());
-    });
-    connect(m_session, &Session::openedToRead, m_body, [this] {
-        leaveOnly(false, true);
-        m_readOnly->tell(m_session->notes());
-        choose(kHistoryDoor);
-    });
-    connect(m_noLogbook, &NoLogbookPage::look, m_session, &Session::openToRead);
-    connect(m_readOnly, &ReadOnlyStrip::again, m_session, &Session::open);
-    connect(m_readOnly, &ReadOnlyStrip::another, this, &MainWindow::openAnother);
-    connect(m_noLogbook, &NoLogbookPage::again, m_session, &Session::open);
-    connect(m_noLogbook, &NoLogbookPage::begin, this, [this] {
-        const QString there = QString::fromStdString(m_session->options().logbook.string());
-        const QString file =
-            !QFileInfo::exists(there)
-                ? there
-                : QFileDialog::getSaveFileName(this, tr("Begin a new logbook"),
-                                               QFileInfo(there).path() + QStringLiteral("/new.logbook"));
-        if (!file.isEmpty()) m_session->beginLogbook(file.toStdString());
-    });
-    connect(m_noLogbook, &NoLogbookPage::another, this, &MainWindow::openAnother);
-    connect(m_noLogbook, &NoLogbookPage::demo, this, &MainWindow::startDemo);
-}
-
-void MainWindow::openAnother()
-{
-    const QString folder = QString::fromStdString(m_session->options().logbook.parent_path().string());
-    const QString file = QFileDialog::getOpenFileName(this, tr("Open another logbook"), folder);
-    if (!file.isEmpty()) m_session->openAt(file.toStdString());
-}
-
-/// What of the window works: everything, the history alone, or nothing.
-void MainWindow::leaveOnly(bool open, bool read)
-{
-    for (QAbstractButton* door : m_doors->buttons())
-        door->setEnabled(open || (read && door == m_doors->button(kHistoryDoor)));
-    m_signIn->setEnabled(open);
-    m_readOnly->setVisible(read && !open);
-}
-
 /// A new logbook asks for its first supervisor before anything else; whoever was enrolled chooses at first use.
 void MainWindow::letPeopleChoose()
 {
-    connect(m_session, &Session::opened, m_body, [this] {
+    connect(m_echo, &Echo::opened, m_body, [this] {
         if (!m_session->isOpen() || !m_session->people().empty()) return;
-        m_choose->askFirst();
+        choosePage()->askFirst();
         showChoosing(true);
     });
     connect(m_signIn, &SignInStrip::firstUse, this, [this](const QString& id) {
         for (const people::PersonRecord& person : m_session->people())
-            if (person.id.value == id.toStdString()) m_choose->askFor(person);
+            if (person.id.value == id.toStdString()) choosePage()->askFor(person);
         showChoosing(true);
     });
-    connect(m_choose, &ChoosePage::left, this, [this] {
-        if (!m_session->people().empty()) showChoosing(false);
-    });
-    connect(m_session, &Session::actorChanged, m_body, [this] {
-        if (m_pages->currentWidget() != m_choose || !m_session->actor()) return;
+    connect(m_echo, &Echo::actorChanged, m_body, [this] {
+        if (!m_pages->shows(kChoosePage) || !m_session->actor()) return;
         showChoosing(false);
         // Whoever is the first of a logbook also says how this PC is to be.
         if (m_session->people().size() > 1 || wasThisPcAsked()) return;
         choose(kShopDoor);
-        m_shop->showThisPc(true);
+        shopPage()->showThisPc(true);
     });
-    askThisPc();
 }
 
 void MainWindow::showChoosing(bool chooses)
@@ -304,10 +223,10 @@ void MainWindow::showChoosing(bool chooses)
     for (QAbstractButton* door : m_doors->buttons()) door->setEnabled(!knowsNobody);
     m_signIn->setEnabled(!knowsNobody);
     if (chooses) {
-        m_pages->setCurrentWidget(m_choose);
-        m_choose->focusFirst();
+        m_pages->bring(kChoosePage);
+        choosePage()->focusFirst();
     } else {
-        m_choose->forget();
+        choosePage()->forget();
         choose(m_doors->checkedId());
     }
 }
@@ -315,12 +234,10 @@ void MainWindow::showChoosing(bool chooses)
 /// Whoever walks away from an unlocked screen leaves it to anybody: without a touch it locks itself. Nothing is lost.
 void MainWindow::lockWhenIdle()
 {
-    constexpr int kMinute = 60 * 1000;
     m_idle.setSingleShot(true);
-    m_idle.setInterval(m_shop->idleMinutes() * kMinute);
+    m_idle.setInterval(idleMinutes() * kMinute);
     connect(&m_idle, &QTimer::timeout, m_body, [this] { leaveAlone(true); });
-    connect(m_shop, &SetupPage::idleChosen, this, [this](int minutes) { m_idle.start(minutes * kMinute); });
-    connect(m_session, &Session::actorChanged, m_body, [this] { m_idle.start(); });
+    connect(m_echo, &Echo::actorChanged, m_body, [this] { m_idle.start(); });
 }
 
 /// A run that somebody walked away from is interrupted, so that the last step is looked at again by whoever comes back;
@@ -378,9 +295,9 @@ void MainWindow::choose(int door)
     if (door == kPracticeDoor) return showPracticeDoor();
     setPractising(false);
     if (door == kHistoryDoor)
-        m_pages->setCurrentWidget(m_history);
+        m_pages->bring(kHistoryPage);
     else if (door == kShopDoor)
-        m_pages->setCurrentWidget(m_shop);
+        m_pages->bring(kShopPage);
     else
         showRunDoor();
 }
@@ -389,7 +306,7 @@ void MainWindow::showRunDoor()
 {
     if (m_session->run() != nullptr) m_lastRun = QString::fromStdString(m_session->run()->id());
     if (m_doors->checkedId() != kRunDoor) return;
-    m_pages->setCurrentWidget(m_session->run() != nullptr ? static_cast<QWidget*>(m_run) : m_start);
+    m_pages->bring(m_session->run() != nullptr ? kRunPage : kStartPage);
 }
 
 }  // namespace taut::app

@@ -9,7 +9,6 @@
 #include <QButtonGroup>
 #include <QPointer>
 #include <QPushButton>
-#include <QStackedWidget>
 #include <QTimer>
 #include <QWidget>
 
@@ -20,10 +19,12 @@
 namespace taut::app {
 
 class ChoosePage;
+class Echo;
 class HelpView;
 class HistoryDesk;
 class LeaveStrip;
 class NoLogbookPage;
+class PageShelf;
 class PracticeBand;
 class PracticeFrame;
 class PracticePage;
@@ -53,21 +54,43 @@ public:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     enum Door { kRunDoor, kHistoryDoor, kShopDoor, kPracticeDoor };
+    enum Place { kStartPage, kRunPage, kHistoryPage, kShopPage, kChoosePage, kNoLogbookPage, kHelpPage, kPracticePage };
+    static constexpr int kMinute = 60 * 1000;  // ms
     void build();
+    void begin();
+    void keepPages();
+    QWidget* makeStartPage(QWidget* parent);
+    QWidget* makeRunPage(QWidget* parent);
+    QWidget* makeHistoryPage(QWidget* parent);
+    QWidget* makeShopPage(QWidget* parent);
+    QWidget* makeChoosePage(QWidget* parent);
+    QWidget* makeNoLogbookPage(QWidget* parent);
+    QWidget* makeHelpPage(QWidget* parent);
+    QWidget* makePracticePage(QWidget* parent);
+    // The pages, made now if nobody wanted them before; never null.
+    HistoryDesk* historyPage();
+    SetupPage* shopPage();
+    ChoosePage* choosePage();
+    NoLogbookPage* noLogbookPage();
+    HelpView* helpPage();
+    PracticePage* practicePage();
+    // The same for looking; nullptr while nobody wanted them.
+    [[nodiscard]] const StartPage* madeStartPage() const;
+    [[nodiscard]] RunPage* madeRunPage() const;
     void sayAnew();
     [[nodiscard]] bool isEntering() const;
     void makeKeys();
     void makeHelp();
     void openHelp();
     void leaveHelp();
-    [[nodiscard]] QString helpOfPage() const;
+    [[nodiscard]] QString helpOfPage();
     void lookRound();
     void showRunDoor();
-    PracticePage* practicePage();
     void showPracticeDoor();
     void setPractising(bool practises);
     void takeOverWhenFree();
@@ -75,8 +98,7 @@ private:
     void openAnother();
     void leaveOnly(bool open, bool read);
     void letPeopleChoose();
-    void askThisPc();
-    void joinHistory();
+    void showSealed();
     void showInHistory(const QString& run);
     void startDemo();
     void showChoosing(bool chooses);
@@ -93,17 +115,12 @@ private:
     QWidget* m_body;       // everything that is seen
     bool m_waits = false;  // to speak otherwise, until what is being entered is done
     QButtonGroup* m_doors;
-    QStackedWidget* m_pages;
-    StartPage* m_start;
-    RunPage* m_run;
-    HistoryDesk* m_history;
-    SetupPage* m_shop;
-    QPointer<PracticePage> m_practicePage;
+    PageShelf* m_pages;
+    Echo* m_echo;          // of the session, for what the window does after its pages
+    bool m_begun = false;  // its first page is there, and the logbook is asked for
     PracticeBand* m_band;
-    ChoosePage* m_choose;
     QString m_lastRun;  // that was open; shown once it is sealed
     QTimer m_idle;
-    NoLogbookPage* m_noLogbook;
     ReadOnlyStrip* m_readOnly;
     SignInStrip* m_signIn;
     FindingStrip *m_inBar, *m_refusal;            // a refusal beside the PIN, or below where that has no room
@@ -113,7 +130,6 @@ private:
     FindingStrip* m_ended;                        // that the program ended by a fault before
     std::vector<std::filesystem::path> m_faults;  // and nobody has read it yet
     LeaveStrip* m_leave;
-    HelpView* m_help;
     QPushButton* m_helpButton;
     QPointer<QWidget> m_beforeHelp, m_focusBeforeHelp;  // the page, and what had the focus on it
     Tour* m_tour;

@@ -18,6 +18,7 @@
 #include "app/shell/carry_over.h"
 #include "app/shell/leave_strip.h"
 #include "app/shell/main_window.h"
+#include "app/shell/page_shelf.h"
 #include "app/shell/tongue.h"
 #include "app/widgets/ask_panel.h"
 #include "app/widgets/attachment_panel.h"
@@ -31,7 +32,8 @@ namespace taut::app {
 /// button that is held.
 bool MainWindow::isEntering() const
 {
-    if (m_session->busy() || m_start->onTrial() || m_leave->isVisible()) return true;
+    const StartPage* start = madeStartPage();
+    if (m_session->busy() || (start != nullptr && start->onTrial()) || m_leave->isVisible()) return true;
     if (QApplication::activeModalWidget() != nullptr || QApplication::activePopupWidget() != nullptr) return true;
     const auto seen = [](const auto& widgets) {
         return std::any_of(widgets.begin(), widgets.end(), [](const QWidget* one) { return one->isVisible(); });
@@ -48,7 +50,7 @@ bool MainWindow::isEntering() const
         const QStringList typed = panel->typed();
         const bool empty = std::all_of(typed.begin(), typed.end(), [](const QString& one) { return one.isEmpty(); });
         // Whoever begins with the program may choose their language first: that question is asked again.
-        if (!empty || m_pages->currentWidget() != m_choose) return true;
+        if (!empty || !m_pages->shows(kChoosePage)) return true;
     }
     for (const QLineEdit* line : m_body->findChildren<QLineEdit*>())
         if (line->echoMode() != QLineEdit::Normal && !line->text().isEmpty()) return true;
@@ -79,25 +81,29 @@ void MainWindow::sayAnew()
     }
     m_waits = false;
     const int door = m_doors->checkedId();
-    const bool choosing = m_pages->currentWidget() == m_choose;
+    const bool choosing = m_pages->shows(kChoosePage);
+    const std::vector<int> places = m_pages->places();
     const CarryOver entered(m_body);
-    const RunView::Kept kept = m_run->view()->kept();
+    const RunPage* run = madeRunPage();
+    const RunView::Kept kept = run != nullptr ? run->view()->kept() : RunView::Kept();
     const QString lastRun = m_lastRun;
-    const bool pc = m_shop->thisPc()->isVisible(), firstTime = m_shop->thisPc()->isFirstTime();
+    const ThisPcPage* thisPc = m_pages->shows(kShopPage) ? shopPage()->thisPc() : nullptr;
+    const bool pc = thisPc != nullptr && thisPc->isVisible(), firstTime = pc && thisPc->isFirstTime();
     m_tongue->take();
     setUpdatesEnabled(false);
     delete m_body;
     build();
+    for (const int place : places) m_pages->page(place);
     // What was told and not yet confirmed is told again.
     m_keepingSeen.erase(m_keepingSaid);
     m_keepingSaid.clear();
     if (!m_faults.empty()) tellOfFaults(std::vector(m_faults));
-    m_run->view()->take(kept);
+    if (RunPage* anew = madeRunPage()) anew->view()->take(kept);
     m_body->show();
     m_session->sayAgain();
     m_lastRun = lastRun;
     if (!choosing) choose(door);
-    if (pc) m_shop->showThisPc(firstTime);
+    if (pc) shopPage()->showThisPc(firstTime);
     layout()->activate();
     entered.into(m_body);
     setUpdatesEnabled(true);

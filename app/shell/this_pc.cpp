@@ -2,7 +2,6 @@
 #include <QCoreApplication>
 #include <QProcess>
 
-#include "app/pages/run/run_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/setup/this_pc_page.h"
 #include "app/shell/main_window.h"
@@ -12,10 +11,12 @@
 
 namespace taut::app {
 
-/// What is chosen for this PC reaches the whole window.
-void MainWindow::askThisPc()
+/// What is chosen for this PC behind the door "Shop" reaches the whole window.
+QWidget* MainWindow::makeShopPage(QWidget* parent)
 {
-    ThisPcPage* pc = m_shop->thisPc();
+    auto* page = new SetupPage(m_session, parent);
+    connect(page, &SetupPage::idleChosen, this, [this](int minutes) { m_idle.start(minutes * kMinute); });
+    ThisPcPage* pc = page->thisPc();
     // Later: it makes everything anew, and the list that was chosen from is part of that.
     connect(
         pc, &ThisPcPage::languageChosen, this,
@@ -31,14 +32,10 @@ void MainWindow::askThisPc()
         Qt::QueuedConnection);
     connect(pc, &ThisPcPage::scaled, this, &setByRuler);
     connect(pc, &ThisPcPage::demoWanted, this, &MainWindow::startDemo);
-    // Other pages lead behind the door "Shop" as well.
-    connect(m_run, &RunPage::constantWanted, this, [this](const QString& press, const QString& zone) {
-        choose(kShopDoor);
-        m_shop->findConstant(press.toStdString(), zone.toStdString());
-    });
     connect(pc, &ThisPcPage::left, this, [this, pc] {
         if (pc->isFirstTime()) choose(kRunDoor);
     });
+    return page;
 }
 
 /// In a window of its own, in the language of this one.

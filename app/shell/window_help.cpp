@@ -5,15 +5,11 @@
 #include <QShortcut>
 
 #include "app/pages/history/history_desk.h"
-#include "app/pages/practice/practice_page.h"
-#include "app/pages/run/run_page.h"
-#include "app/pages/setup/choose_page.h"
 #include "app/pages/setup/setup_page.h"
-#include "app/pages/start/start_page.h"
-#include "app/seams/kept_settings.h"
 #include "app/shell/help_view.h"
 #include "app/shell/main_window.h"
 #include "app/shell/no_logbook_page.h"
+#include "app/shell/page_shelf.h"
 #include "app/shell/sign_in_strip.h"
 #include "app/shell/tour.h"
 #include "app/widgets/theme.h"
@@ -22,8 +18,6 @@ namespace taut::app {
 
 void MainWindow::makeHelp()
 {
-    m_help = new HelpView(m_session->options().resources, m_body);
-    m_pages->addWidget(m_help);
     m_helpButton = worded(tr("Help"), "quiet", m_body);
     m_helpButton->setObjectName(QStringLiteral("help"));
     named(m_helpButton, tr("Help for this page (F1)"));
@@ -34,39 +28,44 @@ void MainWindow::makeHelp()
     key->setAutoRepeat(false);
     connect(key, &QShortcut::activated, this, &MainWindow::openHelp);
     connect(m_helpButton, &QPushButton::clicked, this, &MainWindow::openHelp);
-    connect(m_help, &HelpView::left, this, &MainWindow::leaveHelp);
-    connect(m_help, &HelpView::tourWanted, this, &MainWindow::lookRound);
-    connect(m_start, &StartPage::tourWanted, this, &MainWindow::lookRound);
 }
 
-QString MainWindow::helpOfPage() const
+QWidget* MainWindow::makeHelpPage(QWidget* parent)
 {
-    const QWidget* page = m_pages->currentWidget();
-    if (page == m_run) return QStringLiteral("run");
-    if (page == m_history) return m_history->helpPage();
-    if (page == m_shop) return m_shop->helpPage();
-    if (page == m_choose) return m_session->people().empty() ? QStringLiteral("first_start") : QStringLiteral("setup");
-    if (page == m_practicePage) return QStringLiteral("practice");
-    if (page != m_noLogbook) return QStringLiteral("start");
-    return m_noLogbook->isMissing() ? QStringLiteral("first_start") : QStringLiteral("pc_down");
+    auto* page = new HelpView(m_session->options().resources, parent);
+    connect(page, &HelpView::left, this, &MainWindow::leaveHelp);
+    connect(page, &HelpView::tourWanted, this, &MainWindow::lookRound);
+    return page;
+}
+
+QString MainWindow::helpOfPage()
+{
+    if (m_pages->shows(kRunPage)) return QStringLiteral("run");
+    if (m_pages->shows(kHistoryPage)) return historyPage()->helpPage();
+    if (m_pages->shows(kShopPage)) return shopPage()->helpPage();
+    if (m_pages->shows(kChoosePage))
+        return m_session->people().empty() ? QStringLiteral("first_start") : QStringLiteral("setup");
+    if (m_pages->shows(kPracticePage)) return QStringLiteral("practice");
+    if (!m_pages->shows(kNoLogbookPage)) return QStringLiteral("start");
+    return noLogbookPage()->isMissing() ? QStringLiteral("first_start") : QStringLiteral("pc_down");
 }
 
 void MainWindow::openHelp()
 {
-    if (m_pages->currentWidget() == m_help) return leaveHelp();
+    if (m_pages->shows(kHelpPage)) return leaveHelp();
     m_focusBeforeHelp = focusWidget();
     m_beforeHelp = m_pages->currentWidget();
     const QString page = helpOfPage();
-    m_pages->setCurrentWidget(m_help);
-    m_help->open(page);
+    m_pages->bring(kHelpPage);
+    helpPage()->open(page);
 }
 
 /// Back to the page, and to what had the focus on it. A run may have begun or ended meanwhile.
 void MainWindow::leaveHelp()
 {
-    if (m_pages->currentWidget() != m_help) return;
-    if (m_beforeHelp == m_start || m_beforeHelp == m_run)
-        m_pages->setCurrentWidget(m_session->run() != nullptr ? static_cast<QWidget*>(m_run) : m_start);
+    if (!m_pages->shows(kHelpPage)) return;
+    if (m_beforeHelp && (m_beforeHelp == m_pages->made(kStartPage) || m_beforeHelp == m_pages->made(kRunPage)))
+        m_pages->bring(m_session->run() != nullptr ? kRunPage : kStartPage);
     else if (m_beforeHelp)
         m_pages->setCurrentWidget(m_beforeHelp);
     else

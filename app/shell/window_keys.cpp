@@ -6,6 +6,7 @@
 #include "app/pages/history/history_desk.h"
 #include "app/shell/help_view.h"
 #include "app/shell/main_window.h"
+#include "app/shell/page_shelf.h"
 
 namespace taut::app {
 
@@ -25,10 +26,10 @@ void MainWindow::makeKeys()
     }
     key(QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
     key(QKeySequence::Find, [this] {
-        if (m_pages->currentWidget() == m_help) return m_help->find();
+        if (m_pages->shows(kHelpPage)) return helpPage()->find();
         if (!m_doors->button(kHistoryDoor)->isEnabled()) return;
         choose(kHistoryDoor);
-        if (m_pages->currentWidget() == m_history) m_history->runs()->find();
+        if (m_pages->shows(kHistoryPage)) historyPage()->runs()->find();
     });
 }
 

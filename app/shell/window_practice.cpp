@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The door to the practice press. Behind it nothing of the shop's logbook is written in: its page has a session of its
 // own, on a file of its own kind.
-#include <QButtonGroup>
-#include <QStackedWidget>
-
 #include "app/pages/practice/live_page.h"
 #include "app/pages/practice/practice_page.h"
 #include "app/pages/practice/training_page.h"
@@ -11,6 +8,7 @@
 #include "app/pages/run/run_view.h"
 #include "app/print/report_pane.h"
 #include "app/shell/main_window.h"
+#include "app/shell/page_shelf.h"
 #include "app/shell/practice_frame.h"
 #include "app/text/words.h"
 #include "app/widgets/theme.h"
@@ -18,16 +16,14 @@
 
 namespace taut::app {
 
-/// Made when somebody first comes to the door: most days nobody does.
-PracticePage* MainWindow::practicePage()
+QWidget* MainWindow::makePracticePage(QWidget* parent)
 {
-    if (m_practicePage) return m_practicePage;
     if (m_practice == nullptr)
         m_practice = new PracticeSession(usualPracticeLogbook(), m_session->options().resources, this);
-    auto* run = new RunPage(m_practice->runs(), m_body);
-    auto* sheet = new ReportPane(tr("The sheet"), m_body);
-    auto* attempt = new ReportPane(tr("What the lesson came to"), m_body);
-    m_practicePage = new PracticePage(m_session, m_practice, run, sheet, attempt, m_body);
+    auto* run = new RunPage(m_practice->runs(), parent);
+    auto* sheet = new ReportPane(tr("The sheet"), parent);
+    auto* attempt = new ReportPane(tr("What the lesson came to"), parent);
+    auto* page = new PracticePage(m_session, m_practice, run, sheet, attempt, parent);
     // Whoever tells by heart is shown less of each step; help brings it back.
     const auto veil = [this, run] {
         if (m_practice->played() == nullptr) return run->view()->setVeil({}, true);
@@ -39,18 +35,17 @@ PracticePage* MainWindow::practicePage()
     connect(m_practice, &PracticeSession::helped, run, veil);
     connect(m_practice, &PracticeSession::ended, run, veil);
     veil();
-    m_practicePage->live()->setShown([run] { return run->view()->shownStep().value; });
-    m_pages->addWidget(m_practicePage);
-    auto* paper = new ReportPane(tr("The training record"), m_body);
-    auto* training = new TrainingPage(m_session, m_practice, paper, m_body);
-    m_practicePage->setTraining(training);
+    page->live()->setShown([run] { return run->view()->shownStep().value; });
+    auto* paper = new ReportPane(tr("The training record"), page);
+    auto* training = new TrainingPage(m_session, m_practice, paper, page);
+    page->setTraining(training);
     connect(training, &TrainingPage::reportMade, paper,
             [paper](const report::Report& report, const QString& file) { paper->show(report, file); });
     connect(training, &TrainingPage::nothingToShow, paper, &ReportPane::showNothing);
-    connect(m_practicePage, &PracticePage::stepWanted, run,
+    connect(page, &PracticePage::stepWanted, run,
             [run](const QString& step) { run->view()->showStep(procedure::StepId{step.toStdString()}); });
-    connect(m_practicePage, &PracticePage::runWanted, this, [this] { choose(kRunDoor); });
-    connect(run, &RunPage::sheetWanted, m_practicePage, [this, sheet](const QString& id) {
+    connect(page, &PracticePage::runWanted, this, [this] { choose(kRunDoor); });
+    connect(run, &RunPage::sheetWanted, page, [this, page, sheet](const QString& id) {
         const records::Reader* reader = m_practice->runs()->reader();
         if (reader == nullptr) return;
         auto report = records::sheetOf(*reader, id.toStdString());
@@ -58,16 +53,16 @@ PracticePage* MainWindow::practicePage()
             sheet->show(*std::move(report), id);
         else
             sheet->showNothing(words(report.error(), UnitSystem::Metric));
-        m_practicePage->showSheet();
+        page->showSheet();
     });
-    return m_practicePage;
+    return page;
 }
 
 void MainWindow::showPracticeDoor()
 {
     PracticePage* page = practicePage();
     setPractising(page->enter());
-    m_pages->setCurrentWidget(page);
+    m_pages->bring(kPracticePage);
     page->focusFirst();
 }
 

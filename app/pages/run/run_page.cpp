@@ -69,6 +69,7 @@ RunPage::RunPage(Session* session, QWidget* parent) : QWidget(parent), m_session
         const records::Reader* reader = session->reader();
         return reader ? reader->attachment(sha256) : Result<std::optional<std::string>>(std::optional<std::string>());
     });
+    m_view->setBusy(session->busy());
     showPeople();
     showRun();
 }

@@ -28,9 +28,6 @@ namespace {
 using Question = AskPanel::Question;
 using Field = AskPanel::Field;
 
-constexpr int kIdleChoices[] = {2, 5, 10, 20, 60};
-constexpr int kIdleUsual = 10;
-
 Field roleField()
 {
     Field field{SetupPage::tr("Role"), {}, true, {}, false};
@@ -56,7 +53,7 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     halves->setContentsMargins(0, 0, 0, 0);
     halves->addWidget(new ScrollRoom(buildLeft(), people), 2);
     halves->addSpacing(sizes().gap);
-    m_right = new QStackedWidget(this);
+    m_right = new QStackedWidget(people);
     m_home = m_person = new ScrollRoom(buildPerson(), m_right);
     m_ask = new AskPanel(m_right);
     m_once = new OnceCard(m_right);
@@ -89,9 +86,7 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
     });
     connect(session, &Session::actorChanged, this, [this] {
         back();
-        refill();
-        // One's own line first: the badge is made there.
-        if (m_session->actor()) m_list->choose(QString::fromStdString(m_session->actor()->id().value));
+        showSelf();
     });
     connect(session, &Session::refused, this, [this](const Finding& finding) {
         if (!isVisible() || m_right->currentWidget() != m_ask) return;
@@ -128,7 +123,7 @@ SetupPage::SetupPage(Session* session, QWidget* parent) : QWidget(parent), m_ses
         back();
     });
     say({});
-    settle();
+    showSelf();
 }
 
 QWidget* SetupPage::buildLeft()
@@ -157,10 +152,8 @@ QWidget* SetupPage::buildLeft()
     named(m_idle, tr("This PC locks itself after"));
     label->setBuddy(m_idle);
     label->setWordWrap(true);
-    const int kept = keptSettings().value(QStringLiteral("idle_minutes"), kIdleUsual).toInt();
     for (const int minutes : kIdleChoices) m_idle->addItem(tr("%1 minutes").arg(minutes), minutes);
-    const int at = m_idle->findData(kept);
-    m_idle->setCurrentIndex(at >= 0 ? at : m_idle->findData(kIdleUsual));
+    m_idle->setCurrentIndex(m_idle->findData(idleMinutes()));
     row->addWidget(label);
     row->addWidget(m_idle, 1);
     left->addLayout(row);
@@ -169,7 +162,7 @@ QWidget* SetupPage::buildLeft()
     connect(m_twice, &QPushButton::clicked, this, &SetupPage::showLogbook);
     connect(m_pc, &QPushButton::clicked, this, [this] { showThisPc(false); });
     connect(m_idle, &QComboBox::activated, this, [this] {
-        keptSettings().setValue(QStringLiteral("idle_minutes"), idleMinutes());
+        keepIdleMinutes(m_idle->currentData().toInt());
         emit idleChosen(idleMinutes());
     });
     return box;
@@ -207,8 +200,6 @@ QWidget* SetupPage::buildPerson()
     return card;
 }
 
-int SetupPage::idleMinutes() const { return m_idle->currentData().toInt(); }
-
 void SetupPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
@@ -227,6 +218,13 @@ void SetupPage::refill()
         if (!m_list->choose(before)) m_list->choose(m_list->first());
     }
     settle();
+}
+
+/// One's own line first: the badge is made there.
+void SetupPage::showSelf()
+{
+    refill();
+    if (m_session->actor()) m_list->choose(QString::fromStdString(m_session->actor()->id().value));
 }
 
 const people::PersonRecord* SetupPage::chosen() const

@@ -29,8 +29,6 @@ class SetupPage : public QWidget {
 
 public:
     explicit SetupPage(Session* session, QWidget* parent = nullptr);
-    /// After how many minutes without a touch the PC locks itself.
-    [[nodiscard]] int idleMinutes() const;
     /// Opens the card that finds what a setting of this press's zone does.
     void findConstant(const std::string& press, const std::string& zone);
     /// A press with another constant of this zone, to be looked at and sealed: as it was, and as it would be.
@@ -56,6 +54,7 @@ private:
     QWidget* buildPerson();
     QWidget* buildLeft();
     void refill();
+    void showSelf();
     void settle();
     void ask(const AskPanel::Question& question, Given given);
     void enrol();

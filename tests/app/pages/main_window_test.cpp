@@ -407,7 +407,7 @@ TEST_CASE("a window whose logbook another one holds says so, and takes over when
     open(*first);
     MainWindow second(options);
     second.show();
-    const auto held = [&second] { return second.findChild<NoLogbookPage*>()->isVisible(); };
+    const auto held = [&second] { return visible<NoLogbookPage>(second) != nullptr; };
     until(held, "the second window says who holds the logbook");
     CHECK_FALSE(second.session()->isOpen());
     first.reset();
@@ -444,10 +444,10 @@ TEST_CASE("a sheet's code that is scanned where a run begins opens its run in th
     until([&] { return window.session()->isOpen() && !window.session()->busy(); }, "the logbook is open");
     const auto anchor = window.session()->reader()->anchor();
     REQUIRE(anchor);
-    const auto* list = window.findChild<RowList*>(QStringLiteral("runs"));
-    REQUIRE(list);
-    until([&] { return list->count() > 0; }, "runs are listed");
-    const QString run = list->item(0)->data(Qt::UserRole).toString();
+    const auto runs = window.session()->reader()->runs({}, {});
+    REQUIRE(runs);
+    REQUIRE_FALSE(runs->rows.empty());
+    const std::string run = runs->rows.front().run;
     // Not into the line for the PIN: a secret is not read.
     window.findChild<QComboBox*>()->setFocus();
     ulong clock = 5000;
@@ -458,8 +458,7 @@ TEST_CASE("a sheet's code that is scanned where a run begins opens its run in th
         QWidget* to = window.focusWidget() ? window.focusWidget() : &window;
         QCoreApplication::sendEvent(to, &press);
     };
-    for (const QChar sign : QString::fromStdString(seal::anchorUri(run.toStdString(), *anchor)))
-        type(sign.toUpper().unicode(), sign);
+    for (const QChar sign : QString::fromStdString(seal::anchorUri(run, *anchor))) type(sign.toUpper().unicode(), sign);
     type(Qt::Key_Return, QStringLiteral("\r"));
     until([&] { return visible<HistoryPage>(window) != nullptr; }, "the history is shown");
     until([&] { return test::said(window).contains(QStringLiteral("The sheet is of this logbook")); }, "it is said");

@@ -77,8 +77,8 @@ TEST_CASE("paper, units and the size of the screen are kept on this PC")
     const AsBefore before;
     Window w(true);
     signIn(w.session(), "p-1");
-    w.window.findChild<SetupPage*>()->showThisPc(false);
     QTest::keyClick(&w.window, Qt::Key_3, Qt::AltModifier);
+    w.window.findChild<SetupPage*>()->showThisPc(false);
     QTest::qWait(30);
     REQUIRE(page(w));
     CHECK(visible<QPushButton>(w.window, "demo") == nullptr);

@@ -49,8 +49,13 @@ QStringList all(const QString& text, const char* pattern)
     return found;
 }
 
+/// The help of this window; where nobody has opened it yet, it is opened and left.
 HelpView* helpOf(shop::Window& w)
 {
+    if (w.window.findChild<HelpView*>() == nullptr) {
+        w.click("Help for this page (F1)");
+        w.click("Help for this page (F1)");
+    }
     auto* help = w.window.findChild<HelpView*>();
     REQUIRE(help);
     return help;
@@ -297,8 +302,8 @@ TEST_CASE("without a logbook the help tells what can be done")
     window.resize(1366, 740);
     window.show();
     window.activateWindow();
-    auto* none = window.findChild<NoLogbookPage*>();
-    until([&] { return none->isVisible(); }, "the window says why");
+    NoLogbookPage* none = nullptr;
+    until([&] { return (none = shop::visible<NoLogbookPage>(window)) != nullptr; }, "the window says why");
     press(window, Qt::Key_F1);
     CHECK(window.findChild<HelpView*>()->page() == QStringLiteral("pc_down"));
     press(window, Qt::Key_Escape);
@@ -313,13 +318,14 @@ TEST_CASE("without a logbook, and while it asks for its first supervisor, the he
         CHECK(helpOf(w)->page() == QStringLiteral("first_start"));
         press(w.window, Qt::Key_Escape);
     };
-    auto* none = w.window.findChild<NoLogbookPage*>();
-    until([&] { return none->isVisible() && !w.session().busy(); }, "the window says that there is none");
+    NoLogbookPage* none = nullptr;
+    until([&] { return (none = shop::visible<NoLogbookPage>(w.window)) && !w.session().busy(); },
+          "the window says that there is none");
     tells();
     CHECK(none->isVisible());
     w.click("Begin a new logbook here");
-    auto* asks = w.window.findChild<ChoosePage*>();
-    until([&] { return asks->isVisible() && !w.session().busy(); }, "it asks who");
+    ChoosePage* asks = nullptr;
+    until([&] { return (asks = shop::visible<ChoosePage>(w.window)) && !w.session().busy(); }, "it asks who");
     tells();
     CHECK(asks->isVisible());
 }

@@ -15,10 +15,11 @@ using shop::until;
 TEST_CASE("the doors are opened by Alt and their number, and the history is searched by Ctrl and F from anywhere")
 {
     shop::Window w(true);
-    auto* history = w.window.findChild<HistoryPage*>();
     QTest::keyClick(&w.window, Qt::Key_3, Qt::AltModifier);
     CHECK(w.window.findChild<SetupPage*>()->isVisible());
     QTest::keyClick(&w.window, Qt::Key_2, Qt::AltModifier);
+    auto* history = w.window.findChild<HistoryPage*>();
+    REQUIRE(history);
     CHECK(history->isVisible());
     QTest::keyClick(&w.window, Qt::Key_1, Qt::AltModifier);
     CHECK(w.window.findChild<StartPage*>()->isVisible());
@@ -55,6 +56,12 @@ TEST_CASE("Ctrl and P prints the sheet where one is shown")
     QTest::keyClick(&window, Qt::Key_P, Qt::ControlModifier);
     CHECK_FALSE(test::said(window).contains(QStringLiteral("No printer")));
     QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
+    until(
+        [&] {
+            const auto* print = shop::called<QPushButton>(window, "Print");
+            return print != nullptr && print->isEnabled();
+        },
+        "the sheet is there");
     QTest::keyClick(&window, Qt::Key_P, Qt::ControlModifier);
     until([&] { return test::said(window).contains(QStringLiteral("No printer is set up")); }, "it was to be printed");
 }

@@ -95,14 +95,15 @@ TEST_CASE("a logbook that somebody else writes in is looked at to read only, and
     shop::begin(*other);
     MainWindow window(options);
     window.show();
-    auto* page = window.findChild<NoLogbookPage*>();
-    shop::until([&] { return page->isVisible(); }, "the window says that it has no logbook");
+    NoLogbookPage* page = nullptr;
+    shop::until([&] { return (page = shop::visible<NoLogbookPage>(window)) != nullptr; },
+                "the window says that it has no logbook");
     auto* look = page->findChild<QAbstractButton*>(QStringLiteral("look"));
     REQUIRE(look);
     REQUIRE(look->isVisible());
     QTest::mouseClick(look, Qt::LeftButton);
-    auto* history = window.findChild<HistoryPage*>();
-    shop::until([&] { return history->isVisible(); }, "the history is shown");
+    HistoryPage* history = nullptr;
+    shop::until([&] { return (history = shop::visible<HistoryPage>(window)) != nullptr; }, "the history is shown");
     const auto* strip = window.findChild<ReadOnlyStrip*>();
     REQUIRE(strip->isVisible());
     CHECK(said(*strip).contains(QStringLiteral("nothing can be entered")));
@@ -145,10 +146,10 @@ TEST_CASE("a newer logbook is looked at to read only, and over every page stands
     file.close();
     MainWindow window(options);
     window.show();
-    auto* page = window.findChild<NoLogbookPage*>();
-    shop::until([&] { return page->isVisible(); }, "the window says why");
+    NoLogbookPage* page = nullptr;
+    shop::until([&] { return (page = shop::visible<NoLogbookPage>(window)) != nullptr; }, "the window says why");
     QTest::mouseClick(page->findChild<QAbstractButton*>(QStringLiteral("look")), Qt::LeftButton);
-    shop::until([&] { return window.findChild<HistoryPage*>()->isVisible(); }, "the history is shown");
+    shop::until([&] { return shop::visible<HistoryPage>(window) != nullptr; }, "the history is shown");
     const auto* strip = window.findChild<ReadOnlyStrip*>();
     const QString note = QStringLiteral("runs still open, and records of a kind that is new, are not");
     CHECK(said(*strip).contains(QStringLiteral("newer version of this program")));
@@ -180,10 +181,10 @@ TEST_CASE("a logbook on a medium that can only be read is looked at, and nothing
     options.logbook = file;
     MainWindow window(options);
     window.show();
-    auto* page = window.findChild<NoLogbookPage*>();
-    shop::until([&] { return page->isVisible(); }, "the window says why");
+    NoLogbookPage* page = nullptr;
+    shop::until([&] { return (page = shop::visible<NoLogbookPage>(window)) != nullptr; }, "the window says why");
     QTest::mouseClick(page->findChild<QAbstractButton*>(QStringLiteral("look")), Qt::LeftButton);
-    shop::until([&] { return window.findChild<HistoryPage*>()->isVisible(); }, "the history is shown");
+    shop::until([&] { return shop::visible<HistoryPage>(window) != nullptr; }, "the history is shown");
     CHECK(said(*window.findChild<ReadOnlyStrip*>()).contains(QStringLiteral("only be read")));
     CHECK(window.session()->reader() != nullptr);
 }
