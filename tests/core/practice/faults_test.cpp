@@ -198,7 +198,8 @@ TEST_CASE("a gauge that does not go back to nought shows it without air, and wit
         INFO(s.all());
         pulls.push_back(s.pull(0));
     }
-    const inputs::Zone& zone = *demo::press("north")->zone("unwind");
+    const auto press = demo::press("north");
+    const inputs::Zone& zone = *press->zone("unwind");
     const double zero = zone.zeroSetting ? zone.zeroSetting->si() : 0;
     CHECK(pulls[1] / pulls[0] == Approx((1.39e5 - 0.62e5 - zero) / (1.39e5 - zero)).epsilon(0.1));
 }

@@ -140,7 +140,7 @@ TEST_CASE("a diameter measured when the roll hangs stripped is what is left of i
         CHECK_FALSE(stale.empty());
         for (const StepId& id : stale) CHECK(id.value.rfind("threading.", 0) != 0);
         // It stands as another answer to the step that measured it first, with both figures.
-        const Answered& answer = *after.standing(kStrip).answer;
+        const Answered answer = *after.standing(kStrip).answer;
         CHECK(answer.correction);
         CHECK(answer.value->si() == Approx(0.42));
         CHECK(after.stateOf(kStrip) == StepState::Answered);

@@ -88,7 +88,7 @@ TEST_CASE("a shop's limits narrow the window of a splice, a stop or a clutch, an
         if (usual.low) CHECK(held.low->si() == usual.low->si());
         if (usual.high) CHECK(held.high->si() == usual.high->si());
         CHECK(finding(t, "limits.only_narrower").severity == Severity::Warn);
-        const targets::Window& tight = ready(limited(id, narrow), id).window;
+        const targets::Window tight = ready(limited(id, narrow), id).window;
         if (narrow.low) CHECK(tight.low->si() == narrow.low->si());
         if (narrow.high) CHECK(tight.high->si() == narrow.high->si());
         CHECK_FALSE(noted(limited(id, narrow), "limits.only_narrower"));
