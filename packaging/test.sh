@@ -42,8 +42,12 @@ if [ $sanitize = yes ]; then
     said "Building core and its tests under the sanitizers"
     built "$top/build/sanitized" all -DTAUTWEB_SANITIZE=address -DTAUTWEB_APP=OFF
     said "Testing core and the texts from outside under the sanitizers"
-    ctest --test-dir "$top/build/sanitized" --output-on-failure -j"$(nproc)" -L 'core|fuzz' -LE faults --quiet --output-log "$top/build/sanitized/tests.log" ||
-        { cat "$top/build/sanitized/tests.log"; exit 1; }
+    # Those that take a minute there go through the same code as others do, only more often.
+    often='a row that is put in stands|a value that is set and set back|what is taken out is gone, and nothing|a key that is added to a table|a filled logbook is in order|whatever is done at the practice press|what lies on a lamp|a sensor that nobody calibrated|a nick in outer wraps|aim and window follow a falling'
+    [ -n "${TAUTWEB_LONG:-}" ] && often='^$'
+    echo "left out there, without --long: $often"
+    ctest --test-dir "$top/build/sanitized" --output-on-failure -j"$(nproc)" -L 'core|fuzz' -E "$often" --quiet \
+        --output-log "$top/build/sanitized/tests.log" || { cat "$top/build/sanitized/tests.log"; exit 1; }
     tail -n 12 "$top/build/sanitized/tests.log"
 fi
 said "Building"
